@@ -1,0 +1,1 @@
+export { type Point } from "./point";

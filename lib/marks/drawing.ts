@@ -1,0 +1,76 @@
+import { z } from "zod";
+import { imperfectionIds, patterns, places, stretches } from "@/lib/trade";
+
+/** Stored as JSON with each photo: bump when the shape changes, and teach the parser the older one. */
+export const DRAWING_VERSION = 1;
+
+/** Photo pixels of the upright original: x right, y down, (0, 0) the top left corner of the top left pixel. */
+const coordinate = z.number().min(-100_000).max(100_000);
+export const PhotoPointSchema = z.object({ x: coordinate, y: coordinate });
+
+export const MarkShapeSchema = z.discriminatedUnion("kind", [
+  /** A spot; with a radius (photo pixels) when its size was drawn, as for a pore. */
+  z.object({ kind: z.literal("point"), at: PhotoPointSchema, radius: z.number().positive().nullable() }),
+  z.object({ kind: z.literal("line"), points: z.array(PhotoPointSchema).min(2).max(500) }),
+  z.object({ kind: z.literal("outline"), points: z.array(PhotoPointSchema).min(3).max(500) }),
+]);
+export type MarkShapeData = z.infer<typeof MarkShapeSchema>;
+
+export const gaugeQuantities = ["depth", "height", "diameter", "length"] as const;
+export type GaugeQuantity = (typeof gaugeQuantities)[number];
+
+/** A reading taken with an instrument on this imperfection. It outranks whatever the photo says. */
+export const GaugeReadingSchema = z.object({
+  quantity: z.enum(gaugeQuantities),
+  valueMm: z.number().min(0).max(1000),
+  instrument: z.string().trim().min(1).max(80),
+  resolutionMm: z.number().positive().max(10),
+});
+export type GaugeReading = z.infer<typeof GaugeReadingSchema>;
+
+export const MarkSchema = z.object({
+  id: z.string().min(1).max(40),
+  imperfection: z.enum(imperfectionIds),
+  shape: MarkShapeSchema,
+  place: z.enum(places).nullable(),
+  stretch: z.enum(stretches).nullable(),
+  patterns: z.array(z.enum(patterns)).max(patterns.length),
+  gauge: z.array(GaugeReadingSchema).max(10),
+  note: z.string().max(500),
+});
+export type Mark = z.infer<typeof MarkSchema>;
+
+/** How photo pixels become millimetres. A union, because two picked points are only the simplest way. */
+export const ScaleSchema = z.discriminatedUnion("kind", [
+  /** Two picked points a stated length apart, in the plane of the weld. */
+  z.object({
+    kind: z.literal("two-points"),
+    a: PhotoPointSchema,
+    b: PhotoPointSchema,
+    lengthMm: z.number().positive().max(5000),
+  }),
+  /** Four picked corners of a rectangle of stated size, clockwise from its top left: removes perspective. */
+  z.object({
+    kind: z.literal("rectangle"),
+    corners: z.tuple([PhotoPointSchema, PhotoPointSchema, PhotoPointSchema, PhotoPointSchema]),
+    widthMm: z.number().positive().max(5000),
+    heightMm: z.number().positive().max(5000),
+  }),
+]);
+export type Scale = z.infer<typeof ScaleSchema>;
+
+export const DrawingSchema = z.object({
+  schemaVersion: z.literal(DRAWING_VERSION),
+  scale: ScaleSchema.nullable(),
+  /** The weld from start to crater along its middle: gives every mark its place along the weld. */
+  weldLine: z.array(PhotoPointSchema).min(2).max(200).nullable(),
+  marks: z.array(MarkSchema).max(500),
+});
+export type Drawing = z.infer<typeof DrawingSchema>;
+
+export const emptyDrawing: Drawing = {
+  schemaVersion: DRAWING_VERSION,
+  scale: null,
+  weldLine: null,
+  marks: [],
+};

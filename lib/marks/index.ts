@@ -1,0 +1,17 @@
+export {
+  DRAWING_VERSION,
+  DrawingSchema,
+  emptyDrawing,
+  GaugeReadingSchema,
+  gaugeQuantities,
+  MarkSchema,
+  MarkShapeSchema,
+  PhotoPointSchema,
+  ScaleSchema,
+  type Drawing,
+  type GaugeQuantity,
+  type GaugeReading,
+  type Mark,
+  type MarkShapeData,
+  type Scale,
+} from "./drawing";

@@ -1,0 +1,1 @@
+export { emptyRunSetup, RUN_SETUP_VERSION, RunSetupSchema, type RunSetup } from "./run-setup";

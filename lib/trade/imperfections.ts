@@ -1,0 +1,410 @@
+/**
+ * The vocabulary of visible imperfections: what a person can mark on a photo, what a cause explains and what a
+ * criteria set limits. One id serves all three. Numbers are those of ISO 6520-1 (2007); names are the trade's own.
+ */
+export const imperfectionIds = [
+  "surface-porosity",
+  "wormhole",
+  "gas-mark",
+  "undercut",
+  "overlap",
+  "lack-of-fusion",
+  "convex-bead",
+  "flat-wide-bead",
+  "concave-face",
+  "spatter",
+  "trapped-slag",
+  "stuck-slag",
+  "burn-through",
+  "excess-penetration",
+  "incomplete-penetration",
+  "root-concavity",
+  "open-crater",
+  "crater-pipe",
+  "crater-crack",
+  "longitudinal-crack",
+  "transverse-crack",
+  "underfill",
+  "uneven-legs",
+  "undersized",
+  "oversized",
+  "wandering",
+  "uneven-width",
+  "poor-start",
+  "arc-strike",
+  "temper-colour",
+  "wire-stub",
+  "misalignment",
+] as const;
+export type ImperfectionId = (typeof imperfectionIds)[number];
+
+export type MarkShape = "point" | "line" | "outline";
+
+export interface Imperfection {
+  readonly id: ImperfectionId;
+  readonly name: string;
+  /** What the welder calls it at the bench, where that differs. */
+  readonly alsoCalled: readonly string[];
+  /** ISO 6520-1 reference number, null where the standard has none for it. */
+  readonly iso6520: string | null;
+  /** One sentence on how to tell it from its neighbours on a chipped bead. */
+  readonly look: string;
+  /** The shape most people will want for marking it; others stay allowed. */
+  readonly usualShape: MarkShape;
+  /** "gas", "shape", "fusion", "crack", "slag", "surface": drives grouping in pickers, not judgement. */
+  readonly group: "gas" | "shape" | "fusion" | "crack" | "slag" | "surface";
+  /** True: a qualified inspector sees it before anything is changed or repaired. */
+  readonly inspectorFirst: boolean;
+}
+
+const entry = (
+  id: ImperfectionId,
+  name: string,
+  alsoCalled: readonly string[],
+  iso6520: string | null,
+  usualShape: MarkShape,
+  group: Imperfection["group"],
+  look: string,
+  inspectorFirst = false,
+): Imperfection => ({ id, name, alsoCalled, iso6520, usualShape, group, look, inspectorFirst });
+
+export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
+  "surface-porosity": entry(
+    "surface-porosity",
+    "Surface porosity",
+    ["pores", "pinholes"],
+    "2017",
+    "point",
+    "gas",
+    "Round open holes with a dark floor and a bright rim.",
+  ),
+  wormhole: entry(
+    "wormhole",
+    "Wormholes",
+    ["piping porosity"],
+    "2016",
+    "line",
+    "gas",
+    "Elongated holes running with the freezing front, often as a herringbone.",
+  ),
+  "gas-mark": entry(
+    "gas-mark",
+    "Gas marks under slag",
+    ["worm tracks", "pockmarks"],
+    null,
+    "line",
+    "gas",
+    "Shallow grooves pressed into the face under the slag; a floor, not a hole.",
+  ),
+  undercut: entry(
+    "undercut",
+    "Undercut",
+    [],
+    "501",
+    "line",
+    "shape",
+    "A groove melted into the plate beside the toe and left unfilled.",
+  ),
+  overlap: entry(
+    "overlap",
+    "Cold lap (overlap)",
+    ["cold lap", "roll-over"],
+    "506",
+    "line",
+    "fusion",
+    "Metal rolled over the toe and lying on the plate without a smooth tie-in.",
+  ),
+  "lack-of-fusion": entry(
+    "lack-of-fusion",
+    "Suspected lack of fusion",
+    ["cold toe"],
+    "401",
+    "line",
+    "fusion",
+    "A sharp dark line at the toe or between beads; sight alone cannot settle it.",
+    true,
+  ),
+  "convex-bead": entry(
+    "convex-bead",
+    "Ropey or convex bead",
+    ["ropey", "high crown"],
+    "503",
+    "line",
+    "shape",
+    "High and narrow, round like a rope laid on the plate.",
+  ),
+  "flat-wide-bead": entry(
+    "flat-wide-bead",
+    "Wide, flat bead",
+    ["washed out"],
+    "5212",
+    "line",
+    "shape",
+    "Spread thin and wide for the metal that went in.",
+  ),
+  "concave-face": entry(
+    "concave-face",
+    "Concave face",
+    ["hollow face"],
+    null,
+    "line",
+    "shape",
+    "The fillet face is hollow between the toes; the throat is smaller than it looks.",
+  ),
+  spatter: entry(
+    "spatter",
+    "Spatter",
+    [],
+    "602",
+    "outline",
+    "surface",
+    "Balls of metal stuck to plate or bead, each with its own shadow.",
+  ),
+  "trapped-slag": entry(
+    "trapped-slag",
+    "Slag trapped",
+    ["slag inclusion"],
+    "301",
+    "line",
+    "slag",
+    "Dark glassy slag caught in the toe, between beads or in a pocket.",
+  ),
+  "stuck-slag": entry(
+    "stuck-slag",
+    "Slag hard to remove",
+    [],
+    "615",
+    "outline",
+    "slag",
+    "Slag keyed into the face or toes that does not chip off cleanly.",
+  ),
+  "burn-through": entry(
+    "burn-through",
+    "Burn-through",
+    ["blow-through", "melt-through"],
+    "510",
+    "outline",
+    "fusion",
+    "The pool fell through and left a hole or a drip.",
+  ),
+  "excess-penetration": entry(
+    "excess-penetration",
+    "Excess penetration at the root",
+    [],
+    "504",
+    "line",
+    "shape",
+    "Metal standing proud of the back side.",
+  ),
+  "incomplete-penetration": entry(
+    "incomplete-penetration",
+    "Incomplete root penetration",
+    [],
+    "4021",
+    "line",
+    "fusion",
+    "Root edges still visible on the back side.",
+    true,
+  ),
+  "root-concavity": entry(
+    "root-concavity",
+    "Root concavity",
+    ["suck-back"],
+    "515",
+    "line",
+    "shape",
+    "The root lies below the back of the plate.",
+  ),
+  "open-crater": entry(
+    "open-crater",
+    "Unfilled crater",
+    ["open crater"],
+    null,
+    "outline",
+    "shape",
+    "The end of the bead is dished below the face.",
+  ),
+  "crater-pipe": entry(
+    "crater-pipe",
+    "End crater pipe",
+    [],
+    "2025",
+    "point",
+    "gas",
+    "A single deep hole at the bottom of the end crater.",
+  ),
+  "crater-crack": entry(
+    "crater-crack",
+    "Crater crack",
+    ["star crack"],
+    "104",
+    "line",
+    "crack",
+    "A short line or a star in the end crater.",
+    true,
+  ),
+  "longitudinal-crack": entry(
+    "longitudinal-crack",
+    "Crack along the bead",
+    ["centreline crack"],
+    "101",
+    "line",
+    "crack",
+    "A fine line running with the weld.",
+    true,
+  ),
+  "transverse-crack": entry(
+    "transverse-crack",
+    "Crack across the bead",
+    [],
+    "102",
+    "line",
+    "crack",
+    "A fine line running across the weld.",
+    true,
+  ),
+  underfill: entry(
+    "underfill",
+    "Underfill",
+    ["incompletely filled"],
+    "511",
+    "line",
+    "shape",
+    "The face lies below the plate surface along the groove.",
+  ),
+  "uneven-legs": entry(
+    "uneven-legs",
+    "Uneven legs",
+    [],
+    "512",
+    "line",
+    "shape",
+    "One fillet leg clearly longer than the other.",
+  ),
+  undersized: entry(
+    "undersized",
+    "Undersized fillet",
+    [],
+    "5213",
+    "line",
+    "shape",
+    "Leg or throat below what was asked for.",
+  ),
+  oversized: entry(
+    "oversized",
+    "Oversized weld",
+    [],
+    "5214",
+    "line",
+    "shape",
+    "More metal than was asked for.",
+  ),
+  wandering: entry(
+    "wandering",
+    "Wandering bead",
+    [],
+    null,
+    "line",
+    "shape",
+    "The bead leaves the joint line and comes back.",
+  ),
+  "uneven-width": entry(
+    "uneven-width",
+    "Uneven width",
+    [],
+    "513",
+    "line",
+    "shape",
+    "The toes are not parallel: the bead swells and narrows.",
+  ),
+  "poor-start": entry(
+    "poor-start",
+    "Poor start or restart",
+    ["stubbing", "cold start"],
+    "517",
+    "outline",
+    "shape",
+    "A lump, a gap or stubbed wire where the arc was struck.",
+  ),
+  "arc-strike": entry(
+    "arc-strike",
+    "Arc strike",
+    ["stray arc"],
+    "601",
+    "point",
+    "surface",
+    "A burn on the plate away from the bead.",
+    true,
+  ),
+  "temper-colour": entry(
+    "temper-colour",
+    "Temper colour",
+    ["heat tint", "oxidised"],
+    "610",
+    "outline",
+    "surface",
+    "Straw to blue or a grey crust on stainless steel.",
+  ),
+  "wire-stub": entry(
+    "wire-stub",
+    "Wire stub",
+    ["whisker"],
+    null,
+    "line",
+    "surface",
+    "A piece of unmelted wire frozen into the bead.",
+  ),
+  misalignment: entry(
+    "misalignment",
+    "Linear misalignment",
+    ["hi-lo"],
+    "5071",
+    "line",
+    "shape",
+    "The two plates do not lie in one plane at the joint.",
+  ),
+};
+
+/** Where across the weld a mark lies. */
+export const places = [
+  "upper-toe",
+  "lower-toe",
+  "left-toe",
+  "right-toe",
+  "both-toes",
+  "face",
+  "root",
+  "beside",
+] as const;
+export type Place = (typeof places)[number];
+
+/** Where along the weld a mark lies. */
+export const stretches = ["start", "run", "whole-length", "crater", "restart"] as const;
+export type Stretch = (typeof stretches)[number];
+
+/** How the imperfections lie, or what is seen with them. Each is something a person can see and tick. */
+export const patterns = [
+  "single",
+  "scattered",
+  "clustered",
+  "in-line",
+  "herringbone",
+  "periodic",
+  "intermittent",
+  "continuous",
+  "one-side",
+  "weave-turns",
+  "with-soot",
+  "with-dull-grey-face",
+  "fine",
+  "coarse",
+] as const;
+export type Pattern = (typeof patterns)[number];
+
+/** One imperfection as seen, free of pixels: what the diagnosis and the judgement share. */
+export interface Finding {
+  readonly imperfection: ImperfectionId;
+  readonly place: Place | null;
+  readonly stretch: Stretch | null;
+  readonly patterns: readonly Pattern[];
+}
