@@ -1,0 +1,83 @@
+import { z } from "zod";
+import { DrawingSchema, emptyDrawing } from "@/lib/marks";
+import { emptyRunSetup, RunSetupSchema } from "@/lib/setup";
+import { imperfectionIds } from "@/lib/trade";
+
+/** Which side of the weld a photo shows. */
+export const photoRoles = ["face", "back", "section"] as const;
+export type PhotoRole = (typeof photoRoles)[number];
+
+/** What can be read off a whole bead with a gauge. */
+export const beadQuantities = [
+  "leg-1",
+  "leg-2",
+  "throat",
+  "convexity",
+  "reinforcement",
+  "width",
+  "weld-length",
+] as const;
+export type BeadQuantity = (typeof beadQuantities)[number];
+
+export const BeadReadingSchema = z.object({
+  quantity: z.enum(beadQuantities),
+  valueMm: z.number().min(0).max(20_000),
+  instrument: z.string().trim().min(1).max(80),
+  resolutionMm: z.number().positive().max(10),
+});
+export type BeadReading = z.infer<typeof BeadReadingSchema>;
+
+/** Bump when the stored shape changes, and teach the parser the older one. */
+export const BEAD_JUDGEMENT_VERSION = 1;
+
+/** Everything said about a bead that is neither how it was run nor drawn on a photo. */
+export const BeadJudgementSchema = z.object({
+  schemaVersion: z.literal(BEAD_JUDGEMENT_VERSION).default(BEAD_JUDGEMENT_VERSION),
+  /** Id of a criteria set in lib/accept; null: none chosen. */
+  criteriaId: z.string().max(60).nullable().default(null),
+  /** Settings of that set where a code leaves a choice; unknown keys are ignored by the judge. */
+  criteriaSettings: z
+    .record(z.string().max(60), z.union([z.string().max(60), z.boolean(), z.number()]))
+    .default({}),
+  /** Looked for and not found. What is neither here nor marked was not looked for. */
+  lookedFor: z.array(z.enum(imperfectionIds)).max(imperfectionIds.length).default([]),
+  readings: z.array(BeadReadingSchema).max(40).default([]),
+  /** Answers to the diagnosis' questions: question id -> answer id. */
+  answers: z.record(z.string().max(60), z.string().max(60)).default({}),
+  note: z.string().max(4000).default(""),
+});
+export type BeadJudgement = z.infer<typeof BeadJudgementSchema>;
+
+export const BeadContentSchema = z.object({
+  title: z.string().trim().min(1).max(120),
+  welder: z.string().trim().max(80).nullable(),
+  setup: RunSetupSchema,
+  judgement: BeadJudgementSchema,
+  photos: z
+    .array(z.object({ id: z.string().max(40), role: z.enum(photoRoles), drawing: DrawingSchema }))
+    .max(60),
+});
+/** What a person edits about a bead, and what one save writes. */
+export type BeadContent = z.infer<typeof BeadContentSchema>;
+
+export const emptyBeadJudgement: BeadJudgement = BeadJudgementSchema.parse({});
+
+export const emptyBeadContent: BeadContent = {
+  title: "Untitled bead",
+  welder: null,
+  setup: emptyRunSetup,
+  judgement: emptyBeadJudgement,
+  photos: [],
+};
+
+/** What is fixed about a photo once it is stored. Pixels are those of the upright original, the frame of its drawing. */
+export interface PhotoFacts {
+  readonly id: string;
+  readonly sha256: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+export function newPhotoContent(id: string, role: PhotoRole): BeadContent["photos"][number] {
+  return { id, role, drawing: emptyDrawing };
+}

@@ -1,0 +1,154 @@
+/**
+ * Brings a fresh clone to the point where it can serve or be tested. Node built-ins only: it runs before anything is
+ * installed. Every step compares a fingerprint of what it was made from with the one it left last time, says what it
+ * does, and does nothing when nothing has changed.
+ */
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+
+export const root = fileURLToPath(new URL("../..", import.meta.url));
+
+/** The one folder that holds database and photos; backing it up is copying it. */
+export function dataFolder() {
+  return path.resolve(root, process.env.TOELINE_DATA || "data");
+}
+
+export class PrepareError extends Error {}
+
+function say(text) {
+  console.log(`  ${text}`);
+}
+
+function fingerprint(entries) {
+  const hash = createHash("sha256");
+  for (const entry of entries) addToHash(hash, entry);
+  return hash.digest("hex");
+}
+
+function addToHash(hash, entry) {
+  if (entry.startsWith("=")) return void hash.update(entry);
+  const full = path.join(root, entry);
+  if (!existsSync(full)) return;
+  if (!statSync(full).isDirectory()) return void hash.update(`${entry}\0`).update(readFileSync(full));
+  for (const name of readdirSync(full).sort()) {
+    if (name !== "generated" && name !== "node_modules") addToHash(hash, path.join(entry, name));
+  }
+}
+
+function isCurrent(stampFile, stamp) {
+  const full = path.join(root, stampFile);
+  return existsSync(full) && readFileSync(full, "utf8") === stamp;
+}
+
+function leaveStamp(stampFile, stamp) {
+  mkdirSync(path.dirname(path.join(root, stampFile)), { recursive: true });
+  writeFileSync(path.join(root, stampFile), stamp);
+}
+
+function run(command, args, { env = {}, onFailure }) {
+  const { status, error } = spawnSync(command, args, {
+    cwd: root,
+    stdio: "inherit",
+    env: { ...process.env, ...env },
+    shell: process.platform === "win32" && command === "npm",
+  });
+  if (error || status !== 0) throw new PrepareError(onFailure);
+}
+
+/** Prisma's CLI asks for an engine binary by path and never starts it for what we do: any executable will do. */
+const withoutEngineDownload = {
+  PRISMA_SCHEMA_ENGINE_BINARY: process.execPath,
+  PRISMA_HIDE_UPDATE_MESSAGE: "1",
+  CHECKPOINT_DISABLE: "1",
+};
+
+/** node-gyp compiles better-sqlite3 where no prebuilt binary can be fetched; Node's own headers save it a download. */
+function nodeHeaders() {
+  const prefix = path.resolve(process.execPath, "../..");
+  return existsSync(path.join(prefix, "include/node/node.h")) ? { npm_config_nodedir: prefix } : {};
+}
+
+export function checkNode() {
+  const [major = 0, minor = 0] = process.versions.node.split(".").map(Number);
+  if (major > 20 || (major === 20 && minor >= 19)) return;
+  throw new PrepareError(
+    `Node ${process.versions.node} is too old: install Node 20.19 or newer, then try again.`,
+  );
+}
+
+export function installPackages() {
+  const stamp = fingerprint([
+    "package-lock.json",
+    `=${process.versions.modules} ${process.platform} ${process.arch}`,
+  ]);
+  if (isCurrent("node_modules/.toeline", stamp)) return;
+  say("Installing packages (about two minutes the first time) …");
+  run("npm", ["ci", "--include=dev", "--no-audit", "--no-fund", "--loglevel=error"], {
+    env: { ...withoutEngineDownload, ...nodeHeaders() },
+    onFailure:
+      "Packages could not be installed. Check that this machine reaches the npm registry (and has make and g++ where no ready-made SQLite is offered), then run the same command again.",
+  });
+  leaveStamp("node_modules/.toeline", stamp);
+}
+
+export function generateClient() {
+  const stamp = fingerprint(["prisma/schema.prisma", "package-lock.json"]);
+  if (isCurrent("prisma/generated/.toeline", stamp)) return;
+  say("Generating the database client …");
+  run(
+    process.execPath,
+    ["node_modules/prisma/build/index.js", "generate", "--schema", "prisma/schema.prisma", "--no-hints"],
+    {
+      env: withoutEngineDownload,
+      onFailure: "The database client could not be generated; the lines above say why.",
+    },
+  );
+  leaveStamp("prisma/generated/.toeline", stamp);
+}
+
+/** Creates the data folder when missing and brings its database to the newest migration. */
+export async function migrate(folder = dataFolder()) {
+  try {
+    mkdirSync(path.join(folder, "photos"), { recursive: true });
+    const { applyMigrations } = await import("./schema-engine.mjs");
+    const applied = await applyMigrations(`file:${path.join(folder, "toeline.db")}`);
+    if (applied.length > 0) say(`Database brought up to date (${applied.join(", ")}).`);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message.split("\n")[0] : String(error);
+    throw new PrepareError(
+      `The data folder ${folder} cannot be used (${reason}). Check that it can be written to and has free space, or name another one: TOELINE_DATA=/path npm start`,
+    );
+  }
+}
+
+const builtFrom = [
+  "app",
+  "components",
+  "lib",
+  "prisma/schema.prisma",
+  "next.config.ts",
+  "tsconfig.json",
+  "package-lock.json",
+];
+
+export function buildApp() {
+  const stamp = fingerprint(builtFrom);
+  if (isCurrent(".next/toeline", stamp)) return;
+  say("Building the pages (about a minute) …");
+  run(process.execPath, ["node_modules/next/dist/bin/next", "build"], {
+    env: { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" },
+    onFailure: "The pages could not be built; the lines above say why.",
+  });
+  leaveStamp(".next/toeline", stamp);
+}
+
+/** Fills an empty database with the demo shop, once: deleting the demo beads does not bring them back. */
+export function fillDemo(folder = dataFolder()) {
+  run(process.execPath, ["--import", "tsx", "lib/cli/demo.ts"], {
+    env: { TOELINE_DATA: folder, NODE_OPTIONS: "--conditions=react-server" },
+    onFailure: "The demo shop could not be filled in; the lines above say why.",
+  });
+}

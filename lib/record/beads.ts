@@ -1,0 +1,216 @@
+import { fail, issue, ok, type Result } from "@/lib/base";
+import {
+  BeadContentSchema,
+  BeadJudgementSchema,
+  emptyBeadContent,
+  newPhotoContent,
+  photoRoles,
+  type BeadContent,
+  type PhotoRole,
+} from "@/lib/assess";
+import type { Db, Tx } from "@/lib/db";
+import { DrawingSchema } from "@/lib/marks";
+import { RunSetupSchema } from "@/lib/setup";
+import { guardStore } from "./guard-store";
+import { newId } from "./new-id";
+import type { BeadRecord, PhotoRecord, RecordIssue } from "./types";
+
+const withPhotos = { photos: { orderBy: { place: "asc" } } } as const;
+type BeadRow = NonNullable<Awaited<ReturnType<typeof findRow>>>;
+
+function findRow(db: Db | Tx, id: string) {
+  return db.bead.findUnique({ where: { id }, include: withPhotos });
+}
+
+/** The one place where a row becomes a domain value; every JSON column is parsed on the way out. */
+function toRecord(row: BeadRow): BeadRecord {
+  const photos = row.photos.map((photo) => ({
+    id: photo.id,
+    role: photoRoles.find((role) => role === photo.role) ?? "face",
+    drawing: DrawingSchema.parse(photo.drawing),
+  }));
+  return {
+    id: row.id,
+    number: row.number,
+    revision: row.revision,
+    createdAt: row.createdAt.toISOString(),
+    updatedAt: row.updatedAt.toISOString(),
+    content: {
+      title: row.title,
+      welder: row.welder,
+      setup: RunSetupSchema.parse(row.setup),
+      judgement: BeadJudgementSchema.parse(row.judgement),
+      photos,
+    },
+    photos: row.photos.map(({ id, sha256, widthPx, heightPx, format, bytes }, index): PhotoRecord => ({
+      id,
+      sha256,
+      widthPx,
+      heightPx,
+      format,
+      bytes,
+      role: photos[index]?.role ?? "face",
+    })),
+  };
+}
+
+/** Every bead, newest first. */
+export async function listBeads(db: Db): Promise<readonly BeadRecord[]> {
+  const rows = await db.bead.findMany({
+    include: withPhotos,
+    orderBy: [{ createdAt: "desc" }, { number: "desc" }],
+  });
+  return rows.map(toRecord);
+}
+
+export async function getBead(db: Db, id: string): Promise<BeadRecord | null> {
+  const row = await findRow(db, id);
+  return row ? toRecord(row) : null;
+}
+
+/** A new bead with the next running number; what `start` leaves out stays empty. */
+export async function createBead(
+  db: Db,
+  start: Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> & { createdAt?: Date } = {},
+): Promise<Result<BeadRecord, RecordIssue>> {
+  return guardStore(() =>
+    db.$transaction(async (tx) => {
+      const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
+      const number = (last?.number ?? 0) + 1;
+      const row = await tx.bead.create({
+        data: {
+          id: newId(),
+          number,
+          title: start.title ?? `Bead ${number}`,
+          welder: start.welder ?? null,
+          setup: start.setup ?? emptyBeadContent.setup,
+          judgement: start.judgement ?? emptyBeadContent.judgement,
+          ...(start.createdAt ? { createdAt: start.createdAt } : {}),
+        },
+        include: withPhotos,
+      });
+      return ok(toRecord(row));
+    }),
+  );
+}
+
+/**
+ * Writes everything a person edits about a bead, whole or not at all.
+ * `basedOn` is the revision they saw; if the store holds a newer one nothing is written and the answer says so.
+ */
+export async function saveBead(
+  db: Db,
+  id: string,
+  basedOn: number,
+  input: unknown,
+): Promise<Result<{ readonly revision: number }, RecordIssue>> {
+  const parsed = BeadContentSchema.safeParse(input);
+  if (!parsed.success) {
+    const first = parsed.error.issues[0];
+    const path = (first?.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
+    return fail(issue("bead-not-understood", path, { reason: first?.message ?? "unknown" }));
+  }
+  return guardStore(() => db.$transaction((tx) => writeBead(tx, id, basedOn, parsed.data)));
+}
+
+async function writeBead(
+  tx: Tx,
+  id: string,
+  basedOn: number,
+  content: BeadContent,
+): Promise<Result<{ readonly revision: number }, RecordIssue>> {
+  const { title, welder, setup, judgement } = content;
+  const data = { title, welder: welder || null, setup, judgement, revision: basedOn + 1 };
+  // The revision is part of the condition, so that two saves racing each other cannot both win.
+  const { count } = await tx.bead.updateMany({ where: { id, revision: basedOn }, data });
+  if (count === 0) {
+    const there = await tx.bead.findUnique({ where: { id }, select: { revision: true } });
+    return fail(
+      there ? issue("bead-changed-elsewhere", [], { revision: there.revision }) : issue("bead-gone"),
+    );
+  }
+  for (const [place, photo] of content.photos.entries()) {
+    await tx.photo.updateMany({
+      where: { id: photo.id, beadId: id },
+      data: { role: photo.role, place, drawing: photo.drawing },
+    });
+  }
+  return ok({ revision: basedOn + 1 });
+}
+
+export interface NewPhoto {
+  readonly sha256: string;
+  readonly format: string;
+  readonly bytes: number;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** Puts a stored photo on a bead. Raises the revision, because the bead is no longer what others have on screen. */
+export async function addPhoto(
+  db: Db,
+  beadId: string,
+  photo: NewPhoto,
+  role: PhotoRole,
+): Promise<
+  Result<
+    { readonly record: PhotoRecord; readonly revision: number; readonly alsoOn: readonly number[] },
+    RecordIssue
+  >
+> {
+  return guardStore(() =>
+    db.$transaction(async (tx) => {
+      const bead = await tx.bead.findUnique({
+        where: { id: beadId },
+        include: { photos: { select: { place: true, sha256: true } } },
+      });
+      if (!bead) return fail(issue("bead-gone"));
+      if (bead.photos.some((other) => other.sha256 === photo.sha256))
+        return fail(issue("photo-already-on-bead"));
+      const elsewhere = await tx.photo.findMany({
+        where: { sha256: photo.sha256 },
+        select: { bead: { select: { number: true } } },
+      });
+      const place = Math.max(-1, ...bead.photos.map((other) => other.place)) + 1;
+      const id = newId();
+      await tx.photo.create({
+        data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
+      });
+      const { revision } = await tx.bead.update({
+        where: { id: beadId },
+        data: { revision: { increment: 1 } },
+      });
+      return ok({
+        record: { id, role, ...photo },
+        revision,
+        alsoOn: elsewhere.map((other) => other.bead.number),
+      });
+    }),
+  );
+}
+
+/** Takes a photo off a bead. The original's bytes stay in the store: they are evidence. */
+export async function removePhoto(
+  db: Db,
+  beadId: string,
+  photoId: string,
+): Promise<Result<{ readonly revision: number }, RecordIssue>> {
+  return guardStore(() =>
+    db.$transaction(async (tx) => {
+      const { count } = await tx.photo.deleteMany({ where: { id: photoId, beadId } });
+      if (count === 0) return fail(issue("photo-gone"));
+      const { revision } = await tx.bead.update({
+        where: { id: beadId },
+        data: { revision: { increment: 1 } },
+      });
+      return ok({ revision });
+    }),
+  );
+}
+
+export async function deleteBead(db: Db, id: string): Promise<Result<null, RecordIssue>> {
+  return guardStore(async () => {
+    const { count } = await db.bead.deleteMany({ where: { id } });
+    return count === 0 ? fail(issue("bead-gone")) : ok(null);
+  });
+}

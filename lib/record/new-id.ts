@@ -1,0 +1,9 @@
+import { randomBytes } from "node:crypto";
+
+/** Without vowels and look-alikes, so that an id read aloud in a noisy shop stays what it is. */
+const letters = "bcdfghjkmnpqrstvwxyz23456789";
+
+/** Twelve letters: some 57 bits, far more than one shop's records can collide in. */
+export function newId(): string {
+  return Array.from(randomBytes(12), (byte) => letters[byte % letters.length]).join("");
+}

@@ -1,0 +1,17 @@
+import type { z } from "zod";
+import type { Db } from "@/lib/db";
+
+/** A small choice of this installation. What is stored but no longer understood counts as not chosen. */
+export async function readSetting<T>(db: Db, key: string, schema: z.ZodType<T>): Promise<T | null> {
+  const row = await db.setting.findUnique({ where: { key } });
+  const parsed = schema.safeParse(row?.value);
+  return parsed.success ? parsed.data : null;
+}
+
+export async function writeSetting(
+  db: Db,
+  key: string,
+  value: string | boolean | Record<string, string>,
+): Promise<void> {
+  await db.setting.upsert({ where: { key }, create: { key, value }, update: { value } });
+}

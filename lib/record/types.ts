@@ -1,0 +1,32 @@
+import type { Issue } from "@/lib/base";
+import type { BeadContent, PhotoFacts, PhotoRole } from "@/lib/assess";
+
+/** A photo of a bead as the rest of the program knows it. */
+export interface PhotoRecord extends PhotoFacts {
+  readonly role: PhotoRole;
+  readonly format: string;
+  readonly bytes: number;
+}
+
+export interface BeadRecord {
+  readonly id: string;
+  readonly number: number;
+  readonly revision: number;
+  /** ISO 8601, UTC. */
+  readonly createdAt: string;
+  readonly updatedAt: string;
+  readonly content: BeadContent;
+  readonly photos: readonly PhotoRecord[];
+}
+
+export type RecordIssue = Issue<
+  | "bead-gone"
+  | "bead-changed-elsewhere"
+  | "bead-not-understood"
+  | "photo-already-on-bead"
+  | "photo-gone"
+  | "setup-name-missing"
+  | "setup-gone"
+  | "store-full"
+  | "store-unusable"
+>;
