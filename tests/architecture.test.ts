@@ -1,0 +1,212 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import ts from "typescript";
+import { describe, expect, it } from "vitest";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+
+interface Room {
+  readonly name: string;
+  readonly floor: number;
+  readonly mayImport: ReadonlySet<string> | "any";
+}
+
+/** The table is written once, in DEVELOPERS.md, and read from there, so that plan and check cannot part. */
+function readTable(): Map<string, Room> {
+  const text = readFileSync(path.join(root, "DEVELOPERS.md"), "utf8");
+  const section = text.split("## Who may import whom")[1]?.split("\n## ")[0] ?? "";
+  const rooms = new Map<string, Room>();
+  for (const [, name = "", floor = "", list = ""] of section.matchAll(
+    /^\| *([a-z-]+) *\| *(\d) *\| *(.+?) *\|$/gm,
+  )) {
+    const mayImport = list === "any" ? "any" : new Set(list === "nothing" ? [] : list.split(", "));
+    rooms.set(name, { name, floor: Number(floor), mayImport });
+  }
+  return rooms;
+}
+
+function sourceFiles(folder: string): string[] {
+  return readdirSync(path.join(root, folder), { withFileTypes: true }).flatMap((entry) => {
+    const inside = path.join(folder, entry.name);
+    if (entry.isDirectory()) return sourceFiles(inside);
+    return /\.(ts|tsx)$/.test(entry.name) && !entry.name.endsWith(".d.ts") ? [inside] : [];
+  });
+}
+
+function importsOf(text: string, file: string): { specifier: string; line: number }[] {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
+  const found: { specifier: string; line: number }[] = [];
+  const visit = (node: ts.Node): void => {
+    const target =
+      ts.isImportDeclaration(node) || ts.isExportDeclaration(node)
+        ? node.moduleSpecifier
+        : ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword
+          ? node.arguments[0]
+          : ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument)
+            ? node.argument.literal
+            : undefined;
+    if (target && ts.isStringLiteralLike(target)) {
+      found.push({
+        specifier: target.text,
+        line: source.getLineAndCharacterOfPosition(node.getStart()).line + 1,
+      });
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+/** The room of a path relative to the root, and whether it names the room's door. */
+function roomOf(relative: string): { room: string; isDoor: boolean } | null {
+  const [first = "", second = "", ...rest] = relative.split("/");
+  if (first === "lib")
+    return { room: second, isDoor: rest.length === 0 || (rest.length === 1 && rest[0] === "index") };
+  if (["app", "components", "demo-images", "prisma", "tests"].includes(first))
+    return { room: first, isDoor: true };
+  return null;
+}
+
+function resolve(file: string, specifier: string): string | null {
+  if (specifier.startsWith("@/")) return specifier.slice(2).replace(/\.(ts|tsx)$/, "");
+  if (specifier.startsWith(".")) return path.join(path.dirname(file), specifier).replace(/\.(ts|tsx)$/, "");
+  return null;
+}
+
+const table = readTable();
+const files = ["lib", "app", "components", "demo-images"].flatMap(sourceFiles);
+
+/** What is wrong with one import, in a sentence, or null. Exported rules are few enough to read at a glance. */
+function complaint(file: string, specifier: string): string | null {
+  const own = roomOf(file)?.room ?? "";
+  const target = resolve(file, specifier);
+  if (target === null) return null;
+  const other = roomOf(target);
+  if (other === null) return `${specifier} leads out of the house`;
+  if (other.room === own) return null;
+  if (other.room === "prisma")
+    return own === "db" ? null : "only lib/db may import the generated Prisma client";
+  if (other.room === "tests") return "nothing imports tests";
+  if (!other.isDoor) return `${specifier} goes past the door of ${other.room}`;
+  const room = table.get(own);
+  if (!room) return `${own} is not in the import table of DEVELOPERS.md`;
+  if (room.mayImport !== "any" && !room.mayImport.has(other.room))
+    return `${own} may not import ${other.room}`;
+  return null;
+}
+
+/** Purity in names: comments and strings are not read, only identifiers used as values. */
+const forbiddenNames = new Set([
+  "process",
+  "fetch",
+  "console",
+  "setTimeout",
+  "setInterval",
+  "localStorage",
+  "window",
+  "document",
+  "Date",
+]);
+const forbiddenPackages = /^(node:|fs$|path$|react|konva|react-konva|next|@prisma|sharp|better-sqlite3)/;
+
+function impurities(file: string, text: string): string[] {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isIdentifier(node) && forbiddenNames.has(node.text) && isFreeValue(node)) found.push(node.text);
+    if (ts.isPropertyAccessExpression(node) && node.getText() === "Math.random") found.push("Math.random");
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+function isFreeValue(node: ts.Identifier): boolean {
+  const { parent } = node;
+  if (ts.isPropertyAccessExpression(parent)) return parent.expression === node;
+  if (ts.isNewExpression(parent) || ts.isCallExpression(parent)) return parent.expression === node;
+  return false;
+}
+
+describe("the import table of DEVELOPERS.md", () => {
+  it("is found, and names every room there is", () => {
+    expect(table.size).toBeGreaterThan(15);
+    const rooms = readdirSync(path.join(root, "lib")).filter((name) => sourceFiles(`lib/${name}`).length > 0);
+    expect(rooms.filter((name) => !table.has(name))).toEqual([]);
+  });
+
+  it("points downwards only", () => {
+    const upward = [...table.values()].flatMap((room) =>
+      room.mayImport === "any"
+        ? []
+        : [...room.mayImport]
+            .filter((name) => (table.get(name)?.floor ?? 9) > room.floor)
+            .map((name) => `${room.name} -> ${name}`),
+    );
+    expect(upward).toEqual([]);
+  });
+
+  it("has no circle", () => {
+    const reach = (name: string, seen: readonly string[]): string[] => {
+      if (seen.includes(name)) return [[...seen, name].join(" -> ")];
+      const next = table.get(name)?.mayImport;
+      return next === undefined || next === "any"
+        ? []
+        : [...next].flatMap((other) => reach(other, [...seen, name]));
+    };
+    expect([...table.keys()].flatMap((name) => reach(name, []))).toEqual([]);
+  });
+
+  it("is kept by every import, types included", () => {
+    const broken = files.flatMap((file) =>
+      importsOf(readFileSync(path.join(root, file), "utf8"), file).flatMap(({ specifier, line }) => {
+        const wrong = complaint(file, specifier);
+        return wrong ? [`${file}:${line} ${wrong}`] : [];
+      }),
+    );
+    expect(broken).toEqual([]);
+  });
+
+  it("would notice a broken import", () => {
+    expect(complaint("lib/base/issue.ts", "@/lib/marks")).toBe("base may not import marks");
+    expect(complaint("lib/measure/x.ts", "@/lib/marks/drawing")).toContain("past the door");
+    expect(complaint("components/bead/x.tsx", "@/lib/db")).toBe("components may not import db");
+    expect(complaint("lib/record/x.ts", "@/prisma/generated/client")).toContain("only lib/db");
+    expect(importsOf('import type { A } from "@/lib/db";', "x.ts")).toHaveLength(1);
+  });
+});
+
+describe("pure rooms", () => {
+  const pure = [...table.values()].filter((room) => room.floor <= 3).map((room) => `lib/${room.name}/`);
+  const pureFiles = files.filter((file) => pure.some((prefix) => file.startsWith(prefix)));
+
+  it("name no clock, chance, file, network or framework", () => {
+    const found = pureFiles.flatMap((file) => {
+      const text = readFileSync(path.join(root, file), "utf8");
+      const packages = importsOf(text, file).filter(({ specifier }) => forbiddenPackages.test(specifier));
+      return [...impurities(file, text), ...packages.map(({ specifier }) => specifier)].map(
+        (name) => `${file}: ${name}`,
+      );
+    });
+    expect(found).toEqual([]);
+  });
+
+  it("would be caught naming one", () => {
+    expect(
+      impurities("x.ts", "const a = Math.random(); const b = new Date(); console.log(process.env)"),
+    ).toEqual(["Math.random", "Date", "console", "process"]);
+    expect(impurities("x.ts", "const a = { process: 1 }; a.process")).toEqual([]);
+  });
+});
+
+describe("server rooms", () => {
+  it("say so at their door", () => {
+    const server = [...table.values()].filter((room) => room.floor === 4).map((room) => room.name);
+    const silent = server.filter(
+      (name) =>
+        !readFileSync(path.join(root, "lib", name, "index.ts"), "utf8").includes('import "server-only"'),
+    );
+    expect(silent).toEqual([]);
+  });
+});
