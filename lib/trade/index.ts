@@ -1,4 +1,13 @@
 export {
+  electrodeFamilies,
+  electrodePositions,
+  type ElectrodeClass,
+  type ElectrodeFamily,
+  type ElectrodePosition,
+  type PassRating,
+} from "./electrode-class";
+export { electrodeClass, electrodeClassesFor, positionsMeant } from "./electrodes";
+export {
   imperfectionIds,
   imperfections,
   patterns,
@@ -39,3 +48,4 @@ export {
   type Transfer,
   type TravelDirection,
 } from "./names";
+export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
