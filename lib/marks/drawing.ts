@@ -4,6 +4,9 @@ import { imperfectionIds, patterns, places, stretches } from "@/lib/trade";
 /** Stored as JSON with each photo: bump when the shape changes, and teach the parser the older one. */
 export const DRAWING_VERSION = 1;
 
+/** More marks than this on one photo is no inspection any more. */
+export const MOST_MARKS = 500;
+
 /** Photo pixels of the upright original: x right, y down, (0, 0) the top left corner of the top left pixel. */
 const coordinate = z.number().min(-100_000).max(100_000);
 export const PhotoPointSchema = z.object({ x: coordinate, y: coordinate });
@@ -64,7 +67,7 @@ export const DrawingSchema = z.object({
   scale: ScaleSchema.nullable(),
   /** The weld from start to crater along its middle: gives every mark its place along the weld. */
   weldLine: z.array(PhotoPointSchema).min(2).max(200).nullable(),
-  marks: z.array(MarkSchema).max(500),
+  marks: z.array(MarkSchema).max(MOST_MARKS),
 });
 export type Drawing = z.infer<typeof DrawingSchema>;
 

@@ -1,0 +1,86 @@
+import type { Point } from "@/lib/geometry";
+import type { Action, History, Mark, MarkShapeData } from "@/lib/marks";
+import type { ImperfectionId, Joint, Position } from "@/lib/trade";
+
+export const tools = ["move", "point", "line", "outline", "scale", "weld-line"] as const;
+export type Tool = (typeof tools)[number];
+
+export interface CanvasPhoto {
+  /** Upright; may have fewer pixels than the original, marks stay in the original's. */
+  readonly viewUrl: string;
+  /** Shown until the view image has arrived. */
+  readonly smallUrl: string;
+  /** Upright original, pixels. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Said to a screen reader, for example "Photo 2, back side". */
+  readonly name?: string;
+}
+
+/** What the toe labels depend on; both unknown is fine. */
+export interface JointView {
+  readonly joint: Joint | null;
+  readonly position: Position | null;
+}
+
+export interface BeadCanvasProps {
+  readonly photo: CanvasPhoto;
+  readonly history: History;
+  /** One finished gesture, undo or redo. Feed it to `reduce`. */
+  readonly onAction: (action: Action) => void;
+  readonly selectedId: string | null;
+  readonly onSelect: (id: string | null) => void;
+  readonly tool: Tool;
+  readonly onToolChange: (tool: Tool) => void;
+  /** Words beside the mark's number, for example "Undercut 12 mm". Empty: the number stands alone. */
+  readonly sizeLabel: (mark: Mark) => string;
+  /** Size of a shape still being drawn, for example "12.4 mm". Left out: nothing is shown. */
+  readonly shapeLabel?: (shape: MarkShapeData) => string;
+  /** Words at the scale bar, for example "25 mm". */
+  readonly scaleLabel?: string;
+  /** Both ends of a known length were picked. Ask for the length, then send `scale.set`. */
+  readonly onScalePicked: (a: Point, b: Point) => void;
+  /** The picked ends were given up (Escape, another tool). */
+  readonly onScaleCancelled?: () => void;
+  /** Offered first in the picker: what this bead already shows. */
+  readonly suggested?: readonly ImperfectionId[];
+  /** Look only: pan, zoom and select, no tools. */
+  readonly readOnly?: boolean;
+}
+
+export interface ToolBarProps {
+  readonly tool: Tool;
+  readonly onToolChange: (tool: Tool) => void;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly onUndo: () => void;
+  readonly onRedo: () => void;
+  readonly hasScale: boolean;
+  readonly hasWeldLine: boolean;
+}
+
+export interface ImperfectionPickerProps {
+  readonly open: boolean;
+  readonly onOpenChange: (open: boolean) => void;
+  /** What is named now, if anything. */
+  readonly current: ImperfectionId | null;
+  readonly onPick: (imperfection: ImperfectionId) => void;
+  readonly title?: string;
+  readonly suggested?: readonly ImperfectionId[];
+  /** Imperfections whose usual shape is this one come first within their group. */
+  readonly shape?: MarkShapeData["kind"];
+}
+
+export interface MarkCardProps {
+  readonly mark: Mark;
+  /** 1..n, as on the photo. */
+  readonly number: number;
+  readonly onAction: (action: Action) => void;
+  readonly joint?: Joint | null;
+  readonly position?: Position | null;
+  /** The mark's size in words, or why there is none ("no scale"). */
+  readonly size?: string;
+  readonly suggested?: readonly ImperfectionId[];
+  readonly onClose?: () => void;
+  readonly readOnly?: boolean;
+}

@@ -1,0 +1,91 @@
+import { assertNever } from "@/lib/base";
+import type { ImperfectionId } from "@/lib/trade";
+import type { z } from "zod";
+import type { DrawingAction } from "./action";
+import { DrawingSchema, MarkSchema, MOST_MARKS, ScaleSchema } from "./drawing";
+import type { Drawing, Mark, MarkShapeData } from "./drawing";
+import { samePlain } from "./same";
+import { insertShapePoint, moveShapeBy, moveShapePoint, removeShapePoint } from "./shape-edit";
+
+const WeldLineSchema = DrawingSchema.shape.weldLine;
+
+/** A mark with nothing said about it yet. */
+export function newMark(id: string, imperfection: ImperfectionId, shape: MarkShapeData): Mark {
+  return { id, imperfection, shape, place: null, stretch: null, patterns: [], gauge: [], note: "" };
+}
+
+/**
+ * The drawing after one action. What the schema of stored drawings would refuse is not done, and then, as with an
+ * unknown id or an action that changes nothing, the very same object comes back.
+ */
+export function editDrawing(drawing: Drawing, action: DrawingAction): Drawing {
+  switch (action.type) {
+    case "mark.add":
+      return addMark(drawing, action.mark);
+    case "mark.remove": {
+      const marks = drawing.marks.filter((mark) => mark.id !== action.id);
+      return marks.length === drawing.marks.length ? drawing : { ...drawing, marks };
+    }
+    case "scale.set":
+      return setPart(drawing, "scale", ScaleSchema.safeParse(action.scale));
+    case "scale.clear":
+      return drawing.scale === null ? drawing : { ...drawing, scale: null };
+    case "weldLine.set":
+      return setPart(drawing, "weldLine", WeldLineSchema.safeParse(action.points));
+    case "weldLine.clear":
+      return drawing.weldLine === null ? drawing : { ...drawing, weldLine: null };
+    default:
+      return changeMark(drawing, action);
+  }
+}
+
+type MarkChange = Exclude<
+  DrawingAction,
+  { type: "mark.add" | "mark.remove" | `scale.${string}` | `weldLine.${string}` }
+>;
+
+function changed(mark: Mark, action: MarkChange): Mark {
+  switch (action.type) {
+    case "mark.replaceShape":
+      return { ...mark, shape: action.shape };
+    case "mark.movePoint":
+      return { ...mark, shape: moveShapePoint(mark.shape, action.index, action.to) };
+    case "mark.moveBy":
+      return { ...mark, shape: moveShapeBy(mark.shape, action.by) };
+    case "mark.insertPoint":
+      return { ...mark, shape: insertShapePoint(mark.shape, action.index, action.at) };
+    case "mark.removePoint":
+      return { ...mark, shape: removeShapePoint(mark.shape, action.index) };
+    case "mark.setImperfection":
+      return { ...mark, imperfection: action.imperfection };
+    case "mark.describe":
+      return { ...mark, ...action.about };
+    default:
+      return assertNever(action);
+  }
+}
+
+function changeMark(drawing: Drawing, action: MarkChange): Drawing {
+  const index = drawing.marks.findIndex((mark) => mark.id === action.id);
+  const mark = drawing.marks[index];
+  if (mark === undefined) return drawing;
+  const next = MarkSchema.safeParse(changed(mark, action));
+  if (!next.success || next.data.id !== mark.id || samePlain(next.data, mark)) return drawing;
+  return { ...drawing, marks: drawing.marks.with(index, next.data) };
+}
+
+function addMark(drawing: Drawing, mark: Mark): Drawing {
+  const taken = drawing.marks.some((other) => other.id === mark.id);
+  if (taken || drawing.marks.length >= MOST_MARKS) return drawing;
+  const next = MarkSchema.safeParse(mark);
+  return next.success ? { ...drawing, marks: [...drawing.marks, next.data] } : drawing;
+}
+
+function setPart<Key extends "scale" | "weldLine">(
+  drawing: Drawing,
+  key: Key,
+  parsed: z.ZodSafeParseResult<Drawing[Key]>,
+): Drawing {
+  if (!parsed.success || samePlain(parsed.data, drawing[key])) return drawing;
+  return { ...drawing, [key]: parsed.data };
+}

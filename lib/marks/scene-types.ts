@@ -1,0 +1,95 @@
+import type { Point } from "@/lib/geometry";
+
+/**
+ * A drawing as plain shapes. Positions and radii are photo pixels. Everything that must look the same at every zoom
+ * (line widths, dashes, ticks, badges, offsets of text) is in screen units: on screen one unit is one CSS pixel, on
+ * the sheet the painter says how many units the picture is wide. Styles are tokens; painters own the colours.
+ */
+export type SceneInk = "gas" | "shape" | "fusion" | "crack" | "slag" | "surface" | "guide";
+
+/** What a shape belongs to. */
+export type SceneRole = "mark" | "scale" | "weld-line";
+
+export interface Stroke {
+  readonly ink: SceneInk;
+  /** Screen units. */
+  readonly width: number;
+  /** On, off, on, off ... in screen units, round ends. Empty: unbroken. */
+  readonly dash: readonly number[];
+}
+
+interface Common {
+  /** Unique within the scene and stable while the drawing changes elsewhere. */
+  readonly key: string;
+  readonly role: SceneRole;
+  /** The mark it belongs to; null for scale and weld line. */
+  readonly markId: string | null;
+}
+
+/** An open line through at least two points. */
+export interface SceneLine extends Common {
+  readonly kind: "line";
+  readonly points: readonly Point[];
+  readonly stroke: Stroke;
+}
+
+/** A closed line through at least three points. */
+export interface SceneOutline extends Common {
+  readonly kind: "outline";
+  readonly points: readonly Point[];
+  readonly stroke: Stroke;
+}
+
+/** A circle whose size was drawn. */
+export interface SceneRing extends Common {
+  readonly kind: "ring";
+  readonly at: Point;
+  /** Photo pixels. */
+  readonly radius: number;
+  readonly stroke: Stroke;
+}
+
+/** A spot without a size: a cross in a circle, the same on every zoom. */
+export interface SceneSpot extends Common {
+  readonly kind: "spot";
+  readonly at: Point;
+  /** Screen units. */
+  readonly radius: number;
+  readonly stroke: Stroke;
+}
+
+/** A short bar across a line's end. */
+export interface SceneTick extends Common {
+  readonly kind: "tick";
+  readonly at: Point;
+  /** Unit vector along the line, pointing out of its end; the bar stands across it. */
+  readonly along: Point;
+  /** Whole length of the bar, screen units. */
+  readonly length: number;
+  /** "start" is a single bar, "crater" a bar with a dish behind it, "measure" the end of a scale. */
+  readonly end: "start" | "crater" | "measure";
+  readonly stroke: Stroke;
+}
+
+/** The number of a mark with its group's letter. */
+export interface SceneBadge extends Common {
+  readonly kind: "badge";
+  readonly at: Point;
+  /** From `at` to the badge's middle, screen units. */
+  readonly offset: Point;
+  readonly number: number;
+  readonly letter: string;
+  readonly ink: SceneInk;
+}
+
+/** Text that stands right of its anchor, its middle at the anchor's height. */
+export interface SceneLabel extends Common {
+  readonly kind: "label";
+  readonly at: Point;
+  /** From `at` to the left end of the text, screen units. */
+  readonly offset: Point;
+  readonly text: string;
+}
+
+export type SceneShape =
+  SceneLine | SceneOutline | SceneRing | SceneSpot | SceneTick | SceneBadge | SceneLabel;

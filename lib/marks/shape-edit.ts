@@ -1,0 +1,69 @@
+import { assertNever } from "@/lib/base";
+import type { Point } from "@/lib/geometry";
+import type { MarkShapeData } from "./drawing";
+
+/** The fewest points that still make the shape. */
+export const fewestPoints: Readonly<Record<MarkShapeData["kind"], number>> = {
+  point: 1,
+  line: 2,
+  outline: 3,
+};
+
+/** Every point of the shape, photo pixels; a spot has one, its middle. */
+export function shapePoints(shape: MarkShapeData): readonly Point[] {
+  return shape.kind === "point" ? [shape.at] : shape.points;
+}
+
+/** The shape with other points. A spot takes the first and keeps its radius. */
+function withPoints(shape: MarkShapeData, points: readonly Point[]): MarkShapeData {
+  switch (shape.kind) {
+    case "point":
+      return { ...shape, at: points[0] ?? shape.at };
+    case "line":
+    case "outline":
+      return { ...shape, points: [...points] };
+    default:
+      return assertNever(shape);
+  }
+}
+
+/** Shifted by a vector in photo pixels. */
+export function moveShapeBy(shape: MarkShapeData, by: Point): MarkShapeData {
+  return withPoints(
+    shape,
+    shapePoints(shape).map((p) => ({ x: p.x + by.x, y: p.y + by.y })),
+  );
+}
+
+/** One point moved. An index outside the shape changes nothing. */
+export function moveShapePoint(shape: MarkShapeData, index: number, to: Point): MarkShapeData {
+  const points = shapePoints(shape);
+  if (points[index] === undefined) return shape;
+  return withPoints(shape, points.with(index, { x: to.x, y: to.y }));
+}
+
+/** A point put in before `index` (equal to the length: appended). A spot takes no second point. */
+export function insertShapePoint(shape: MarkShapeData, index: number, at: Point): MarkShapeData {
+  if (shape.kind === "point" || !Number.isInteger(index) || index < 0 || index > shape.points.length) {
+    return shape;
+  }
+  return withPoints(shape, shape.points.toSpliced(index, 0, { x: at.x, y: at.y }));
+}
+
+/** A point taken out, unless the shape would no longer be one. */
+export function removeShapePoint(shape: MarkShapeData, index: number): MarkShapeData {
+  const points = shapePoints(shape);
+  if (points[index] === undefined || points.length <= fewestPoints[shape.kind]) return shape;
+  return withPoints(shape, points.toSpliced(index, 1));
+}
+
+/** Every length of the shape times k (a spot's radius too): the same mark in a photo k times as large. */
+export function scaleShape(shape: MarkShapeData, k: number): MarkShapeData {
+  const scaled = withPoints(
+    shape,
+    shapePoints(shape).map((p) => ({ x: p.x * k, y: p.y * k })),
+  );
+  return scaled.kind === "point" && scaled.radius !== null
+    ? { ...scaled, radius: scaled.radius * k }
+    : scaled;
+}
