@@ -1,0 +1,83 @@
+import { z } from "zod";
+import { imperfectionIds } from "@/lib/trade";
+
+/** Bump when the stored shape changes, and teach the parser the older one. */
+export const SHOP_CRITERIA_VERSION = 1;
+
+export const shopQuantities = [
+  "none-allowed",
+  "depth",
+  "height",
+  "diameter",
+  "length",
+  "total-length",
+  "total-diameter",
+  "count",
+  "leg-shortfall",
+  "leg-difference",
+  "throat-shortfall",
+  "convexity",
+  "reinforcement",
+  "width",
+] as const;
+export type ShopQuantity = (typeof shopQuantities)[number];
+
+/** One limit of the shop's own. `windowMm` makes totals and counts hold for the worst stretch of that length. */
+export const ShopRowSchema = z
+  .object({
+    id: z
+      .string()
+      .trim()
+      .regex(/^[a-z0-9][a-z0-9-]{0,39}$/),
+    title: z.string().trim().min(1).max(120),
+    /** Empty only for the readings of the whole bead. */
+    imperfections: z.array(z.enum(imperfectionIds)).max(imperfectionIds.length),
+    quantity: z.enum(shopQuantities),
+    /** mm (a number for "count"); null only for "none-allowed". */
+    limit: z.number().min(0).max(10_000).nullable(),
+    windowMm: z.number().positive().max(10_000).nullable().default(null),
+    note: z.string().max(500).default(""),
+  })
+  .superRefine((row, context) => {
+    const total = ["total-length", "total-diameter", "count"].includes(row.quantity);
+    const bead = [
+      "leg-shortfall",
+      "leg-difference",
+      "throat-shortfall",
+      "convexity",
+      "reinforcement",
+      "width",
+    ].includes(row.quantity);
+    if ((row.limit === null) !== (row.quantity === "none-allowed"))
+      context.addIssue({ code: "custom", path: ["limit"], message: "limit-needed" });
+    if (row.windowMm !== null && !total)
+      context.addIssue({ code: "custom", path: ["windowMm"], message: "window-only-for-totals" });
+    if (!bead && row.imperfections.length === 0)
+      context.addIssue({ code: "custom", path: ["imperfections"], message: "imperfection-needed" });
+  });
+export type ShopRow = z.infer<typeof ShopRowSchema>;
+
+/** Limits an instructor or engineer writes for an exercise or a contract. A changed set gets a new version. */
+export const ShopCriteriaSchema = z
+  .object({
+    schemaVersion: z.literal(SHOP_CRITERIA_VERSION).default(SHOP_CRITERIA_VERSION),
+    id: z
+      .string()
+      .trim()
+      .regex(/^shop-[a-z0-9][a-z0-9-]{0,40}$/),
+    title: z.string().trim().min(1).max(120),
+    /** Counts up with every change; a record keeps the version it was judged by. */
+    version: z.number().int().min(1).max(100_000),
+    author: z.string().trim().min(1).max(80),
+    rows: z.array(ShopRowSchema).min(1).max(100),
+    note: z.string().max(2000).default(""),
+  })
+  .superRefine((set, context) => {
+    const seen = new Set<string>();
+    set.rows.forEach((row, index) => {
+      if (seen.has(row.id))
+        context.addIssue({ code: "custom", path: ["rows", index, "id"], message: "id-twice" });
+      seen.add(row.id);
+    });
+  });
+export type ShopCriteria = z.infer<typeof ShopCriteriaSchema>;

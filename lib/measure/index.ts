@@ -1,0 +1,16 @@
+export {
+  budgetParts,
+  QuantitySchema,
+  readingSources,
+  units,
+  type BudgetPart,
+  type BudgetPartName,
+  type Calibration,
+  type MeasuredMark,
+  type MeasureIssue,
+  type MeasureIssueCode,
+  type MeasureOptions,
+  type PlaneMap,
+  type Quantity,
+  type ReadingSource,
+} from "./types";
