@@ -48,4 +48,18 @@ export {
   type Transfer,
   type TravelDirection,
 } from "./names";
+export { AMPS_RULE_MAX_MM, ampsForThickness, feedCap, type FeedCap } from "./input-power";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
+export { positionFactors, type PositionFactor } from "./tables/position-factors";
+export { windowRows, type WindowRow } from "./tables/window-rows";
+export { thicknessLimits, type ThicknessLimit } from "./thickness";
+export {
+  isPublished,
+  parameterWindow,
+  windowQuantities,
+  type Band,
+  type Interval,
+  type ParameterWindow,
+  type WindowQuantity,
+  type WindowQuery,
+} from "./windows";

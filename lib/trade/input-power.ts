@@ -1,0 +1,32 @@
+import type { Source } from "@/lib/base";
+import { M_PER_MIN_PER_IPM, MM_PER_INCH } from "./convert";
+import type { InputPower, Process } from "./names";
+import { commonPractice, remark, wireFeedManual } from "./tables/sources";
+
+export interface FeedCap {
+  readonly maxWireFeedMPerMin: number;
+  readonly source: Source;
+}
+
+/**
+ * The wire feed beyond which the mains input gives out, m/min; null where no such figure is known.
+ * Known for one case only: 120 V with 0.9 mm (.035 in) self-shielded wire, about 280 in/min.
+ */
+export function feedCap(inputPower: InputPower, process: Process, diameterMm: number): FeedCap | null {
+  if (inputPower !== "120V" || process !== "FCAW-S" || Math.abs(diameterMm - 0.9) > 0.05) return null;
+  return {
+    maxWireFeedMPerMin: 280 * M_PER_MIN_PER_IPM,
+    source: remark(commonPractice, "about 280 in/min with 0.9 mm self-shielded wire; a long cord lowers it"),
+  };
+}
+
+/** The rule is given for steel up to about 1/4 in; thicker plate is filled in passes. */
+export const AMPS_RULE_MAX_MM = 0.25 * MM_PER_INCH;
+
+/** About 1 A per 0.001 in of mild steel, up to 1/4 in. null beyond that, or for a thickness that is not positive. */
+export function ampsForThickness(
+  thicknessMm: number,
+): { readonly amps: number; readonly source: Source } | null {
+  if (!(thicknessMm > 0) || thicknessMm > AMPS_RULE_MAX_MM) return null;
+  return { amps: (thicknessMm / MM_PER_INCH) * 1000, source: wireFeedManual };
+}

@@ -1,0 +1,393 @@
+import type { Source } from "@/lib/base";
+import type { ElectrodePosition } from "../electrode-class";
+import type { Gas, Transfer } from "../names";
+import {
+  apprenticeNotes,
+  commonPractice,
+  e309lt03Sheet,
+  e310Sheet,
+  electrodeCurrentNotes,
+  fromMemory,
+  gtawHandbook,
+  modernWelding,
+  remark,
+  selfShieldedPractice,
+  shopReferenceNotes,
+  shortArcCard,
+  wireFeedManual,
+} from "./sources";
+
+export type Span = readonly [low: number, high: number];
+
+/**
+ * One line of a published table, in the units it was printed in. Lines that disagree stand side by side; nobody
+ * averages them. A field left out is one the document does not give.
+ */
+export interface WindowRow {
+  /** Class ids this line holds for. */
+  readonly classes: readonly string[];
+  /** Electrode diameters in inches; empty: any diameter. */
+  readonly diametersIn: readonly number[];
+  readonly gases?: readonly Gas[];
+  readonly transfer?: Transfer;
+  /** Given: the line holds only there, and replaces the general lines for the quantities it gives. */
+  readonly positions?: readonly ElectrodePosition[];
+  readonly wireFeedIpm?: Span;
+  readonly volts?: Span;
+  readonly amps?: Span;
+  readonly ctwdIn?: Span;
+  /** Off perpendicular: drag on slag processes, push on solid wire. */
+  readonly travelAngleDeg?: Span;
+  readonly gasFlowCfh?: Span;
+  readonly source: Source;
+}
+
+const T11 = ["E71T-11", "E70T-11"];
+const GS = ["E71T-GS"];
+const T1 = ["E71T-1", "E71T-1C", "E71T-1M", "E70T-1", "E70T-1C", "E70T-1M"];
+const LT1 = ["308L", "309L", "310", "316L"].flatMap((grade) =>
+  ["T1-1", "T1-4", "T1-1/-4", "T0-1", "T0-4", "T0-1/-4"].map((digits) => `E${grade}${digits}`),
+);
+const LT3 = ["308L", "309L", "310", "316L"].map((grade) => `E${grade}T0-3`);
+const SELF_SHIELDED = [...T11, ...GS, "E71T-14", "E71T-13", "E70T-10", "E71T-8", "E70T-8", "E71T-7"].concat([
+  "E70T-7",
+  "E70T-6",
+  "E70T-4",
+  "E70T-3",
+]);
+const S6 = ["ER70S-6", "ER70S-3"];
+const COVERED = ["E6010", "E6011", "E6013", "E7018", "E7024"];
+const RODS = ["ER70S-2", "ER70S-6", "ER308L", "ER309L", "ER316L"];
+
+const MIX = ["75Ar-25CO2", "80Ar-20CO2"] as const;
+const CO2 = ["CO2"] as const;
+
+const selfShieldedCarbon: readonly WindowRow[] = [
+  {
+    classes: T11,
+    diametersIn: [0.03],
+    wireFeedIpm: [40, 200],
+    volts: [13, 15],
+    ctwdIn: [0.5, 0.5],
+    source: shopReferenceNotes,
+  },
+  {
+    classes: T11,
+    diametersIn: [0.035],
+    wireFeedIpm: [50, 110],
+    volts: [14, 16.5],
+    amps: [30, 120],
+    ctwdIn: [0.5, 0.5],
+    source: remark(shopReferenceNotes, "typical range of the notes"),
+  },
+  {
+    classes: T11,
+    diametersIn: [0.035],
+    wireFeedIpm: [50, 300],
+    volts: [13, 16],
+    source: remark(shopReferenceNotes, "one data sheet restated in the notes"),
+  },
+  {
+    // Two bench points of the trade: 245 in/min at 16.5 V (about 140 A), 400 in/min at 19 to 20 V (about 200 A).
+    classes: T11,
+    diametersIn: [0.035],
+    wireFeedIpm: [245, 400],
+    volts: [16.5, 20],
+    amps: [140, 200],
+    ctwdIn: [0.75, 1],
+    source: commonPractice,
+  },
+  {
+    classes: T11,
+    diametersIn: [0.045],
+    wireFeedIpm: [70, 130],
+    volts: [15, 18],
+    amps: [120, 170],
+    ctwdIn: [0.75, 0.75],
+    source: shopReferenceNotes,
+  },
+  {
+    classes: T11,
+    diametersIn: [0.068],
+    wireFeedIpm: [40, 175],
+    volts: [15, 23],
+    amps: [120, 320],
+    ctwdIn: [0.75, 1],
+    source: shopReferenceNotes,
+  },
+  {
+    classes: GS,
+    diametersIn: [0.03, 0.035],
+    wireFeedIpm: [70, 300],
+    volts: [14, 18],
+    amps: [40, 150],
+    ctwdIn: [0.375, 0.625],
+    source: remark(fromMemory, "low confidence"),
+  },
+  {
+    classes: ["E71T-8"],
+    diametersIn: [0.0625, 0.072, 0.078125],
+    wireFeedIpm: [60, 320],
+    volts: [16, 25],
+    amps: [130, 350],
+    ctwdIn: [0.5, 1],
+    source: remark(fromMemory, "one span for three sizes; feed falls as size grows"),
+  },
+  {
+    classes: ["E70T-4"],
+    diametersIn: [0.09375, 0.12],
+    wireFeedIpm: [110, 275],
+    volts: [28, 34],
+    amps: [300, 550],
+    ctwdIn: [2, 3.75],
+    source: remark(fromMemory, "low confidence"),
+  },
+  { classes: SELF_SHIELDED, diametersIn: [], travelAngleDeg: [10, 20], source: shopReferenceNotes },
+  {
+    classes: SELF_SHIELDED,
+    diametersIn: [],
+    positions: ["flat", "horizontal"],
+    travelAngleDeg: [15, 45],
+    source: selfShieldedPractice,
+  },
+  {
+    classes: SELF_SHIELDED,
+    diametersIn: [],
+    positions: ["flat", "horizontal"],
+    travelAngleDeg: [10, 20],
+    source: shopReferenceNotes,
+  },
+  {
+    classes: SELF_SHIELDED,
+    diametersIn: [],
+    positions: ["flat", "horizontal"],
+    travelAngleDeg: [15, 25],
+    source: commonPractice,
+  },
+  {
+    classes: SELF_SHIELDED,
+    diametersIn: [],
+    positions: ["vertical-up"],
+    travelAngleDeg: [5, 15],
+    source: selfShieldedPractice,
+  },
+];
+
+const T1_CO2_NOTE = remark(modernWelding, "wire feed from memory");
+const T1_MIX_NOTE = remark(
+  fromMemory,
+  "the CO2 line less 1.5 to 2 V; 2 V is printed for stainless wire, carbon steel from memory",
+);
+
+/** The printed CO2 line and the argon-mix line beside it. */
+const t1 = (diameterIn: number, volts: Span, amps: Span, wireFeedIpm: Span): readonly WindowRow[] => [
+  { classes: T1, diametersIn: [diameterIn], gases: CO2, wireFeedIpm, volts, amps, source: T1_CO2_NOTE },
+  {
+    classes: T1,
+    diametersIn: [diameterIn],
+    gases: MIX,
+    wireFeedIpm,
+    volts: [volts[0] - 2, volts[1] - 1.5],
+    amps,
+    source: T1_MIX_NOTE,
+  },
+];
+
+const gasShieldedCarbon: readonly WindowRow[] = [
+  ...t1(0.035, [26, 32], [150, 250], [200, 600]),
+  ...t1(0.045, [24, 28], [150, 250], [175, 500]),
+  ...t1(0.052, [24, 28], [200, 350], [150, 450]),
+  ...t1(0.0625, [25, 30], [225, 375], [125, 350]),
+  {
+    classes: T1,
+    diametersIn: [0.045],
+    positions: ["vertical-up"],
+    wireFeedIpm: [180, 300],
+    volts: [22, 25.5],
+    source: fromMemory,
+  },
+  { classes: T1, diametersIn: [], ctwdIn: [0.75, 1], gasFlowCfh: [35, 50], source: apprenticeNotes },
+  { classes: T1, diametersIn: [], travelAngleDeg: [5, 20], source: shopReferenceNotes },
+  { classes: T1, diametersIn: [], travelAngleDeg: [15, 25], source: modernWelding },
+];
+
+const LT1_NOTE = remark(
+  e310Sheet,
+  "printed for E310T-1, used for the other grades; distance printed as stick-out",
+);
+const LT1_MIX_NOTE = remark(LT1_NOTE, "the CO2 line less 2 V, as the sheet says; printed for E310T-1");
+
+const lt1 = (
+  diameterIn: number,
+  given: { feed: Span; volts: Span; amps: Span; ctwd: Span; flow: Span },
+): readonly WindowRow[] => {
+  const shared = {
+    classes: LT1,
+    diametersIn: [diameterIn],
+    wireFeedIpm: given.feed,
+    amps: given.amps,
+    ctwdIn: given.ctwd,
+    gasFlowCfh: given.flow,
+  };
+  return [
+    { ...shared, gases: CO2, volts: given.volts, source: LT1_NOTE },
+    { ...shared, gases: MIX, volts: [given.volts[0] - 2, given.volts[1] - 2], source: LT1_MIX_NOTE },
+  ];
+};
+
+const LT3_NOTE = remark(
+  e309lt03Sheet,
+  "printed for E309LT0-3, used for the other grades; distance printed as stick-out",
+);
+const lt3 = (diameterIn: number, wireFeedIpm: Span, volts: Span, amps: Span, ctwdIn: Span): WindowRow => ({
+  classes: LT3,
+  diametersIn: [diameterIn],
+  wireFeedIpm,
+  volts,
+  amps,
+  ctwdIn,
+  source: LT3_NOTE,
+});
+
+const stainlessCored: readonly WindowRow[] = [
+  ...lt1(0.035, { feed: [275, 700], volts: [24, 28], amps: [105, 170], ctwd: [0.625, 0.75], flow: [35, 45] }),
+  ...lt1(0.045, { feed: [240, 750], volts: [25, 34], amps: [135, 245], ctwd: [0.625, 0.75], flow: [40, 50] }),
+  ...lt1(0.0625, { feed: [155, 320], volts: [25, 30], amps: [170, 315], ctwd: [0.75, 1], flow: [40, 50] }),
+  {
+    classes: LT1,
+    diametersIn: [0.045],
+    gases: CO2,
+    volts: [24, 28],
+    amps: [150, 220],
+    source: shopReferenceNotes,
+  },
+  lt3(0.035, [300, 700], [25, 28], [110, 175], [0.625, 0.75]),
+  lt3(0.045, [180, 500], [24, 31], [100, 190], [0.625, 0.75]),
+  lt3(0.0625, [150, 350], [27, 33], [125, 240], [0.75, 1]),
+  {
+    // The trade's own point for 0.9 mm: 16 mm stick-out, about 15 degrees of drag.
+    classes: LT3,
+    diametersIn: [],
+    travelAngleDeg: [10, 20],
+    source: remark(commonPractice, "about 15 degrees, 5 allowed either side"),
+  },
+  {
+    classes: LT1,
+    diametersIn: [],
+    travelAngleDeg: [5, 20],
+    source: remark(shopReferenceNotes, "given for slag-bearing cored wire in general"),
+  },
+];
+
+const SHORT_ARC_GASES = ["CO2", "75Ar-25CO2", "80Ar-20CO2"] as const;
+// 75/25 will not spray: about 80 % argon is the least.
+const SPRAY_GASES = ["80Ar-20CO2", "90Ar-10CO2", "98Ar-2O2"] as const;
+const SHORT_ARC_NOTE = remark(wireFeedManual, "also the trade reference notes and an older data card");
+const SPRAY_NOTE = remark(shortArcCard, "gas and distance: apprenticeship study notes");
+
+const shortArc = (diameterIn: number, wireFeedIpm: Span, volts: Span, amps: Span): WindowRow => ({
+  classes: S6,
+  diametersIn: [diameterIn],
+  transfer: "short-circuit",
+  gases: SHORT_ARC_GASES,
+  wireFeedIpm,
+  volts,
+  amps,
+  ctwdIn: [0.375, 0.5],
+  gasFlowCfh: [20, 35],
+  source: SHORT_ARC_NOTE,
+});
+const spray = (diameterIn: number, volts: Span, amps: Span): WindowRow => ({
+  classes: S6,
+  diametersIn: [diameterIn],
+  transfer: "spray",
+  gases: SPRAY_GASES,
+  volts,
+  amps,
+  ctwdIn: [0.5, 1],
+  gasFlowCfh: [35, 45],
+  source: SPRAY_NOTE,
+});
+
+const solidWire: readonly WindowRow[] = [
+  // Feed from the thinnest to the thickest plate the manual lists: 22 gauge to 3/16 in (.030), to 1/4 in (.035).
+  shortArc(0.03, [95, 400], [15, 21], [40, 145]),
+  shortArc(0.035, [88, 375], [15, 22], [50, 190]),
+  shortArc(0.045, [150, 240], [17, 22], [75, 225]),
+  {
+    // Documents overlap but differ on flow; both stand.
+    classes: S6,
+    diametersIn: [],
+    transfer: "short-circuit",
+    gasFlowCfh: [25, 45],
+    source: apprenticeNotes,
+  },
+  spray(0.03, [24, 28], [150, 265]),
+  spray(0.035, [24, 28], [175, 290]),
+  spray(0.045, [24, 30], [200, 320]),
+  {
+    classes: S6,
+    diametersIn: [0.035],
+    transfer: "spray",
+    gases: SPRAY_GASES,
+    wireFeedIpm: [350, 600],
+    source: fromMemory,
+  },
+  {
+    classes: S6,
+    diametersIn: [0.045],
+    transfer: "spray",
+    gases: SPRAY_GASES,
+    wireFeedIpm: [350, 450],
+    source: shopReferenceNotes,
+  },
+  {
+    classes: S6,
+    diametersIn: [],
+    travelAngleDeg: [5, 15],
+    source: remark(shopReferenceNotes, "push; drag narrows the bead"),
+  },
+];
+
+const CORE_RULE = remark(
+  electrodeCurrentNotes,
+  "about 1 A per 0.001 in of core; outer range from memory",
+  "memory",
+);
+const coveredRods: readonly WindowRow[] = [
+  { classes: ["E6010"], diametersIn: [0.125], amps: [75, 125], source: electrodeCurrentNotes },
+  {
+    classes: ["E6011"],
+    diametersIn: [0.125],
+    amps: [75, 125],
+    source: remark(fromMemory, "90 A stands in the current notes"),
+  },
+  { classes: ["E7018"], diametersIn: [0.125], amps: [90, 160], source: CORE_RULE },
+  {
+    classes: ["E7018"],
+    diametersIn: [0.125],
+    positions: ["vertical-up"],
+    amps: [100, 125],
+    source: electrodeCurrentNotes,
+  },
+  { classes: ["E7024"], diametersIn: [0.125], amps: [115, 175], source: fromMemory },
+  { classes: COVERED, diametersIn: [], travelAngleDeg: [5, 30], source: fromMemory },
+];
+
+const rods: readonly WindowRow[] = [
+  { classes: RODS, diametersIn: [], gases: ["Ar"], gasFlowCfh: [15, 25], source: gtawHandbook },
+];
+
+/**
+ * Rods and wires may share a classification (ER70S-6), so each group holds for one process family only.
+ * Starting windows, never limits: the wire's own data sheet and the governing procedure govern.
+ */
+export const windowRows: {
+  readonly wire: readonly WindowRow[];
+  readonly covered: readonly WindowRow[];
+  readonly rod: readonly WindowRow[];
+} = {
+  wire: [...selfShieldedCarbon, ...gasShieldedCarbon, ...stainlessCored, ...solidWire],
+  covered: coveredRods,
+  rod: rods,
+};
