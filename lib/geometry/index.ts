@@ -1,3 +1,5 @@
+export { fitEllipse, type Ellipse } from "./fit-ellipse";
+export { fitLine, type FittedLine } from "./fit-line";
 export {
   applyHomography,
   fitHomography,
@@ -8,4 +10,16 @@ export {
   multiplyHomography,
   type Homography,
 } from "./homography";
+export { convexHull, greatestExtent, leastWidth } from "./hull";
 export { type Point } from "./point";
+export {
+  crossesItself,
+  linesMeet,
+  polygonArea,
+  polygonCentroid,
+  polygonPerimeter,
+  segmentsTouch,
+  signedArea,
+} from "./polygon";
+export { pointAlong, polylineLength, projectOnPolyline, type Projection } from "./polyline";
+export { add, angleDeg, centroidOf, cross, distance, dot, length, midpoint, subtract, times } from "./vector";

@@ -59,6 +59,34 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
     widthMm: z.number().positive().max(5000),
     heightMm: z.number().positive().max(5000),
   }),
+  /**
+   * A rectangle by its edges, two picks on the straight part of each, clockwise from the top one: so that rounded
+   * corners (an ID-1 card) are never picked.
+   */
+  z.object({
+    kind: z.literal("edges"),
+    edges: z.array(z.tuple([PhotoPointSchema, PhotoPointSchema])).length(4),
+    widthMm: z.number().positive().max(5000),
+    heightMm: z.number().positive().max(5000),
+  }),
+  /** Picks around the rim of a flat disc of stated diameter. */
+  z.object({
+    kind: z.literal("disc"),
+    rim: z.array(PhotoPointSchema).min(5).max(100),
+    diameterMm: z.number().positive().max(5000),
+  }),
+  /** Corners of the printed scale strip as found in the photo, each with its place on the page in mm. */
+  z.object({
+    kind: z.literal("strip"),
+    corners: z
+      .array(PhotoPointSchema.extend({ xMm: z.number(), yMm: z.number() }))
+      .min(8)
+      .max(400),
+    /** Standard deviation of one found corner, per axis, in photo pixels. */
+    cornerSigmaPx: z.number().positive().max(20),
+    /** Printed over nominal length of the check bar, as read with a rule: 1 for a true printer. */
+    printFactor: z.number().min(0.5).max(2).default(1),
+  }),
 ]);
 export type Scale = z.infer<typeof ScaleSchema>;
 

@@ -1,0 +1,82 @@
+import type { Point } from "./point";
+import { polylineLength } from "./polyline";
+import { cross, subtract } from "./vector";
+
+/** Signed by the turn from x to y (shoelace formula); the ring closes itself. 0 for fewer than three points. */
+export function signedArea(ring: readonly Point[]): number {
+  const origin = ring[0];
+  if (origin === undefined) return 0;
+  // From the first corner, so that a small outline far from the origin loses no digits.
+  let twice = 0;
+  for (let i = 2; i < ring.length; i++)
+    twice += cross(subtract(ring[i - 1]!, origin), subtract(ring[i]!, origin));
+  return twice / 2;
+}
+
+export function polygonArea(ring: readonly Point[]): number {
+  return Math.abs(signedArea(ring));
+}
+
+export function polygonPerimeter(ring: readonly Point[]): number {
+  const first = ring[0];
+  return first === undefined ? 0 : polylineLength([...ring, first]);
+}
+
+/** Centre of area; NaN for an outline without area. */
+export function polygonCentroid(ring: readonly Point[]): Point {
+  const origin = ring[0] ?? { x: NaN, y: NaN };
+  const area = signedArea(ring);
+  let x = 0;
+  let y = 0;
+  for (let i = 2; i < ring.length; i++) {
+    const a = subtract(ring[i - 1]!, origin);
+    const b = subtract(ring[i]!, origin);
+    const twice = cross(a, b);
+    x += twice * (a.x + b.x);
+    y += twice * (a.y + b.y);
+  }
+  if (area === 0) return { x: NaN, y: NaN };
+  return { x: origin.x + x / (6 * area), y: origin.y + y / (6 * area) };
+}
+
+/** Whether any two sides that are not neighbours touch or cross. Quadratic: outlines drawn by hand are short. */
+export function crossesItself(ring: readonly Point[]): boolean {
+  const n = ring.length;
+  for (let i = 0; i < n; i++)
+    for (let j = i + 2; j < n; j++) {
+      if (i === 0 && j === n - 1) continue;
+      if (segmentsTouch(ring[i]!, ring[(i + 1) % n]!, ring[j]!, ring[(j + 1) % n]!)) return true;
+    }
+  return false;
+}
+
+/** Closed segments: sharing an end counts as touching. */
+export function segmentsTouch(a: Point, b: Point, c: Point, d: Point): boolean {
+  const turn = (p: Point, q: Point, r: Point): number => Math.sign(cross(subtract(q, p), subtract(r, p)));
+  const onSegment = (p: Point, q: Point, r: Point): boolean =>
+    Math.min(p.x, q.x) <= r.x &&
+    r.x <= Math.max(p.x, q.x) &&
+    Math.min(p.y, q.y) <= r.y &&
+    r.y <= Math.max(p.y, q.y);
+  const abc = turn(a, b, c);
+  const abd = turn(a, b, d);
+  const cda = turn(c, d, a);
+  const cdb = turn(c, d, b);
+  if (abc !== abd && cda !== cdb) return true;
+  return (
+    (abc === 0 && onSegment(a, b, c)) ||
+    (abd === 0 && onSegment(a, b, d)) ||
+    (cda === 0 && onSegment(c, d, a)) ||
+    (cdb === 0 && onSegment(c, d, b))
+  );
+}
+
+/** Where two infinite lines meet; null when they are parallel. */
+export function linesMeet(a: Point, b: Point, c: Point, d: Point): Point | null {
+  const u = subtract(b, a);
+  const v = subtract(d, c);
+  const turn = cross(u, v);
+  if (Math.abs(turn) <= 1e-12 * Math.hypot(u.x, u.y) * Math.hypot(v.x, v.y)) return null;
+  const share = cross(subtract(c, a), v) / turn;
+  return { x: a.x + share * u.x, y: a.y + share * u.y };
+}
