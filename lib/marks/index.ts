@@ -19,13 +19,30 @@ export {
 } from "./drawing";
 export { newMark } from "./edit-drawing";
 export { HISTORY_LIMIT, startHistory, type History } from "./history";
-export { reduce } from "./reduce";
+export { fitLabels } from "./fit-labels";
 export {
+  parseDrawing,
+  parseDrawingText,
+  serialiseDrawing,
+  type DrawingIssue,
+  type DrawingIssueCode,
+} from "./parse-drawing";
+export { primitives, type Primitive } from "./primitives";
+export { reduce } from "./reduce";
+export { mapScalePoints, scalePoints } from "./scale-points";
+export { scene, type SceneOptions } from "./scene";
+export { badgeWidth, markBody, markStyle, markTags } from "./scene-mark";
+export { scaleWords } from "./scene-guides";
+export { groupStyles, type GroupStyle, type MarkGroup } from "./scene-style";
+export { sceneToSvg, type SvgNode, type SvgOptions } from "./scene-to-svg";
+export {
+  type InkColours,
   type SceneBadge,
   type SceneInk,
   type SceneLabel,
   type SceneLine,
   type SceneOutline,
+  type ScenePalette,
   type SceneRing,
   type SceneRole,
   type SceneShape,
@@ -34,3 +51,4 @@ export {
   type Stroke,
 } from "./scene-types";
 export { fewestPoints, moveShapeBy, scaleShape, shapePoints } from "./shape-edit";
+export { simplifyPath } from "./simplify-path";

@@ -82,14 +82,32 @@ export interface SceneBadge extends Common {
   readonly ink: SceneInk;
 }
 
-/** Text that stands right of its anchor, its middle at the anchor's height. */
+/** A few words beside a badge or a guide; their middle at the height of `at` plus `offset`. */
 export interface SceneLabel extends Common {
   readonly kind: "label";
   readonly at: Point;
-  /** From `at` to the left end of the text, screen units. */
+  /** From `at` to the end of the text nearest to it, screen units. */
   readonly offset: Point;
+  /** The side of the anchor the text stands on. */
+  readonly side: "left" | "middle" | "right";
   readonly text: string;
 }
 
 export type SceneShape =
   SceneLine | SceneOutline | SceneRing | SceneSpot | SceneTick | SceneBadge | SceneLabel;
+
+/** Colours of one ink, as CSS colours. */
+export interface InkColours {
+  readonly line: string;
+  /** Laid under the line, a little wider, so that it reads on dark scale and on bright ripples. */
+  readonly casing: string;
+  /** Text on a badge filled with the line colour. */
+  readonly onLine: string;
+}
+
+/** What turns tokens into colours; owned by whoever paints. */
+export interface ScenePalette {
+  readonly inks: Readonly<Record<SceneInk, InkColours>>;
+  readonly text: string;
+  readonly halo: string;
+}
