@@ -10,7 +10,14 @@ export function refuseForeign(request: Request): Response | null {
   const foreignOrigin = origin !== null && origin !== `http://${host}`;
   if (!foreignHost && !foreignOrigin && site !== "cross-site") return null;
   return Response.json(
-    { issues: [{ code: "foreign-request", message: "This address answers only pages it served itself. Open Toeline and do it there." }] },
+    {
+      issues: [
+        {
+          code: "foreign-request",
+          message: "This address answers only pages it served itself. Open Toeline and do it there.",
+        },
+      ],
+    },
     { status: 403 },
   );
 }

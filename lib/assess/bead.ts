@@ -15,17 +15,33 @@ export const beadQuantities = [
   "convexity",
   "reinforcement",
   "width",
+  "toe-angle",
+  "misalignment",
+  "root-gap",
   "weld-length",
 ] as const;
 export type BeadQuantity = (typeof beadQuantities)[number];
 
+/** Read with an instrument. Values and resolution in mm; in degrees for the toe angle. */
 export const BeadReadingSchema = z.object({
   quantity: z.enum(beadQuantities),
-  valueMm: z.number().min(0).max(20_000),
+  value: z.number().min(0).max(20_000),
   instrument: z.string().trim().min(1).max(80),
-  resolutionMm: z.number().positive().max(10),
+  resolution: z.number().positive().max(10),
 });
 export type BeadReading = z.infer<typeof BeadReadingSchema>;
+
+const yes = z.boolean().nullable().default(null);
+
+/** What a code asks about the weld beyond joint and thickness. Null: not known, and a clause that needs it stays open. */
+export const WeldQuestionsSchema = z.object({
+  closed: z.boolean().default(false),
+  singleSided: yes,
+  transverseToTension: yes,
+  stiffenerToWeb: yes,
+  completePenetration: yes,
+});
+export type WeldQuestions = z.infer<typeof WeldQuestionsSchema>;
 
 /** Bump when the stored shape changes, and teach the parser the older one. */
 export const BEAD_JUDGEMENT_VERSION = 1;
@@ -39,6 +55,7 @@ export const BeadJudgementSchema = z.object({
   criteriaSettings: z
     .record(z.string().max(60), z.union([z.string().max(60), z.boolean(), z.number()]))
     .default({}),
+  weld: WeldQuestionsSchema.default(() => WeldQuestionsSchema.parse({})),
   /** Looked for and not found. What is neither here nor marked was not looked for. */
   lookedFor: z.array(z.enum(imperfectionIds)).max(imperfectionIds.length).default([]),
   readings: z.array(BeadReadingSchema).max(40).default([]),

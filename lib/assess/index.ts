@@ -8,11 +8,13 @@ export {
   emptyBeadJudgement,
   newPhotoContent,
   photoRoles,
+  WeldQuestionsSchema,
   type BeadContent,
   type BeadJudgement,
   type BeadQuantity,
   type BeadReading,
   type PhotoFacts,
   type PhotoRole,
+  type WeldQuestions,
 } from "./bead";
 export { mergeContent } from "./merge-content";

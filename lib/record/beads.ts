@@ -146,18 +146,16 @@ export interface NewPhoto {
   readonly heightPx: number;
 }
 
-/** Puts a stored photo on a bead. Raises the revision, because the bead is no longer what others have on screen. */
+/**
+ * Puts a stored photo on a bead. The revision stays: a save from a window that does not know the photo yet leaves it
+ * alone, so nothing collides.
+ */
 export async function addPhoto(
   db: Db,
   beadId: string,
   photo: NewPhoto,
   role: PhotoRole,
-): Promise<
-  Result<
-    { readonly record: PhotoRecord; readonly revision: number; readonly alsoOn: readonly number[] },
-    RecordIssue
-  >
-> {
+): Promise<Result<{ readonly record: PhotoRecord; readonly alsoOn: readonly number[] }, RecordIssue>> {
   return guardStore(() =>
     db.$transaction(async (tx) => {
       const bead = await tx.bead.findUnique({
@@ -176,13 +174,8 @@ export async function addPhoto(
       await tx.photo.create({
         data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
       });
-      const { revision } = await tx.bead.update({
-        where: { id: beadId },
-        data: { revision: { increment: 1 } },
-      });
       return ok({
         record: { id, role, ...photo },
-        revision,
         alsoOn: elsewhere.map((other) => other.bead.number),
       });
     }),
@@ -194,18 +187,11 @@ export async function removePhoto(
   db: Db,
   beadId: string,
   photoId: string,
-): Promise<Result<{ readonly revision: number }, RecordIssue>> {
-  return guardStore(() =>
-    db.$transaction(async (tx) => {
-      const { count } = await tx.photo.deleteMany({ where: { id: photoId, beadId } });
-      if (count === 0) return fail(issue("photo-gone"));
-      const { revision } = await tx.bead.update({
-        where: { id: beadId },
-        data: { revision: { increment: 1 } },
-      });
-      return ok({ revision });
-    }),
-  );
+): Promise<Result<null, RecordIssue>> {
+  return guardStore(async () => {
+    const { count } = await db.photo.deleteMany({ where: { id: photoId, beadId } });
+    return count === 0 ? fail(issue("photo-gone")) : ok(null);
+  });
 }
 
 export async function deleteBead(db: Db, id: string): Promise<Result<null, RecordIssue>> {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { applyMigrations, schemaDrift } from "@/lib/cli/schema-engine.mjs";
-import { freshDb } from "../setup/fresh-db";
+import { useFreshDb } from "../setup/fresh-db";
+
+const fresh = useFreshDb();
 
 describe("the migrations", () => {
   it("make exactly what prisma/schema.prisma says", async () => {
@@ -9,7 +11,7 @@ describe("the migrations", () => {
   });
 
   it("are applied once: a second run applies nothing", async () => {
-    const { url, db } = await freshDb();
+    const { url, db } = fresh();
     expect(await applyMigrations(url)).toEqual([]);
     const rows = await db.$queryRaw<
       { migration_name: string; checksum: string }[]

@@ -1,0 +1,57 @@
+import { revalidatePath } from "next/cache";
+import { refuseForeign } from "@/app/_door/same-site";
+import { photoRoles, type PhotoRole } from "@/lib/assess";
+import { dataDir, db } from "@/lib/db";
+import { photoIssueStatus, photoSentence, receivePhoto } from "@/lib/photo";
+import { addPhoto, recordSentence } from "@/lib/record";
+
+export const dynamic = "force-dynamic";
+
+/**
+ * Takes the bytes of one photo as the body (not a form: it streams to disk as it comes) and puts it on the bead.
+ * `?role=face|back|section`. Answers 201 with the photo, or the issues with their sentences.
+ */
+export async function POST(
+  request: Request,
+  context: { params: Promise<{ beadId: string }> },
+): Promise<Response> {
+  const refused = refuseForeign(request);
+  if (refused) return refused;
+  const { beadId } = await context.params;
+  const declared = Number(request.headers.get("content-length"));
+  const stored = await receivePhoto(dataDir(), request.body ?? emptyBody(), {
+    declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
+  });
+  if (!stored.ok) {
+    const issues = stored.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
+    return Response.json(
+      { issues },
+      { status: photoIssueStatus(stored.issues[0]?.code ?? "photo-unreadable") },
+    );
+  }
+  const { sha256, format, bytes, widthPx, heightPx, notices } = stored.value;
+  const added = await addPhoto(db(), beadId, { sha256, format, bytes, widthPx, heightPx }, roleOf(request));
+  if (!added.ok) {
+    const issues = added.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+    return Response.json({ issues }, { status: issues[0]?.code === "bead-gone" ? 404 : 409 });
+  }
+  revalidatePath("/");
+  const { record, alsoOn } = added.value;
+  return Response.json(
+    {
+      photo: record,
+      alsoOn,
+      notices: notices.map((one) => ({ code: one.code, message: photoSentence(one) })),
+    },
+    { status: 201 },
+  );
+}
+
+function roleOf(request: Request): PhotoRole {
+  const asked = new URL(request.url).searchParams.get("role");
+  return photoRoles.find((role) => role === asked) ?? "face";
+}
+
+function emptyBody(): ReadableStream<Uint8Array> {
+  return new ReadableStream({ start: (controller) => controller.close() });
+}

@@ -1,0 +1,55 @@
+import { revalidatePath } from "next/cache";
+import { z } from "zod";
+import { refuseForeign } from "@/app/_door/same-site";
+import { db } from "@/lib/db";
+import { getBead, recordSentence, saveBead } from "@/lib/record";
+
+export const dynamic = "force-dynamic";
+
+const SaveSchema = z.object({ basedOn: z.number().int().min(1), content: z.unknown() });
+
+/** The bead as it is now, with its revision. */
+export async function GET(
+  request: Request,
+  context: { params: Promise<{ beadId: string }> },
+): Promise<Response> {
+  const refused = refuseForeign(request);
+  if (refused) return refused;
+  const bead = await getBead(db(), (await context.params).beadId);
+  return bead ? Response.json(bead) : Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
+}
+
+/** `{ basedOn, content }`: saves the whole bead if it is still at revision `basedOn`; 409 when it is not. */
+export async function PUT(
+  request: Request,
+  context: { params: Promise<{ beadId: string }> },
+): Promise<Response> {
+  const refused = refuseForeign(request);
+  if (refused) return refused;
+  const body = SaveSchema.safeParse(await request.json().catch(() => null));
+  if (!body.success) {
+    return Response.json(
+      {
+        issues: [
+          {
+            code: "save-not-understood",
+            message: "The save did not arrive whole. It will be sent again at the next change.",
+          },
+        ],
+      },
+      { status: 400 },
+    );
+  }
+  const saved = await saveBead(db(), (await context.params).beadId, body.data.basedOn, body.data.content);
+  if (saved.ok) {
+    revalidatePath("/");
+    return Response.json(saved.value);
+  }
+  const issues = saved.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+  const statuses: Record<string, number> = {
+    "bead-gone": 404,
+    "bead-changed-elsewhere": 409,
+    "bead-not-understood": 422,
+  };
+  return Response.json({ issues }, { status: statuses[issues[0]?.code ?? ""] ?? 503 });
+}

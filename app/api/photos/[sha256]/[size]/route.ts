@@ -1,0 +1,30 @@
+import { createReadStream } from "node:fs";
+import { stat } from "node:fs/promises";
+import { Readable } from "node:stream";
+import { refuseForeign } from "@/app/_door/same-site";
+import { dataDir } from "@/lib/db";
+import { isViewSize, viewPath } from "@/lib/photo";
+
+export const dynamic = "force-dynamic";
+
+/** A derived picture: upright, without metadata. The original's bytes are kept as evidence and not served here. */
+export async function GET(
+  request: Request,
+  context: { params: Promise<{ sha256: string; size: string }> },
+): Promise<Response> {
+  const refused = refuseForeign(request);
+  if (refused) return refused;
+  const { sha256, size } = await context.params;
+  const file = isViewSize(size) ? viewPath(dataDir(), sha256, size) : null;
+  const facts = file === null ? null : await stat(file).catch(() => null);
+  if (file === null || facts === null) return new Response("No such picture.", { status: 404 });
+  return new Response(Readable.toWeb(createReadStream(file)) as ReadableStream<Uint8Array>, {
+    headers: {
+      "content-type": size === "thumb" ? "image/webp" : "image/jpeg",
+      "content-length": String(facts.size),
+      // The address contains the content's hash, so it never changes.
+      "cache-control": "private, max-age=31536000, immutable",
+      "x-content-type-options": "nosniff",
+    },
+  });
+}

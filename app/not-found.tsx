@@ -1,0 +1,20 @@
+import Link from "next/link";
+import { Header } from "@/components/shell/header";
+import { buttonClass } from "@/components/ui";
+
+export default function NotFound() {
+  return (
+    <>
+      <Header />
+      <main
+        style={{ padding: "var(--space-5)", display: "grid", gap: "var(--space-4)", justifyItems: "start" }}
+      >
+        <h1>Nothing here</h1>
+        <p>This bead was deleted, or the address is wrong.</p>
+        <Link href="/" className={buttonClass("main", "large")}>
+          All beads
+        </Link>
+      </main>
+    </>
+  );
+}

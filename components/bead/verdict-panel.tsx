@@ -1,0 +1,217 @@
+"use client";
+
+import type { CriteriaSummary, RowResult, Verdict, VerdictRow } from "@/lib/accept";
+import type { BeadJudgement } from "@/lib/assess";
+import { missingSentence, reasonWords, resultWords, verdictWords } from "@/lib/report";
+import { imperfections } from "@/lib/trade";
+import { Chip, Field, Panel } from "@/components/ui";
+import { LookedFor } from "./looked-for";
+import { rowLimitText, rowValueText, type LengthText } from "./row-text";
+import styles from "./verdict-panel.module.css";
+
+export interface VerdictPanelProps {
+  readonly criteria: readonly CriteriaSummary[];
+  readonly judgement: BeadJudgement;
+  readonly verdict: Verdict | null;
+  /** Why there is no verdict although a set is chosen. */
+  readonly problem: string | null;
+  readonly markNumber: (id: string) => number | null;
+  readonly lengthText: LengthText;
+  readonly onChange: (change: Partial<BeadJudgement>) => void;
+}
+
+/** Where the bead stands against one chosen criteria set: the word, what is missing, then clause by clause. */
+export function VerdictPanel(props: VerdictPanelProps) {
+  const { criteria, judgement, verdict, problem, onChange } = props;
+  const chosen = criteria.find((set) => set.id === judgement.criteriaId) ?? null;
+  return (
+    <div className={styles.stack}>
+      <Field label="Judge by" hint="The governing code, contract or procedure says which one applies.">
+        {(ids) => (
+          <select
+            {...ids}
+            value={judgement.criteriaId ?? ""}
+            onChange={(event) => onChange({ criteriaId: event.target.value || null })}
+          >
+            <option value="">No criteria chosen</option>
+            {criteria.map((set) => (
+              <option key={set.id} value={set.id}>
+                {set.title}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      {chosen && <Settings chosen={chosen} judgement={judgement} onChange={onChange} />}
+      {problem && <Panel tone="bronze">{problem}</Panel>}
+      {verdict && <Outcome {...props} verdict={verdict} />}
+    </div>
+  );
+}
+
+function Settings({
+  chosen,
+  judgement,
+  onChange,
+}: {
+  chosen: CriteriaSummary;
+  judgement: BeadJudgement;
+  onChange: VerdictPanelProps["onChange"];
+}) {
+  return chosen.settings.map((setting) => (
+    <Field key={setting.id} label={setting.title} hint={setting.note}>
+      {(ids) => (
+        <div
+          {...{ id: ids.id, "aria-describedby": ids["aria-describedby"] }}
+          className={styles.chips}
+          role="group"
+          aria-label={setting.title}
+        >
+          {setting.choices.map((choice) => {
+            const now = judgement.criteriaSettings[setting.id] ?? setting.default;
+            return (
+              <Chip
+                key={String(choice.value)}
+                on={now === choice.value}
+                onClick={() =>
+                  onChange({
+                    criteriaSettings: { ...judgement.criteriaSettings, [setting.id]: choice.value },
+                  })
+                }
+              >
+                {choice.title}
+              </Chip>
+            );
+          })}
+        </div>
+      )}
+    </Field>
+  ));
+}
+
+const tones: Readonly<Record<Verdict["verdict"], "ok" | "danger" | "bronze">> = {
+  accept: "ok",
+  reject: "danger",
+  "cannot-say": "bronze",
+};
+
+function Outcome({
+  verdict,
+  judgement,
+  markNumber,
+  lengthText,
+  onChange,
+}: VerdictPanelProps & { verdict: Verdict }) {
+  const words = verdictWords[verdict.verdict];
+  return (
+    <>
+      <Panel tone={tones[verdict.verdict]} title={<span data-testid="verdict-word">{words.short}</span>}>
+        <p>{words.long}</p>
+        <p className={styles.small}>
+          {verdict.criteriaTitle}, {verdict.edition}
+        </p>
+      </Panel>
+      {verdict.referToInspector.length > 0 && (
+        <Panel tone="danger" title="A qualified inspector first">
+          <p>
+            A crack, suspected lack of fusion or arc strike is marked. Change and repair nothing before it has
+            been looked at.
+          </p>
+        </Panel>
+      )}
+      {verdict.missing.some((missing) => missing.quantity !== "look") && (
+        <Panel tone="straw" title="Readings that would settle it">
+          <ul className={styles.list}>
+            {verdict.missing
+              .filter((missing) => missing.quantity !== "look")
+              .map((missing) => (
+                <li key={`${missing.quantity} ${missing.observationId}`}>
+                  {missingSentence(missing, markNumber)}
+                </li>
+              ))}
+          </ul>
+        </Panel>
+      )}
+      <LookedFor
+        needed={verdict.notLookedFor}
+        lookedFor={judgement.lookedFor}
+        onChange={(lookedFor) => onChange({ lookedFor })}
+      />
+      <Clauses rows={verdict.rows} lengthText={lengthText} />
+      {verdict.notCovered.length > 0 && (
+        <details className={styles.more}>
+          <summary>Parts of the code this set does not carry</summary>
+          <ul className={styles.list}>
+            {verdict.notCovered.map((part) => (
+              <li key={part.clause}>
+                {part.clause}: {part.note}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+function Clauses({ rows, lengthText }: { rows: readonly VerdictRow[]; lengthText: LengthText }) {
+  const shown = rows.filter((row) => row.result !== "not-applicable");
+  const rest = rows.filter((row) => row.result === "not-applicable");
+  return (
+    <section className={styles.clauses}>
+      <h3>Clause by clause</h3>
+      <ul>
+        {shown.map((row) => (
+          <ClauseRow key={row.ruleId} row={row} lengthText={lengthText} />
+        ))}
+      </ul>
+      {rest.length > 0 && (
+        <details className={styles.more}>
+          <summary>{rest.length} clauses that do not apply here</summary>
+          <ul>
+            {rest.map((row) => (
+              <ClauseRow key={row.ruleId} row={row} lengthText={lengthText} />
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}
+
+const resultClass: Readonly<Record<RowResult, string>> = {
+  fails: "fails",
+  open: "open",
+  meets: "meets",
+  "not-applicable": "off",
+};
+
+function ClauseRow({ row, lengthText }: { row: VerdictRow; lengthText: LengthText }) {
+  return (
+    <li className={`${styles.row} ${styles[resultClass[row.result]]}`}>
+      <span className={styles.result}>{resultWords[row.result]}</span>
+      <div>
+        <strong>{row.title}</strong>
+        <p>
+          {[rowValueText(row, lengthText), rowLimitText(row, lengthText)].filter(Boolean).join("; ")}
+          {row.limit || row.value !== null ? "; " : ""}
+          {reasonWords[row.reason]}
+        </p>
+        {row.notLookedFor.length > 0 && (
+          <p className={styles.small}>
+            Not looked for: {row.notLookedFor.map((id) => imperfections[id].name).join(", ")}
+          </p>
+        )}
+        <p className={styles.small}>
+          {row.clause}, {row.edition}
+          {row.checkYourCopy && (
+            <span className={styles.check}>
+              {" "}
+              Check your copy: this figure rests on memory or an older edition.
+            </span>
+          )}
+        </p>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,103 @@
+"use client";
+
+import { Camera, FileText, Gavel, ListTree, SlidersHorizontal } from "lucide-react";
+import Link from "next/link";
+import { useMemo, useReducer, useState } from "react";
+import { Header } from "@/components/shell/header";
+import { UnitSwitch } from "@/components/shell/unit-switch";
+import type { BeadContent, PhotoFacts } from "@/lib/assess";
+import type { RunSetup } from "@/lib/setup";
+import type { UnitPreferences } from "@/lib/units";
+import { CausesSection } from "./causes-section";
+import { CollisionNotice } from "./collision-notice";
+import { PhotoSection } from "./photo-section";
+import { SaveNote } from "./save-note";
+import { SetupSection, type SavedSetup } from "./setup-section";
+import { useAutosave } from "./use-autosave";
+import { useAssessment } from "./use-assessment";
+import { VerdictSection } from "./verdict-section";
+import { startWork, toContent, work } from "./work-state";
+import styles from "./workbench.module.css";
+
+export interface WorkbenchProps {
+  readonly bead: {
+    readonly id: string;
+    readonly number: number;
+    readonly revision: number;
+    readonly content: BeadContent;
+    readonly photos: readonly PhotoFacts[];
+  };
+  readonly units: { readonly choice: "metric" | "inch"; readonly preferences: UnitPreferences };
+  readonly savedSetups: readonly SavedSetup[];
+  readonly lastSetup: RunSetup | null;
+  readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
+}
+
+const sections = [
+  { id: "photo", label: "Marks", icon: Camera },
+  { id: "setup", label: "Set-up", icon: SlidersHorizontal },
+  { id: "causes", label: "Causes", icon: ListTree },
+  { id: "verdict", label: "Verdict", icon: Gavel },
+] as const;
+type SectionId = (typeof sections)[number]["id"];
+
+/**
+ * One bead from photo to verdict. On a wide screen the photo stays in view and the other three take turns beside it;
+ * on a phone all four take turns, chosen from a bar under the thumb.
+ */
+export function Workbench({ bead, units, savedSetups, lastSetup, onChooseUnits }: WorkbenchProps) {
+  const [state, dispatch] = useReducer(work, bead, ({ content, photos }) => startWork(content, photos));
+  const [section, setSection] = useState<SectionId>("photo");
+  const content = useMemo(() => toContent(state), [state]);
+  const save = useAutosave(bead.id, bead.revision, content);
+  const assessment = useAssessment(content, state.photos);
+  const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
+  const beside = section === "photo" ? "setup" : section;
+
+  return (
+    <div className={styles.page}>
+      <Header>
+        <SaveNote state={save.state} />
+        <Link href={`/beads/${bead.id}/sheet`} className={styles.sheetLink} onClick={() => void save.flush()}>
+          <FileText size={20} aria-hidden="true" /> Sheet
+        </Link>
+        <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
+      </Header>
+      <CollisionNotice
+        beadId={bead.id}
+        save={save}
+        content={content}
+        onReplace={(next) => dispatch({ type: "replace", state: next })}
+      />
+      <main className={styles.bench} data-section={section}>
+        <section className={styles.photo} aria-label="Photo and marks">
+          <PhotoSection {...shared} number={bead.number} />
+        </section>
+        <section className={styles.side} aria-label={sections.find(({ id }) => id === beside)?.label}>
+          <nav className={styles.tabs} aria-label="Parts of this bead">
+            {sections.map(({ id, label, icon: Icon }) => (
+              <button
+                key={id}
+                type="button"
+                data-tab={id}
+                aria-current={section === id ? "true" : beside === id ? "page" : undefined}
+                onClick={() => setSection(id)}
+              >
+                <Icon size={22} aria-hidden="true" />
+                {label}
+                {id === "setup" && assessment.stops > 0 && (
+                  <span className={styles.count}>{assessment.stops}</span>
+                )}
+              </button>
+            ))}
+          </nav>
+          <div className={styles.part} data-part={beside}>
+            {beside === "setup" && <SetupSection {...shared} saved={savedSetups} last={lastSetup} />}
+            {beside === "causes" && <CausesSection {...shared} />}
+            {beside === "verdict" && <VerdictSection {...shared} />}
+          </div>
+        </section>
+      </main>
+    </div>
+  );
+}

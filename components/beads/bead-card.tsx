@@ -1,0 +1,39 @@
+import Link from "next/link";
+import type { BeadSummary } from "@/lib/report";
+import { VerdictBadge } from "./verdict-badge";
+import styles from "./bead-card.module.css";
+
+/** One bead in the list: its picture, how it was run, what is on it and where it stands. */
+export function BeadCard({ bead }: { bead: BeadSummary }) {
+  return (
+    <li className={styles.card}>
+      <Link href={`/beads/${bead.id}`} className={styles.link}>
+        <div className={styles.picture}>
+          {bead.thumbSha256 ? (
+            <img src={`/api/photos/${bead.thumbSha256}/thumb`} alt="" loading="lazy" />
+          ) : (
+            <span className={styles.noPicture}>No photo yet</span>
+          )}
+          <span className={styles.number}>{bead.number}</span>
+        </div>
+        <div className={styles.text}>
+          <h2>{bead.title}</h2>
+          <p className={styles.setup}>{bead.setupLine}</p>
+          {bead.seen.length > 0 && <p className={styles.seen}>{bead.seen.join(" · ")}</p>}
+          {bead.firstChange && (
+            <p className={styles.change}>
+              <span>Try next</span> {bead.firstChange}
+            </p>
+          )}
+          <div className={styles.foot}>
+            <VerdictBadge verdict={bead.verdict} />
+            <span>
+              {bead.welder && `${bead.welder} · `}
+              {bead.day}
+            </span>
+          </div>
+        </div>
+      </Link>
+    </li>
+  );
+}

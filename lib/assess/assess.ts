@@ -1,0 +1,78 @@
+import type { Result } from "@/lib/base";
+import { judge, type AcceptIssue, type Verdict } from "@/lib/accept";
+import { diagnose, type Diagnosis, type DiagnoseIssue, type ShopCounts } from "@/lib/diagnose";
+import {
+  calibrate,
+  defaultMeasureOptions,
+  measureMark,
+  type MeasuredMark,
+  type MeasureIssue,
+  type MeasureOptions,
+} from "@/lib/measure";
+import { checkSetup, type SetupFinding } from "@/lib/setup";
+import type { BeadContent, PhotoFacts } from "./bead";
+import { diagnoseInput } from "./diagnose-input";
+import { judgeInput } from "./judge-input";
+
+/** One photo's marks in millimetres. */
+export interface PhotoAssessment {
+  readonly photoId: string;
+  /** Why there are no sizes; null when there is a working scale. */
+  readonly scaleIssue: MeasureIssue | null;
+  readonly marks: readonly MeasuredMark[];
+}
+
+/** Everything Toeline has to say about one bead, computed from what was recorded and nothing else. */
+export interface Assessment {
+  readonly setup: readonly SetupFinding[];
+  readonly photos: readonly PhotoAssessment[];
+  readonly diagnosis: Result<Diagnosis, DiagnoseIssue>;
+  /** null: no criteria chosen. */
+  readonly verdict: Result<Verdict, AcceptIssue> | null;
+}
+
+/** What the whole installation knows beyond this one bead. */
+export interface AssessContext {
+  readonly shopCounts: ShopCounts;
+  /** Width the photos were viewed at, in screen pixels: what one pick is worth depends on it. */
+  readonly viewedWidthPx: number;
+}
+
+export const defaultAssessContext: AssessContext = { shopCounts: {}, viewedWidthPx: 1000 };
+
+/**
+ * The one call from a recorded bead to sizes, causes and verdict. Pure: the browser and the server get the same answer.
+ */
+export function assess(
+  content: BeadContent,
+  photos: readonly PhotoFacts[],
+  context: AssessContext = defaultAssessContext,
+): Assessment {
+  const measured = content.photos.map((photo) => measurePhoto(photo, photos, context));
+  const verdictInput = judgeInput(content, measured);
+  return {
+    setup: checkSetup(content.setup),
+    photos: measured,
+    diagnosis: diagnose(diagnoseInput(content, measured, context.shopCounts)),
+    verdict: verdictInput === null ? null : judge(verdictInput),
+  };
+}
+
+function measurePhoto(
+  photo: BeadContent["photos"][number],
+  facts: readonly PhotoFacts[],
+  context: AssessContext,
+): PhotoAssessment {
+  const size = facts.find(({ id }) => id === photo.id) ?? null;
+  const options: MeasureOptions = {
+    ...defaultMeasureOptions,
+    photo: size && { widthPx: size.widthPx, heightPx: size.heightPx },
+    photoPxPerViewPx: size ? Math.max(1, size.widthPx / context.viewedWidthPx) : 1,
+  };
+  const calibration = calibrate(photo.drawing.scale, options);
+  return {
+    photoId: photo.id,
+    scaleIssue: calibration.ok ? null : (calibration.issues[0] ?? null),
+    marks: photo.drawing.marks.map((mark) => measureMark(photo.drawing, mark, options)),
+  };
+}

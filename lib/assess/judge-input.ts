@@ -1,0 +1,84 @@
+import {
+  BeadReadingsSchema,
+  JudgeInputSchema,
+  type BeadReadings,
+  type JudgeInput,
+  type WeldKind,
+} from "@/lib/accept";
+import type { Quantity } from "@/lib/measure";
+import { isFillet, type Joint } from "@/lib/trade";
+import { marksAcrossPhotos, type PhotoMeasures } from "./across-photos";
+import type { BeadContent, BeadQuantity, BeadReading } from "./bead";
+
+/** What the judge is given; null while no criteria set is chosen. */
+export function judgeInput(content: BeadContent, measured: readonly PhotoMeasures[]): JudgeInput | null {
+  const { judgement, setup } = content;
+  if (judgement.criteriaId === null) return null;
+  const marked = marksAcrossPhotos(content, measured);
+  const present = new Set(marked.map(({ mark }) => mark.imperfection));
+  return JudgeInputSchema.parse({
+    criteriaId: judgement.criteriaId,
+    settings: judgement.criteriaSettings,
+    weld: {
+      kind: weldKind(setup.joint),
+      thicknessMm: setup.thicknessMm,
+      legMm: setup.targetLegMm,
+      lengthMm: gaugeValue(content, "weld-length")?.value ?? setup.weldLengthMm,
+      ...judgement.weld,
+    },
+    observations: marked.map(({ key, mark, measured: sizes }) => ({
+      id: key,
+      imperfection: mark.imperfection,
+      place: mark.place,
+      alongMm: sizes?.alongMm ?? null,
+      lengthMm: sizes?.lengthMm ?? null,
+      depthMm: sizes?.depthMm ?? null,
+      heightMm: sizes?.heightMm ?? null,
+      diameterMm: sizes?.diameterMm ?? null,
+      areaMm2: sizes?.areaMm2 ?? null,
+    })),
+    beadReadings: beadReadings(content),
+    lookedFor: judgement.lookedFor.filter((id) => !present.has(id)),
+  });
+}
+
+/** A joint nobody named is judged as a surfacing weld: the rules of fillet and butt need to know which it is. */
+export function weldKind(joint: Joint | null): WeldKind {
+  if (joint === null || joint === "bead-on-plate" || joint === "stringer-pad") return "surfacing";
+  return isFillet(joint) ? "fillet" : "butt";
+}
+
+function gaugeValue(content: BeadContent, quantity: BeadQuantity): BeadReading | null {
+  // Readings are appended, so the last one of a quantity is the newest.
+  return content.judgement.readings.findLast((reading) => reading.quantity === quantity) ?? null;
+}
+
+function beadReadings(content: BeadContent): BeadReadings {
+  const read = (quantity: BeadQuantity) =>
+    gaugeQuantity(gaugeValue(content, quantity), quantity === "toe-angle" ? "deg" : "mm");
+  return BeadReadingsSchema.parse({
+    leg1: read("leg-1"),
+    leg2: read("leg-2"),
+    throat: read("throat"),
+    convexity: read("convexity"),
+    reinforcement: read("reinforcement"),
+    width: read("width"),
+    toeAngle: read("toe-angle"),
+    misalignment: read("misalignment"),
+    rootGap: read("root-gap"),
+  });
+}
+
+/** Reading a scale of step r is uniform over one step: u = r / sqrt(12) (JCGM 100:2008, F.2.2.1), U = 2u. */
+function gaugeQuantity(reading: BeadReading | null, unit: Quantity["unit"]): Quantity | null {
+  if (reading === null) return null;
+  const u = reading.resolution / Math.sqrt(12);
+  return {
+    unit,
+    value: reading.value,
+    expandedUncertainty: 2 * u,
+    source: "gauge",
+    budget: [{ part: "resolution", u }],
+    instrument: reading.instrument,
+  };
+}

@@ -1,0 +1,8 @@
+export {
+  gaugeWords,
+  missingSentence,
+  missingWords,
+  reasonWords,
+  resultWords,
+  verdictWords,
+} from "./verdict-words";

@@ -1,0 +1,87 @@
+import type { GaugeId, MissingQuantity, MissingReading, RowReason, RowResult, Verdict } from "@/lib/accept";
+
+/** Words of the verdict, one table per code. Screens and sheets say the same thing because they ask here. */
+export const verdictWords: Readonly<
+  Record<Verdict["verdict"], { readonly short: string; readonly long: string }>
+> = {
+  accept: {
+    short: "Meets the criteria",
+    long: "Every clause that applies is met by what was read. Acceptance itself is for the person qualified to give it.",
+  },
+  reject: { short: "Does not meet", long: "At least one clause is not met. The worst stands first." },
+  "cannot-say": {
+    short: "Cannot say yet",
+    long: "Nothing read so far fails, but some clauses are open. The readings below would settle them.",
+  },
+};
+
+export const resultWords: Readonly<Record<RowResult, string>> = {
+  fails: "Not met",
+  open: "Open",
+  meets: "Met",
+  "not-applicable": "Does not apply",
+};
+
+export const reasonWords: Readonly<Record<RowReason, string>> = {
+  "none-allowed": "none is allowed, and one is marked",
+  "none-found": "looked for, none found",
+  "within-limit": "within the limit",
+  "over-limit": "beyond the limit",
+  "straddles-limit": "the photo cannot tell: its uncertainty reaches across the limit",
+  "reading-missing": "a reading is missing",
+  "weld-fact-missing": "something about the weld itself is not stated",
+  "not-looked-for": "nobody has said they looked for it",
+  "does-not-apply": "does not apply to this weld",
+  allowed: "allowed by this level",
+  "qualified-person-decides": "no number: a qualified person decides",
+};
+
+export const missingWords: Readonly<Record<MissingQuantity, string>> = {
+  depth: "depth",
+  height: "height",
+  diameter: "diameter",
+  length: "length",
+  "place-along": "place along the weld",
+  "leg-1": "first leg",
+  "leg-2": "second leg",
+  throat: "throat",
+  convexity: "convexity",
+  reinforcement: "reinforcement height",
+  width: "width of the face",
+  "toe-angle": "toe angle",
+  misalignment: "misalignment",
+  "root-gap": "root gap",
+  "undersize-length": "length that is under size",
+  thickness: "thickness of the thinner part",
+  "specified-throat": "throat asked for",
+  "specified-leg": "leg asked for",
+  "weld-length": "length of the weld",
+  loading: "kind of loading",
+  "weld-facts": "facts about the weld",
+  look: "a look",
+};
+
+export const gaugeWords: Readonly<Record<GaugeId, string>> = {
+  "undercut-gauge": "undercut gauge",
+  "fillet-gauge": "fillet gauge",
+  "throat-gauge": "throat gauge",
+  "cap-gauge": "cap height gauge",
+  "misalignment-gauge": "misalignment gauge",
+  calliper: "calliper",
+  rule: "rule",
+  protractor: "protractor",
+  "feeler-gauge": "feeler gauge",
+  magnifier: "magnifier, 2 to 5 times",
+  eye: "your eye, within 600 mm and not under 30 degrees (ISO 17637)",
+  drawing: "the drawing or the procedure",
+};
+
+/** "depth of mark 3, with an undercut gauge" */
+export function missingSentence(missing: MissingReading, markNumber: (id: string) => number | null): string {
+  const number = missing.observationId === null ? null : markNumber(missing.observationId);
+  const what = missingWords[missing.quantity] + (number === null ? "" : ` of mark ${number}`);
+  const gauge = gaugeWords[missing.gauge];
+  const article =
+    missing.gauge === "eye" || missing.gauge === "drawing" ? "" : /^[aeiou]/.test(gauge) ? "an " : "a ";
+  return missing.gauge === "drawing" ? `${what}, from ${gauge}` : `${what}, with ${article}${gauge}`;
+}
