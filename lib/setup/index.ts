@@ -1,3 +1,14 @@
+export { checkSetup } from "./check-setup";
+export { exampleSetups, type ExampleSetup } from "./examples";
+export {
+  severities,
+  setupCodes,
+  type SetupCode,
+  type SetupField,
+  type SetupFinding,
+  type Severity,
+} from "./finding";
 export { emptyRunSetup, RUN_SETUP_VERSION, RunSetupSchema, type RunSetup } from "./run-setup";
+export { findingDoubt, findingSentence, readingNames, type ShowReading } from "./sentences";
 export { timedTravelSpeed, travelSpeed, type TravelSpeed } from "./travel-speed";
-export { electrodeOf, windowFor } from "./window-for";
+export { electrodeOf, electrodesMeant, windowFor } from "./window-for";

@@ -1,5 +1,5 @@
 import {
-  electrodeClass,
+  electrodeClassesNamed,
   parameterWindow,
   positionsMeant,
   type ElectrodeClass,
@@ -7,15 +7,24 @@ import {
 } from "@/lib/trade";
 import type { RunSetup } from "./run-setup";
 
-/** The known class of a set-up, null when none is given or the name is not in the table. */
+/**
+ * The classes the recorded name may mean. Empty when none is given or the name is not in the table; two where wire
+ * and rod share a classification (ER70S-6) and the process does not say which.
+ */
+export function electrodesMeant(setup: RunSetup): readonly ElectrodeClass[] {
+  return setup.electrodeClass === null ? [] : electrodeClassesNamed(setup.electrodeClass, setup.process);
+}
+
+/** The one class of a set-up; null when unknown or when the name leaves wire and rod open. */
 export function electrodeOf(setup: RunSetup): ElectrodeClass | null {
-  return setup.electrodeClass === null ? null : electrodeClass(setup.electrodeClass, setup.process);
+  const [first, second] = electrodesMeant(setup);
+  return second === undefined ? (first ?? null) : null;
 }
 
 /**
  * The starting window for this wire, diameter, gas, transfer and position, out-of-position reductions applied.
  * null when class or diameter is not known, or no line holds. What is unknown widens it: never a guess.
- * Throws nothing; a starting window is never a limit, the wire's own data sheet governs.
+ * A starting window is never a limit; the wire's own data sheet governs.
  */
 export function windowFor(setup: RunSetup): ParameterWindow | null {
   const electrode = electrodeOf(setup);

@@ -11,10 +11,18 @@ import { electrodeClasses } from "./tables/electrode-classes";
  * Returns null for a name that is not in the table: free text stays free text.
  */
 export function electrodeClass(name: string, process?: Process | null): ElectrodeClass | null {
+  return electrodeClassesNamed(name, process)[0] ?? null;
+}
+
+/**
+ * Every row a name may mean: more than one only where wire and rod share a classification and the process does not
+ * choose. A process that fits none of them does not choose either.
+ */
+export function electrodeClassesNamed(name: string, process?: Process | null): readonly ElectrodeClass[] {
   const id = parseClassName(name);
-  if (id === null) return null;
-  const rows = electrodeClasses.filter((row) => row.id === id);
-  return rows.find((row) => row.process === process) ?? rows[0] ?? null;
+  const rows = id === null ? [] : electrodeClasses.filter((row) => row.id === id);
+  const chosen = rows.filter((row) => row.process === process);
+  return chosen.length > 0 ? chosen : rows;
 }
 
 /** The classes a picker offers, in table order; all of them when the process is not known. */

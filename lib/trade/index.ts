@@ -6,7 +6,7 @@ export {
   type ElectrodePosition,
   type PassRating,
 } from "./electrode-class";
-export { electrodeClass, electrodeClassesFor, positionsMeant } from "./electrodes";
+export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   imperfectionIds,
   imperfections,

@@ -72,7 +72,8 @@ function rowsFor({ electrode, diameterMm, gas, transfer }: WindowQuery): readonl
       : electrode.process === "GTAW"
         ? windowRows.rod
         : windowRows.wire;
-  const gases = gas === null ? electrode.gases : [gas];
+  // A gas the class does not run is a fault of its own; the window stays the class's, or not knowing would say more.
+  const gases = gas !== null && electrode.gases.includes(gas) ? [gas] : electrode.gases;
   return group.filter(
     (row) =>
       row.classes.includes(electrode.id) &&

@@ -279,9 +279,8 @@ const stainlessCored: readonly WindowRow[] = [
   },
 ];
 
-const SHORT_ARC_GASES = ["CO2", "75Ar-25CO2", "80Ar-20CO2"] as const;
-// 75/25 will not spray: about 80 % argon is the least.
-const SPRAY_GASES = ["80Ar-20CO2", "90Ar-10CO2", "98Ar-2O2"] as const;
+// Printed for CO2 or 75/25 (short arc) and 80 % argon or more (spray). The rows hold for the transfer whatever the gas:
+// a gas that cannot carry the transfer is a fault of its own, and must not make the window vanish.
 const SHORT_ARC_NOTE = remark(wireFeedManual, "also the trade reference notes and an older data card");
 const SPRAY_NOTE = remark(shortArcCard, "gas and distance: apprenticeship study notes");
 
@@ -289,7 +288,6 @@ const shortArc = (diameterIn: number, wireFeedIpm: Span, volts: Span, amps: Span
   classes: S6,
   diametersIn: [diameterIn],
   transfer: "short-circuit",
-  gases: SHORT_ARC_GASES,
   wireFeedIpm,
   volts,
   amps,
@@ -301,7 +299,6 @@ const spray = (diameterIn: number, volts: Span, amps: Span): WindowRow => ({
   classes: S6,
   diametersIn: [diameterIn],
   transfer: "spray",
-  gases: SPRAY_GASES,
   volts,
   amps,
   ctwdIn: [0.5, 1],
@@ -329,7 +326,6 @@ const solidWire: readonly WindowRow[] = [
     classes: S6,
     diametersIn: [0.035],
     transfer: "spray",
-    gases: SPRAY_GASES,
     wireFeedIpm: [350, 600],
     source: fromMemory,
   },
@@ -337,7 +333,6 @@ const solidWire: readonly WindowRow[] = [
     classes: S6,
     diametersIn: [0.045],
     transfer: "spray",
-    gases: SPRAY_GASES,
     wireFeedIpm: [350, 450],
     source: shopReferenceNotes,
   },

@@ -1,0 +1,190 @@
+import {
+  electrodePositions,
+  feedCap,
+  isPublished,
+  parameterWindow,
+  thicknessLimits,
+  windowQuantities,
+  type Band,
+  type FeedCap,
+  type WindowQuantity,
+} from "@/lib/trade";
+import { finding, type SetupFinding, type SetupRule } from "./finding";
+import type { RunSetup } from "./run-setup";
+import { dragOnSlag, practice } from "./sources";
+import { timedTravelSpeed } from "./travel-speed";
+import { electrodeOf, electrodesMeant, windowFor } from "./window-for";
+
+/**
+ * How closely a shop reads each quantity: a reading this little past the end of a window is still inside it.
+ * Own estimate; in the quantity's unit.
+ */
+const readingResolution: Readonly<Record<WindowQuantity, number>> = {
+  wireFeedMPerMin: 0.1,
+  volts: 0.25,
+  amps: 3,
+  ctwdMm: 1,
+  travelAngleDeg: 2,
+  gasFlowLPerMin: 0.5,
+};
+
+/** Every recorded reading against the window of its class: outside, or inside only by the trade's own figures. */
+export const readingsAgainstWindow: SetupRule = (setup) => {
+  const window = windowFor(setup);
+  if (window === null) return [];
+  return windowQuantities.flatMap((quantity) => {
+    const value = setup[quantity];
+    const band = window[quantity];
+    if (value === null || band === null || !comparable(quantity, setup)) return [];
+    return judge(quantity, value, band, setup);
+  });
+};
+
+/**
+ * Solid wire has a window for each transfer, and not for every transfer: without it nothing can be held against it.
+ * An angle says nothing until it is known to be the drag or the push the window speaks of.
+ * Gas flow zero is a missing gas, said elsewhere.
+ */
+function comparable(quantity: WindowQuantity, setup: RunSetup): boolean {
+  if (quantity === "travelAngleDeg") {
+    const usual = electrodeOf(setup)?.process === "GMAW" ? "push" : "drag";
+    return setup.travelDirection === usual;
+  }
+  if (quantity === "gasFlowLPerMin" && setup.gasFlowLPerMin === 0) return false;
+  return electrodeOf(setup)?.process !== "GMAW" || setup.transfer !== null;
+}
+
+function judge(
+  quantity: WindowQuantity,
+  value: number,
+  band: Band,
+  setup: RunSetup,
+): readonly SetupFinding[] {
+  const slack = readingResolution[quantity];
+  const about = { field: quantity, value, low: band.low, high: band.high };
+  const fields = [quantity, "electrodeClass", "electrodeDiameterMm"] as const;
+  if (value < band.low - slack)
+    return [
+      finding("reading-below-window", "warn", [...fields], {
+        data: { ...about, by: band.low - value },
+        source: band.source,
+      }),
+    ];
+  if (value > band.high + slack)
+    return [
+      finding("reading-above-window", "warn", [...fields], {
+        data: { ...about, by: value - band.high },
+        source: band.source,
+      }),
+    ];
+  const holding = band.parts.filter((part) => value >= part.low - slack && value <= part.high + slack);
+  const practiceOnly = holding.every(({ source: { confidence } }) =>
+    ["common-practice", "own-estimate"].includes(confidence),
+  );
+  const printed = printedEnds(quantity, setup);
+  if (!practiceOnly || printed === null) return [];
+  const data = { ...about, low: printed.low, high: printed.high };
+  return [finding("reading-beyond-data-sheet", "note", [...fields], { data, source: practice })];
+}
+
+/**
+ * The outer ends of what is printed for this wire in any gas and position. Taken over all of them on purpose: whether a
+ * document exists must not depend on what the person happens not to know.
+ */
+function printedEnds(quantity: WindowQuantity, setup: RunSetup): { low: number; high: number } | null {
+  const electrode = electrodeOf(setup);
+  if (electrode === null || setup.electrodeDiameterMm === null) return null;
+  const everywhere = parameterWindow({
+    electrode,
+    diameterMm: setup.electrodeDiameterMm,
+    gas: null,
+    transfer: null,
+    positions: electrodePositions,
+  });
+  const parts = (everywhere?.[quantity]?.parts ?? []).filter((part) => isPublished(part.source));
+  if (parts.length === 0) return null;
+  return {
+    low: Math.min(...parts.map((part) => part.low)),
+    high: Math.max(...parts.map((part) => part.high)),
+  };
+}
+
+/** Pushing lets the slag run under the arc. Uphill some wires are pointed a little ahead, so there it is a note. */
+export const pushOnSlag: SetupRule = (setup) => {
+  const rows = electrodesMeant(setup);
+  const slag = (process: string | null) => process === "FCAW-S" || process === "FCAW-G" || process === "SMAW";
+  if (setup.travelDirection !== "push") return [];
+  if (!slag(setup.process) && !(rows.length > 0 && rows.every((row) => slag(row.process)))) return [];
+  const level = setup.position !== null && setup.position !== "vertical";
+  const downhill = setup.position === "vertical" && setup.progression === "down";
+  const severity = level || downhill ? "warn" : "note";
+  const data = { process: setup.process ?? rows[0]?.process ?? "" };
+  return [finding("push-on-slag", severity, ["travelDirection", "process"], { data, source: dragOnSlag })];
+};
+
+/** The cap of this input for the recorded process or the class's own, whichever has one: a contradiction hides neither. */
+function inputCap(setup: RunSetup): FeedCap | null {
+  const { inputPower, electrodeDiameterMm } = setup;
+  if (inputPower === null || electrodeDiameterMm === null) return null;
+  const processes = [setup.process, electrodeOf(setup)?.process ?? null];
+  for (const process of processes) {
+    const cap = process === null ? null : feedCap(inputPower, process, electrodeDiameterMm);
+    if (cap !== null) return cap;
+  }
+  return null;
+}
+
+export const feedBeyondInput: SetupRule = (setup) => {
+  const { wireFeedMPerMin } = setup;
+  if (wireFeedMPerMin === null) return [];
+  const cap = inputCap(setup);
+  if (cap === null || wireFeedMPerMin <= cap.maxWireFeedMPerMin + readingResolution.wireFeedMPerMin)
+    return [];
+  const data = { value: wireFeedMPerMin, cap: cap.maxWireFeedMPerMin, inputPower: setup.inputPower ?? "" };
+  return [
+    finding("feed-beyond-input", "warn", ["wireFeedMPerMin", "inputPower"], { data, source: cap.source }),
+  ];
+};
+
+/** The trade's point: a 6 mm T-joint that wants about 400 in/min gets about 280 from a 120 V input. */
+const PLATE_FOR_120V_MM = 6;
+
+export const plateBeyondInput: SetupRule = (setup) => {
+  const { thicknessMm } = setup;
+  if (thicknessMm === null) return [];
+  const cap = inputCap(setup);
+  if (cap === null || thicknessMm < PLATE_FOR_120V_MM) return [];
+  const data = { value: thicknessMm, cap: cap.maxWireFeedMPerMin, inputPower: setup.inputPower ?? "" };
+  return [finding("plate-beyond-input", "note", ["thicknessMm", "inputPower"], { data, source: practice })];
+};
+
+/** A stop-watch and a tape agree this well over a hand-run bead. Own estimate. */
+const TRAVEL_AGREEMENT = 0.1;
+
+export const travelSpeedDisagrees: SetupRule = (setup) => {
+  const timed = timedTravelSpeed(setup);
+  const recorded = setup.travelSpeedMmPerMin;
+  if (timed === null || recorded === null) return [];
+  if (Math.abs(timed - recorded) <= TRAVEL_AGREEMENT * Math.max(timed, recorded)) return [];
+  const data = { value: recorded, timed };
+  return [
+    finding("travel-speed-disagrees", "warn", ["travelSpeedMmPerMin", "weldLengthMm", "arcTimeS"], {
+      data,
+      source: practice,
+    }),
+  ];
+};
+
+export const plateAgainstWire: SetupRule = (setup) => {
+  const electrode = electrodeOf(setup);
+  const thicknessMm = setup.thicknessMm;
+  if (electrode === null || thicknessMm === null) return [];
+  return thicknessLimits(electrode, setup.electrodeDiameterMm, setup.position).flatMap((limit) => {
+    const past = limit.kind === "floor" ? limit.mm - thicknessMm : thicknessMm - limit.mm;
+    // Plate is sold to about a tenth of a millimetre; 8 mm plate is the cap of 7.94 mm.
+    if (past <= 0.1) return [];
+    const code = limit.kind === "floor" ? "plate-below-floor" : "plate-above-cap";
+    const data = { electrode: electrode.id, value: thicknessMm, limit: limit.mm };
+    return [finding(code, "warn", ["thicknessMm", "electrodeClass"], { data, source: limit.source })];
+  });
+};

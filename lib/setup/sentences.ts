@@ -1,0 +1,127 @@
+import { needsCheck } from "@/lib/base";
+import type { SetupCode, SetupField, SetupFinding } from "./finding";
+
+/** Writes a number of a field in the person's units, e.g. ("wireFeedMPerMin", 7.11) -> "280 in/min". */
+export type ShowReading = (field: SetupField, siValue: number) => string;
+
+interface Words {
+  /** A name out of the finding's data. */
+  readonly name: (key: string) => string;
+  /** A number out of the finding's data, in the units of the field. */
+  readonly number: (key: string, field?: SetupField) => string;
+}
+
+/** What each reading is called in a sentence. */
+export const readingNames: Partial<Record<SetupField, string>> = {
+  wireFeedMPerMin: "wire feed",
+  volts: "voltage",
+  amps: "current",
+  ctwdMm: "tip-to-work distance",
+  travelAngleDeg: "travel angle",
+  gasFlowLPerMin: "gas flow",
+  thicknessMm: "plate",
+  travelSpeedMmPerMin: "travel speed",
+};
+
+const reading = ({ name }: Words) => readingNames[name("field") as SetupField] ?? name("field");
+const span = ({ name, number }: Words) =>
+  number("low") === number("high") ? number("low") : `${name("field") && number("low")} to ${number("high")}`;
+
+/** The one table from code to sentence: what is the matter, then what to do. */
+const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
+  "process-against-class": ({ name }) =>
+    `${name("electrode")} is a ${name("wanted")} electrode, but the process says ${name("recorded")}: put one of them right.`,
+  "polarity-against-class": ({ name }) =>
+    `${name("electrode")} runs on ${name("wanted")}, not ${name("recorded")}: change the polarity at the lugs before the next bead.`,
+  "polarity-unusual-for-process": ({ name }) =>
+    `${name("recorded")} is not used for ${name("process")} on steel; ${name("wanted")} is. Read the lugs.`,
+  "gas-missing": ({ name }) =>
+    `${name("needs")} needs shielding gas and none is flowing: open the cylinder and read the flow with the trigger held.`,
+  "gas-on-gasless": ({ name }) =>
+    `${name("electrode")} makes its own shield; ${name("gas")} does not help it. Turn the gas off, or check which electrode is loaded.`,
+  "gas-against-class": ({ name }) =>
+    `${name("electrode")} is made for ${name("wanted")}, not ${name("recorded")}: change the gas or the wire.`,
+  "gas-reactive-on-tungsten": ({ name }) =>
+    `${name("gas")} burns a tungsten electrode: connect argon before striking an arc.`,
+  "gas-cannot-spray": ({ name }) =>
+    `${name("gas")} will not spray; spray needs about 80 % argon or more. Change the gas or run short-circuit.`,
+  "flow-without-gas": ({ number }) =>
+    `A flow of ${number("value")} is recorded but the gas says none: put one of them right.`,
+  "position-against-class": ({ name }) =>
+    `${name("electrode")} is for ${name("wanted")} only; ${name("recorded")} lets the pool run out. Turn the work or change the wire.`,
+  "progression-against-class": ({ name }) =>
+    `${name("electrode")} is classed for ${name("wanted")}, not ${name("recorded")}: change the direction of travel or the wire.`,
+  "position-beyond-class-list": ({ name }) =>
+    `${name("electrode")} is classed for ${name("wanted")}; the trade also runs it ${name("recorded")}. Ask the wire's data sheet first.`,
+  "metal-against-class": ({ name }) =>
+    `${name("electrode")} is a ${name("metal")} filler on ${name("base")}: check that the procedure asks for it.`,
+  "single-pass-wire-in-passes": ({ name }) =>
+    `${name("electrode")} is rated for a single pass and this is pass ${name("passes")}: a second pass over it may crack. Change to a multi-pass wire.`,
+  "limited-pass-wire-in-passes": ({ name }) =>
+    `${name("electrode")} is meant for a few passes on thin plate and this is pass ${name("passes")}: look up the limit on its data sheet.`,
+  "push-on-slag": ({ name }) =>
+    `${name("process")} leaves slag, and a pushed gun lets the slag run under the arc: drag it.`,
+  "reading-below-window": (w) =>
+    `${capital(reading(w))} ${w.number("value")} is ${w.number("by")} below the starting window for this electrode (${span(w)}).`,
+  "reading-above-window": (w) =>
+    `${capital(reading(w))} ${w.number("value")} is ${w.number("by")} above the starting window for this electrode (${span(w)}).`,
+  "reading-beyond-data-sheet": (w) =>
+    `${capital(reading(w))} ${w.number("value")} is beyond the published data-sheet band (${span(w)}) but inside common practice.`,
+  "feed-beyond-input": ({ name, number }) =>
+    `${name("inputPower")} input gives out at about ${number("cap")} with this wire; ${number("value")} needs a 230 V input.`,
+  "plate-beyond-input": ({ name, number }) =>
+    `${number("value", "thicknessMm")} plate wants more wire feed than a ${name("inputPower")} input gives (about ${number("cap", "wireFeedMPerMin")}): use 230 V or more passes.`,
+  "travel-speed-disagrees": ({ number }) =>
+    `Travel speed says ${number("value")}, but length and arc time give ${number("timed")}: check which one was measured.`,
+  "plate-below-floor": ({ name, number }) =>
+    `${number("value")} plate is thinner than ${name("electrode")} is used on (about ${number("limit")} and up): expect burn-through, use a smaller or short-circuit wire.`,
+  "plate-above-cap": ({ name, number }) =>
+    `${number("value")} plate is thicker than small ${name("electrode")} is meant for (about ${number("limit")}): it may not fuse. Use a larger or multi-pass wire.`,
+  "gas-in-wind": () =>
+    "Outdoors the wind takes shielding gas away, from a walking-pace breeze on: screen the joint, or use self-shielded wire.",
+  "zinc-fume": () =>
+    "Zinc boils off galvanised steel: porosity in the bead, and fume that causes metal fume fever. Grind it off well past the joint, ventilate at the arc, keep your head out of the plume.",
+  "primer-or-paint": () =>
+    "Primer burns to gas under the slag and its fume is harmful: strip it at the joint, ventilate at the arc.",
+  "oil-or-paint": () =>
+    "Oil and paint are the most common cause of porosity and their fume is harmful: degrease and grind to bright metal at least 25 mm each side. Never weld on solvent.",
+  "wet-surface": () =>
+    "Water gives porosity and cracking, and a wet workplace can carry the welding current through you: dry the plate, your gloves and the floor first.",
+  "heavy-rust": () =>
+    "Heavy rust carries water and oxygen into the pool: grind to bright metal at least 25 mm each side.",
+  "scale-under-gas": () =>
+    "A gas-shielded bead tolerates scale and rust poorly: grind to bright metal at least 25 mm each side.",
+  "chromium-fume": () =>
+    "Fume from stainless steel carries hexavalent chromium, which causes cancer: extract it at the arc, keep your head out of the plume, wear the respirator your shop prescribes.",
+};
+
+/** The sentence for one finding, with its doubt when the number behind it was not read in a text. */
+export function findingSentence(found: SetupFinding, show: ShowReading): string {
+  const value = (key: string) => found.data[key];
+  const words: Words = {
+    name: (key) => readable(String(value(key) ?? "")),
+    number: (key, field) => show(field ?? found.fields[0], Number(value(key))),
+  };
+  return sentences[found.code](words);
+}
+
+/** How far the source behind a finding may be trusted, in the words of the trade; null when it was read in a text. */
+export function findingDoubt(found: SetupFinding): string | null {
+  if (!needsCheck(found.source)) return null;
+  switch (found.source.confidence) {
+    case "common-practice":
+      return "common practice, no published source";
+    case "own-estimate":
+      return "our own estimate";
+    case "memory":
+      return "from memory; check the wire's data sheet";
+    default:
+      return "read in part or in an older edition; check the wire's data sheet";
+  }
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+const readable = (name: string) =>
+  name === "carbon-steel" || name === "low-alloy" || name.startsWith("vertical-")
+    ? name.replaceAll("-", " ")
+    : name.replaceAll("vertical-up", "vertical up").replaceAll("vertical-down", "vertical down");
