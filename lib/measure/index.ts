@@ -1,3 +1,18 @@
+export { calibrate } from "./calibrate";
+export { differenceQuantity, sumQuantities, weakestSource } from "./combine";
+export {
+  measureAngle,
+  measureArea,
+  measureEqualCircle,
+  measureExtent,
+  measureLeastWidth,
+  measureLength,
+  measureSpot,
+} from "./figures";
+export { gaugeQuantity, statedQuantity, worstGaugeReading } from "./gauge-quantity";
+export { measureDrawing, measureMark, measureWeldLine } from "./measure-mark";
+export { defaultMeasureOptions } from "./options";
+export { localScales, mapPoint, mapPoints } from "./plane-map";
 export {
   budgetParts,
   QuantitySchema,
@@ -14,3 +29,12 @@ export {
   type Quantity,
   type ReadingSource,
 } from "./types";
+export {
+  leastSpacing,
+  worstAmount,
+  worstCount,
+  worstLength,
+  type PlacedAmount,
+  type StretchAlong,
+  type WorstWindow,
+} from "./windows";

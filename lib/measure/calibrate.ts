@@ -1,0 +1,118 @@
+import { fail, issue, ok, type Result } from "@/lib/base";
+import { centroidOf, type Homography, type Point } from "@/lib/geometry";
+import type { Scale } from "@/lib/marks";
+import { phoneFocalShare, usualCameraDistanceMm, worstScaleRelativeU } from "./options";
+import { localScales, mapPoint, mapPoints, thenInPlane } from "./plane-map";
+import { scaleModel, type ScaleModel } from "./scale-model";
+import { pickVariations } from "./pick-variations";
+import { tiltVariations } from "./tilt-variations";
+import type { BudgetPartName, Calibration, MeasureIssue, MeasureOptions, PlaneMap } from "./types";
+
+type Variation = Calibration["variations"][number];
+
+/**
+ * Turns the scale of a drawing into the map from photo pixels to mm and everything that may be wrong about it.
+ *
+ * @returns The calibration, or an issue: no-scale, scale-points-coincide, scale-corners-crossed, scale-not-an-ellipse,
+ *   strip-does-not-fit (the corners do not lie in one plane: bent or misread), scale-too-small (more than 10 % uncertain).
+ */
+export function calibrate(scale: Scale | null, options: MeasureOptions): Result<Calibration, MeasureIssue> {
+  if (scale === null) return fail(issue("no-scale", ["scale"]));
+  const model = scaleModel(scale);
+  const fitted = model.fit(model.picks, null);
+  if (!fitted.ok) return fitted;
+  const map = fitted.value;
+  const misfit = scale.kind === "strip" ? stripMisfit(scale, map) : null;
+  if (misfit !== null) return fail(misfit);
+
+  const middle = centroidOf(model.picks);
+  const scales = localScales(map, middle);
+  const pickSigmaPx = options.pickSigmaPx * options.photoPxPerViewPx;
+  const distanceMm = cameraDistance(options, scales.smallest);
+  const picks = pickVariations(model, map, model.sigmaPx ?? pickSigmaPx);
+  const variations = [
+    ...picks,
+    zoom("scale-length", map, options.statedLengthRelativeU),
+    zoom("height", map, options.heightHalfWidthMm / Math.sqrt(3) / distanceMm),
+    ...tiltVariations(scale, map, model.picks, options.tiltSigmaDeg, distanceMm),
+    ...lensVariations(model, map, options),
+  ];
+  const relativeU = scaleRelativeU(picks, map, model.picks);
+  if (!(relativeU <= worstScaleRelativeU))
+    return fail(issue("scale-too-small", ["scale"], { relativeU: Number(relativeU.toPrecision(3)) }));
+  const foreshortening = Math.min(1, scales.smallest / scales.largest);
+  return ok({
+    kind: scale.kind,
+    map,
+    variations,
+    pickSigmaPx,
+    mmPerPx: Math.sqrt(scales.largest * scales.smallest),
+    tiltDeg: scale.kind === "two-points" ? null : (Math.acos(foreshortening) * 180) / Math.PI,
+  });
+}
+
+/** An error in size alone, the same everywhere. */
+function zoom(part: BudgetPartName, map: PlaneMap, relativeU: number): Variation {
+  const by = (factor: number): Homography => [factor, 0, 0, 0, factor, 0, 0, 0, 1];
+  return {
+    part,
+    plus: thenInPlane(map, by(1 + relativeU)),
+    minus: thenInPlane(map, by(1 - relativeU)),
+  };
+}
+
+/** From the width of the view when only the photo's size is known: mm per px times the focal length in px. */
+function cameraDistance(options: MeasureOptions, mmPerPx: number): number {
+  if (options.cameraDistanceMm !== null) return options.cameraDistanceMm;
+  if (options.photo === null) return usualCameraDistanceMm;
+  return phoneFocalShare * Math.max(options.photo.widthPx, options.photo.heightPx) * mmPerPx;
+}
+
+/** The scale object is seen through the same lens as the mark, so each variation fits it again. */
+function lensVariations(
+  model: ScaleModel,
+  map: PlaneMap,
+  { photo, lensCornerRelativeU: u }: MeasureOptions,
+): readonly Variation[] {
+  if (u === 0) return [];
+  if (photo === null) return [zoom("lens", map, u)];
+  const lens = {
+    centre: { x: photo.widthPx / 2, y: photo.heightPx / 2 },
+    halfDiagonalPx: Math.hypot(photo.widthPx, photo.heightPx) / 2,
+  };
+  const plus = model.fit(model.picks, { ...lens, cornerShare: u });
+  const minus = model.fit(model.picks, { ...lens, cornerShare: -u });
+  return plus.ok && minus.ok ? [{ part: "lens", plus: plus.value, minus: minus.value }] : [];
+}
+
+/** How uncertain the picks leave the size of the scale object itself. */
+function scaleRelativeU(variations: readonly Variation[], map: PlaneMap, picks: readonly Point[]): number {
+  const size = (m: PlaneMap): number => {
+    const middle = centroidOf(mapPoints(m, picks));
+    return picks.reduce((sum, pick) => {
+      const { x, y } = mapPoint(m, pick);
+      return sum + Math.hypot(x - middle.x, y - middle.y);
+    }, 0);
+  };
+  const whole = size(map);
+  // The picks are held here and the map moves: for two points the size would stay, so the map's own size is compared.
+  const squares = variations.map((v) => ((size(v.plus) - size(v.minus)) / 2 / whole) ** 2);
+  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0));
+}
+
+/** Corners of a flat strip fit one plane to within their own error; a bent one does not. */
+function stripMisfit(scale: Extract<Scale, { kind: "strip" }>, map: PlaneMap): MeasureIssue | null {
+  const squares = scale.corners.map((corner) => {
+    const at = mapPoint(map, corner);
+    const { largest, smallest } = localScales(map, corner);
+    const off = Math.hypot(at.x - corner.xMm * scale.printFactor, at.y - corner.yMm * scale.printFactor);
+    return off ** 2 / (largest * smallest);
+  });
+  // Two coordinates a corner, eight of them spent on the map.
+  const freedom = 2 * squares.length - 8;
+  if (freedom <= 0) return null;
+  const rmsPx = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / freedom);
+  return rmsPx > 4 * scale.cornerSigmaPx
+    ? issue("strip-does-not-fit", ["scale"], { rmsPx: Number(rmsPx.toPrecision(3)) })
+    : null;
+}

@@ -1,0 +1,76 @@
+import { mapPoints } from "./plane-map";
+import { budgetParts, type BudgetPart, type Calibration, type PlaneMap, type Quantity } from "./types";
+import type { Point } from "@/lib/geometry";
+
+/** A figure as a function of the map and of the numbers picked. */
+export type Figure = (map: PlaneMap, numbers: readonly number[]) => number;
+
+/**
+ * Value and first-order uncertainty of a figure (JCGM 100:2008, 5.1.2): each picked number and each variation of the map
+ * is displaced by one standard uncertainty to either side, half the difference is its contribution, and independent
+ * contributions add in squares.
+ *
+ * @param numbers What was picked, in photo pixels, each with its standard deviation in `sigmas`.
+ */
+export function propagate(
+  calibration: Calibration,
+  unit: Quantity["unit"],
+  numbers: readonly number[],
+  sigmas: readonly number[],
+  figure: Figure,
+): Quantity {
+  const { map, variations } = calibration;
+  const squares = new Map<BudgetPart["part"], number>();
+  const contribute = (part: BudgetPart["part"], plus: number, minus: number): void => {
+    squares.set(part, (squares.get(part) ?? 0) + ((plus - minus) / 2) ** 2);
+  };
+  numbers.forEach((value, index) => {
+    const sigma = sigmas[index] ?? 0;
+    if (sigma === 0) return;
+    const at = (by: number): number => figure(map, replaced(numbers, index, value + by));
+    contribute("picks", at(sigma), at(-sigma));
+  });
+  for (const { part, plus, minus } of variations)
+    contribute(part, figure(plus, numbers), figure(minus, numbers));
+  const budget = budgetParts.flatMap((part): BudgetPart[] => {
+    const square = squares.get(part) ?? 0;
+    return square > 0 ? [{ part, u: Math.sqrt(square) }] : [];
+  });
+  return {
+    unit,
+    value: figure(map, numbers),
+    expandedUncertainty: expanded(budget),
+    source: "photo",
+    budget,
+  };
+}
+
+/** The same for a figure of picked points. */
+export function propagatePoints(
+  calibration: Calibration,
+  unit: Quantity["unit"],
+  points: readonly Point[],
+  figure: (points: readonly Point[]) => number,
+): Quantity {
+  const numbers = points.flatMap(({ x, y }) => [x, y]);
+  const sigmas = numbers.map(() => calibration.pickSigmaPx);
+  return propagate(calibration, unit, numbers, sigmas, (map, list) => figure(mapPoints(map, pointsOf(list))));
+}
+
+/** U = 2 u for independent parts. */
+export function expanded(budget: readonly BudgetPart[]): number {
+  return 2 * Math.hypot(...budget.map(({ u }) => u));
+}
+
+function pointsOf(numbers: readonly number[]): readonly Point[] {
+  return Array.from({ length: numbers.length / 2 }, (_, i) => ({
+    x: numbers[2 * i]!,
+    y: numbers[2 * i + 1]!,
+  }));
+}
+
+function replaced(list: readonly number[], index: number, value: number): readonly number[] {
+  const copy = [...list];
+  copy[index] = value;
+  return copy;
+}
