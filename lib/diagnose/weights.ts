@@ -1,0 +1,34 @@
+/**
+ * How strongly a cause is tied to an imperfection. S: at least three documents name the pair and one of the better ones
+ * names it first, or calls it the usual cause. M: two or more name it, never first, or one better one does. W: one
+ * document of the lowest tier, or our own knowledge only. A row may be `judged`: the count falls short, the mechanism
+ * is clear.
+ */
+export type WeightClass = "S" | "M" | "W";
+
+/**
+ * The one mapping from weight class to the noisy-OR parameter q: the probability that the cause, alone and at work,
+ * leaves the imperfection on this bead.
+ * ORDER OF MAGNITUDE ONLY. The classes count documents; nobody measured frequencies in any text we read. Each class is
+ * half the strength of the one above in -log(1 - q), about: 0.92, 0.36, 0.11.
+ */
+export const linkStrength: Readonly<Record<WeightClass, number>> = { S: 0.6, M: 0.3, W: 0.1 };
+
+/** Probability that a mark comes from something not in the tables. */
+export const LEAK = 0.02;
+
+/**
+ * Plausibility of a cause before anything is known of the bead. Own estimate by one principle: what the hand does anew
+ * with every bead goes wrong most; what is set once per job less; what wears or is delivered seldom; what needs a
+ * special situation least.
+ */
+export const commonness = {
+  everyday: 0.1,
+  often: 0.06,
+  sometimes: 0.025,
+  seldom: 0.01,
+} as const;
+export type Commonness = keyof typeof commonness;
+
+export const weightsNote =
+  "Weights count how many documents name a pair and how high; they are not frequencies, and the percentages rank causes against each other.";

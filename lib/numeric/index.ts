@@ -1,0 +1,5 @@
+export { clamp } from "./clamp";
+export { binaryEntropyBits, entropyBits } from "./entropy";
+export { interpolate, type Knot } from "./interpolate";
+export { logOdds } from "./log-odds";
+export { logSumExp } from "./log-sum-exp";
