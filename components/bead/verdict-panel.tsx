@@ -2,11 +2,18 @@
 
 import type { CriteriaSummary, RowResult, Verdict, VerdictRow } from "@/lib/accept";
 import type { BeadJudgement } from "@/lib/assess";
-import { missingSentence, reasonWords, resultWords, verdictWords } from "@/lib/report";
+import {
+  missingSentence,
+  reasonWords,
+  resultWords,
+  rowLimitText,
+  rowValueText,
+  verdictWords,
+} from "@/lib/report";
+import type { UnitPreferences } from "@/lib/units";
 import { imperfections } from "@/lib/trade";
 import { Chip, Field, Panel } from "@/components/ui";
 import { LookedFor } from "./looked-for";
-import { rowLimitText, rowValueText, type LengthText } from "./row-text";
 import styles from "./verdict-panel.module.css";
 
 export interface VerdictPanelProps {
@@ -16,7 +23,7 @@ export interface VerdictPanelProps {
   /** Why there is no verdict although a set is chosen. */
   readonly problem: string | null;
   readonly markNumber: (id: string) => number | null;
-  readonly lengthText: LengthText;
+  readonly units: UnitPreferences;
   readonly onChange: (change: Partial<BeadJudgement>) => void;
 }
 
@@ -99,7 +106,7 @@ function Outcome({
   verdict,
   judgement,
   markNumber,
-  lengthText,
+  units,
   onChange,
 }: VerdictPanelProps & { verdict: Verdict }) {
   const words = verdictWords[verdict.verdict];
@@ -137,7 +144,7 @@ function Outcome({
         lookedFor={judgement.lookedFor}
         onChange={(lookedFor) => onChange({ lookedFor })}
       />
-      <Clauses rows={verdict.rows} lengthText={lengthText} />
+      <Clauses rows={verdict.rows} units={units} />
       {verdict.notCovered.length > 0 && (
         <details className={styles.more}>
           <summary>Parts of the code this set does not carry</summary>
@@ -154,7 +161,7 @@ function Outcome({
   );
 }
 
-function Clauses({ rows, lengthText }: { rows: readonly VerdictRow[]; lengthText: LengthText }) {
+function Clauses({ rows, units }: { rows: readonly VerdictRow[]; units: UnitPreferences }) {
   const shown = rows.filter((row) => row.result !== "not-applicable");
   const rest = rows.filter((row) => row.result === "not-applicable");
   return (
@@ -162,7 +169,7 @@ function Clauses({ rows, lengthText }: { rows: readonly VerdictRow[]; lengthText
       <h3>Clause by clause</h3>
       <ul>
         {shown.map((row) => (
-          <ClauseRow key={row.ruleId} row={row} lengthText={lengthText} />
+          <ClauseRow key={row.ruleId} row={row} units={units} />
         ))}
       </ul>
       {rest.length > 0 && (
@@ -170,7 +177,7 @@ function Clauses({ rows, lengthText }: { rows: readonly VerdictRow[]; lengthText
           <summary>{rest.length} clauses that do not apply here</summary>
           <ul>
             {rest.map((row) => (
-              <ClauseRow key={row.ruleId} row={row} lengthText={lengthText} />
+              <ClauseRow key={row.ruleId} row={row} units={units} />
             ))}
           </ul>
         </details>
@@ -186,14 +193,14 @@ const resultClass: Readonly<Record<RowResult, string>> = {
   "not-applicable": "off",
 };
 
-function ClauseRow({ row, lengthText }: { row: VerdictRow; lengthText: LengthText }) {
+function ClauseRow({ row, units }: { row: VerdictRow; units: UnitPreferences }) {
   return (
     <li className={`${styles.row} ${styles[resultClass[row.result]]}`}>
       <span className={styles.result}>{resultWords[row.result]}</span>
       <div>
         <strong>{row.title}</strong>
         <p>
-          {[rowValueText(row, lengthText), rowLimitText(row, lengthText)].filter(Boolean).join("; ")}
+          {[rowValueText(row, units), rowLimitText(row, units)].filter(Boolean).join("; ")}
           {row.limit || row.value !== null ? "; " : ""}
           {reasonWords[row.reason]}
         </p>

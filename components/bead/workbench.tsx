@@ -12,7 +12,7 @@ import { CausesSection } from "./causes-section";
 import { CollisionNotice } from "./collision-notice";
 import { PhotoSection } from "./photo-section";
 import { SaveNote } from "./save-note";
-import { SetupSection, type SavedSetup } from "./setup-section";
+import { SetupSection, type SavedSetup, type SetupStore } from "./setup-section";
 import { useAutosave } from "./use-autosave";
 import { useAssessment } from "./use-assessment";
 import { VerdictSection } from "./verdict-section";
@@ -30,6 +30,7 @@ export interface WorkbenchProps {
   readonly units: { readonly choice: "metric" | "inch"; readonly preferences: UnitPreferences };
   readonly savedSetups: readonly SavedSetup[];
   readonly lastSetup: RunSetup | null;
+  readonly setupStore: SetupStore;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
 }
 
@@ -45,7 +46,14 @@ type SectionId = (typeof sections)[number]["id"];
  * One bead from photo to verdict. On a wide screen the photo stays in view and the other three take turns beside it;
  * on a phone all four take turns, chosen from a bar under the thumb.
  */
-export function Workbench({ bead, units, savedSetups, lastSetup, onChooseUnits }: WorkbenchProps) {
+export function Workbench({
+  bead,
+  units,
+  savedSetups,
+  lastSetup,
+  setupStore,
+  onChooseUnits,
+}: WorkbenchProps) {
   const [state, dispatch] = useReducer(work, bead, ({ content, photos }) => startWork(content, photos));
   const [section, setSection] = useState<SectionId>("photo");
   const content = useMemo(() => toContent(state), [state]);
@@ -92,7 +100,9 @@ export function Workbench({ bead, units, savedSetups, lastSetup, onChooseUnits }
             ))}
           </nav>
           <div className={styles.part} data-part={beside}>
-            {beside === "setup" && <SetupSection {...shared} saved={savedSetups} last={lastSetup} />}
+            {beside === "setup" && (
+              <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />
+            )}
             {beside === "causes" && <CausesSection {...shared} />}
             {beside === "verdict" && <VerdictSection {...shared} />}
           </div>

@@ -44,8 +44,12 @@ export async function deleteSetup(db: Db, id: string): Promise<Result<null, Reco
   });
 }
 
-/** The set-up of the bead saved last: what a welder running a row of coupons wants to start from. */
-export async function lastSetup(db: Db): Promise<RunSetup | null> {
-  const row = await db.bead.findFirst({ orderBy: { updatedAt: "desc" }, select: { setup: true } });
+/** The set-up of the bead started last, this one aside: what a welder running a row of coupons wants to start from. */
+export async function lastSetup(db: Db, notOf: string): Promise<RunSetup | null> {
+  const row = await db.bead.findFirst({
+    where: { id: { not: notOf } },
+    orderBy: { number: "desc" },
+    select: { setup: true },
+  });
   return row ? RunSetupSchema.parse(row.setup) : null;
 }

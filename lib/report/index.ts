@@ -1,3 +1,11 @@
+export { amountText, changeText, valueText } from "./amount-text";
+export { summariseBead, type BeadSummary, type SummarisableBead } from "./bead-summary";
+export { dayText } from "./day-text";
+export { findingLines, readingText } from "./finding-lines";
+export { lengthText, statedLengthText } from "./length-text";
+export { markName, markPlace, sizeText } from "./mark-text";
+export { rowLimitText, rowValueText } from "./row-text";
+export { setupLine, setupRows, type LabelledRow } from "./setup-rows";
 export {
   gaugeWords,
   missingSentence,
@@ -6,3 +14,16 @@ export {
   resultWords,
   verdictWords,
 } from "./verdict-words";
+export {
+  cautionLines,
+  chanceWords,
+  confidenceWords,
+  jointWords,
+  patternWords,
+  placeWords,
+  polarityWords,
+  positionWords,
+  processWords,
+  progressionWords,
+  stretchWords,
+} from "./words";

@@ -1,0 +1,145 @@
+"use client";
+
+import { useState } from "react";
+import { BeadCanvas, MarkCard, ToolBar, type Tool } from "@/components/canvas";
+import type { Action, Mark, MarkShapeData } from "@/lib/marks";
+import { markName, sizeText, statedLengthText } from "@/lib/report";
+import { photoRoles } from "@/lib/assess";
+import { PhotoDrop } from "./photo-drop";
+import { PhotoStrip } from "./photo-strip";
+import { ScaleDialog, type ScalePicks } from "./scale-dialog";
+import { BeadNames } from "./bead-names";
+import type { BenchProps } from "./shared";
+import { shapeSize } from "./shape-size";
+import styles from "./photo-section.module.css";
+
+/** The photos of the bead: pick one, set its scale, mark what is there. */
+export function PhotoSection({
+  beadId,
+  state,
+  dispatch,
+  assessment,
+  units,
+  number,
+}: BenchProps & { number: number }) {
+  const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
+  const [selectedId, setSelectedId] = useState<string | null>(null);
+  const [tool, setTool] = useState<Tool>("move");
+  const [picks, setPicks] = useState<ScalePicks | null>(null);
+  const photo = state.photos.find(({ id }) => id === shownId) ?? state.photos[0] ?? null;
+
+  const drop = (compact: boolean) => (
+    <PhotoDrop
+      beadId={beadId}
+      role="face"
+      compact={compact}
+      onUploaded={({ photo: added }) => {
+        dispatch({ type: "photo.add", photo: added });
+        setShownId(added.id);
+      }}
+    />
+  );
+  if (!photo) {
+    return (
+      <div className={styles.stack}>
+        <BeadNames state={state} dispatch={dispatch} number={number} />
+        {drop(false)}
+      </div>
+    );
+  }
+
+  const drawing = photo.history.present;
+  const sizes = new Map(
+    assessment.photos.find(({ photoId }) => photoId === photo.id)?.marks.map((one) => [one.id, one]),
+  );
+  const label = (mark: Mark) =>
+    [markName(mark), sizeText(sizes.get(mark.id) ?? null, units)].filter(Boolean).join(" ");
+  const selected = drawing.marks.findIndex((mark) => mark.id === selectedId);
+  const act = (action: Action) => dispatch({ type: "draw", photoId: photo.id, action });
+  const mark = drawing.marks[selected];
+
+  return (
+    <div className={styles.stack}>
+      <BeadNames state={state} dispatch={dispatch} number={number} />
+      <div className={styles.board}>
+        <ToolBar
+          tool={tool}
+          onToolChange={setTool}
+          canUndo={photo.history.past.length > 0}
+          canRedo={photo.history.future.length > 0}
+          onUndo={() => act({ type: "undo" })}
+          onRedo={() => act({ type: "redo" })}
+          hasScale={drawing.scale !== null}
+          hasWeldLine={drawing.weldLine !== null}
+        />
+        <div className={styles.canvas}>
+          <BeadCanvas
+            key={photo.id}
+            photo={{
+              viewUrl: `/api/photos/${photo.sha256}/view`,
+              smallUrl: `/api/photos/${photo.sha256}/small`,
+              widthPx: photo.widthPx,
+              heightPx: photo.heightPx,
+              name: `Photo ${state.photos.indexOf(photo) + 1} of bead ${number}`,
+            }}
+            history={photo.history}
+            onAction={act}
+            selectedId={selectedId}
+            onSelect={setSelectedId}
+            tool={tool}
+            onToolChange={setTool}
+            sizeLabel={label}
+            shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, photo, units)}
+            scaleLabel={
+              drawing.scale?.kind === "two-points" ? statedLengthText(drawing.scale.lengthMm, units) : ""
+            }
+            onScalePicked={(a, b) => setPicks({ a, b })}
+            onScaleCancelled={() => setPicks(null)}
+            suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
+          />
+        </div>
+      </div>
+      <p className={styles.scaleNote} data-testid="scale-note">
+        {drawing.scale
+          ? drawing.scale.kind === "two-points"
+            ? `Scale set: ${statedLengthText(drawing.scale.lengthMm, units)} between the two points.`
+            : "Scale set."
+          : "No scale: sizes are not known. Press Scale and pick two points a known length apart."}
+      </p>
+      {mark && (
+        <MarkCard
+          mark={mark}
+          number={selected + 1}
+          onAction={act}
+          joint={state.setup.joint}
+          position={state.setup.position}
+          size={sizeText(sizes.get(mark.id) ?? null, units) || "no size yet"}
+          onClose={() => setSelectedId(null)}
+        />
+      )}
+      <PhotoStrip
+        photos={state.photos}
+        shownId={photo.id}
+        roles={photoRoles}
+        onShow={(id) => {
+          setShownId(id);
+          setSelectedId(null);
+        }}
+        onRole={(photoId, role) => dispatch({ type: "photo.role", photoId, role })}
+        onRemoved={(photoId) => dispatch({ type: "photo.remove", photoId })}
+        beadId={beadId}
+      />
+      {drop(true)}
+      <ScaleDialog
+        picks={picks}
+        units={units}
+        onClose={() => setPicks(null)}
+        onLength={(lengthMm) => {
+          if (picks) act({ type: "scale.set", scale: { kind: "two-points", ...picks, lengthMm } });
+          setPicks(null);
+          setTool("move");
+        }}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,95 @@
+"use client";
+
+import { Trash2 } from "lucide-react";
+import { useState } from "react";
+import { Button } from "@/components/ui";
+import type { PhotoRole } from "@/lib/assess";
+import type { WorkPhoto } from "./work-state";
+import styles from "./photo-strip.module.css";
+
+const roleWords: Readonly<Record<PhotoRole, string>> = {
+  face: "Face",
+  back: "Back",
+  section: "Cut and etched",
+};
+
+/** The bead's photos as thumbnails: which one is shown, what it shows, and taking one off. */
+export function PhotoStrip({
+  photos,
+  shownId,
+  roles,
+  beadId,
+  onShow,
+  onRole,
+  onRemoved,
+}: {
+  photos: readonly WorkPhoto[];
+  shownId: string;
+  roles: readonly PhotoRole[];
+  beadId: string;
+  onShow: (id: string) => void;
+  onRole: (id: string, role: PhotoRole) => void;
+  onRemoved: (id: string) => void;
+}) {
+  const [asking, setAsking] = useState(false);
+  const [problem, setProblem] = useState<string | null>(null);
+  const shown = photos.find(({ id }) => id === shownId);
+
+  async function remove() {
+    const answer = await fetch(`/api/beads/${beadId}/photos/${shownId}`, { method: "DELETE" }).catch(
+      () => null,
+    );
+    setAsking(false);
+    // Gone already is as good as removed.
+    if (answer?.ok || answer?.status === 404) return onRemoved(shownId);
+    setProblem("The photo could not be taken off. Is Toeline still running? Try again.");
+  }
+
+  return (
+    <div className={styles.strip}>
+      <ul className={styles.thumbs}>
+        {photos.map((photo, index) => (
+          <li key={photo.id}>
+            <button type="button" aria-pressed={photo.id === shownId} onClick={() => onShow(photo.id)}>
+              <img src={`/api/photos/${photo.sha256}/thumb`} alt="" />
+              <span>
+                {index + 1} {roleWords[photo.role]}
+              </span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {shown && (
+        <div className={styles.about}>
+          <label>
+            This photo shows{" "}
+            <select
+              value={shown.role}
+              onChange={(event) => onRole(shown.id, event.target.value as PhotoRole)}
+            >
+              {roles.map((role) => (
+                <option key={role} value={role}>
+                  {roleWords[role]}
+                </option>
+              ))}
+            </select>
+          </label>
+          {asking ? (
+            <>
+              <span>Its {shown.history.present.marks.length} marks go with it.</span>
+              <Button tone="danger" onClick={() => void remove()}>
+                Take it off
+              </Button>
+              <Button onClick={() => setAsking(false)}>Keep it</Button>
+            </>
+          ) : (
+            <Button onClick={() => setAsking(true)} aria-label="Take this photo off the bead">
+              <Trash2 size={20} aria-hidden="true" />
+            </Button>
+          )}
+        </div>
+      )}
+      {problem && <p role="alert">{problem}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+"use client";
+
+import { useRouter } from "next/navigation";
+import { SavedSetups, SetupForm } from "@/components/setup";
+import type { RunSetup } from "@/lib/setup";
+import type { BenchProps } from "./shared";
+
+export interface SavedSetup {
+  readonly id: string;
+  readonly name: string;
+  readonly setup: RunSetup;
+}
+
+export interface SetupStore {
+  readonly save: (name: string, setup: RunSetup) => Promise<{ ok: true } | { ok: false; message: string }>;
+  readonly remove: (id: string) => Promise<{ ok: true } | { ok: false; message: string }>;
+}
+
+/** How the bead was run, with the set-ups saved under a name and the last one offered. */
+export function SetupSection({
+  state,
+  dispatch,
+  assessment,
+  units,
+  saved,
+  last,
+  store,
+}: BenchProps & { saved: readonly SavedSetup[]; last: RunSetup | null; store: SetupStore }) {
+  const router = useRouter();
+  const apply = (setup: RunSetup) => dispatch({ type: "setup", setup });
+  return (
+    <div style={{ display: "grid", gap: "var(--space-4)" }}>
+      <SavedSetups
+        saved={saved}
+        last={last}
+        onApply={apply}
+        onSave={async (name) => {
+          const answer = await store.save(name, state.setup);
+          router.refresh();
+          return answer;
+        }}
+        onDelete={async (id) => {
+          const answer = await store.remove(id);
+          router.refresh();
+          return answer;
+        }}
+      />
+      <SetupForm setup={state.setup} onChange={apply} units={units} findings={assessment.setup} />
+    </div>
+  );
+}

@@ -1,0 +1,13 @@
+import type { Dispatch } from "react";
+import type { UnitPreferences } from "@/lib/units";
+import type { BenchAssessment } from "./use-assessment";
+import type { WorkAction, WorkState } from "./work-state";
+
+/** What every part of the workbench is given. */
+export interface BenchProps {
+  readonly beadId: string;
+  readonly state: WorkState;
+  readonly dispatch: Dispatch<WorkAction>;
+  readonly assessment: BenchAssessment;
+  readonly units: UnitPreferences;
+}

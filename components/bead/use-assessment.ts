@@ -1,0 +1,23 @@
+"use client";
+
+import { useDeferredValue, useMemo } from "react";
+import { assess, type Assessment, type BeadContent, type PhotoFacts } from "@/lib/assess";
+
+export interface BenchAssessment extends Assessment {
+  /** Set-up findings that should be put right before the next bead. */
+  readonly stops: number;
+}
+
+/**
+ * Sizes, causes and verdict of what is on the screen. Deferred, so that drawing and typing never wait for it; on these
+ * tables it takes a few milliseconds.
+ */
+export function useAssessment(content: BeadContent, photos: readonly PhotoFacts[]): BenchAssessment {
+  const settled = useDeferredValue(content);
+  return useMemo(() => {
+    const assessment = assess(settled, photos);
+    return { ...assessment, stops: assessment.setup.filter((finding) => finding.severity === "stop").length };
+    // The photos' facts never change for one id, so the content alone decides.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [settled]);
+}

@@ -1,0 +1,50 @@
+"use client";
+
+import { listCriteria } from "@/lib/accept";
+import { marksAcrossPhotos } from "@/lib/assess";
+import { acceptSentence } from "@/lib/report";
+import { ReadingsPanel } from "./readings-panel";
+import type { BenchProps } from "./shared";
+import { VerdictPanel } from "./verdict-panel";
+import { WeldQuestionsPanel } from "./weld-questions-panel";
+import { toContent } from "./work-state";
+import styles from "./verdict-panel.module.css";
+
+const criteria = listCriteria();
+
+/** The verdict on the workbench, with the gauge readings that feed it. */
+export function VerdictSection({ state, dispatch, assessment, units }: BenchProps) {
+  const { verdict } = assessment;
+  const numbers = new Map(
+    marksAcrossPhotos(toContent(state), assessment.photos).map(({ key, number }) => [key, number]),
+  );
+  const change = (judgement: Partial<typeof state.judgement>) =>
+    dispatch({ type: "judgement", change: judgement });
+  return (
+    <div className={styles.stack}>
+      <VerdictPanel
+        criteria={criteria}
+        judgement={state.judgement}
+        verdict={verdict?.ok ? verdict.value : null}
+        problem={verdict && !verdict.ok && verdict.issues[0] ? acceptSentence(verdict.issues[0]) : null}
+        markNumber={(id) => numbers.get(id) ?? null}
+        units={units}
+        onChange={change}
+      />
+      {state.judgement.criteriaId !== null && (
+        <>
+          <WeldQuestionsPanel
+            setup={state.setup}
+            weld={state.judgement.weld}
+            onChange={(weld) => change({ weld })}
+          />
+          <ReadingsPanel
+            readings={state.judgement.readings}
+            units={units}
+            onChange={(readings) => change({ readings })}
+          />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,211 @@
+import { MarkOverlay } from "@/components/canvas";
+import { scene } from "@/lib/marks";
+import type { SheetCause, SheetDocument } from "@/lib/report";
+import styles from "./sheet.module.css";
+
+/** The printed page of one bead. Every word on it comes from the document; this file only sets it. */
+export function Sheet({ sheet }: { sheet: SheetDocument }) {
+  return (
+    <article className={styles.sheet}>
+      <header className={styles.head}>
+        <div>
+          <p className={styles.kicker}>
+            Bead {sheet.number}, revision {sheet.revision} · {sheet.day}
+          </p>
+          <h1>{sheet.title}</h1>
+          {sheet.welder && <p>Run by {sheet.welder}</p>}
+        </div>
+        {sheet.verdict && (
+          <div className={styles.verdictBox}>
+            <p className={styles.word}>{sheet.verdict.word}</p>
+            <p>{sheet.verdict.criteria}</p>
+          </div>
+        )}
+      </header>
+      {sheet.inspectorFirst && (
+        <p className={styles.stop}>
+          A qualified inspector sees this bead before anything is changed or repaired.
+        </p>
+      )}
+      <Photos sheet={sheet} />
+      <div className={styles.columns}>
+        <Marks sheet={sheet} />
+        <section>
+          <h2>How it was run</h2>
+          {sheet.setup.length === 0 ? (
+            <p>Not recorded.</p>
+          ) : (
+            <dl className={styles.setup}>
+              {sheet.setup.map(({ label, value }) => (
+                <div key={label}>
+                  <dt>{label}</dt>
+                  <dd>{value}</dd>
+                </div>
+              ))}
+            </dl>
+          )}
+          {sheet.setupFindings.length > 0 && (
+            <ul className={styles.findings}>
+              {sheet.setupFindings.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          )}
+        </section>
+      </div>
+      {sheet.change && (
+        <section className={styles.change}>
+          <h2>Change this one thing</h2>
+          <p className={styles.changeSentence}>
+            {sheet.change.sentence} {sheet.change.step}
+          </p>
+          <p>{sheet.change.reason}</p>
+          {sheet.nextChanges.length > 0 && (
+            <p>Only if that does not cure it: {sheet.nextChanges.join(" Then: ")}</p>
+          )}
+        </section>
+      )}
+      <div className={styles.columns}>
+        <Causes causes={sheet.causes} />
+        <VerdictPart sheet={sheet} />
+      </div>
+      {sheet.note && (
+        <section>
+          <h2>Note</h2>
+          <p>{sheet.note}</p>
+        </section>
+      )}
+      <footer className={styles.foot}>
+        {sheet.cautions.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+      </footer>
+    </article>
+  );
+}
+
+function Photos({ sheet }: { sheet: SheetDocument }) {
+  if (sheet.photos.length === 0) return null;
+  return (
+    <div className={styles.photos} data-count={Math.min(sheet.photos.length, 2)}>
+      {sheet.photos.map((photo, index) => (
+        <figure key={photo.sha256}>
+          <div className={styles.frame} style={{ aspectRatio: `${photo.widthPx} / ${photo.heightPx}` }}>
+            <img
+              src={`/api/photos/${photo.sha256}/small`}
+              alt={`Photo ${index + 1} of the bead, ${photo.role}`}
+            />
+            <MarkOverlay scene={scene(photo.drawing)} widthPx={photo.widthPx} heightPx={photo.heightPx} />
+          </div>
+          <figcaption>
+            Photo {index + 1}, {photo.role}. {photo.hasScale ? "Scale set." : "No scale."}
+          </figcaption>
+        </figure>
+      ))}
+    </div>
+  );
+}
+
+function Marks({ sheet }: { sheet: SheetDocument }) {
+  return (
+    <section>
+      <h2>What is there</h2>
+      {sheet.marks.length === 0 ? (
+        <p>Nothing marked.</p>
+      ) : (
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <th scope="col">Mark</th>
+              <th scope="col">Imperfection</th>
+              <th scope="col">Where</th>
+              <th scope="col">Size</th>
+            </tr>
+          </thead>
+          <tbody>
+            {sheet.marks.map((mark) => (
+              <tr key={`${mark.photo} ${mark.number}`}>
+                <td>{sheet.photos.length > 1 ? `${mark.photo}.${mark.number}` : mark.number}</td>
+                <td>
+                  {mark.name}
+                  {mark.iso6520 && <small> ISO 6520-1: {mark.iso6520}</small>}
+                  {mark.note && <small> {mark.note}</small>}
+                </td>
+                <td>{mark.place}</td>
+                <td className={styles.size}>{mark.size}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+function Causes({ causes }: { causes: readonly SheetCause[] }) {
+  return (
+    <section>
+      <h2>Likely causes</h2>
+      <ol className={styles.causes}>
+        {causes.map((cause) => (
+          <li key={cause.name}>
+            <strong>{cause.name}</strong>: {cause.chance}
+            <span className={styles.bar} aria-hidden="true">
+              <span style={{ width: `${Math.max(1, cause.probability * 100)}%` }} />
+            </span>
+            {cause.speaksFor.map((line) => (
+              <p key={line}>+ {line}</p>
+            ))}
+            {cause.speaksAgainst.map((line) => (
+              <p key={line}>− {line}</p>
+            ))}
+          </li>
+        ))}
+      </ol>
+      <p className={styles.small}>
+        Weights of published lists against what was marked and recorded; not frequencies.
+      </p>
+    </section>
+  );
+}
+
+function VerdictPart({ sheet }: { sheet: SheetDocument }) {
+  if (!sheet.verdict) {
+    return (
+      <section>
+        <h2>Verdict</h2>
+        <p>No criteria chosen.</p>
+      </section>
+    );
+  }
+  const { verdict } = sheet;
+  return (
+    <section>
+      <h2>Verdict: {verdict.word}</h2>
+      <p>{verdict.long}</p>
+      {verdict.missing.length > 0 && <p>Missing: {verdict.missing.join("; ")}.</p>}
+      {verdict.notLookedFor.length > 0 && <p>Not looked for: {verdict.notLookedFor.join(", ")}.</p>}
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <th scope="col">Result</th>
+            <th scope="col">Clause</th>
+          </tr>
+        </thead>
+        <tbody>
+          {verdict.clauses.map((row) => (
+            <tr key={`${row.clause} ${row.title}`}>
+              <td>
+                <strong>{row.result}</strong>
+              </td>
+              <td>
+                {row.title}: {row.detail} <small>{row.clause}</small>
+                {row.checkYourCopy && <small> Check your copy.</small>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

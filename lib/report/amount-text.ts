@@ -1,0 +1,58 @@
+import { assertNever } from "@/lib/base";
+import type { Amount, Change, UnitKind } from "@/lib/diagnose";
+import {
+  formatAmps,
+  formatAngle,
+  formatFlow,
+  formatTravelSpeed,
+  formatVolts,
+  formatWireFeed,
+  type UnitPreferences,
+} from "@/lib/units";
+import { lengthText } from "./length-text";
+
+/** A value of the diagnosis in the person's units. */
+export function valueText(value: number, kind: UnitKind, units: UnitPreferences): string {
+  switch (kind) {
+    case "wire-feed":
+      return formatWireFeed(value, units.wireFeed);
+    case "voltage":
+      return formatVolts(value);
+    case "current":
+      return formatAmps(value);
+    case "small-length":
+      return lengthText(value, units);
+    case "travel-speed":
+      return formatTravelSpeed(value, units.travel);
+    case "gas-flow":
+      return formatFlow(value, units.flow);
+    case "angle":
+      return formatAngle(value);
+    case "temperature":
+      return units.length === "mm" ? `${value.toFixed(0)} °C` : `${((value * 9) / 5 + 32).toFixed(0)} °F`;
+    case "heat-input":
+      return units.length === "mm" ? `${value.toFixed(2)} kJ/mm` : `${(value * 25.4).toFixed(1)} kJ/in`;
+    case "count":
+      return value.toFixed(0);
+    default:
+      return assertNever(kind);
+  }
+}
+
+/** "arc current 142 A, give or take 15 %" */
+export function amountText(amount: Amount, units: UnitPreferences): string {
+  const text = `${amount.quantity} ${valueText(amount.valueSi, amount.unitKind, units)}`;
+  return amount.relativeError ? `${text}, give or take ${Math.round(amount.relativeError * 100)} %` : text;
+}
+
+/** The step itself: "from 25 mm down to 19 mm", "DCEP to DCEN", or nothing where there is no number. */
+export function changeText(change: Change, units: UnitPreferences): string {
+  const { quantity, unitKind, fromSi, toSi, fromText, toText, direction } = change;
+  if (toText !== null) return fromText === null ? `To ${toText}` : `From ${fromText} to ${toText}`;
+  if (toSi === null || unitKind === null) return "";
+  const to = valueText(toSi, unitKind, units);
+  const name = quantity ?? "";
+  if (fromSi === null) return `${name} to ${to}`.trim();
+  const way = direction === "lower" ? "down to" : direction === "raise" ? "up to" : "to";
+  return `${name} from ${valueText(fromSi, unitKind, units)} ${way} ${to}`.trim();
+}

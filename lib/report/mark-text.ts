@@ -1,0 +1,53 @@
+import type { Mark } from "@/lib/marks";
+import type { MeasuredMark, Quantity } from "@/lib/measure";
+import { imperfections } from "@/lib/trade";
+import { inch, type UnitPreferences } from "@/lib/units";
+import { lengthText } from "./length-text";
+import { patternWords, placeWords, stretchWords } from "./words";
+
+export function markName(mark: Mark): string {
+  return imperfections[mark.imperfection].name;
+}
+
+/** Where it lies and how: "upper toe, along the run, on and off". */
+export function markPlace(mark: Mark): string {
+  return [
+    mark.place && placeWords[mark.place],
+    mark.stretch && stretchWords[mark.stretch],
+    ...mark.patterns.map((pattern) => patternWords[pattern]),
+  ]
+    .filter(Boolean)
+    .join(", ");
+}
+
+const SQUARE_MM_PER_SQUARE_INCH = 25.4 * 25.4;
+
+function areaText(area: Quantity, units: UnitPreferences): string {
+  const per = units.length === inch.length ? SQUARE_MM_PER_SQUARE_INCH : 1;
+  const digits = per === 1 ? 1 : 3;
+  const unit = per === 1 ? "mm²" : "in²";
+  return `${(area.value / per).toFixed(digits)} ± ${(area.expandedUncertainty / per).toFixed(digits)} ${unit}`;
+}
+
+function quantityText(name: string, quantity: Quantity | null, units: UnitPreferences): string {
+  if (quantity === null) return "";
+  const size = lengthText(quantity.value, units, quantity.expandedUncertainty);
+  return [name, size, quantity.source === "gauge" ? "(gauge)" : ""].filter(Boolean).join(" ");
+}
+
+/**
+ * The sizes of a mark in one line; "no scale" when the photo has none and no gauge has been used, never pixels.
+ * Empty for a bare spot, which has no size to state.
+ */
+export function sizeText(measured: MeasuredMark | null, units: UnitPreferences): string {
+  if (measured === null) return "";
+  const parts = [
+    quantityText("", measured.lengthMm, units),
+    quantityText("⌀", measured.diameterMm, units),
+    quantityText("deep", measured.depthMm, units),
+    quantityText("high", measured.heightMm, units),
+    measured.areaMm2 ? areaText(measured.areaMm2, units) : "",
+  ].filter(Boolean);
+  if (parts.length > 0) return parts.join(", ");
+  return measured.issues.some((issue) => issue.code === "no-scale") ? "no scale" : "";
+}

@@ -1,0 +1,198 @@
+import type { Verdict, VerdictRow } from "@/lib/accept";
+import {
+  assess,
+  marksAcrossPhotos,
+  type Assessment,
+  type BeadContent,
+  type PhotoFacts,
+  type PhotoRole,
+} from "@/lib/assess";
+import { imperfections } from "@/lib/trade";
+import type { Drawing } from "@/lib/marks";
+import { changeText } from "./amount-text";
+import type { SummarisableBead } from "./bead-summary";
+import { dayText } from "./day-text";
+import { markName, markPlace, sizeText } from "./mark-text";
+import { setupRows, type LabelledRow } from "./setup-rows";
+import { cautionLines, chanceWords, confidenceWords } from "./words";
+import { missingSentence, reasonWords, resultWords, verdictWords } from "./verdict-words";
+import { needsCheck } from "@/lib/base";
+import type { Change, RankedCause } from "@/lib/diagnose";
+import type { UnitPreferences } from "@/lib/units";
+import { rowLimitText, rowValueText } from "./row-text";
+import { findingLines } from "./finding-lines";
+
+export interface SheetMark {
+  readonly photo: number;
+  readonly number: number;
+  readonly name: string;
+  readonly iso6520: string | null;
+  readonly place: string;
+  readonly size: string;
+  readonly note: string;
+}
+
+export interface SheetCause {
+  readonly name: string;
+  readonly chance: string;
+  readonly probability: number;
+  readonly speaksFor: readonly string[];
+  readonly speaksAgainst: readonly string[];
+}
+
+export interface SheetClause {
+  readonly result: string;
+  readonly title: string;
+  readonly detail: string;
+  readonly clause: string;
+  readonly checkYourCopy: boolean;
+}
+
+/** One bead as a plain tree of words, ready for paper. Nothing on it is computed again by whoever prints it. */
+export interface SheetDocument {
+  readonly number: number;
+  readonly revision: number;
+  readonly title: string;
+  readonly welder: string | null;
+  readonly day: string;
+  readonly photos: readonly {
+    readonly sha256: string;
+    readonly role: PhotoRole;
+    readonly widthPx: number;
+    readonly heightPx: number;
+    readonly drawing: Drawing;
+    readonly hasScale: boolean;
+  }[];
+  readonly setup: readonly LabelledRow[];
+  readonly setupFindings: readonly string[];
+  readonly marks: readonly SheetMark[];
+  readonly inspectorFirst: boolean;
+  readonly change: { readonly sentence: string; readonly step: string; readonly reason: string } | null;
+  readonly nextChanges: readonly string[];
+  readonly causes: readonly SheetCause[];
+  readonly verdict: {
+    readonly word: string;
+    readonly long: string;
+    readonly criteria: string;
+    readonly missing: readonly string[];
+    readonly notLookedFor: readonly string[];
+    readonly clauses: readonly SheetClause[];
+  } | null;
+  readonly note: string;
+  readonly cautions: readonly string[];
+}
+
+export interface SheetBead extends SummarisableBead {
+  readonly revision: number;
+}
+
+export function sheetDocument(bead: SheetBead, units: UnitPreferences): SheetDocument {
+  const { content, photos } = bead;
+  const assessment = assess(content, photos);
+  const diagnosis = assessment.diagnosis.ok ? assessment.diagnosis.value : null;
+  const verdict = assessment.verdict?.ok ? assessment.verdict.value : null;
+  return {
+    number: bead.number,
+    revision: bead.revision,
+    title: content.title,
+    welder: content.welder,
+    day: dayText(bead.createdAt),
+    photos: sheetPhotos(content, photos),
+    setup: setupRows(content.setup, units),
+    setupFindings: findingLines(assessment.setup, units),
+    marks: sheetMarks(content, assessment, units),
+    inspectorFirst: diagnosis?.cautions.some((caution) => caution.level === "stop") ?? false,
+    change: diagnosis?.firstChange ? sheetChange(diagnosis.firstChange, units) : null,
+    nextChanges: (diagnosis?.nextChanges ?? [])
+      .slice(0, 2)
+      .map((change) => [change.sentence, changeText(change, units)].filter(Boolean).join(" ")),
+    causes: (diagnosis?.causes ?? []).slice(0, 3).map(sheetCause),
+    verdict: verdict && sheetVerdict(verdict, content, assessment, units),
+    note: content.judgement.note,
+    cautions: cautionLines,
+  };
+}
+
+function sheetPhotos(content: BeadContent, facts: readonly PhotoFacts[]): SheetDocument["photos"] {
+  return content.photos.flatMap(({ id, role, drawing }) => {
+    const photo = facts.find((one) => one.id === id);
+    if (!photo) return [];
+    const { sha256, widthPx, heightPx } = photo;
+    return [{ sha256, role, widthPx, heightPx, drawing, hasScale: drawing.scale !== null }];
+  });
+}
+
+function sheetMarks(
+  content: BeadContent,
+  assessment: Assessment,
+  units: UnitPreferences,
+): readonly SheetMark[] {
+  return marksAcrossPhotos(content, assessment.photos).map(({ photoId, number, mark, measured }) => ({
+    photo: content.photos.findIndex(({ id }) => id === photoId) + 1,
+    number,
+    name: markName(mark),
+    iso6520: imperfections[mark.imperfection].iso6520,
+    place: markPlace(mark),
+    size: sizeText(measured, units),
+    note: mark.note,
+  }));
+}
+
+function sheetChange(change: Change, units: UnitPreferences): NonNullable<SheetDocument["change"]> {
+  return { sentence: change.sentence, step: changeText(change, units), reason: change.reason.sentence };
+}
+
+function sheetCause(cause: RankedCause): SheetCause {
+  const lines = (direction: "for" | "against") =>
+    cause.why
+      .filter((item) => item.direction === direction)
+      .slice(0, 3)
+      .map((item) =>
+        needsCheck(item.source)
+          ? `${item.sentence} (${confidenceWords[item.source.confidence]})`
+          : item.sentence,
+      );
+  return {
+    name: cause.name,
+    chance: chanceWords(cause.probability),
+    probability: cause.probability,
+    speaksFor: lines("for"),
+    speaksAgainst: lines("against"),
+  };
+}
+
+function sheetVerdict(
+  verdict: Verdict,
+  content: BeadContent,
+  assessment: Assessment,
+  units: UnitPreferences,
+): NonNullable<SheetDocument["verdict"]> {
+  const numbers = new Map(
+    marksAcrossPhotos(content, assessment.photos).map(({ key, number }) => [key, number]),
+  );
+  const words = verdictWords[verdict.verdict];
+  return {
+    word: words.short,
+    long: words.long,
+    criteria: `${verdict.criteriaTitle}, ${verdict.edition}`,
+    missing: verdict.missing
+      .filter(({ quantity }) => quantity !== "look")
+      .map((one) => missingSentence(one, (id) => numbers.get(id) ?? null)),
+    notLookedFor: verdict.notLookedFor.map((id) => imperfections[id].name),
+    clauses: verdict.rows
+      .filter((row) => row.result !== "not-applicable")
+      .map((row) => sheetClause(row, units)),
+  };
+}
+
+function sheetClause(row: VerdictRow, units: UnitPreferences): SheetClause {
+  return {
+    result: resultWords[row.result],
+    title: row.title,
+    detail: [rowValueText(row, units), rowLimitText(row, units), reasonWords[row.reason]]
+      .filter(Boolean)
+      .join("; "),
+    clause: row.clause,
+    checkYourCopy: row.checkYourCopy,
+  };
+}
