@@ -24,8 +24,8 @@ export const readingNames: Partial<Record<SetupField, string>> = {
 };
 
 const reading = ({ name }: Words) => readingNames[name("field") as SetupField] ?? name("field");
-const span = ({ name, number }: Words) =>
-  number("low") === number("high") ? number("low") : `${name("field") && number("low")} to ${number("high")}`;
+const span = ({ number }: Words) =>
+  number("low") === number("high") ? number("low") : `${number("low")} to ${number("high")}`;
 
 /** The one table from code to sentence: what is the matter, then what to do. */
 const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
@@ -121,7 +121,13 @@ export function findingDoubt(found: SetupFinding): string | null {
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+/** Ids of the vocabularies as they stand in running text. */
 const readable = (name: string) =>
-  name === "carbon-steel" || name === "low-alloy" || name.startsWith("vertical-")
-    ? name.replaceAll("-", " ")
-    : name.replaceAll("vertical-up", "vertical up").replaceAll("vertical-down", "vertical down");
+  name
+    .replace(
+      /^(\d+)V(-3ph)?$/,
+      (_, volts: string, phases?: string) => `${volts} V${phases ? " three-phase" : ""}`,
+    )
+    .replace(/^carbon-steel$/, "carbon steel")
+    .replace(/^low-alloy$/, "low-alloy steel")
+    .replaceAll(/vertical-(up|down)/g, "vertical $1");
