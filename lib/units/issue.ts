@@ -29,7 +29,7 @@ export interface ParseOptions {
   readonly allowZero?: boolean;
 }
 
-/** Longer input is a paste accident; it also bounds the work of every pattern below. */
+/** Longer input is a paste accident; the bound also bounds the work of every pattern. */
 export const MAX_TYPED_LENGTH = 60;
 
 /** A refusal that quotes what was typed (shortened) and what could have been typed. */

@@ -1,5 +1,5 @@
 import type { Result } from "@/lib/base";
-import { MAX_TYPED_LENGTH, refuse, type ParseOptions, type UnitsIssue } from "./issue";
+import { refuse, type ParseOptions, type UnitsIssue } from "./issue";
 import { checkBounds, readQuantity, type QuantityKind } from "./read-quantity";
 import { timeNames } from "./tables/factors";
 import { tidy } from "./tidy";
@@ -21,9 +21,6 @@ const PARTS =
 /** A time, seconds: "93", "93 s", "1:33", "1 min 33 s" (1.55 min, not 1.33), "1.5 min". A bare number is seconds. */
 export function parseDuration(typed: string, options: ParseOptions = {}): Result<number, UnitsIssue> {
   const text = tidy(typed);
-  if (text.length > MAX_TYPED_LENGTH) {
-    return refuse("number-not-understood", typed, options, { example: kind.example });
-  }
   const parts = CLOCK.exec(text) ?? (text === "" ? null : PARTS.exec(text));
   if (!parts) return readQuantity(typed, kind, "s", options);
   const [hours, minutes, seconds] = [1, 2, 3].map((at) => Number((parts[at] ?? "0").replace(",", "."))) as [

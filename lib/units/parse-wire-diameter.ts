@@ -11,11 +11,16 @@ const BARE_INCH_DECIMAL = /^0?[.,]\d+$/;
 /** Wider than the rounding of any way to write a size, narrower than half the gap between two sizes: a test checks it. */
 const TOLERANCE_MM = 0.02;
 
-/** The trade size a diameter names, by its metric or its inch name; null when it is no listed size. */
+/**
+ * The trade size a diameter names, by its metric or its inch name; null when it is no listed size.
+ * An inch name shared by two metric sizes means the nearer one: 1/4 in is 6.4 mm rather than 6.
+ */
 export function wireSize(mm: number): WireSize | null {
-  const near = (size: WireSize, at: number) => Math.abs(at - mm) <= TOLERANCE_MM && size;
-  const metricMatch = wireSizes.find((size) => near(size, size.mm));
-  return metricMatch ?? wireSizes.find((size) => near(size, size.inches * MM_PER_INCH)) ?? null;
+  const is = (at: number) => Math.abs(at - mm) <= TOLERANCE_MM;
+  const byMetric = wireSizes.find((size) => is(size.mm));
+  if (byMetric !== undefined) return byMetric;
+  const byInch = wireSizes.filter((size) => is(size.inches * MM_PER_INCH));
+  return byInch.sort((a, b) => Math.abs(a.mm - mm) - Math.abs(b.mm - mm))[0] ?? null;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { ok, type Result } from "@/lib/base";
-import { MAX_TYPED_LENGTH, refuse, type ParseOptions, type UnitsIssue } from "./issue";
+import { refuse, type ParseOptions, type UnitsIssue } from "./issue";
 import { readNumber } from "./read-number";
 import { tidy } from "./tidy";
 
@@ -39,7 +39,7 @@ export function readQuantity(
     refuse(code, typed, options, { example: kind.example, ...data });
   const text = tidy(typed);
   if (text === "") return no("number-missing");
-  const parts = text.length > MAX_TYPED_LENGTH ? null : splitQuantity(text);
+  const parts = splitQuantity(text);
   if (parts === null) return no("number-not-understood");
   const reading = readNumber(parts.number);
   if ("code" in reading) return no(reading.code, reading.data);

@@ -1,3 +1,5 @@
+import { MAX_TYPED_LENGTH } from "./issue";
+
 /** Other characters that phones and word processors put where a person typed the plain one. */
 const plain: Readonly<Record<string, string>> = {
   "″": '"',
@@ -15,8 +17,12 @@ const plain: Readonly<Record<string, string>> = {
   "\u2009": " ",
 };
 
-/** What was typed, in plain lower-case characters: "1½″" becomes `1 1/2"`. */
+/**
+ * What was typed, in plain lower-case characters: "1½″" becomes `1 1/2"`. Text too long to be a number becomes "?",
+ * which no parser understands, so that none spends time on it.
+ */
 export function tidy(text: string): string {
+  if (text.trim().length > MAX_TYPED_LENGTH) return "?";
   return text
     .replace(/[¼-¾⅐-⅞]/g, (vulgar) => ` ${vulgar.normalize("NFKC")}`)
     .replace(/./gsu, (character) => plain[character] ?? character)

@@ -17,7 +17,7 @@ export const wireSizesSource: Source = {
   note: "2.5, 5.0 and 6.0 mm are the metric sizes sold for 3/32, 3/16 and 1/4 in rods",
 };
 
-/** Ascending. Where two metric sizes share an inch name, both are listed; the first is the one an inch name means. */
+/** Ascending. Where two metric sizes share an inch name, both are listed. */
 export const wireSizes: readonly WireSize[] = [
   { mm: 0.6, inchName: ".023", inches: 0.023 },
   { mm: 0.8, inchName: ".030", inches: 0.03 },
