@@ -1,0 +1,27 @@
+/**
+ * Lesnewich's wire-melting relation (Welding Journal, 1958): feed = a·I + b·L·I², in steady state.
+ * a: heating by the arc, mm/(s·A); b: heating by the current in the stick-out, 1/(s·A²);
+ * L: electrode extension from contact tip to arc, mm (contact tip to work less the arc length); I: mean current, A.
+ */
+export interface BurnOff {
+  readonly a: number;
+  readonly b: number;
+}
+
+/** Wire feed, mm/s. NaN for a negative current or extension. */
+export function feedForCurrent({ a, b }: BurnOff, currentA: number, extensionMm: number): number {
+  if (!(currentA >= 0) || !(extensionMm >= 0)) return NaN;
+  return a * currentA + b * extensionMm * currentA ** 2;
+}
+
+/** Current, A: the positive root. NaN for a negative feed or extension. */
+export function currentForFeed({ a, b }: BurnOff, feedMmPerS: number, extensionMm: number): number {
+  if (!(feedMmPerS >= 0) || !(extensionMm >= 0)) return NaN;
+  // Written so that b·L -> 0 goes over into feed/a instead of 0/0.
+  return (2 * feedMmPerS) / (a + Math.sqrt(a * a + 4 * b * extensionMm * feedMmPerS));
+}
+
+/** Change of current per mm of extension at fixed feed, A/mm: negative whenever current flows. */
+export function currentPerExtension({ a, b }: BurnOff, currentA: number, extensionMm: number): number {
+  return (-b * currentA ** 2) / (a + 2 * b * extensionMm * currentA);
+}

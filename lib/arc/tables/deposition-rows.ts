@@ -1,0 +1,62 @@
+import type { Source } from "@/lib/base";
+import type { WireKind } from "./burn-off-rows";
+
+/** Density of weld steel, kg/mm³: 0.283 lb/in³. */
+export const STEEL_KG_PER_MM3 = 7.83e-6;
+/** The same in the trade's unit, as printed in the handbooks. */
+export const STEEL_LB_PER_IN3 = 0.283;
+
+export interface DepositionRow {
+  readonly kind: WireKind;
+  /** Deposited mass over wire mass consumed. */
+  readonly efficiency: number;
+  readonly efficiencySource: Source;
+  /** Linear mass over that of solid steel wire of the same size. */
+  readonly fill: number;
+  readonly fillSource: Source;
+}
+
+const handbook: Source = {
+  document: "Filler-metal handbook: deposition efficiency by process",
+  edition: "n.d.",
+  confidence: "seen",
+};
+const e70c: Source = {
+  document: "E70C-6M metal-cored wire (AWS A5.18), manual page: current, feed and deposition",
+  edition: "n.d.",
+  confidence: "derived",
+  note: "0.420 lb per 1000 in over solid 0.045 in wire",
+};
+const fromMemory: Source = {
+  document: "general knowledge of tubular wire, no text read",
+  confidence: "memory",
+  note: "0.80 to 0.88 is usual",
+};
+const solid: Source = { document: "by definition: solid steel wire", confidence: "derived" };
+
+export const depositionRows: readonly DepositionRow[] = [
+  {
+    kind: "solid",
+    efficiency: 0.96,
+    efficiencySource: { ...handbook, note: "75Ar-25CO2; CO2 0.93, argon with 2 % oxygen 0.98" },
+    fill: 1,
+    fillSource: solid,
+  },
+  { kind: "metal-cored", efficiency: 0.91, efficiencySource: e70c, fill: 0.922, fillSource: e70c },
+  { kind: "flux-cored", efficiency: 0.86, efficiencySource: handbook, fill: 0.85, fillSource: fromMemory },
+  { kind: "self-shielded", efficiency: 0.78, efficiencySource: handbook, fill: 0.85, fillSource: fromMemory },
+  {
+    kind: "stainless-cored",
+    efficiency: 0.86,
+    efficiencySource: {
+      ...handbook,
+      confidence: "own-estimate",
+      note: "the figure for gas-shielded cored wire, lent to stainless",
+    },
+    fill: 0.85,
+    fillSource: fromMemory,
+  },
+];
+
+/** Relative error of the deposited area: efficiency about 4 %, fill about 6 %, feed dial about 5 %, added in squares. */
+export const AREA_RELATIVE_ERROR = 0.09;
