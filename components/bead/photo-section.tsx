@@ -1,9 +1,9 @@
 "use client";
 
 import { useState } from "react";
-import { BeadCanvas, MarkCard, ToolBar, type Tool } from "@/components/canvas";
+import { BeadCanvas, MarkCard, type Tool } from "@/components/canvas";
 import type { Action, Mark, MarkShapeData } from "@/lib/marks";
-import { markName, sizeText, statedLengthText } from "@/lib/report";
+import { markLabel, scaleText, sizeText, statedLengthText } from "@/lib/report";
 import { photoRoles } from "@/lib/assess";
 import { PhotoDrop } from "./photo-drop";
 import { PhotoStrip } from "./photo-strip";
@@ -52,8 +52,7 @@ export function PhotoSection({
   const sizes = new Map(
     assessment.photos.find(({ photoId }) => photoId === photo.id)?.marks.map((one) => [one.id, one]),
   );
-  const label = (mark: Mark) =>
-    [markName(mark), sizeText(sizes.get(mark.id) ?? null, units)].filter(Boolean).join(" ");
+  const label = (mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units);
   const selected = drawing.marks.findIndex((mark) => mark.id === selectedId);
   const act = (action: Action) => dispatch({ type: "draw", photoId: photo.id, action });
   const mark = drawing.marks[selected];
@@ -62,16 +61,6 @@ export function PhotoSection({
     <div className={styles.stack}>
       <BeadNames state={state} dispatch={dispatch} number={number} />
       <div className={styles.board}>
-        <ToolBar
-          tool={tool}
-          onToolChange={setTool}
-          canUndo={photo.history.past.length > 0}
-          canRedo={photo.history.future.length > 0}
-          onUndo={() => act({ type: "undo" })}
-          onRedo={() => act({ type: "redo" })}
-          hasScale={drawing.scale !== null}
-          hasWeldLine={drawing.weldLine !== null}
-        />
         <div className={styles.canvas}>
           <BeadCanvas
             key={photo.id}
@@ -90,9 +79,7 @@ export function PhotoSection({
             onToolChange={setTool}
             sizeLabel={label}
             shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, photo, units)}
-            scaleLabel={
-              drawing.scale?.kind === "two-points" ? statedLengthText(drawing.scale.lengthMm, units) : ""
-            }
+            scaleLabel={scaleText(drawing.scale, units)}
             onScalePicked={(a, b) => setPicks({ a, b })}
             onScaleCancelled={() => setPicks(null)}
             suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}

@@ -95,7 +95,15 @@ function Photos({ sheet }: { sheet: SheetDocument }) {
               src={`/api/photos/${photo.sha256}/small`}
               alt={`Photo ${index + 1} of the bead, ${photo.role}`}
             />
-            <MarkOverlay scene={scene(photo.drawing)} widthPx={photo.widthPx} heightPx={photo.heightPx} />
+            <MarkOverlay
+              scene={scene(photo.drawing, {
+                labels: (mark) => photo.labels[mark.id] ?? "",
+                scaleLabel: photo.scaleLabel,
+                widthPx: photo.widthPx,
+              })}
+              widthPx={photo.widthPx}
+              heightPx={photo.heightPx}
+            />
           </div>
           <figcaption>
             Photo {index + 1}, {photo.role}. {photo.hasScale ? "Scale set." : "No scale."}

@@ -1,10 +1,11 @@
 import type { Mark } from "@/lib/marks";
-import type { MeasuredMark } from "@/lib/measure";
+import type { MeasuredMark, Quantity } from "@/lib/measure";
 import type { BeadContent } from "./bead";
 
 export interface PhotoMeasures {
   readonly photoId: string;
   readonly marks: readonly MeasuredMark[];
+  readonly weldLengthMm: Quantity | null;
 }
 
 export interface NumberedMark {
@@ -32,4 +33,11 @@ export function marksAcrossPhotos(
       measured: sizes.get(mark.id) ?? null,
     }));
   });
+}
+
+/** Length of the weld, mm: read with a rule first, then along the line on the photo, then as it was recorded. */
+export function weldLengthMm(content: BeadContent, measured: readonly PhotoMeasures[]): number | null {
+  const ruled = content.judgement.readings.findLast(({ quantity }) => quantity === "weld-length")?.value;
+  const seen = measured.find((photo) => photo.weldLengthMm !== null)?.weldLengthMm?.value;
+  return ruled ?? seen ?? content.setup.weldLengthMm;
 }

@@ -4,10 +4,12 @@ import { diagnose, type Diagnosis, type DiagnoseIssue, type ShopCounts } from "@
 import {
   calibrate,
   defaultMeasureOptions,
-  measureMark,
+  measureDrawing,
+  measureWeldLine,
   type MeasuredMark,
   type MeasureIssue,
   type MeasureOptions,
+  type Quantity,
 } from "@/lib/measure";
 import { checkSetup, type SetupFinding } from "@/lib/setup";
 import type { BeadContent, PhotoFacts } from "./bead";
@@ -20,6 +22,8 @@ export interface PhotoAssessment {
   /** Why there are no sizes; null when there is a working scale. */
   readonly scaleIssue: MeasureIssue | null;
   readonly marks: readonly MeasuredMark[];
+  /** Along the marked weld line; null without one or without scale. */
+  readonly weldLengthMm: Quantity | null;
 }
 
 /** Everything Toeline has to say about one bead, computed from what was recorded and nothing else. */
@@ -73,6 +77,7 @@ function measurePhoto(
   return {
     photoId: photo.id,
     scaleIssue: calibration.ok ? null : (calibration.issues[0] ?? null),
-    marks: photo.drawing.marks.map((mark) => measureMark(photo.drawing, mark, options)),
+    marks: measureDrawing(photo.drawing, options),
+    weldLengthMm: measureWeldLine(photo.drawing, options),
   };
 }

@@ -1,5 +1,5 @@
 import type { DiagnoseInput, ShopCounts } from "@/lib/diagnose";
-import { marksAcrossPhotos, type PhotoMeasures } from "./across-photos";
+import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-photos";
 import type { BeadContent, BeadQuantity } from "./bead";
 
 /** What was recorded, as the diagnosis' own kind of evidence. Sizes come from gauges only; a plan view shows no leg. */
@@ -24,7 +24,7 @@ export function diagnoseInput(
     bead: {
       widthMm: gaugeMean(content, ["width"]),
       legMm: gaugeMean(content, ["leg-1", "leg-2"]),
-      lengthMm: gaugeMean(content, ["weld-length"]) ?? content.setup.weldLengthMm,
+      lengthMm: weldLengthMm(content, measured),
     },
     shopCounts,
   };

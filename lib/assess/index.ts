@@ -1,3 +1,11 @@
+export { marksAcrossPhotos, weldLengthMm, type NumberedMark, type PhotoMeasures } from "./across-photos";
+export {
+  assess,
+  defaultAssessContext,
+  type AssessContext,
+  type Assessment,
+  type PhotoAssessment,
+} from "./assess";
 export {
   BEAD_JUDGEMENT_VERSION,
   BeadContentSchema,
@@ -18,3 +26,5 @@ export {
   type WeldQuestions,
 } from "./bead";
 export { mergeContent } from "./merge-content";
+export { diagnoseInput } from "./diagnose-input";
+export { judgeInput, weldKind } from "./judge-input";

@@ -5,9 +5,9 @@ import {
   type JudgeInput,
   type WeldKind,
 } from "@/lib/accept";
-import type { Quantity } from "@/lib/measure";
+import { gaugeQuantity, type Quantity } from "@/lib/measure";
 import { isFillet, type Joint } from "@/lib/trade";
-import { marksAcrossPhotos, type PhotoMeasures } from "./across-photos";
+import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-photos";
 import type { BeadContent, BeadQuantity, BeadReading } from "./bead";
 
 /** What the judge is given; null while no criteria set is chosen. */
@@ -23,7 +23,7 @@ export function judgeInput(content: BeadContent, measured: readonly PhotoMeasure
       kind: weldKind(setup.joint),
       thicknessMm: setup.thicknessMm,
       legMm: setup.targetLegMm,
-      lengthMm: gaugeValue(content, "weld-length")?.value ?? setup.weldLengthMm,
+      lengthMm: weldLengthMm(content, measured),
       ...judgement.weld,
     },
     observations: marked.map(({ key, mark, measured: sizes }) => ({
@@ -55,7 +55,7 @@ function gaugeValue(content: BeadContent, quantity: BeadQuantity): BeadReading |
 
 function beadReadings(content: BeadContent): BeadReadings {
   const read = (quantity: BeadQuantity) =>
-    gaugeQuantity(gaugeValue(content, quantity), quantity === "toe-angle" ? "deg" : "mm");
+    asQuantity(gaugeValue(content, quantity), quantity === "toe-angle" ? "deg" : "mm");
   return BeadReadingsSchema.parse({
     leg1: read("leg-1"),
     leg2: read("leg-2"),
@@ -69,16 +69,9 @@ function beadReadings(content: BeadContent): BeadReadings {
   });
 }
 
-/** Reading a scale of step r is uniform over one step: u = r / sqrt(12) (JCGM 100:2008, F.2.2.1), U = 2u. */
-function gaugeQuantity(reading: BeadReading | null, unit: Quantity["unit"]): Quantity | null {
+/** Resolution and value of a protractor are in degrees; the arithmetic of a reading is the same. */
+function asQuantity(reading: BeadReading | null, unit: Quantity["unit"]): Quantity | null {
   if (reading === null) return null;
-  const u = reading.resolution / Math.sqrt(12);
-  return {
-    unit,
-    value: reading.value,
-    expandedUncertainty: 2 * u,
-    source: "gauge",
-    budget: [{ part: "resolution", u }],
-    instrument: reading.instrument,
-  };
+  const { value, resolution, instrument } = reading;
+  return { ...gaugeQuantity({ valueMm: value, resolutionMm: resolution, instrument }), unit };
 }

@@ -3,9 +3,17 @@ export { summariseBead, type BeadSummary, type SummarisableBead } from "./bead-s
 export { dayText } from "./day-text";
 export { findingLines, readingText } from "./finding-lines";
 export { lengthText, statedLengthText } from "./length-text";
-export { markName, markPlace, sizeText } from "./mark-text";
+export { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
 export { rowLimitText, rowValueText } from "./row-text";
 export { setupLine, setupRows, type LabelledRow } from "./setup-rows";
+export {
+  sheetDocument,
+  type SheetBead,
+  type SheetCause,
+  type SheetClause,
+  type SheetDocument,
+  type SheetMark,
+} from "./sheet";
 export {
   gaugeWords,
   missingSentence,

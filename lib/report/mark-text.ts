@@ -1,8 +1,8 @@
-import type { Mark } from "@/lib/marks";
+import { scaleWords, type Mark, type Scale } from "@/lib/marks";
 import type { MeasuredMark, Quantity } from "@/lib/measure";
 import { imperfections } from "@/lib/trade";
 import { inch, type UnitPreferences } from "@/lib/units";
-import { lengthText } from "./length-text";
+import { lengthText, statedLengthText } from "./length-text";
 import { patternWords, placeWords, stretchWords } from "./words";
 
 export function markName(mark: Mark): string {
@@ -50,4 +50,16 @@ export function sizeText(measured: MeasuredMark | null, units: UnitPreferences):
   ].filter(Boolean);
   if (parts.length > 0) return parts.join(", ");
   return measured.issues.some((issue) => issue.code === "no-scale") ? "no scale" : "";
+}
+
+/** The words at a mark on the photo, on screen and on paper alike. */
+export function markLabel(mark: Mark, measured: MeasuredMark | null, units: UnitPreferences): string {
+  const length = measured?.lengthMm ?? measured?.diameterMm ?? null;
+  return [markName(mark), length ? lengthText(length.value, units) : ""].filter(Boolean).join(" ");
+}
+
+/** The words at the scale on the photo. */
+export function scaleText(scale: Scale | null, units: UnitPreferences): string {
+  if (scale === null) return "";
+  return scale.kind === "two-points" ? statedLengthText(scale.lengthMm, units) : scaleWords(scale);
 }

@@ -12,7 +12,7 @@ import type { Drawing } from "@/lib/marks";
 import { changeText } from "./amount-text";
 import type { SummarisableBead } from "./bead-summary";
 import { dayText } from "./day-text";
-import { markName, markPlace, sizeText } from "./mark-text";
+import { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
 import { setupRows, type LabelledRow } from "./setup-rows";
 import { cautionLines, chanceWords, confidenceWords } from "./words";
 import { missingSentence, reasonWords, resultWords, verdictWords } from "./verdict-words";
@@ -62,6 +62,9 @@ export interface SheetDocument {
     readonly heightPx: number;
     readonly drawing: Drawing;
     readonly hasScale: boolean;
+    /** Words beside each mark's number, by mark id, as on the screen. */
+    readonly labels: Readonly<Record<string, string>>;
+    readonly scaleLabel: string;
   }[];
   readonly setup: readonly LabelledRow[];
   readonly setupFindings: readonly string[];
@@ -97,7 +100,7 @@ export function sheetDocument(bead: SheetBead, units: UnitPreferences): SheetDoc
     title: content.title,
     welder: content.welder,
     day: dayText(bead.createdAt),
-    photos: sheetPhotos(content, photos),
+    photos: sheetPhotos(content, photos, assessment, units),
     setup: setupRows(content.setup, units),
     setupFindings: findingLines(assessment.setup, units),
     marks: sheetMarks(content, assessment, units),
@@ -113,12 +116,26 @@ export function sheetDocument(bead: SheetBead, units: UnitPreferences): SheetDoc
   };
 }
 
-function sheetPhotos(content: BeadContent, facts: readonly PhotoFacts[]): SheetDocument["photos"] {
+function sheetPhotos(
+  content: BeadContent,
+  facts: readonly PhotoFacts[],
+  assessment: Assessment,
+  units: UnitPreferences,
+): SheetDocument["photos"] {
+  const marks = marksAcrossPhotos(content, assessment.photos);
   return content.photos.flatMap(({ id, role, drawing }) => {
     const photo = facts.find((one) => one.id === id);
     if (!photo) return [];
     const { sha256, widthPx, heightPx } = photo;
-    return [{ sha256, role, widthPx, heightPx, drawing, hasScale: drawing.scale !== null }];
+    const labels = Object.fromEntries(
+      marks
+        .filter(({ photoId }) => photoId === id)
+        .map(({ mark, measured }) => [mark.id, markLabel(mark, measured, units)]),
+    );
+    const scaleLabel = scaleText(drawing.scale, units);
+    return [
+      { sha256, role, widthPx, heightPx, drawing, hasScale: drawing.scale !== null, labels, scaleLabel },
+    ];
   });
 }
 

@@ -24,10 +24,7 @@ export async function POST(
   });
   if (!stored.ok) {
     const issues = stored.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
-    return Response.json(
-      { issues },
-      { status: photoIssueStatus(stored.issues[0]?.code ?? "photo-unreadable") },
-    );
+    return Response.json({ issues }, { status: photoIssueStatus(stored.issues[0]?.code ?? "photo-damaged") });
   }
   const { sha256, format, bytes, widthPx, heightPx, notices } = stored.value;
   const added = await addPhoto(db(), beadId, { sha256, format, bytes, widthPx, heightPx }, roleOf(request));

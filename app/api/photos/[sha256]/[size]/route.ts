@@ -3,7 +3,7 @@ import { stat } from "node:fs/promises";
 import { Readable } from "node:stream";
 import { refuseForeign } from "@/app/_door/same-site";
 import { dataDir } from "@/lib/db";
-import { isViewSize, viewPath } from "@/lib/photo";
+import { photoSizes, viewPath, viewType, type PhotoSize } from "@/lib/photo";
 
 export const dynamic = "force-dynamic";
 
@@ -15,16 +15,20 @@ export async function GET(
   const refused = refuseForeign(request);
   if (refused) return refused;
   const { sha256, size } = await context.params;
-  const file = isViewSize(size) ? viewPath(dataDir(), sha256, size) : null;
+  const file = isPhotoSize(size) ? viewPath(dataDir(), sha256, size) : null;
   const facts = file === null ? null : await stat(file).catch(() => null);
   if (file === null || facts === null) return new Response("No such picture.", { status: 404 });
   return new Response(Readable.toWeb(createReadStream(file)) as ReadableStream<Uint8Array>, {
     headers: {
-      "content-type": size === "thumb" ? "image/webp" : "image/jpeg",
+      "content-type": viewType(size as PhotoSize),
       "content-length": String(facts.size),
       // The address contains the content's hash, so it never changes.
       "cache-control": "private, max-age=31536000, immutable",
       "x-content-type-options": "nosniff",
     },
   });
+}
+
+function isPhotoSize(size: string): size is PhotoSize {
+  return Object.hasOwn(photoSizes, size);
 }

@@ -1,0 +1,77 @@
+/** Fills an empty database with the demo shop, through the same rooms a person's beads go through. */
+import { createReadStream, existsSync } from "node:fs";
+import { readFile, stat } from "node:fs/promises";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { z } from "zod";
+import { emptyBeadJudgement } from "@/lib/assess";
+import { dataDir, databaseUrl, openDb, type Db } from "@/lib/db";
+import { photoSentence, receivePhoto, sweepIncoming } from "@/lib/photo";
+import {
+  addPhoto,
+  createBead,
+  readSetting,
+  recordSentence,
+  saveBead,
+  saveSetup,
+  writeSetting,
+} from "@/lib/record";
+import { exampleSetups } from "@/lib/setup";
+import { demoBeads, demoShop, type DemoBead } from "./demo-beads";
+import { demoDrawing, DemoTruthSchema } from "./demo-drawing";
+
+const FILLED = "demo.filled";
+const set = fileURLToPath(new URL("../../demo-images/set", import.meta.url));
+
+async function addDemoBead(db: Db, bead: DemoBead): Promise<void> {
+  const picture = path.join(set, `${bead.picture}.jpg`);
+  const truth = DemoTruthSchema.parse(
+    JSON.parse(await readFile(path.join(set, `${bead.picture}.json`), "utf8")),
+  );
+  const stored = await receivePhoto(dataDir(), createReadStream(picture), {
+    declaredBytes: (await stat(picture)).size,
+  });
+  if (!stored.ok) throw new Error(stored.issues.map(photoSentence).join(" "));
+  const setup = { ...truth.setup, ...bead.setup };
+  const made = await createBead(db, {
+    title: bead.title,
+    welder: bead.welder,
+    createdAt: daysAgo(bead.daysAgo),
+  });
+  if (!made.ok) throw new Error(made.issues.map(recordSentence).join(" "));
+  const { sha256, format, bytes, widthPx, heightPx } = stored.value;
+  const photo = await addPhoto(db, made.value.id, { sha256, format, bytes, widthPx, heightPx }, "face");
+  if (!photo.ok) throw new Error(photo.issues.map(recordSentence).join(" "));
+  const saved = await saveBead(db, made.value.id, made.value.revision, {
+    title: bead.title,
+    welder: bead.welder,
+    setup,
+    judgement: {
+      ...emptyBeadJudgement,
+      criteriaId: bead.criteriaId,
+      lookedFor: [...bead.lookedFor],
+      note: bead.note,
+    },
+    photos: [{ id: photo.value.record.id, role: "face", drawing: demoDrawing(truth) }],
+  });
+  if (!saved.ok) throw new Error(saved.issues.map(recordSentence).join(" "));
+}
+
+function daysAgo(days: number): Date {
+  return new Date(Date.now() - days * 86_400_000);
+}
+
+const db = openDb(databaseUrl());
+try {
+  await sweepIncoming(dataDir());
+  const filled = await readSetting(db, FILLED, z.boolean());
+  if (!filled && (await db.bead.count()) === 0) {
+    console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);
+    const there = demoBeads.filter(({ picture }) => existsSync(path.join(set, `${picture}.jpg`)));
+    for (const bead of there) await addDemoBead(db, bead);
+    for (const { name, setup } of exampleSetups) await saveSetup(db, name, setup);
+  }
+  if (!filled) await writeSetting(db, FILLED, true);
+} finally {
+  await db.$disconnect();
+}

@@ -1,0 +1,114 @@
+import type { Locator, Page } from "playwright-core";
+import { expect } from "vitest";
+
+/** Drives the workbench the way a person does: photo pixels in, taps and keys out. */
+export class Bench {
+  constructor(readonly page: Page) {}
+
+  get canvas(): Locator {
+    return this.page.getByTestId("bead-canvas");
+  }
+
+  async newBead(url: string): Promise<void> {
+    await this.page.goto(url);
+    await this.page.getByRole("button", { name: "New bead" }).click();
+    await this.page.waitForURL(/\/beads\/[a-z0-9]+$/);
+  }
+
+  async addPhoto(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
+    await this.page.getByLabel("Choose photos").setInputFiles(file);
+  }
+
+  async photoShown(): Promise<void> {
+    await this.page
+      .waitForSelector('[data-testid="bead-canvas"][data-photo-state="sharp"]', { timeout: 60_000 })
+      .catch(async () => {
+        throw new Error(`the photo is ${await this.canvas.getAttribute("data-photo-state")}`);
+      });
+  }
+
+  /** Where a photo pixel lies on the screen now. */
+  async at(x: number, y: number): Promise<{ x: number; y: number }> {
+    const box = await this.canvas.boundingBox();
+    const zoom = Number(await this.canvas.getAttribute("data-zoom"));
+    const panX = Number(await this.canvas.getAttribute("data-pan-x"));
+    const panY = Number(await this.canvas.getAttribute("data-pan-y"));
+    if (!box) throw new Error("the canvas is not on the screen");
+    return { x: box.x + panX + x * zoom, y: box.y + panY + y * zoom };
+  }
+
+  async tool(name: "Move" | "Point" | "Line" | "Outline" | "Scale" | "Weld"): Promise<void> {
+    await this.page.getByRole("radio", { name, exact: true }).click();
+  }
+
+  async click(x: number, y: number): Promise<void> {
+    const spot = await this.at(x, y);
+    await this.page.mouse.click(spot.x, spot.y);
+  }
+
+  async tap(x: number, y: number): Promise<void> {
+    const spot = await this.at(x, y);
+    await this.page.touchscreen.tap(spot.x, spot.y);
+  }
+
+  async setScale(
+    a: [number, number],
+    b: [number, number],
+    length: string,
+    press: "click" | "tap" = "click",
+  ): Promise<void> {
+    await this.tool("Scale");
+    await this[press](...a);
+    await this[press](...b);
+    await this.page.getByRole("dialog", { name: "How far apart are the two points?" }).waitFor();
+    await this.page.getByLabel(/^Length/).fill(length);
+    await this.page.getByRole("button", { name: "Set scale" }).click();
+    await this.page
+      .getByTestId("scale-note")
+      .getByText(/Scale set/)
+      .waitFor();
+  }
+
+  async drawLine(
+    points: readonly [number, number][],
+    imperfection: string,
+    press: "click" | "tap" = "click",
+  ): Promise<void> {
+    await this.tool("Line");
+    for (const point of points) await this[press](...point);
+    await this.page.getByRole("button", { name: "Done" }).click();
+    await this.pick(imperfection);
+  }
+
+  async pick(imperfection: string): Promise<void> {
+    const dialog = this.page.getByRole("dialog", { name: "What is it?" });
+    await dialog.waitFor();
+    await dialog
+      .getByRole("button", { name: new RegExp(imperfection) })
+      .first()
+      .click();
+    await dialog.waitFor({ state: "hidden" });
+  }
+
+  async section(name: "Marks" | "Set-up" | "Causes" | "Verdict"): Promise<void> {
+    await this.page
+      .getByRole("navigation", { name: "Parts of this bead" })
+      .getByRole("button", { name })
+      .click();
+  }
+
+  async saved(): Promise<void> {
+    await this.page.waitForSelector('[data-testid="save-state"][data-state="saved"]');
+    // A change made just now has not started saving yet: wait out the quiet time, then look again.
+    await this.page.waitForTimeout(700);
+    await this.page.waitForSelector('[data-testid="save-state"][data-state="saved"]');
+  }
+
+  async marks(): Promise<number> {
+    return Number(await this.canvas.getAttribute("data-marks"));
+  }
+
+  async expectMarks(count: number): Promise<void> {
+    await expect.poll(() => this.marks()).toBe(count);
+  }
+}
