@@ -1,6 +1,7 @@
 import type { Point } from "@/lib/geometry";
 import type { Action, History, Mark, MarkShapeData } from "@/lib/marks";
 import type { ImperfectionId, Joint, Position } from "@/lib/trade";
+import type { UnitPreferences } from "@/lib/units";
 
 export const tools = ["move", "point", "line", "outline", "scale", "weld-line"] as const;
 export type Tool = (typeof tools)[number];
@@ -69,6 +70,8 @@ export interface ImperfectionPickerProps {
   readonly suggested?: readonly ImperfectionId[];
   /** Imperfections whose usual shape is this one come first within their group. */
   readonly shape?: MarkShapeData["kind"];
+  /** Offered as "the same for the next ones": called with the picked name when that was ticked. */
+  readonly onRepeat?: (imperfection: ImperfectionId) => void;
 }
 
 export interface MarkCardProps {
@@ -78,6 +81,8 @@ export interface MarkCardProps {
   readonly onAction: (action: Action) => void;
   readonly joint?: Joint | null;
   readonly position?: Position | null;
+  /** What a bare number typed for a gauge reading means; millimetres when left out. */
+  readonly units?: UnitPreferences;
   /** The mark's size in words, or why there is none ("no scale"). */
   readonly size?: string;
   readonly suggested?: readonly ImperfectionId[];

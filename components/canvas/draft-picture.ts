@@ -1,0 +1,114 @@
+import { assertNever } from "@/lib/base";
+import type { Point } from "@/lib/geometry";
+import type { MarkShapeData, Primitive, SceneShape } from "@/lib/marks";
+import type { Draft } from "./draft";
+import type { Handle } from "./handles";
+import { highlight } from "./palette";
+
+/** A filled disc; sizes in photo pixels. */
+function disc(at: Point, radius: number, fill: string, stroke: string, strokeWidth: number): Primitive {
+  return {
+    kind: "plate",
+    at,
+    width: 2 * radius,
+    height: 2 * radius,
+    corner: radius,
+    fill,
+    stroke,
+    strokeWidth,
+  };
+}
+
+type Figure =
+  | { readonly kind: "path"; readonly points: readonly Point[]; readonly closed: boolean }
+  | { readonly kind: "circle"; readonly at: Point; readonly radius: number };
+
+/** Straw on ink, the other way round from a mark: what is not yet in the drawing looks like it. */
+function drafted(figure: Figure, unitPx: number, dash: readonly number[] = []): readonly Primitive[] {
+  return [
+    { ...figure, stroke: highlight.line, width: 6 * unitPx, dash: [] },
+    { ...figure, stroke: highlight.fill, width: 2.5 * unitPx, dash: dash.map((length) => length * unitPx) },
+  ];
+}
+
+const path = (points: readonly Point[], closed: boolean): Figure => ({ kind: "path", points, closed });
+
+function shapeFigure(shape: MarkShapeData, unitPx: number): Figure {
+  return shape.kind === "point"
+    ? { kind: "circle", at: shape.at, radius: shape.radius ?? 9 * unitPx }
+    : path(shape.points, shape.kind === "outline");
+}
+
+function pathPicture(draft: Extract<Draft, { kind: "path" }>, unitPx: number): readonly Primitive[] {
+  const { points, next } = draft;
+  const last = points.at(-1);
+  const rubber = last && next ? drafted(path([last, next], false), unitPx, [6, 6]) : [];
+  // Larger dots are those that finish it when tapped: the last, and on an outline the first.
+  const finishes = (i: number): boolean => i === points.length - 1 || (draft.tool === "outline" && i === 0);
+  const dots = points.map((p, i) =>
+    disc(p, (finishes(i) ? 9 : 5) * unitPx, highlight.light, highlight.line, 2.5 * unitPx),
+  );
+  return [...drafted(path(points, false), unitPx), ...rubber, ...dots];
+}
+
+/** What is being drawn, as primitives in photo pixels. */
+export function draftPicture(draft: Draft | null, unitPx: number): readonly Primitive[] {
+  switch (draft?.kind) {
+    case undefined:
+    case "change":
+      return [];
+    case "spot":
+      return drafted(shapeFigure({ ...draft, kind: "point" }, unitPx), unitPx);
+    case "path":
+      return pathPicture(draft, unitPx);
+    case "freehand":
+      return drafted(path(draft.points, false), unitPx);
+    case "unnamed":
+      return drafted(shapeFigure(draft.shape, unitPx), unitPx);
+    case "unmeasured":
+      return [
+        ...drafted(path([draft.a, draft.b], false), unitPx),
+        ...[draft.a, draft.b].map((p) => disc(p, 7 * unitPx, highlight.light, highlight.line, 2.5 * unitPx)),
+      ];
+    default:
+      return assertNever(draft);
+  }
+}
+
+/** Drawn small; the area that answers to a finger is far larger (see `handleAt`). */
+export function handlePicture(handles: readonly Handle[], activeKey: string | null, unitPx: number) {
+  return handles.map(({ key, at, role }) => {
+    const radius = role === "between" ? 5 : 8;
+    const fill = key === activeKey || role === "radius" ? highlight.fill : highlight.light;
+    return disc(at, radius * unitPx, fill, highlight.line, 2.5 * unitPx);
+  });
+}
+
+/** A broad straw band under the body of what is selected. */
+export function selectionPicture(shapes: readonly SceneShape[], selectedId: string | null, unitPx: number) {
+  return shapes.flatMap((shape): readonly Primitive[] => {
+    if (selectedId === null || shape.markId !== selectedId) return [];
+    const band = { stroke: highlight.fill, width: 16 * unitPx, dash: [] };
+    if (shape.kind === "line" || shape.kind === "outline") {
+      return [{ ...band, kind: "path", points: shape.points, closed: shape.kind === "outline" }];
+    }
+    if (shape.kind === "ring") return [{ ...band, kind: "circle", at: shape.at, radius: shape.radius }];
+    if (shape.kind === "spot") {
+      return [{ ...band, kind: "circle", at: shape.at, radius: (shape.radius + 4) * unitPx }];
+    }
+    return [];
+  });
+}
+
+/** The keyboard's cross-hair: four arms that leave the point itself open. */
+export function crossPicture(at: Point, unitPx: number): readonly Primitive[] {
+  const arm = (dx: number, dy: number): Figure =>
+    path(
+      [5, 26].map((reach) => ({ x: at.x + dx * reach * unitPx, y: at.y + dy * reach * unitPx })),
+      false,
+    );
+  return [arm(1, 0), arm(-1, 0), arm(0, 1), arm(0, -1)].flatMap((figure) => [
+    { ...figure, stroke: highlight.light, width: 6 * unitPx, dash: [] },
+    { ...figure, stroke: highlight.line, width: 2.5 * unitPx, dash: [] },
+  ]);
+}

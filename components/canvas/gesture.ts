@@ -1,0 +1,108 @@
+import { assertNever } from "@/lib/base";
+import { add, distance, subtract, type Point } from "@/lib/geometry";
+import type { Drawing, SceneShape } from "@/lib/marks";
+import { closeFreehand, finish, placePoint, type Draft, type Step } from "./draft";
+import { handleAt, type Handle } from "./handles";
+import { markAt } from "./hit";
+import type { Tool } from "./types";
+
+/** What a press took hold of. Decided once, at the press; a long press turns "stretch" into "place". */
+export type Grip =
+  | { readonly kind: "pan" }
+  | { readonly kind: "handle"; readonly handle: Handle }
+  | { readonly kind: "mark"; readonly id: string }
+  /** The point follows the finger and is set on release. */
+  | { readonly kind: "place" }
+  /** The press point is set; the drag gives a radius, a straight line or a freehand outline. */
+  | { readonly kind: "stretch" };
+
+/** What there is to take hold of. */
+export interface Scenery {
+  readonly tool: Tool;
+  readonly draft: Draft | null;
+  readonly drawing: Drawing;
+  readonly shapes: readonly SceneShape[];
+  readonly handles: readonly Handle[];
+  readonly selectedId: string | null;
+  /** Photo pixels per CSS pixel. */
+  readonly unitPx: number;
+}
+
+/** `reach` in CSS pixels: wide for a finger, narrow for a mouse. */
+export function gripAt(scenery: Scenery, at: Point, reach: number): Grip {
+  const { tool, draft, drawing, shapes, handles, selectedId, unitPx } = scenery;
+  const isDrawing = draft?.kind === "path";
+  const handle = isDrawing ? null : handleAt(handles, at, reach * unitPx);
+  if (handle !== null) return { kind: "handle", handle };
+  if (tool === "move") {
+    const id = markAt(drawing, shapes, at, reach, unitPx);
+    return id !== null && id === selectedId ? { kind: "mark", id } : { kind: "pan" };
+  }
+  return tool === "scale" || isDrawing ? { kind: "place" } : { kind: "stretch" };
+}
+
+/** A drag so far, photo pixels. */
+export interface Drag {
+  readonly tool: Tool;
+  readonly from: Point;
+  readonly to: Point;
+  /** Every place the pointer has been, first to last. */
+  readonly trail: readonly Point[];
+}
+
+/** The draft as it was at the press, changed by the drag. */
+export function dragDraft(grip: Grip, draft: Draft | null, { tool, from, to, trail }: Drag): Draft | null {
+  switch (grip.kind) {
+    case "pan":
+      return draft;
+    case "handle":
+      // The point keeps its distance from the finger, so taking hold beside it does not make it jump.
+      return { kind: "change", action: grip.handle.move(add(grip.handle.at, subtract(to, from))) };
+    case "mark":
+      return { kind: "change", action: { type: "mark.moveBy", id: grip.id, by: subtract(to, from) } };
+    case "place":
+      if (tool === "move") return draft;
+      if (tool === "point") return { kind: "spot", at: to, radius: null };
+      return { kind: "path", tool, points: pathPoints(draft), next: to };
+    case "stretch":
+      if (tool === "move") return draft;
+      if (tool === "point") return { kind: "spot", at: from, radius: distance(from, to) };
+      if (tool === "outline") return { kind: "freehand", points: trail };
+      return { kind: "path", tool, points: [from], next: to };
+    default:
+      return assertNever(grip);
+  }
+}
+
+const pathPoints = (draft: Draft | null): readonly Point[] => (draft?.kind === "path" ? draft.points : []);
+
+/** Photo pixels: how near "the same point again" is, and how coarse a freehand outline may become. */
+export interface Reach {
+  readonly again: number;
+  readonly tolerance: number;
+}
+
+/** A press without a drag. */
+export function tap(grip: Grip, draft: Draft | null, tool: Tool, at: Point, reach: Reach): Step {
+  if (tool === "move" || grip.kind === "pan" || grip.kind === "handle" || grip.kind === "mark") {
+    return { draft, finished: null };
+  }
+  if (tool === "point") return { draft: null, finished: finish({ kind: "spot", at, radius: null }) };
+  return placePoint(tool, draft, at, reach.again);
+}
+
+/** The end of a drag: what `draft` was at the press, and where it went. */
+export function release(grip: Grip, draft: Draft | null, drag: Drag, reach: Reach): Step {
+  const { tool, from, to, trail } = drag;
+  if (grip.kind === "pan") return { draft, finished: null };
+  if (grip.kind === "place") return tap(grip, draft, tool, to, reach);
+  if (grip.kind === "stretch" && tool === "outline") {
+    return { draft: null, finished: closeFreehand(trail, reach.tolerance) };
+  }
+  if (grip.kind === "stretch" && (tool === "line" || tool === "weld-line")) {
+    return { draft: null, finished: finish({ kind: "path", tool, points: [from, to], next: null }) };
+  }
+  const last = dragDraft(grip, draft, drag);
+  if (last?.kind === "change") return { draft: null, finished: { kind: "change", action: last.action } };
+  return { draft: null, finished: finish(last) };
+}

@@ -1,0 +1,18 @@
+export { BeadCanvas } from "./bead-canvas-client";
+export { ImperfectionPicker } from "./imperfection-picker";
+export { MarkCard } from "./mark-card";
+export { patternChoices, patternNames, placeChoices, stretchNames, type PlaceChoice } from "./mark-words";
+export { palette } from "./palette";
+export { MarkOverlay, type MarkOverlayProps } from "./scene-svg";
+export { ToolBar } from "./tool-bar";
+export {
+  tools,
+  type BeadCanvasProps,
+  type CanvasPhoto,
+  type ImperfectionPickerProps,
+  type JointView,
+  type MarkCardProps,
+  type Tool,
+  type ToolBarProps,
+} from "./types";
+export { toolWords } from "./words";

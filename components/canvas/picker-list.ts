@@ -1,0 +1,45 @@
+import { groupStyles, type MarkGroup, type MarkShapeData } from "@/lib/marks";
+import { imperfectionIds, imperfections, type Imperfection, type ImperfectionId } from "@/lib/trade";
+
+export interface PickerGroup {
+  readonly key: MarkGroup | "suggested";
+  readonly name: string;
+  readonly rows: readonly Imperfection[];
+}
+
+const groupOrder = Object.keys(groupStyles) as readonly MarkGroup[];
+
+/** Lower case without accents, hyphens as spaces: what a person types is compared with what is written. */
+const plain = (text: string): string =>
+  text
+    .normalize("NFD")
+    .replace(/\p{Diacritic}/gu, "")
+    .replace(/[-–]/g, " ")
+    .toLowerCase();
+
+function matches(imperfection: Imperfection, words: readonly string[]): boolean {
+  const { name, alsoCalled, look, iso6520 } = imperfection;
+  const text = plain([name, ...alsoCalled, look, iso6520 ?? ""].join(" "));
+  return words.every((word) => text.includes(word));
+}
+
+/**
+ * The vocabulary in groups, every typed word found in each row; those usually drawn with this shape first within
+ * their group. Suggestions stand on top and again in their group, so that nobody has to know where a thing is.
+ */
+export function pickerGroups(
+  typed: string,
+  shape: MarkShapeData["kind"] | undefined,
+  suggested: readonly ImperfectionId[],
+): readonly PickerGroup[] {
+  const words = plain(typed).split(/\s+/).filter(Boolean);
+  const found = imperfectionIds.map((id) => imperfections[id]).filter((row) => matches(row, words));
+  const fits = (row: Imperfection): number => (row.usualShape === shape ? 0 : 1);
+  const groups = groupOrder.map((key): PickerGroup => {
+    const rows = found.filter((row) => row.group === key).sort((a, b) => fits(a) - fits(b));
+    return { key, name: groupStyles[key].name, rows };
+  });
+  const first = suggested.map((id) => imperfections[id]).filter(() => words.length === 0);
+  const top: PickerGroup = { key: "suggested", name: "On this bead already", rows: first };
+  return [top, ...groups].filter((group) => group.rows.length > 0);
+}

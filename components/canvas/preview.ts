@@ -1,0 +1,38 @@
+import type { MarkShapeData, SceneShape } from "@/lib/marks";
+import { finish, type Draft } from "./draft";
+
+const nothing = (): boolean => false;
+const scalePart = (shape: SceneShape): boolean => shape.role === "scale";
+const weldLinePart = (shape: SceneShape): boolean => shape.role === "weld-line";
+const markParts = new Map<string, (shape: SceneShape) => boolean>();
+
+/**
+ * Which shapes the hand is holding: they are painted with the draft, so that the layer of marks stays as it is while
+ * one of them is dragged. The same function for the same id, so that what is memoised by it stays memoised.
+ */
+export function shapesInHand(draft: Draft | null): (shape: SceneShape) => boolean {
+  if (draft?.kind !== "change") return nothing;
+  const { action } = draft;
+  if (action.type === "scale.set") return scalePart;
+  if (action.type === "weldLine.set") return weldLinePart;
+  if (!("id" in action)) return nothing;
+  const known = markParts.get(action.id);
+  if (known) return known;
+  const part = (shape: SceneShape): boolean => shape.markId === action.id;
+  markParts.clear(); // one hand holds one mark
+  markParts.set(action.id, part);
+  return part;
+}
+
+/** The size, in words, of what is being drawn; empty when it has none yet or nobody gives one. */
+export function shapeOfDraft(
+  draft: Draft | null,
+  label: ((shape: MarkShapeData) => string) | undefined,
+): string {
+  if (label === undefined || draft === null) return "";
+  if (draft.kind === "unnamed") return label(draft.shape);
+  const loose =
+    draft.kind === "path" && draft.next ? { ...draft, points: [...draft.points, draft.next] } : draft;
+  const finished = loose.kind === "path" && loose.tool === "scale" ? null : finish(loose);
+  return finished?.kind === "shape" ? label(finished.shape) : "";
+}

@@ -1,0 +1,54 @@
+import Konva from "konva";
+import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";
+import type { Primitive } from "@/lib/marks";
+import { paintAll } from "./paint";
+import type { CanvasPhoto } from "./types";
+import type { Size, View } from "./view";
+
+/** More device pixels than two per CSS pixel cost a phone its smoothness and show nobody anything. */
+if (typeof window !== "undefined") Konva.pixelRatio = Math.min(window.devicePixelRatio || 1, 2);
+
+/** One node that paints a list of primitives; the list is the truth, the node only its picture. */
+function Painting({ list }: { list: readonly Primitive[] }) {
+  return (
+    <Shape
+      listening={false}
+      perfectDrawEnabled={false}
+      sceneFunc={(context) => paintAll(context._context as CanvasRenderingContext2D, list)}
+    />
+  );
+}
+
+/** Three layers, none of which listens: what lies under a finger is a question to the drawing, not to the pixels. */
+export function CanvasStage({
+  box,
+  view,
+  photo,
+  picture,
+  marks,
+  draft,
+}: {
+  box: Size;
+  view: View;
+  photo: CanvasPhoto;
+  picture: HTMLImageElement | null;
+  marks: readonly Primitive[];
+  draft: readonly Primitive[];
+}) {
+  const place = { x: view.pan.x, y: view.pan.y, scaleX: view.zoom, scaleY: view.zoom, listening: false };
+  return (
+    <Stage width={box.width} height={box.height} listening={false}>
+      <Layer {...place}>
+        {picture && (
+          <KonvaImage image={picture} width={photo.widthPx} height={photo.heightPx} listening={false} />
+        )}
+      </Layer>
+      <Layer {...place}>
+        <Painting list={marks} />
+      </Layer>
+      <Layer {...place}>
+        <Painting list={draft} />
+      </Layer>
+    </Stage>
+  );
+}

@@ -1,0 +1,74 @@
+"use client";
+import { CircleDot, Hand, Pentagon, Redo2, Route, Ruler, Spline, Undo2, type LucideIcon } from "lucide-react";
+import { ToggleGroup, Tooltip } from "radix-ui";
+import styles from "./tool-bar.module.css";
+import { tools, type Tool, type ToolBarProps } from "./types";
+import { toolWords } from "./words";
+
+const icons: Readonly<Record<Tool, LucideIcon>> = {
+  move: Hand,
+  point: CircleDot,
+  line: Spline,
+  outline: Pentagon,
+  scale: Ruler,
+  "weld-line": Route,
+};
+
+function ToolButton({ tool, missing }: { tool: Tool; missing: boolean }) {
+  const Icon = icons[tool];
+  const { name, key, does } = toolWords[tool];
+  return (
+    <Tooltip.Root>
+      <Tooltip.Trigger asChild>
+        <span className={styles.slot}>
+          <ToggleGroup.Item value={tool} className={styles.tool} aria-label={name} aria-keyshortcuts={key}>
+            <Icon aria-hidden="true" className={styles.icon} />
+            <span>{name}</span>
+            {missing && <span className={styles.missing} title="Not set yet" />}
+          </ToggleGroup.Item>
+        </span>
+      </Tooltip.Trigger>
+      <Tooltip.Portal>
+        <Tooltip.Content side="right" sideOffset={6} collisionPadding={8} className={styles.tip}>
+          {does} <kbd>{key}</kbd>
+        </Tooltip.Content>
+      </Tooltip.Portal>
+    </Tooltip.Root>
+  );
+}
+
+/** Along the left edge on a desk, along the bottom under a thumb. */
+export function ToolBar(props: ToolBarProps) {
+  const missing = (tool: Tool): boolean =>
+    (tool === "scale" && !props.hasScale) || (tool === "weld-line" && !props.hasWeldLine);
+  return (
+    <Tooltip.Provider delayDuration={500}>
+      <div className={styles.bar}>
+        <ToggleGroup.Root
+          type="single"
+          className={styles.tools}
+          aria-label="Marking tools"
+          value={props.tool}
+          onValueChange={(value) => {
+            const tool = tools.find((t) => t === value); // empty when the tool in hand is tapped again
+            if (tool) props.onToolChange(tool);
+          }}
+        >
+          {tools.map((tool) => (
+            <ToolButton key={tool} tool={tool} missing={missing(tool)} />
+          ))}
+        </ToggleGroup.Root>
+        <div className={styles.steps} role="group" aria-label="Undo and redo">
+          <button type="button" className={styles.tool} disabled={!props.canUndo} onClick={props.onUndo}>
+            <Undo2 aria-hidden="true" className={styles.icon} />
+            <span>Undo</span>
+          </button>
+          <button type="button" className={styles.tool} disabled={!props.canRedo} onClick={props.onRedo}>
+            <Redo2 aria-hidden="true" className={styles.icon} />
+            <span>Redo</span>
+          </button>
+        </div>
+      </div>
+    </Tooltip.Provider>
+  );
+}

@@ -1,0 +1,64 @@
+import type { Drawing, Mark } from "@/lib/marks";
+import { imperfections } from "@/lib/trade";
+import type { Draft } from "./draft";
+import type { Tool } from "./types";
+
+/** What each tool is called and does, and the key that picks it. */
+export const toolWords: Readonly<Record<Tool, { name: string; key: string; does: string }>> = {
+  move: { name: "Move", key: "M", does: "Move and zoom the photo, pick a mark, drag its points" },
+  point: { name: "Point", key: "P", does: "Tap a spot; drag outwards to give a pore its size" },
+  line: { name: "Line", key: "L", does: "Tap along it, or drag for a straight one" },
+  outline: { name: "Outline", key: "O", does: "Tap round it, or draw round it in one go" },
+  scale: { name: "Scale", key: "S", does: "Pick both ends of a length you know" },
+  "weld-line": { name: "Weld", key: "W", does: "From the start of the weld to its crater" },
+};
+
+/** One line that says what to do next. */
+export function hintFor(tool: Tool, draft: Draft | null, drawing: Drawing): string {
+  const placed = draft?.kind === "path" ? draft.points.length : 0;
+  switch (tool) {
+    case "move":
+      return drawing.marks.length > 0 ? "Tap a mark to pick it." : "Pick a tool to mark what you see.";
+    case "point":
+      return "Tap the spot. Drag outwards for its size.";
+    case "line":
+      return placed === 0
+        ? "Tap along it, or drag a straight line."
+        : "Tap on. The last point again, or Done.";
+    case "outline":
+      return placed === 0 ? "Tap round it, or draw round it." : "Tap round. The first point again, or Done.";
+    case "scale":
+      if (draft?.kind === "unmeasured") return "How long is it? Type the length.";
+      return placed === 0 ? "Tap one end of a length you know." : "Tap the other end.";
+    case "weld-line":
+      return placed === 0 ? "Tap where the weld starts." : "Follow the weld to the crater, then Done.";
+  }
+}
+
+export function sayMark(mark: Mark, number: number): string {
+  return `Mark ${number}, ${imperfections[mark.imperfection].name.toLowerCase()}`;
+}
+
+/** Said when a draft changes; empty when there is nothing worth hearing. */
+export function sayDraft(draft: Draft | null): string {
+  switch (draft?.kind) {
+    case "path": {
+      const what = draft.tool === "weld-line" ? "weld line" : draft.tool;
+      return draft.points.length === 0 ? "" : `Point placed, ${draft.points.length} of ${what}`;
+    }
+    case "spot":
+      return "Middle placed. Move for the size, then place again.";
+    case "unnamed":
+      return "Drawn. Now name it.";
+    case "unmeasured":
+      return "Both ends picked. Now type the length.";
+    default:
+      return "";
+  }
+}
+
+export const keyHelp =
+  "Arrow keys move the cross-hair, with Shift ten times as far. Space or Enter places a point, Enter finishes. " +
+  "Escape cancels, Delete removes the picked mark. Tab or the square brackets go from mark to mark, comma and full " +
+  "stop from point to point. M, P, L, O, S and W pick a tool. Plus, minus and zero zoom. " +
+  "Control Z undoes, Control Shift Z redoes.";
