@@ -1,0 +1,47 @@
+import { open, type FileHandle } from "node:fs/promises";
+import { refusal, type Refusal } from "./issue";
+
+/** The one way this room makes files, so that a test can put a full disk in its place. */
+export interface Disk {
+  /** A new file, open for writing; fails when there is one already. */
+  openNew(file: string): Promise<FileHandle>;
+}
+
+export const realDisk: Disk = { openNew: (file) => open(file, "wx") };
+
+/** Writes a whole new file and waits until the disk has it. */
+export async function writeNewFile(disk: Disk, file: string, bytes: Uint8Array | string): Promise<void> {
+  const handle = await disk.openNew(file);
+  try {
+    await handle.writeFile(bytes);
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+const full = new Set(["ENOSPC", "EDQUOT"]);
+const unusable = new Set([
+  "EACCES",
+  "EEXIST",
+  "EIO",
+  "EMFILE",
+  "ENFILE",
+  "ENOENT",
+  "ENOTDIR",
+  "EPERM",
+  "EROFS",
+]);
+
+export function errorCode(error: unknown): string | null {
+  const code = error instanceof Error && "code" in error ? error.code : null;
+  return typeof code === "string" ? code : null;
+}
+
+/** What a failed file operation means for the person; null when it is no such failure but a fault of ours. */
+export function diskRefusal(error: unknown): Refusal | null {
+  const code = errorCode(error);
+  if (code === null) return null;
+  if (full.has(code)) return refusal("photo-disk-full");
+  return unusable.has(code) ? refusal("photo-store-unusable") : null;
+}

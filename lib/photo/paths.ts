@@ -1,0 +1,49 @@
+import path from "node:path";
+import { invariant } from "@/lib/base";
+import type { PhotoSize } from "./types";
+
+const files: Readonly<Record<PhotoSize, string>> = {
+  view: "view.jpg",
+  small: "small.jpg",
+  thumb: "thumb.webp",
+};
+export const META_FILE = "meta.json";
+
+export function isSha256(text: string): boolean {
+  return /^[0-9a-f]{64}$/.test(text);
+}
+
+/** Where one data folder keeps its photos. `incoming` lies on the same file system, so that renames are atomic. */
+export function photoFolders(dataDir: string) {
+  const root = path.join(dataDir, "photos");
+  return {
+    originals: path.join(root, "originals"),
+    views: path.join(root, "views"),
+    incoming: path.join(root, "incoming"),
+  };
+}
+
+/** The original's bytes. They are evidence: read them, never serve them. null when the name is no SHA-256. */
+export function originalPath(dataDir: string, sha256: string): string | null {
+  return isSha256(sha256) ? path.join(photoFolders(dataDir).originals, sha256) : null;
+}
+
+/** A derived picture, free of metadata. null when the name is no SHA-256 (a name from a URL may be anything). */
+export function viewPath(dataDir: string, sha256: string, size: PhotoSize): string | null {
+  const known = isSha256(sha256) && Object.hasOwn(files, size);
+  return known ? path.join(photoFolders(dataDir).views, sha256, files[size]) : null;
+}
+
+export function viewType(size: PhotoSize): "image/jpeg" | "image/webp" {
+  return size === "thumb" ? "image/webp" : "image/jpeg";
+}
+
+/** The folder of everything derived from one original; for names that this room computed itself. */
+export function viewFolder(dataDir: string, sha256: string): string {
+  invariant(isSha256(sha256), "a computed hash is a hash");
+  return path.join(photoFolders(dataDir).views, sha256);
+}
+
+export function viewFile(size: PhotoSize): string {
+  return files[size];
+}

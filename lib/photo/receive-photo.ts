@@ -1,0 +1,61 @@
+import { randomUUID } from "node:crypto";
+import { mkdir, rm } from "node:fs/promises";
+import path from "node:path";
+import type { Result } from "@/lib/base";
+import { diskRefusal, realDisk, type Disk } from "./disk";
+import { inTurn } from "./in-turn";
+import { refusal, type PhotoIssue } from "./issue";
+import { photoFolders } from "./paths";
+import { saveStream, type ByteSource, type StreamLimits } from "./save-stream";
+import { takeIn } from "./take-in";
+import type { ReceivedPhoto } from "./types";
+
+export const MAX_PHOTO_BYTES = 40 * 2 ** 20;
+
+export interface ReceiveOptions {
+  /** Length the sender announced (Content-Length), bytes; null when it announced none. */
+  readonly declaredBytes: number | null;
+  readonly maxBytes?: number;
+  /** For tests: another way to make files. */
+  readonly disk?: Disk;
+}
+
+/**
+ * Takes in one uploaded photo: receives, checks, decodes, stores, all or nothing. Whatever the answer, nothing is left
+ * in `incoming`; a refused photo leaves no trace. The same bytes again are recognised and written nowhere.
+ *
+ * Issues: every `photo-…` code but missing and altered; `notices` of the value carry what was accepted with a remark.
+ * Throws only on faults of this program.
+ */
+export async function receivePhoto(
+  dataDir: string,
+  source: ByteSource,
+  { declaredBytes, maxBytes = MAX_PHOTO_BYTES, disk = realDisk }: ReceiveOptions,
+): Promise<Result<ReceivedPhoto, PhotoIssue>> {
+  if (declaredBytes !== null && declaredBytes > maxBytes) return refusal("photo-too-large", { maxBytes });
+  const desk = path.join(photoFolders(dataDir).incoming, randomUUID());
+  try {
+    return await receiveAt(desk, dataDir, source, { declaredBytes, maxBytes }, disk);
+  } catch (error) {
+    const refused = diskRefusal(error);
+    if (refused === null) throw error;
+    return refused;
+  } finally {
+    // A desk that cannot be cleared now is swept later; the answer matters more.
+    await rm(desk, { recursive: true, force: true }).catch(() => undefined);
+  }
+}
+
+async function receiveAt(
+  desk: string,
+  dataDir: string,
+  source: ByteSource,
+  limits: StreamLimits,
+  disk: Disk,
+): Promise<Result<ReceivedPhoto, PhotoIssue>> {
+  const { originals, views } = photoFolders(dataDir);
+  for (const folder of [originals, views, desk]) await mkdir(folder, { recursive: true });
+  const file = path.join(desk, "original");
+  const saved = await saveStream(disk, file, source, limits);
+  return saved.ok ? inTurn(() => takeIn({ dataDir, desk, file, disk, ...saved.value })) : saved;
+}
