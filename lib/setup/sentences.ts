@@ -1,4 +1,4 @@
-import { needsCheck } from "@/lib/base";
+import { needsCheck, type Source } from "@/lib/base";
 import type { SetupCode, SetupField, SetupFinding } from "./finding";
 
 /** Writes a number of a field in the person's units, e.g. ("wireFeedMPerMin", 7.11) -> "280 in/min". */
@@ -105,10 +105,10 @@ export function findingSentence(found: SetupFinding, show: ShowReading): string 
   return sentences[found.code](words);
 }
 
-/** How far the source behind a finding may be trusted, in the words of the trade; null when it was read in a text. */
-export function findingDoubt(found: SetupFinding): string | null {
-  if (!needsCheck(found.source)) return null;
-  switch (found.source.confidence) {
+/** How far a source may be trusted, in the words of the trade; null when it was read in a text. */
+export function sourceDoubt(source: Source): string | null {
+  if (!needsCheck(source)) return null;
+  switch (source.confidence) {
     case "common-practice":
       return "common practice, no published source";
     case "own-estimate":
@@ -119,6 +119,8 @@ export function findingDoubt(found: SetupFinding): string | null {
       return "read in part or in an older edition; check the wire's data sheet";
   }
 }
+
+export const findingDoubt = (found: SetupFinding): string | null => sourceDoubt(found.source);
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 /** Ids of the vocabularies as they stand in running text. */

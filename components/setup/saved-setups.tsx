@@ -1,0 +1,113 @@
+"use client";
+
+import { Save, Trash2 } from "lucide-react";
+import { useId, useState } from "react";
+import { Button, Panel } from "@/components/ui";
+import { exampleSetups, type RunSetup } from "@/lib/setup";
+import styles from "./saved-setups.module.css";
+
+export type StoreAnswer = { readonly ok: true } | { readonly ok: false; readonly message: string };
+
+export interface SavedSetupsProps {
+  readonly saved: readonly { readonly id: string; readonly name: string; readonly setup: RunSetup }[];
+  /** The set-up of the bead before this one, offered first; null when there is none. */
+  readonly last: RunSetup | null;
+  readonly onApply: (setup: RunSetup) => void;
+  readonly onSave: (name: string) => Promise<StoreAnswer>;
+  readonly onDelete: (id: string) => Promise<StoreAnswer>;
+}
+
+/** Start from a set-up: the last one, one of the shop's own, or an example; and keep this one under a name. */
+export function SavedSetups({ saved, last, onApply, onSave, onDelete }: SavedSetupsProps) {
+  const [answer, setAnswer] = useState<string | null>(null);
+  const exampleId = useId();
+  const apply = (setup: RunSetup, name: string) => {
+    onApply(setup);
+    setAnswer(`${name} applied. Change what was different on this bead.`);
+  };
+  const remove = async (id: string, name: string) => {
+    const done = await onDelete(id);
+    setAnswer(done.ok ? `${name} removed.` : done.message);
+  };
+  return (
+    <Panel title="Start from a set-up">
+      {last && (
+        <Button size="large" onClick={() => apply(last, "The last set-up")}>
+          Same as the last bead
+        </Button>
+      )}
+      {saved.length > 0 && (
+        <ul className={styles.list} aria-label="Set-ups of this shop">
+          {saved.map(({ id, name, setup }) => (
+            <li key={id}>
+              <button type="button" className={styles.apply} onClick={() => apply(setup, name)}>
+                {name}
+              </button>
+              <Button tone="danger" aria-label={`Remove ${name}`} onClick={() => void remove(id, name)}>
+                <Trash2 size={20} aria-hidden="true" />
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <label htmlFor={exampleId} className={styles.label}>
+        Example set-ups
+      </label>
+      <select
+        id={exampleId}
+        value=""
+        onChange={({ target }) => {
+          const chosen = exampleSetups.find(({ id }) => id === target.value);
+          if (chosen) apply(chosen.setup, chosen.name);
+        }}
+      >
+        <option value="">Choose one…</option>
+        {exampleSetups.map(({ id, name }) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+      <p className={styles.hint}>Starting points for scrap, from common practice. They are no procedure.</p>
+      <SaveUnderName onSave={onSave} onAnswer={setAnswer} />
+      <p role="status" className={styles.answer}>
+        {answer}
+      </p>
+    </Panel>
+  );
+}
+
+function SaveUnderName({
+  onSave,
+  onAnswer,
+}: Pick<SavedSetupsProps, "onSave"> & { onAnswer: (text: string) => void }) {
+  const [name, setName] = useState("");
+  const [saving, setSaving] = useState(false);
+  const id = useId();
+  const save = async () => {
+    setSaving(true);
+    const done = await onSave(name.trim());
+    setSaving(false);
+    onAnswer(done.ok ? `Saved as “${name.trim()}”.` : done.message);
+    if (done.ok) setName("");
+  };
+  return (
+    <form
+      className={styles.save}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (name.trim() !== "" && !saving) void save();
+      }}
+    >
+      <label htmlFor={id} className={styles.label}>
+        Keep this set-up under a name
+      </label>
+      <div className={styles.saveRow}>
+        <input id={id} value={name} maxLength={80} onChange={({ target }) => setName(target.value)} />
+        <Button type="submit" tone="main" disabled={name.trim() === "" || saving}>
+          <Save size={20} aria-hidden="true" /> Save
+        </Button>
+      </div>
+    </form>
+  );
+}
