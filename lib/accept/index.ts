@@ -1,3 +1,6 @@
+export { listCriteria } from "./criteria";
+export { judge } from "./judge";
+export { acceptSentence, acceptSentences } from "./sentences";
 export {
   SHOP_CRITERIA_VERSION,
   ShopCriteriaSchema,

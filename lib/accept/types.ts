@@ -26,6 +26,8 @@ export const WeldFactsSchema = z.object({
   lengthMm: mm,
   /** b: width of face or reinforcement; a width among the bead readings outranks it. */
   faceWidthMm: mm,
+  /** Width of the root reinforcement, as seen from the back. */
+  rootWidthMm: mm,
   /** Goes round and closes on itself: windows may lie across the closing point. */
   closed: z.boolean().default(false),
   /** Welded from one side only. */
@@ -204,7 +206,7 @@ export interface Verdict {
   readonly checkYourCopy: boolean;
 }
 
-export type AcceptIssueCode = "bad-input" | "unknown-criteria" | "bad-setting" | "bad-table";
+export type AcceptIssueCode = "bad-input" | "unknown-criteria" | "bad-setting";
 export type AcceptIssue = Issue<AcceptIssueCode>;
 
 /** What `listCriteria` tells a picker about one set. */

@@ -13,6 +13,7 @@ export { gaugeQuantity, statedQuantity, worstGaugeReading } from "./gauge-quanti
 export { measureDrawing, measureMark, measureWeldLine } from "./measure-mark";
 export { defaultMeasureOptions } from "./options";
 export { localScales, mapPoint, mapPoints } from "./plane-map";
+export { measureSentence, measureSentences } from "./sentences";
 export {
   budgetParts,
   QuantitySchema,

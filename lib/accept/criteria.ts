@@ -1,0 +1,35 @@
+import type { ImperfectionId } from "@/lib/trade";
+import { d11Sets } from "./d1-1";
+import { iso5817Sets } from "./iso5817";
+import type { CriteriaSet } from "./rule";
+import { commonSettings } from "./settings";
+import { shopSet } from "./shop-set";
+import type { ShopCriteria } from "./shop-criteria";
+import type { CriteriaSummary } from "./types";
+
+/** Every set the project carries, in the order a picker offers them. */
+export const criteriaSets: readonly CriteriaSet[] = [...iso5817Sets, ...d11Sets];
+
+export function findCriteria(id: string, shop: ShopCriteria | null): CriteriaSet | null {
+  if (shop !== null && shop.id === id) return shopSet(shop);
+  return criteriaSets.find((set) => set.id === id) ?? null;
+}
+
+/** What a picker needs of every set, the shop's own last. */
+export function listCriteria(shop: readonly ShopCriteria[] = []): readonly CriteriaSummary[] {
+  return [...criteriaSets, ...shop.map(shopSet)].map((set) => ({
+    id: set.id,
+    title: set.title,
+    document: set.document,
+    edition: set.edition,
+    weldKinds: set.weldKinds,
+    settings: [...set.settings, ...commonSettings],
+    imperfections: toLookFor(set),
+    rules: set.criteria.map(({ id, clause, title }) => ({ id, clause, title })),
+  }));
+}
+
+/** What a set wants looked for, once each. */
+function toLookFor(set: CriteriaSet): readonly ImperfectionId[] {
+  return [...new Set(set.criteria.flatMap((one) => (one.onlyWhenSeen === true ? [] : one.imperfections)))];
+}

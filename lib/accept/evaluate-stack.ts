@@ -1,0 +1,67 @@
+import { sumQuantities, type Quantity } from "@/lib/measure";
+import { missing, type CaseContext } from "./case-context";
+import { decide, spreadOf } from "./decide";
+import { evaluateFormula } from "./formula";
+import { decided, limitOf, outcome, type Outcome } from "./outcome";
+import { sizeOf } from "./evaluate-each";
+import type { Test } from "./rule";
+import type { Observation } from "./types";
+
+/**
+ * Several imperfections in one cross section: the greatest sum of depths and heights anywhere along the weld. Only
+ * sections that cut at least two count. An observation without a place may lie in any section.
+ */
+export function evaluateStack(
+  test: Extract<Test, { test: "stack" }>,
+  observations: readonly Observation[],
+  context: CaseContext,
+): Outcome {
+  const range = evaluateFormula(test.limit, context.symbols, context.units);
+  const limit = limitOf(test.limit, range, "<=", "mm", context.units);
+  const sections = sectionsOf(observations).filter((section) => section.length >= 2);
+  if (sections.length === 0) return outcome("meets", "none-found", { limit: limit.row });
+  const single = sections.map((section): { high: number; low: number; sum: Quantity; ids: string[] } => {
+    const certain = section.filter((one) => one.alongMm !== null);
+    const read = (list: readonly Observation[]): Quantity[] =>
+      list.flatMap((one) => sizeOf(one, ["depth", "height"]) ?? []);
+    const sum = sumQuantities(read(section));
+    const least = certain.length >= 2 ? sumQuantities(read(certain)) : sumQuantities([]);
+    const whole = read(section).length === section.length;
+    return {
+      sum,
+      low: least.value - spreadOf(least, context.guarded),
+      high: whole ? sum.value + spreadOf(sum, context.guarded) : Infinity,
+      ids: section.map(({ id }) => id),
+    };
+  });
+  const low = Math.max(...single.map((one) => one.low));
+  const high = Math.max(...single.map((one) => one.high));
+  const worst = single.reduce((a, b) => (b.sum.value > a.sum.value ? b : a));
+  const involved = observations.filter(({ id }) => single.some(({ ids }) => ids.includes(id)));
+  const unread = involved.filter((one) => sizeOf(one, ["depth", "height"]) === null);
+  return decided(decide({ low, high, spread: 0 }, "<=", range), limit, {
+    value: worst.sum.value,
+    expandedUncertainty: worst.sum.expandedUncertainty,
+    readingsUsed: worst.ids,
+    better: [
+      ...unread.map(({ id }) => missing("depth", id)),
+      ...involved.filter((one) => one.alongMm === null).map(({ id }) => missing("place-along", id)),
+    ],
+    incomplete: unread.length > 0,
+  });
+}
+
+/** Observations cut by the section through the start of each placed one, with all unplaced ones. */
+function sectionsOf(observations: readonly Observation[]): readonly (readonly Observation[])[] {
+  const placed = observations.filter((one) => one.alongMm !== null);
+  const floating = observations.filter((one) => one.alongMm === null);
+  if (placed.length === 0) return [floating];
+  const span = (one: Observation): readonly [number, number] => {
+    const [a, b] = one.alongMm!;
+    return a <= b ? [a, b] : [b, a];
+  };
+  return placed.map((start) => [
+    ...placed.filter((one) => span(one)[0] <= span(start)[0] && span(start)[0] <= span(one)[1]),
+    ...floating,
+  ]);
+}

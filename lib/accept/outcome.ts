@@ -1,0 +1,79 @@
+import type { LimitRange, UnitSystem } from "./formula";
+import { formulaText } from "./formula";
+import { marginTo, rowLimit, type Decision } from "./decide";
+import { missingSymbols } from "./case-context";
+import type { Formula } from "./rule";
+import type { MissingReading, RowLimit, RowReason, RowResult } from "./types";
+
+/** What one test says, before it becomes a row with its clause and source. */
+export interface Outcome {
+  readonly result: RowResult;
+  readonly reason: RowReason;
+  readonly limit: RowLimit | null;
+  readonly value: number | null;
+  readonly expandedUncertainty: number | null;
+  readonly margin: number | null;
+  readonly readingsUsed: readonly string[];
+  readonly missing: readonly MissingReading[];
+}
+
+export function outcome(
+  result: RowResult,
+  reason: RowReason,
+  rest: Partial<Omit<Outcome, "result" | "reason" | "margin">> = {},
+): Outcome {
+  const limit = rest.limit ?? null;
+  const value = rest.value ?? null;
+  return {
+    result,
+    reason,
+    limit,
+    value,
+    expandedUncertainty: rest.expandedUncertainty ?? null,
+    margin: marginTo(limit, value),
+    readingsUsed: rest.readingsUsed ?? [],
+    missing: rest.missing ?? [],
+  };
+}
+
+export interface LimitOf {
+  readonly range: LimitRange;
+  readonly row: RowLimit | null;
+}
+
+export function limitOf(
+  formula: Formula,
+  range: LimitRange,
+  comparison: "<=" | ">=",
+  unit: RowLimit["unit"],
+  units: UnitSystem,
+): LimitOf {
+  return { range, row: rowLimit(comparison, range, unit, formulaText(formula, units)) };
+}
+
+/** Words the decision: why it is open, and what would settle it. */
+export function decided(
+  decision: Decision,
+  limit: LimitOf,
+  figure: {
+    readonly value: number | null;
+    readonly expandedUncertainty: number | null;
+    readonly readingsUsed: readonly string[];
+    /** Readings that would replace or complete the figure. */
+    readonly better: readonly MissingReading[];
+    /** Part of the figure was never read. */
+    readonly incomplete?: boolean;
+  },
+): Outcome {
+  const { value, expandedUncertainty, readingsUsed, better, incomplete = false } = figure;
+  const rest = { limit: limit.row, value, expandedUncertainty, readingsUsed };
+  if (decision.result === "meets") return outcome("meets", "within-limit", rest);
+  if (decision.result === "fails") return outcome("fails", "over-limit", rest);
+  const lacks = missingSymbols(limit.range.unknown);
+  const reason: RowReason = incomplete
+    ? "reading-missing"
+    : lacks.length > 0
+      ? "weld-fact-missing"
+      : "straddles-limit";
+  return outcome("open", reason, { ...rest, missing: [...lacks, ...better] });
+}

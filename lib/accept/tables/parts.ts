@@ -1,0 +1,37 @@
+import type { BeadFigure, Constant, Formula, SizeName, SymbolName, Test } from "../rule";
+
+/** Short names for what the tables are written in. */
+export const none: Test = { test: "none-allowed" };
+export const allowed: Test = { test: "allowed" };
+export const personDecides: Test = { test: "person-decides" };
+
+export const times = (factor: Constant, of: SymbolName): Formula => ({ times: factor, of });
+export const min = (...parts: readonly Formula[]): Formula => ({ min: parts });
+export const max = (...parts: readonly Formula[]): Formula => ({ max: parts });
+export const sum = (...parts: readonly Formula[]): Formula => ({ sum: parts });
+
+export const inch = (value: number): number => value * 25.4;
+/** A limit that the code states in both unit systems: mm and inches. */
+export const both = (mm: number, inches: number): Constant => ({ si: mm, us: inch(inches) });
+
+export const each = (size: SizeName | readonly SizeName[], limit: Formula): Test => ({
+  test: "each",
+  size: typeof size === "string" ? [size] : size,
+  limit,
+});
+
+export const atMost = (figure: BeadFigure, limit: Formula, bySight = false): Test => ({
+  test: "bead",
+  figure,
+  comparison: "<=",
+  limit,
+  bySight,
+});
+
+export const atLeast = (figure: BeadFigure, limit: Formula, bySight = false): Test => ({
+  test: "bead",
+  figure,
+  comparison: ">=",
+  limit,
+  bySight,
+});
