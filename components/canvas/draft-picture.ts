@@ -88,11 +88,16 @@ export function handlePicture(handles: readonly Handle[], activeKey: string | nu
 export function selectionPicture(shapes: readonly SceneShape[], selectedId: string | null, unitPx: number) {
   return shapes.flatMap((shape): readonly Primitive[] => {
     if (selectedId === null || shape.markId !== selectedId) return [];
-    const band = { stroke: highlight.fill, width: 16 * unitPx, dash: [] };
+    const band = { stroke: highlight.fill, width: 12 * unitPx, dash: [] };
     if (shape.kind === "line" || shape.kind === "outline") {
       return [{ ...band, kind: "path", points: shape.points, closed: shape.kind === "outline" }];
     }
-    if (shape.kind === "ring") return [{ ...band, kind: "circle", at: shape.at, radius: shape.radius }];
+    // Round a pore the band lies outside, so that the pore itself stays in sight.
+    if (shape.kind === "ring") {
+      return [
+        { ...band, kind: "circle", at: shape.at, radius: shape.radius + 5 * unitPx, width: 8 * unitPx },
+      ];
+    }
     if (shape.kind === "spot") {
       return [{ ...band, kind: "circle", at: shape.at, radius: (shape.radius + 4) * unitPx }];
     }

@@ -5,6 +5,7 @@ import { closeFreehand, finish, placePoint, type Draft, type Step } from "./draf
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
 import type { Tool } from "./types";
+import { roundPoint, roundPx } from "./view";
 
 /** What a press took hold of. Decided once, at the press; a long press turns "stretch" into "place". */
 export type Grip =
@@ -57,16 +58,22 @@ export function dragDraft(grip: Grip, draft: Draft | null, { tool, from, to, tra
       return draft;
     case "handle":
       // The point keeps its distance from the finger, so taking hold beside it does not make it jump.
-      return { kind: "change", action: grip.handle.move(add(grip.handle.at, subtract(to, from))) };
+      return {
+        kind: "change",
+        action: grip.handle.move(roundPoint(add(grip.handle.at, subtract(to, from)))),
+      };
     case "mark":
-      return { kind: "change", action: { type: "mark.moveBy", id: grip.id, by: subtract(to, from) } };
+      return {
+        kind: "change",
+        action: { type: "mark.moveBy", id: grip.id, by: roundPoint(subtract(to, from)) },
+      };
     case "place":
       if (tool === "move") return draft;
       if (tool === "point") return { kind: "spot", at: to, radius: null };
       return { kind: "path", tool, points: pathPoints(draft), next: to };
     case "stretch":
       if (tool === "move") return draft;
-      if (tool === "point") return { kind: "spot", at: from, radius: distance(from, to) };
+      if (tool === "point") return { kind: "spot", at: from, radius: roundPx(distance(from, to)) };
       if (tool === "outline") return { kind: "freehand", points: trail };
       return { kind: "path", tool, points: [from], next: to };
     default:

@@ -9,6 +9,7 @@ import {
   type Mark,
 } from "@/lib/marks";
 import type { Tool } from "./types";
+import { roundPx } from "./view";
 
 /** A place to take hold of. Dragging it makes the action that `move` names. */
 export interface Handle {
@@ -79,7 +80,7 @@ function markHandles(mark: Mark, unitPx: number): readonly Handle[] {
       move: (to) => ({
         type: "mark.replaceShape",
         id,
-        shape: { ...shape, radius: Math.max(0.5, distance(shape.at, to)) },
+        shape: { ...shape, radius: Math.max(0.5, roundPx(distance(shape.at, to))) },
       }),
       remove: null,
     };

@@ -8,7 +8,7 @@ import type { Scenery } from "./gesture";
 import { tools } from "./types";
 import type { Marking } from "./use-marking";
 import type { ViewControl } from "./use-view";
-import { toPhoto, type Size } from "./view";
+import { pickPoint, roundPoint, type Size } from "./view";
 import { toolWords } from "./words";
 
 /** CSS pixels: one step of the cross-hair, and how near counts as on it. */
@@ -35,7 +35,7 @@ export function useKeys(
   const { tool, draft } = marking;
   const { drawing, handles, selectedId, unitPx } = scenery;
 
-  const middle = (): Point => toPhoto(control.view, { x: box.width / 2, y: box.height / 2 });
+  const middle = (): Point => pickPoint(control.view, { x: box.width / 2, y: box.height / 2 });
   const goTo = (at: Point) => {
     setCross(at);
     control.show(at);
@@ -119,7 +119,7 @@ export function useKeys(
     const arrow = arrows[key];
     if (arrow) {
       const step = STEP * unitPx * (shift ? 10 : 1);
-      goTo(add(cross ?? middle(), { x: arrow.x * step, y: arrow.y * step }));
+      goTo(roundPoint(add(cross ?? middle(), { x: arrow.x * step, y: arrow.y * step })));
       return true;
     }
     if (key === "Tab") return draft === null && tabTo(shift ? -1 : 1);

@@ -5,6 +5,7 @@ import type { ImperfectionId } from "@/lib/trade";
 import { finish, takeBackPoint, type Draft, type Finished, type Step } from "./draft";
 import { newMarkId } from "./new-mark-id";
 import type { BeadCanvasProps, Tool } from "./types";
+import { roundPx } from "./view";
 import { sayDraft, sayMark, toolWords } from "./words";
 
 export interface Marking {
@@ -108,7 +109,8 @@ export function useMarking(props: BeadCanvasProps): Marking {
     cancel,
     hover: (at) => {
       if (draft?.kind === "path") setDraft({ ...draft, next: at });
-      if (draft?.kind === "spot" && at) setDraft({ ...draft, radius: distance(draft.at, at) || null });
+      if (draft?.kind === "spot" && at)
+        setDraft({ ...draft, radius: roundPx(distance(draft.at, at)) || null });
     },
     done: () => {
       const finished = finish(draft);

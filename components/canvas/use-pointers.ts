@@ -2,7 +2,7 @@ import { useEffect, useEffectEvent, useRef, useState, type PointerEvent, type Re
 import { distance, midpoint, subtract, type Point } from "@/lib/geometry";
 import type { Drag, Grip } from "./gesture";
 import type { ViewControl } from "./use-view";
-import { toPhoto } from "./view";
+import { pickPoint } from "./view";
 
 /** CSS pixels: half of a 44 px target for a finger, less for a mouse. */
 export const REACH = { touch: 22, mouse: 10 } as const;
@@ -54,10 +54,10 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     const rect = box.current?.getBoundingClientRect();
     return { x: event.clientX - (rect?.left ?? 0), y: event.clientY - (rect?.top ?? 0) };
   };
-  const dragOf = (p: Press): PhotoDrag => ({ from: p.from, to: toPhoto(view, p.last), trail: p.trail });
+  const dragOf = (p: Press): PhotoDrag => ({ from: p.from, to: pickPoint(view, p.last), trail: p.trail });
   const magnify = (p: Press) => {
     const places = p.grip.kind === "handle" || p.grip.kind === "place" || p.grip.kind === "stretch";
-    setLoupe(p.kind === "touch" && places ? { photo: toPhoto(view, p.last), screen: p.last } : null);
+    setLoupe(p.kind === "touch" && places ? { photo: pickPoint(view, p.last), screen: p.last } : null);
   };
   const endPress = () => {
     press.current = null;
@@ -87,7 +87,7 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
       return endPress();
     }
     const kind: Kind = event.pointerType === "mouse" ? "mouse" : "touch";
-    const from = toPhoto(view, at);
+    const from = pickPoint(view, at);
     const grip: Grip = event.button === 1 ? { kind: "pan" } : plan.grip(from, REACH[kind]);
     press.current = { kind, from, fromScreen: at, trail: [from], grip, last: at, moved: false };
     if (kind === "touch" && grip.kind === "stretch") setTouches((count) => count + 1);
@@ -110,7 +110,7 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     if (down.current.size > 1 && down.current.has(event.pointerId)) pinch(event.pointerId, at);
     if (down.current.has(event.pointerId)) down.current.set(event.pointerId, at);
     if (!p) {
-      if (event.pointerType === "mouse") plan.onHover(toPhoto(view, at));
+      if (event.pointerType === "mouse") plan.onHover(pickPoint(view, at));
       return;
     }
     const was = p.last;
@@ -118,7 +118,7 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     p.moved ||= distance(at, p.fromScreen) > SLOP[p.kind];
     if (!p.moved && p.grip.kind !== "place") return;
     if (p.grip.kind === "pan") return panBy(subtract(at, was));
-    p.trail.push(toPhoto(view, at));
+    p.trail.push(pickPoint(view, at));
     plan.onDrag(p.grip, dragOf(p));
     magnify(p);
   };

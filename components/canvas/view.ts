@@ -20,6 +20,14 @@ const FIT_MARGIN = 10;
 export const toScreen = (view: View, photo: Point): Point => add(times(photo, view.zoom), view.pan);
 export const toPhoto = (view: View, screen: Point): Point => times(subtract(screen, view.pan), 1 / view.zoom);
 
+/** A photo point as it is stored: hundredths of a pixel are finer than any hand. */
+export const roundPoint = ({ x, y }: Point): Point => ({ x: roundPx(x), y: roundPx(y) });
+/** Hundredths, and never -0. */
+export const roundPx = (value: number): number => Math.round(value * 100) / 100 + 0;
+
+/** The photo point under a place in the box, ready to be stored. */
+export const pickPoint = (view: View, screen: Point): Point => roundPoint(toPhoto(view, screen));
+
 /** The whole photo in the middle of the box. A box without size shows it one to one. */
 export function fitView(photo: Size, box: Size): View {
   const room = Math.min(
