@@ -11,7 +11,7 @@ export default function Page() {
       <button id="units" onClick={() => setU(u === metric ? inch : metric)}>units</button>
       <SavedSetups saved={[{ id: "a", name: "Shop T-joint, 230 V", setup }]} last={setup} onApply={setSetup} onSave={async () => ({ ok: true })} onDelete={async () => ({ ok: true })} />
       <SetupForm setup={setup} onChange={setSetup} units={u} findings={checkSetup(setup)} />
-      <pre id="json">{JSON.stringify(setup)}</pre>
+      <pre id="json" style={{whiteSpace:"pre-wrap",overflowWrap:"anywhere",minWidth:0}}>{JSON.stringify(setup)}</pre>
     </main>
   );
 }

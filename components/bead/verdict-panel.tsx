@@ -49,7 +49,14 @@ export function VerdictPanel(props: VerdictPanelProps) {
           </select>
         )}
       </Field>
-      {chosen && <Settings chosen={chosen} judgement={judgement} onChange={onChange} />}
+      {chosen && chosen.settings.length > 0 && (
+        <details className={styles.more}>
+          <summary>Where {chosen.title} leaves a choice</summary>
+          <div className={styles.stack}>
+            <Settings chosen={chosen} judgement={judgement} onChange={onChange} />
+          </div>
+        </details>
+      )}
       {problem && <Panel tone="bronze">{problem}</Panel>}
       {verdict && <Outcome {...props} verdict={verdict} />}
     </div>

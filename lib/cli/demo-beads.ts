@@ -20,8 +20,15 @@ export interface DemoBead {
  */
 export const demoShop = "Harrow Basin Training Bay";
 
-const C = "iso5817-2014-c";
-const D11 = "d11-2020-static";
+/** Names the invented shop gives its usual set-ups; the values are the examples of lib/setup. */
+export const demoSetups: readonly { readonly name: string; readonly id: string }[] = [
+  { name: "Bay 2, sheet laps", id: "t11-lap-sheet" },
+  { name: "Bay 4, T-joints on 230 V", id: "t11-tee-230" },
+  { name: "Bay 5, groove over backing", id: "t1-groove-backed" },
+];
+
+const C = "iso-5817-c";
+const D11 = "aws-d1-1-static";
 
 export const demoBeads: readonly DemoBead[] = [
   {

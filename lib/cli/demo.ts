@@ -17,7 +17,7 @@ import {
   writeSetting,
 } from "@/lib/record";
 import { exampleSetups } from "@/lib/setup";
-import { demoBeads, demoShop, type DemoBead } from "./demo-beads";
+import { demoBeads, demoSetups, demoShop, type DemoBead } from "./demo-beads";
 import { demoDrawing, DemoTruthSchema } from "./demo-drawing";
 
 const FILLED = "demo.filled";
@@ -69,7 +69,10 @@ try {
     console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);
     const there = demoBeads.filter(({ picture }) => existsSync(path.join(set, `${picture}.jpg`)));
     for (const bead of there) await addDemoBead(db, bead);
-    for (const { name, setup } of exampleSetups) await saveSetup(db, name, setup);
+    for (const { name, id } of demoSetups) {
+      const example = exampleSetups.find((one) => one.id === id);
+      if (example) await saveSetup(db, name, example.setup);
+    }
   }
   if (!filled) await writeSetting(db, FILLED, true);
 } finally {

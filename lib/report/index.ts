@@ -1,3 +1,4 @@
+export { acceptSentence } from "./accept-sentence";
 export { amountText, changeText, valueText } from "./amount-text";
 export { summariseBead, type BeadSummary, type SummarisableBead } from "./bead-summary";
 export { dayText } from "./day-text";

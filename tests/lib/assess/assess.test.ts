@@ -73,7 +73,7 @@ describe("assess", () => {
 
   it("lets a gauge reading decide what the photo cannot show", () => {
     const setup = { ...emptyRunSetup, joint: "tee" as const, thicknessMm: 10, targetLegMm: 6 };
-    const judgement = { ...emptyBeadContent.judgement, criteriaId: "iso5817-2014-c" };
+    const judgement = { ...emptyBeadContent.judgement, criteriaId: "iso-5817-c" };
     const rowFor = (mark: Mark) => {
       const { verdict } = assess(bead({ marks: [mark], scale }, { setup, judgement }), facts);
       if (!verdict?.ok) throw new Error("no verdict");
@@ -98,7 +98,7 @@ describe("judgeInput", () => {
   it("never calls a marked imperfection looked for and absent", () => {
     const judgement = {
       ...emptyBeadContent.judgement,
-      criteriaId: "iso5817-2014-c",
+      criteriaId: "iso-5817-c",
       lookedFor: ["undercut" as const, "spatter" as const],
     };
     expect(judgeInput(bead({ marks: [undercut] }, { judgement }), [])?.lookedFor).toEqual(["spatter"]);
