@@ -1,0 +1,69 @@
+import type { z } from "zod";
+import { RenderParamsSchema, type RenderParamsInput } from "./params";
+import { scenarioNames } from "./scenarios";
+
+export type ParsedArguments =
+  | { readonly ok: true; readonly what: "list" }
+  | { readonly ok: true; readonly what: "help" }
+  | { readonly ok: true; readonly what: "render"; readonly params: RenderParamsInput; readonly out: string }
+  | { readonly ok: false; readonly sentence: string };
+
+const refuse = (sentence: string): ParsedArguments => ({ ok: false, sentence });
+
+/** --tilt-deg becomes tiltDeg. */
+const toKey = (option: string): string =>
+  option.replace(/^--/, "").replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+const toOption = (key: string): string =>
+  `--${key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
+
+const optionKeys = Object.keys(RenderParamsSchema.shape).filter((key) => key !== "scenario");
+
+export const usage = `Usage: render --list
+       render SCENARIO --out F.jpg [options]
+Options: ${optionKeys.map(toOption).join(" ")}
+`;
+
+function readValue(text: string): string | number {
+  return text.trim() !== "" && Number.isFinite(Number(text)) ? Number(text) : text;
+}
+
+/** One sentence for the first thing wrong with the parameters. */
+export function describeProblem(error: z.ZodError): string {
+  const issue = error.issues[0]!;
+  const key = issue.path[0];
+  if (key === "scenario")
+    return `There is no such scenario; --list names the ${scenarioNames.length} there are.`;
+  if (key === undefined) return issue.message;
+  return `${toOption(String(key))} cannot be used like that: ${issue.message}.`;
+}
+
+/** Reads the command line; every refusal is one sentence. */
+export function parseArguments(words: readonly string[]): ParsedArguments {
+  if (words.length === 0 || words[0] === "--help") return { ok: true, what: "help" };
+  if (words[0] === "--list")
+    return words.length === 1
+      ? { ok: true, what: "list" }
+      : refuse("--list stands alone and takes nothing after it.");
+  const [scenario, ...rest] = words;
+  if (scenario!.startsWith("--")) return refuse("The scenario comes first, the options after it.");
+  const given: Record<string, string | number> = {};
+  let out: string | null = null;
+  for (let i = 0; i < rest.length; i += 2) {
+    const option = rest[i]!;
+    const value = rest[i + 1];
+    if (value === undefined) return refuse(`${option} needs a value after it.`);
+    if (option === "--out") {
+      out = value;
+      continue;
+    }
+    const key = toKey(option);
+    if (!option.startsWith("--") || !optionKeys.includes(key))
+      return refuse(`There is no option ${option}; --help names those there are.`);
+    if (key in given) return refuse(`${option} is given twice.`);
+    given[key] = readValue(value);
+  }
+  const parsed = RenderParamsSchema.safeParse({ ...given, scenario });
+  if (!parsed.success) return refuse(describeProblem(parsed.error));
+  if (out === null || !/\.jpe?g$/i.test(out)) return refuse("--out must name a file that ends in .jpg.");
+  return { ok: true, what: "render", params: parsed.data, out };
+}

@@ -1,0 +1,105 @@
+import { fractalNoise1, noise1, smoothstep } from "../noise/noise";
+import { createRipples, type Ripples, type RippleShape } from "./ripples";
+
+/** One pass as laid, before imperfections. Lengths in mm, x along the weld. */
+export interface BeadShape {
+  readonly name: string;
+  readonly startMm: number;
+  readonly endMm: number;
+  /** Nominal toes across the weld (plan y). */
+  readonly leftMm: number;
+  readonly rightMm: number;
+  /** Height of the face above the line that joins the toes; negative for a hollow face. */
+  readonly crownMm: number;
+  /** Fullness of the face: 1 a parabola with a smooth tie-in, lower is rounder and steeper at the toes. */
+  readonly capPower: number;
+  readonly ripple: RippleShape;
+  /** Sub-millimetre raggedness of the toes. */
+  readonly raggedMm: number;
+  readonly wanderMm: number;
+  readonly wanderLengthMm: number;
+  /** Swelling and narrowing as a share of the width. */
+  readonly unevenWidth: number;
+  readonly unevenLengthMm: number;
+  /** Extra height of the start as a share of the crown; a cold start is a lump. */
+  readonly startLump: number;
+  readonly craterDepthMm: number;
+  /** Surface roughness of the frozen metal, mm. */
+  readonly roughMm: number;
+  readonly seed: number;
+}
+
+export const goodBead = {
+  capPower: 1.1,
+  raggedMm: 0.12,
+  wanderMm: 0.25,
+  wanderLengthMm: 38,
+  unevenWidth: 0.035,
+  unevenLengthMm: 9,
+  startLump: 0.25,
+  craterDepthMm: 0.5,
+  roughMm: 0.012,
+} as const;
+
+export interface Toes {
+  readonly leftMm: number;
+  readonly rightMm: number;
+}
+
+export interface Bead {
+  readonly shape: BeadShape;
+  readonly ripples: Ripples;
+  /** The toes at x (plan y, mm), or null beyond the ends of the bead. */
+  toesAt(xMm: number): Toes | null;
+  /** Height of the face above the toe line at its middle, mm. */
+  crownAt(xMm: number): number;
+}
+
+/** How much of the full width is there at a distance from the end, 0 to 1: a rounded end. */
+function endFullness(distanceMm: number, radiusMm: number): number {
+  if (distanceMm >= radiusMm) return 1;
+  const t = 1 - Math.max(0, distanceMm) / radiusMm;
+  return Math.sqrt(Math.max(0, 1 - t * t));
+}
+
+export function createBead(shape: BeadShape): Bead {
+  const ripples = createRipples(shape.ripple, shape.startMm, shape.endMm, shape.seed);
+  const half = (shape.rightMm - shape.leftMm) / 2;
+  const middle = (shape.rightMm + shape.leftMm) / 2;
+  const s = shape.seed;
+  const raggedToe = (x: number, side: number): number =>
+    shape.raggedMm *
+    (1.3 * fractalNoise1(x * 0.42, s + 20 + side, 3) +
+      0.8 *
+        (1 - ripples.heightAt(x, side === 0 ? -1 : 1, half) / Math.max(0.02, shape.ripple.heightMm)) *
+        0.8);
+  return {
+    shape,
+    ripples,
+    toesAt(x) {
+      if (x <= shape.startMm || x >= shape.endMm) return null;
+      const full =
+        endFullness(x - shape.startMm, half * (1.05 + 0.2 * noise1(s, 3))) *
+        endFullness(shape.endMm - x, half * 1.15);
+      const centre =
+        middle + shape.wanderMm * fractalNoise1(x / shape.wanderLengthMm + 0.37, s + 31, 2) * 1.6;
+      const swell =
+        1 +
+        shape.unevenWidth * 1.7 * fractalNoise1(x / shape.unevenLengthMm, s + 32, 2) +
+        0.1 * shape.startLump * Math.exp(-(((x - shape.startMm - half) / half) ** 2));
+      const reach = half * swell * full;
+      return {
+        leftMm: centre - reach - raggedToe(x, 0) * full,
+        rightMm: centre + reach + raggedToe(x, 1) * full,
+      };
+    },
+    crownAt(x) {
+      const fromStart = x - shape.startMm;
+      const toEnd = shape.endMm - x;
+      const lump = 1 + shape.startLump * Math.exp(-(((fromStart - half) / (1.1 * half)) ** 2));
+      const ends = endFullness(fromStart, half * 0.9) * (0.35 + 0.65 * smoothstep(0, 2.2 * half, toEnd));
+      const swell = 1 - 0.8 * shape.unevenWidth * fractalNoise1(x / shape.unevenLengthMm, s + 32, 2);
+      return shape.crownMm * lump * ends * swell * (1 + 0.05 * fractalNoise1(x * 0.21, s + 33, 2));
+    },
+  };
+}

@@ -1,0 +1,100 @@
+import { forEachPoint, raiseMask, type MaskName } from "../field/height-grid";
+import { createRandom } from "../noise/random";
+import { fractalNoise2, noise1, smoothstep } from "../noise/noise";
+import { channelOutline, pathLength } from "./channel";
+import { outlineArea, ring, type PlanPoint, type SceneDraft } from "./draft";
+
+/** A line of dark glassy slag lying in a valley: at a toe or between two beads. */
+export function paintSlagLine(
+  draft: SceneDraft,
+  options: { readonly path: readonly PlanPoint[]; readonly widthMm: number; readonly seed: number },
+): void {
+  const { grid } = draft;
+  const [first, last] = [options.path[0]!, options.path[options.path.length - 1]!];
+  const pathY = (x: number): number => {
+    const f = ((x - first[0]) / (last[0] - first[0])) * (options.path.length - 1);
+    const i = Math.min(options.path.length - 2, Math.max(0, Math.floor(f)));
+    return options.path[i]![1] + (options.path[i + 1]![1] - options.path[i]![1]) * (f - i);
+  };
+  const halfAt = (t: number): number => {
+    const ends = Math.sqrt(Math.max(0, 1 - (2 * t - 1) ** 8));
+    return (
+      (options.widthMm / 2) * ends * (0.85 + 0.4 * noise1(t * pathLength(options.path) * 0.5, options.seed))
+    );
+  };
+  const ys = options.path.map((p) => p[1]);
+  const box = {
+    x0: first[0],
+    x1: last[0],
+    y0: Math.min(...ys) - options.widthMm,
+    y1: Math.max(...ys) + options.widthMm,
+  };
+  forEachPoint(grid, box, (k, x, y) => {
+    const half = halfAt((x - first[0]) / (last[0] - first[0]));
+    const r =
+      Math.abs(y - pathY(x) + 0.18 * fractalNoise2(x * 1.4, y * 1.4, options.seed + 4, 2)) /
+      Math.max(0.01, half);
+    if (r > 1.15) return;
+    const body = smoothstep(1.1, 0.75, r);
+    grid.h[k]! +=
+      body * (0.32 + 0.25 * fractalNoise2(x * 0.9, y * 1.1, options.seed + 5, 3)) * options.widthMm;
+    raiseMask(grid.mask.slag, k, body * 1.3);
+  });
+  draft.records.push({
+    kind: "trapped-slag",
+    outline: channelOutline(options.path, halfAt),
+    closed: true,
+    sizes: { lengthMm: pathLength(options.path), widthMm: options.widthMm },
+    place: "left-toe",
+    stretch: "run",
+  });
+}
+
+export interface IslandOptions {
+  readonly x: number;
+  readonly y: number;
+  readonly radiusMm: number;
+  readonly heightMm: number;
+  readonly mask: Extract<MaskName, "slag" | "silicate">;
+  readonly seed: number;
+}
+
+/** A patch of slag keyed into the face, or a brown silicate island. */
+export function paintIsland(draft: SceneDraft, options: IslandOptions): readonly PlanPoint[] {
+  const { grid } = draft;
+  const random = createRandom(options.seed);
+  const phases = [random.between(0, 6), random.between(0, 6), random.between(0, 6)] as const;
+  const radiusAt = (a: number): number =>
+    options.radiusMm *
+    (1 +
+      0.22 * Math.sin(2 * a + phases[0]) +
+      0.14 * Math.sin(3 * a + phases[1]) +
+      0.08 * Math.sin(5 * a + phases[2]));
+  const reach = options.radiusMm * 1.6;
+  forEachPoint(
+    grid,
+    { x0: options.x - reach, x1: options.x + reach, y0: options.y - reach, y1: options.y + reach },
+    (k, x, y) => {
+      const r = Math.hypot(x - options.x, y - options.y) / radiusAt(Math.atan2(y - options.y, x - options.x));
+      if (r > 1.1) return;
+      const body = Math.sqrt(Math.max(0, 1 - (r / 1.08) ** 3));
+      const lumps =
+        options.mask === "slag" ? 0.5 + 0.7 * fractalNoise2(x * 1.3, y * 1.3, options.seed + 2, 3) : 1;
+      grid.h[k]! += options.heightMm * body * Math.max(0.25, lumps);
+      raiseMask(grid.mask[options.mask], k, smoothstep(1.08, 0.9, r));
+    },
+  );
+  return ring(options.x, options.y, radiusAt);
+}
+
+export function paintStuckSlag(draft: SceneDraft, options: Omit<IslandOptions, "mask">): void {
+  const outline = paintIsland(draft, { ...options, mask: "slag" });
+  draft.records.push({
+    kind: "stuck-slag",
+    outline,
+    closed: true,
+    sizes: { areaMmSquared: outlineArea(outline), heightMm: options.heightMm },
+    place: "face",
+    stretch: "run",
+  });
+}

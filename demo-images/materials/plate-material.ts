@@ -1,0 +1,113 @@
+import { fractalNoise2, noise2, patchMask, smoothstep } from "../noise/noise";
+import { HEAT_REACH_MM } from "../field/paint-bead";
+import { coats } from "./coats";
+import { coat, tintPoint, type SurfacePoint } from "./surface-point";
+import { tintStainless } from "./temper-colour";
+import type { Finish } from "./finish";
+
+export interface PlateLook {
+  readonly finish: Finish;
+  readonly seed: number;
+  /** Width of the heat band beside the weld, mm. */
+  readonly heatBandMm: number;
+  /** 0 a clean shop, 1 a plate that lay outside. */
+  readonly rust: number;
+  /** Half-width of a strip ground bright along the joint, mm; 0 none. */
+  readonly groundStripMm: number;
+}
+
+/** Scratches by hand and by sliding over other plates: long, thin, at odd angles. */
+function handMarks(point: SurfacePoint, x: number, s: number, seed: number): void {
+  for (let i = 0; i < 3; i++) {
+    const a = 0.35 + i * 1.9 + (seed % 7) * 0.2;
+    const along = x * Math.cos(a) + s * Math.sin(a);
+    const across = s * Math.cos(a) - x * Math.sin(a) + 0.6 * noise2(along * 0.03, i, seed + 83);
+    const line = noise2(along * 0.02 + 5 * i, across * 1.1, seed + 84 + i);
+    if (line > 0.72 && noise2(along * 0.05, across * 0.3, seed + 87) > 0)
+      coat(point, coats.steel, 0.2 * smoothstep(0.72, 0.8, line));
+  }
+}
+
+function base(point: SurfacePoint, look: PlateLook, x: number, s: number): void {
+  const { seed } = look;
+  coat(point, coats.steel, 1);
+  if (look.finish === "stainless") coat(point, coats.stainless, 1);
+  if (look.finish !== "mill-scale") {
+    const cloud = fractalNoise2(x * 0.04, s * 0.05, seed + 61, 3);
+    const streak = noise2(x * 0.035, s * 2.1, seed + 57) + 0.8 * noise2(x * 0.08, s * 5.5, seed + 58);
+    point.rough += 0.05 * cloud + 0.035 * streak;
+    tintPoint(point, 0.8, 0.8, 0.81, 0.5 + 0.5 * cloud - 0.32 * streak);
+    coat(
+      point,
+      coats.millScaleWorn,
+      look.finish === "brushed" ? 0.18 + 0.4 * patchMask(x * 0.05, s * 0.5, seed + 62, 0.45, 0.4) : 0.05,
+    );
+    handMarks(point, x, s, seed);
+    return;
+  }
+  const strip =
+    look.groundStripMm +
+    1.6 * noise2(x * 0.12, s > 0 ? 1.5 : 4.5, seed + 63) +
+    0.5 * noise2(x * 0.9, s * 0.3, seed + 64);
+  const ground = look.groundStripMm > 0 ? smoothstep(strip + 0.8, strip - 0.8, Math.abs(s)) : 0;
+  if (ground >= 1) return;
+  const scale = { ...coats.millScale };
+  coat(point, scale, 1 - ground);
+  const wear = fractalNoise2(x * 0.03, s * 0.045, seed + 65, 5);
+  coat(point, coats.millScaleWorn, (1 - ground) * (0.3 + 0.55 * smoothstep(-0.25, 0.45, wear)));
+  tintPoint(
+    point,
+    0.72,
+    0.73,
+    0.76,
+    (1 - ground) * smoothstep(0.1, -0.5, fractalNoise2(x * 0.12, s * 0.1, seed + 69, 4)),
+  );
+  handMarks(point, x, s, seed);
+  coat(point, coats.rust, (1 - ground) * 0.35 * patchMask(x * 0.11, s * 0.1, seed + 66, 0.1, 0.2));
+  const flake =
+    patchMask(x * 0.5, s * 0.32, seed + 67, 0.1, 0.05) * patchMask(x * 0.05, s * 0.05, seed + 68, 0.35, 0.2);
+  coat(point, coats.cutEdge, 0.6 * flake * (1 - ground));
+}
+
+/** Bands on carbon steel from the toe outwards: pale burnt scale, dark, then (bright steel only) straw and blue. */
+function heatBand(point: SurfacePoint, look: PlateLook, distance: number, x: number, s: number): void {
+  const width = look.heatBandMm * (1 + 0.3 * noise2(x * 0.06, s * 0.05, look.seed + 71));
+  const d = distance / width + 0.1 * fractalNoise2(x * 0.35, s * 0.35, look.seed + 72, 3);
+  if (d > 2.2) return;
+  const bright = look.finish !== "mill-scale" ? 1 : Math.abs(s) < look.groundStripMm ? 0.8 : 0.12;
+  const worn = 0.72 + 0.4 * fractalNoise2(x * 0.5, s * 0.9, look.seed + 76, 3);
+  coat(point, coats.straw, 0.6 * worn * bright * smoothstep(1.75, 1.3, d) * smoothstep(0.85, 1.2, d));
+  coat(point, coats.bronze, 0.5 * worn * bright * smoothstep(1.3, 1.1, d) * smoothstep(0.75, 0.95, d));
+  coat(
+    point,
+    coats.blue,
+    0.66 * worn * (0.2 + 0.8 * bright) * smoothstep(1.1, 0.85, d) * smoothstep(0.35, 0.6, d),
+  );
+  coat(point, coats.heatDark, 0.72 * worn * smoothstep(0.8, 0.45, d) * smoothstep(0.0, 0.25, d));
+  coat(
+    point,
+    coats.heatGrey,
+    0.6 * worn * smoothstep(0.5, 0.12, d) * (0.8 + 0.35 * noise2(x * 2, s * 2, look.seed + 73)),
+  );
+}
+
+/** Sets the point to the plate's surface at its own coordinates (x, s), `heat` the mask from paintBead (0 to 255). */
+export function plateMaterial(
+  point: SurfacePoint,
+  look: PlateLook,
+  x: number,
+  s: number,
+  heat: number,
+): void {
+  base(point, look, x, s);
+  if (look.rust > 0) {
+    const bloom = patchMask(x * 0.07, s * 0.07, look.seed + 81, 0.25 + 0.4 * look.rust, 0.25);
+    coat(point, coats.rust, look.rust * bloom * (0.55 + 0.35 * noise2(x * 1.4, s * 1.4, look.seed + 82)));
+  }
+  if (heat === 0) return;
+  const distance = (1 - heat / 255) * HEAT_REACH_MM;
+  if (look.finish !== "stainless") return heatBand(point, look, distance, x, s);
+  const width = look.heatBandMm * (1 + 0.15 * noise2(x * 0.06, s * 0.05, look.seed + 74));
+  const oxide = 1.02 - (distance / width) * 0.62 + 0.05 * fractalNoise2(x * 0.4, s * 0.4, look.seed + 75, 3);
+  tintStainless(point, Math.min(1, oxide));
+}
