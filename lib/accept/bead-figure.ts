@@ -9,6 +9,8 @@ export interface FigureOfBead {
   readonly missing: readonly MissingReading[];
 }
 
+type LegFigure = "leg-shortfall" | "leg-least" | "leg-greatest" | "leg-difference";
+
 const plain = {
   convexity: ["convexity", "convexity"],
   reinforcement: ["reinforcement", "reinforcement"],
@@ -47,13 +49,10 @@ export function beadFigure(figure: BeadFigure, context: CaseContext): FigureOfBe
       figure === "throat-shortfall" ? differenceQuantity(wanted, throat) : differenceQuantity(throat, wanted);
     return { quantity: { ...quantity, source: throat.source }, used: ["throat"], missing: [] };
   }
-  return legFigure(figure as "leg-shortfall" | "leg-least" | "leg-difference", context);
+  return legFigure(figure as LegFigure, context);
 }
 
-function legFigure(
-  figure: "leg-shortfall" | "leg-least" | "leg-difference",
-  context: CaseContext,
-): FigureOfBead {
+function legFigure(figure: LegFigure, context: CaseContext): FigureOfBead {
   const { leg1, leg2 } = context.input.beadReadings;
   const asked = context.symbols.z;
   const lacks = [
@@ -67,8 +66,10 @@ function legFigure(
   const quantity =
     figure === "leg-least"
       ? shorter
-      : figure === "leg-difference"
-        ? differenceQuantity(longer, shorter)
-        : { ...differenceQuantity(statedQuantity(asked!.value), shorter), source: shorter.source };
+      : figure === "leg-greatest"
+        ? longer
+        : figure === "leg-difference"
+          ? differenceQuantity(longer, shorter)
+          : { ...differenceQuantity(statedQuantity(asked!.value), shorter), source: shorter.source };
   return { quantity, used: ["leg1", "leg2"], missing: [] };
 }

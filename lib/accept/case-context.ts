@@ -38,7 +38,13 @@ function symbolsOf({ weld, beadReadings }: JudgeInput, guarded: boolean): Symbol
     b: measured(beadReadings.width) ?? stated(weld.faceWidthMm),
     L: stated(weld.lengthMm),
     r: stated(weld.rootWidthMm),
+    m: measured(longestLeg(beadReadings)),
   };
+}
+
+function longestLeg({ leg1, leg2 }: JudgeInput["beadReadings"]): Quantity | null {
+  if (leg1 === null || leg2 === null) return leg1 ?? leg2;
+  return leg1.value >= leg2.value ? leg1 : leg2;
 }
 
 export function missing(quantity: MissingQuantity, observationId: string | null = null): MissingReading {
@@ -53,6 +59,7 @@ const symbolReading: Readonly<Record<SymbolName, MissingQuantity>> = {
   b: "width",
   L: "weld-length",
   r: "width",
+  m: "leg-1",
 };
 
 /** What would tell the unknown symbols. */

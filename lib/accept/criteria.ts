@@ -3,12 +3,13 @@ import { d11Sets } from "./d1-1";
 import { iso5817Sets } from "./iso5817";
 import type { CriteriaSet } from "./rule";
 import { commonSettings } from "./settings";
+import { furtherSets } from "./tables/further";
 import { shopSet } from "./shop-set";
 import type { ShopCriteria } from "./shop-criteria";
 import type { CriteriaSummary } from "./types";
 
 /** Every set the project carries, in the order a picker offers them. */
-export const criteriaSets: readonly CriteriaSet[] = [...iso5817Sets, ...d11Sets];
+export const criteriaSets: readonly CriteriaSet[] = [...iso5817Sets, ...d11Sets, ...furtherSets];
 
 export function findCriteria(id: string, shop: ShopCriteria | null): CriteriaSet | null {
   if (shop !== null && shop.id === id) return shopSet(shop);

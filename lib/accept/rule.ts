@@ -7,9 +7,10 @@ import type { CriteriaSetting, GaugeId, MissingQuantity, WeldFacts, WeldKind } f
  * first that applies counts, a variant a list of tests that must all be met. One evaluator reads them all.
  *
  * Symbols are those of ISO 5817 clause 4: t wall, s nominal butt thickness, a nominal throat, z specified leg,
- * b width of face or reinforcement, L length of the weld. r is the width of the root reinforcement.
+ * b width of face or reinforcement, L length of the weld. r is the width of the root reinforcement,
+ * m the longest leg as measured.
  */
-export const symbolNames = ["t", "s", "a", "b", "z", "L", "r"] as const;
+export const symbolNames = ["t", "s", "a", "b", "z", "L", "r", "m"] as const;
 export type SymbolName = (typeof symbolNames)[number];
 
 /** mm; or a pair where a code states both unit systems, which are applied independently and never mixed. */
@@ -23,7 +24,8 @@ export type Formula =
   | { readonly min: readonly Formula[] }
   | { readonly max: readonly Formula[] };
 
-export type WeldFlag = "singleSided" | "transverseToTension" | "stiffenerToWeb" | "completePenetration";
+export type WeldFlag =
+  "alongLapEdge" | "singleSided" | "transverseToTension" | "stiffenerToWeb" | "completePenetration";
 
 export type Condition =
   | { readonly kind: readonly WeldKind[] }
@@ -44,6 +46,7 @@ export type SizeName = "depth" | "height" | "diameter" | "length";
 export const beadFigures = [
   "leg-shortfall",
   "leg-least",
+  "leg-greatest",
   "leg-difference",
   "throat-shortfall",
   "throat-excess",

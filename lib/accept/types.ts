@@ -30,6 +30,8 @@ export const WeldFactsSchema = z.object({
   rootWidthMm: mm,
   /** Goes round and closes on itself: windows may lie across the closing point. */
   closed: z.boolean().default(false),
+  /** A fillet along the edge of a lapped plate. */
+  alongLapEdge: z.boolean().default(false),
   /** Welded from one side only. */
   singleSided: yes,
   /** Transverse to tensile stress (in a primary member, for cyclic loading). */

@@ -2,7 +2,7 @@ import type { Confidence, Source } from "@/lib/base";
 import type { Condition, Criterion, Test } from "../rule";
 import type { CriteriaSetting } from "../types";
 import { undecided } from "../settings";
-import { atLeast, atMost, both, each, min, none, personDecides, times } from "./parts";
+import { atLeast, atMost, both, each, min, none, personDecides, sum, times } from "./parts";
 
 export const edition = "2020";
 export const document = "AWS D1.1/D1.1M";
@@ -56,6 +56,16 @@ export const d11Settings: readonly CriteriaSetting[] = [
     ],
     default: true,
     note: "The table limits piping porosity only, and a look from above cannot tell it from other pores.",
+  },
+  {
+    id: "lapEdgeBuiltOut",
+    title: "Fillet along a lap edge",
+    choices: [
+      { value: false, title: "the edge stays to be seen" },
+      { value: true, title: "built out to full throat on the drawing" },
+    ],
+    default: false,
+    note: "A drawing may ask for the edge to be built out; the leg may then reach it.",
   },
   undecided(
     "spatter",
@@ -284,6 +294,25 @@ export function filletSize(prefix: string, cyclic: boolean): readonly Criterion[
         leastSize({ above: both(6, 1 / 4), upTo: both(12, 1 / 2) }, both(5, 3 / 16)),
         leastSize({ above: both(12, 1 / 2), upTo: both(20, 3 / 4) }, both(6, 1 / 4)),
         leastSize({ above: both(20, 3 / 4) }, both(8, 5 / 16)),
+      ],
+      onlyWhenRead: true,
+    },
+    {
+      id: `${prefix}-lap-edge`,
+      clause: "2.4.2.9",
+      title: "Greatest leg along the edge of a lapped plate",
+      imperfections: [],
+      variants: [
+        {
+          when: [
+            fillet,
+            { flag: "alongLapEdge", is: true },
+            { symbol: "t", atLeast: both(6, 1 / 4) },
+            { setting: "lapEdgeBuiltOut", is: false },
+          ],
+          tests: [atMost("leg-greatest", sum(times(1, "t"), both(-2, -1 / 16)))],
+          source: d11Source("2.4.2.9", "seen-older", "figure known from the 2015 edition, Fig. 2.1"),
+        },
       ],
       onlyWhenRead: true,
     },
