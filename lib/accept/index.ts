@@ -1,4 +1,5 @@
 export { listCriteria } from "./criteria";
+export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";
 export { acceptSentence, acceptSentences } from "./sentences";
 export {

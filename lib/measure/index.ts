@@ -10,6 +10,7 @@ export {
   measureSpot,
 } from "./figures";
 export { gaugeQuantity, statedQuantity, worstGaugeReading } from "./gauge-quantity";
+export { measureCaseJsonSchema } from "./json-schema";
 export { measureCase, MeasureCaseSchema, type MeasureCase, type MeasureReport } from "./measure-case";
 export { measureDrawing, measureMark, measureWeldLine } from "./measure-mark";
 export { defaultMeasureOptions } from "./options";
