@@ -48,7 +48,7 @@ export const choices: { readonly [N in ChoiceName]: ChoiceSpec<ValueOf<N>> } = {
   },
   gas: { label: "Shielding gas", options: from(gasWords) },
   inputPower: { label: "Mains input", options: from(inputWords) },
-  travelDirection: { label: "Gun points", options: from(directionWords) },
+  travelDirection: { label: "Travel direction", options: from(directionWords) },
   joint: { label: "Joint", options: from(jointWords) },
   position: { label: "Position", options: from(positionWords) },
   progression: { label: "Vertical, which way", options: from(progressionWords) },

@@ -1,6 +1,6 @@
 "use client";
 
-import { showReading, sourceDoubt } from "@/lib/setup";
+import { showReading, sourceDoubt, spanText } from "@/lib/setup";
 import type { Band, WindowQuantity } from "@/lib/trade";
 import { inputText, otherUnits } from "@/lib/units";
 import { FieldNotes } from "./field-notes";
@@ -22,13 +22,16 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
     store: (stored) => set({ [name]: stored }),
   });
   const id = controlId(prefix, name);
+  const here = findingsAt(findings, name);
   const band = window && name in window ? window[name as WindowQuantity] : null;
-  const usual = band ? usualText(band, (n) => showReading(units)(name, n)) : null;
+  // A finding about the window already says it.
+  const said = here.some(({ code }) => code.startsWith("reading-"));
+  const usual = band && !said ? usualText(band, (n) => showReading(units)(name, n)) : null;
   const hint = [spec.hint, usual].filter(Boolean).join(" ");
   const described = [
     hint ? `${id}-hint` : null,
     typed.error ? `${id}-error` : null,
-    findingsAt(findings, name).length > 0 ? notesId(prefix, name) : null,
+    here.length > 0 ? notesId(prefix, name) : null,
   ];
   return (
     <div className={styles.field}>
@@ -49,8 +52,13 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
           onBlur={typed.leave}
         />
         {typed.text !== "" && (
-          <button type="button" className={styles.clear} onClick={() => typed.type("")}>
-            Don’t know<span className="visually-hidden">: {spec.label}</span>
+          <button
+            type="button"
+            className={styles.clear}
+            aria-label={`Don’t know: ${spec.label}`}
+            onClick={() => typed.type("")}
+          >
+            Don’t know
           </button>
         )}
       </div>
@@ -90,9 +98,8 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
   );
 }
 
-/** "Usual 13 to 20 V (common practice, no published source)." One figure where both ends read alike. */
+/** "Usual 13 to 20 V (common practice, no published source)." */
 function usualText(band: Band, show: (value: number) => string): string {
-  const [low, high] = [show(band.low), show(band.high)];
   const doubt = sourceDoubt(band.source);
-  return `Usual ${low === high ? low : `${low} to ${high}`}${doubt ? ` (${doubt})` : ""}.`;
+  return `Usual ${spanText(show(band.low), show(band.high))}${doubt ? ` (${doubt})` : ""}.`;
 }

@@ -1,7 +1,6 @@
 "use client";
 
 import { useId, useMemo } from "react";
-import { Panel } from "@/components/ui";
 import { windowFor, type RunSetup, type SetupField, type SetupFinding } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import { isAsked } from "./asked";
@@ -9,6 +8,7 @@ import { ChoiceField } from "./choice-field";
 import { ClassField } from "./class-field";
 import styles from "./fields.module.css";
 import { FindingsSummary } from "./findings-summary";
+import { Group, GroupNav } from "./group";
 import { FormContext } from "./form-context";
 import { QuantityField } from "./quantity-field";
 import { SelectField } from "./select-field";
@@ -45,7 +45,8 @@ export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) 
     <FormContext value={form}>
       <form className={styles.form} onSubmit={(event) => event.preventDefault()} aria-label="How it was run">
         <FindingsSummary />
-        <Panel title="Electrode and gas" tone="straw">
+        <GroupNav />
+        <Group name="electrode">
           <ChoiceField name="process" />
           <div className={styles.grid}>
             <ClassField />
@@ -57,8 +58,8 @@ export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) 
             <SelectField name="gas" />
             {asks("gasFlowLPerMin") && <QuantityField name="gasFlowLPerMin" />}
           </div>
-        </Panel>
-        <Panel title="Machine" tone="bronze">
+        </Group>
+        <Group name="machine">
           <ChoiceField name="polarity" />
           <div className={styles.grid}>
             {asks("wireFeedMPerMin") && <QuantityField name="wireFeedMPerMin" />}
@@ -66,8 +67,8 @@ export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) 
             <QuantityField name="amps" />
           </div>
           <ChoiceField name="inputPower" />
-        </Panel>
-        <Panel title="Gun and travel" tone="purple">
+        </Group>
+        <Group name="travel">
           <ChoiceField name="travelDirection" />
           <div className={styles.grid}>
             {asks("ctwdMm") && <QuantityField name="ctwdMm" />}
@@ -80,8 +81,8 @@ export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) 
             <QuantityField name="arcTimeS" />
           </div>
           <TimedSpeed />
-        </Panel>
-        <Panel title="Joint and plate" tone="blue">
+        </Group>
+        <Group name="joint">
           <SelectField name="joint" />
           <ChoiceField name="position" />
           {asks("progression") && <ChoiceField name="progression" />}
@@ -94,7 +95,7 @@ export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) 
           </div>
           <ChoiceField name="surface" />
           <ChoiceField name="outdoors" />
-        </Panel>
+        </Group>
       </form>
     </FormContext>
   );

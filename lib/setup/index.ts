@@ -9,7 +9,14 @@ export {
   type Severity,
 } from "./finding";
 export { emptyRunSetup, RUN_SETUP_VERSION, RunSetupSchema, type RunSetup } from "./run-setup";
-export { findingDoubt, findingSentence, readingNames, sourceDoubt, type ShowReading } from "./sentences";
+export {
+  findingDoubt,
+  findingSentence,
+  readingNames,
+  sourceDoubt,
+  spanText,
+  type ShowReading,
+} from "./sentences";
 export { showReading } from "./show-reading";
 export { timedTravelSpeed, travelSpeed, type TravelSpeed } from "./travel-speed";
 export { usualForClass, type Usual, type UsualField } from "./usual";

@@ -24,8 +24,7 @@ export const readingNames: Partial<Record<SetupField, string>> = {
 };
 
 const reading = ({ name }: Words) => readingNames[name("field") as SetupField] ?? name("field");
-const span = ({ number }: Words) =>
-  number("low") === number("high") ? number("low") : `${number("low")} to ${number("high")}`;
+const span = ({ number }: Words) => spanText(number("low"), number("high"));
 
 /** The one table from code to sentence: what is the matter, then what to do. */
 const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
@@ -66,7 +65,7 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
   "reading-above-window": (w) =>
     `${capital(reading(w))} ${w.number("value")} is ${w.number("by")} above the starting window for this electrode (${span(w)}).`,
   "reading-beyond-data-sheet": (w) =>
-    `${capital(reading(w))} ${w.number("value")} is beyond the published data-sheet band (${span(w)}) but inside common practice.`,
+    `${capital(reading(w))} ${w.number("value")} is beyond the published data-sheet band (${span(w)}) but inside what the trade runs.`,
   "feed-beyond-input": ({ name, number }) =>
     `${name("inputPower")} input gives out at about ${number("cap")} with this wire; ${number("value")} needs a 230 V input.`,
   "plate-beyond-input": ({ name, number }) =>
@@ -94,6 +93,13 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
   "chromium-fume": () =>
     "Fume from stainless steel carries hexavalent chromium, which causes cancer: extract it at the arc, keep your head out of the plume, wear the respirator your shop prescribes.",
 };
+
+/** Two written readings as one span, the unit said once: "1.27 to 10.2 m/min"; one reading where both read alike. */
+export function spanText(low: string, high: string): string {
+  if (low === high) return low;
+  const unit = /[^\d.]*$/.exec(high)?.[0] ?? "";
+  return `${low.endsWith(unit) ? low.slice(0, low.length - unit.length) : low} to ${high}`;
+}
 
 /** The sentence for one finding, with its doubt when the number behind it was not read in a text. */
 export function findingSentence(found: SetupFinding, show: ShowReading): string {
