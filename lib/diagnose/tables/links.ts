@@ -110,6 +110,7 @@ export const causeLinks: readonly CauseLink[] = [
     ["gas-wrong", "M", "GM", "B11 C1 C2", "The wire's deoxidisers do not suit this gas."],
     ["no-preflow", "W", "GMT", "MEM", "The first pool freezes in air."],
     ["strike-tip", "S?", "E", "B19*", "The first drops fall without a covering."],
+    ["crater-unfilled", "W?", ALL, "B11 MEM", "The cover was lost before the last metal froze."],
     ["arc-blow", "W", "ES", "C21", "The arc is pushed out of its own shield."],
   ]),
   ...links("wormhole", [
@@ -182,6 +183,7 @@ export const causeLinks: readonly CauseLink[] = [
     ["electrode-large", "M", "E", "C4 C5 C1", "A thick rod cannot be aimed into the corner."],
     ["wfs-low", "M", "GMT", "A1 C21 B4", "Too little metal comes for the width that is melted."],
     ["travel-slow", "W", ALL, "A4 A8 B15", "Only with a wide, sagging bead: the heat builds up at the toe."],
+    ["travel-uneven", "W?", ALL, "C5 MEM", "Where the hand hurries, the toe is left unfilled."],
     ["arc-blow", "W", "E", "MEM", "The arc is pushed against one plate."],
   ]),
   ...links("overlap", [

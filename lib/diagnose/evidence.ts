@@ -1,0 +1,194 @@
+import type { Source } from "@/lib/base";
+import { imperfections, type Finding, type ImperfectionId, type Pattern } from "@/lib/trade";
+import type { CauseId } from "./cause-ids";
+import { cite, memorySource, ownEstimate } from "./cite";
+import type { DiagnoseInput } from "./input";
+import { lookForce, looks, type Look, contraries } from "./tables/looks";
+import { symptoms, type SymptomId } from "./tables/symptoms";
+import { questions } from "./tables/questions";
+import type { Odds, Reading } from "./reading";
+import type { Amount, EvidenceKind } from "./types";
+import type { SignId } from "./model";
+
+/** One thing known about the bead, with all it does to the network. Leaving it out is leaving out this record. */
+export interface EvidenceItem {
+  readonly key: string;
+  readonly kind: EvidenceKind;
+  readonly imperfection: ImperfectionId | null;
+  readonly present: SignId | null;
+  readonly absent: SignId | null;
+  /** Factors on the odds of causes. */
+  readonly odds: Odds;
+  /** Likelihood rows of answers: [in order, cause, cause, ...] over these causes. */
+  readonly answer: { readonly causes: readonly CauseId[]; readonly likelihood: readonly number[] } | null;
+  /** Factors on the strength -log(1 - q) of the links to `imperfection`. */
+  readonly strength: Odds;
+  readonly forText: Partial<Readonly<Record<CauseId, string>>>;
+  readonly againstText: string;
+  readonly amounts: readonly Amount[];
+  readonly sources: readonly Source[];
+}
+
+const blank = {
+  imperfection: null,
+  present: null,
+  absent: null,
+  odds: {},
+  answer: null,
+  strength: {},
+  forText: {},
+  againstText: "",
+  amounts: [],
+} satisfies Partial<EvidenceItem>;
+
+/** Everything known, in a fixed order that does not depend on the order of marks. */
+export function evidenceItems(input: DiagnoseInput, readings: readonly Reading[]): readonly EvidenceItem[] {
+  const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))].toSorted();
+  const absent = [...new Set(input.lookedForAbsent)].filter((id) => !marked.includes(id)).toSorted();
+  return [
+    ...marked.map(markItem),
+    ...marked.flatMap((id) => lookItems(id, input.findings)),
+    ...patternSymptoms(input),
+    ...absent.map(absentItem),
+    ...readings.map(readingItem),
+    ...Object.entries(input.answers)
+      .toSorted(([a], [b]) => a.localeCompare(b))
+      .flatMap(([question, answer]) => answerItems(question, answer)),
+  ];
+}
+
+function markItem(id: ImperfectionId): EvidenceItem {
+  const against = contraries.filter((row) => row.imperfection === id);
+  return {
+    ...blank,
+    key: `mark:${id}`,
+    kind: "mark",
+    imperfection: id,
+    present: id,
+    odds: Object.fromEntries(against.map(({ cause, factor }) => [cause, factor])),
+    sources: [ownEstimate],
+  };
+}
+
+function absentItem(id: ImperfectionId): EvidenceItem {
+  return {
+    ...blank,
+    key: `absent:${id}`,
+    kind: "absent",
+    imperfection: id,
+    absent: id,
+    sources: [ownEstimate],
+  };
+}
+
+/**
+ * Looks of all marks of one imperfection together: the same look on five marks is one look. A place, stretch or pattern
+ * nobody ticked is not "no".
+ */
+function lookItems(id: ImperfectionId, findings: readonly Finding[]): readonly EvidenceItem[] {
+  const mine = findings.filter(({ imperfection }) => imperfection === id);
+  return looks
+    .filter((look) => look.imperfections.includes(id) && mine.some((finding) => shows(look, finding, mine)))
+    .map((look) => lookItem(id, look));
+}
+
+function shows(look: Look, finding: Finding, all: readonly Finding[]): boolean {
+  const place = placesOf(all);
+  return (
+    (finding.place !== null && look.places.includes(place ?? finding.place)) ||
+    (finding.stretch !== null && look.stretches.includes(finding.stretch)) ||
+    finding.patterns.some((pattern) => look.patterns.includes(pattern))
+  );
+}
+
+/** Marks on opposite toes are a mark on both toes. */
+function placesOf(findings: readonly Finding[]): "both-toes" | null {
+  const has = (place: Finding["place"]) => findings.some((finding) => finding.place === place);
+  const both =
+    has("both-toes") || (has("upper-toe") && has("lower-toe")) || (has("left-toe") && has("right-toe"));
+  return both ? "both-toes" : null;
+}
+
+function lookItem(id: ImperfectionId, look: Look): EvidenceItem {
+  const { favours, opposes } = lookForce[look.force];
+  return {
+    ...blank,
+    key: `look:${id}:${look.id}`,
+    kind: "look",
+    imperfection: id,
+    strength: Object.fromEntries([
+      ...look.favours.map((cause) => [cause, favours]),
+      ...look.opposes.map((cause) => [cause, opposes]),
+    ]),
+    forText: Object.fromEntries(look.favours.map((cause) => [cause, look.sentence])),
+    againstText: look.sentence,
+    sources: cite(look.documents, look.memory),
+  };
+}
+
+const symptomPatterns: readonly (readonly [Pattern, SymptomId])[] = [
+  ["with-soot", "heavy-soot"],
+  ["with-dull-grey-face", "dull-grey-face"],
+];
+
+/** Soot or a grey face ticked on a mark is a symptom of the whole bead. */
+function patternSymptoms(input: DiagnoseInput): readonly EvidenceItem[] {
+  return symptomPatterns
+    .filter(([pattern]) => input.findings.some(({ patterns }) => patterns.includes(pattern)))
+    .filter(([, symptom]) => input.answers[symptom] === undefined)
+    .map(([, symptom]) => ({ ...symptomItem(symptom, true), key: `look:${symptom}`, kind: "look" }));
+}
+
+function symptomItem(id: SymptomId, present: boolean): EvidenceItem {
+  const symptom = symptoms.find((row) => row.id === id)!;
+  const seen = present ? `${symptom.name} was noticed.` : `${symptom.name}: it was not noticed.`;
+  return {
+    ...blank,
+    key: `answer:${id}`,
+    kind: "answer",
+    present: present ? id : null,
+    absent: present ? null : id,
+    forText: Object.fromEntries(symptom.links.map(({ cause }) => [cause, seen])),
+    againstText: seen,
+    sources: cite(symptom.documents, symptom.memory),
+  };
+}
+
+function readingItem(reading: Reading): EvidenceItem {
+  return {
+    ...blank,
+    key: `reading:${reading.key}`,
+    kind: "reading",
+    odds: reading.odds,
+    forText: reading.forText,
+    againstText: reading.againstText,
+    amounts: reading.amounts,
+    sources: [reading.source],
+  };
+}
+
+/** Unknown ids were refused at the door; "look" questions are answered by marking, not here. */
+function answerItems(questionId: string, answerId: string): readonly EvidenceItem[] {
+  const symptom = symptoms.find(({ id }) => id === questionId);
+  if (symptom) return answerId === "unsure" ? [] : [symptomItem(symptom.id, answerId === "yes")];
+  const question = questions.find(({ id }) => id === questionId);
+  const answer = question?.answers.find(({ id }) => id === answerId);
+  if (!question || !answer) return [];
+  const said = `${question.question} ${answer.text}.`;
+  return [
+    {
+      ...blank,
+      key: `answer:${questionId}`,
+      kind: "answer",
+      answer: { causes: question.causes, likelihood: answer.likelihood },
+      forText: Object.fromEntries(question.causes.map((cause) => [cause, said])),
+      againstText: said,
+      sources: question.documents.length > 0 ? cite(question.documents, true) : [memorySource],
+    },
+  ];
+}
+
+/** Names for sentences. */
+export function imperfectionName(id: ImperfectionId): string {
+  return imperfections[id].name;
+}

@@ -1,0 +1,106 @@
+import { imperfectionIds, processes, type ImperfectionId, type Process } from "@/lib/trade";
+import type { CauseId } from "./cause-ids";
+import type { Network, Sign } from "./network/types";
+import { shiftedPriors } from "./shop-priors";
+import { causes, type Cause } from "./tables/causes";
+import { causeLinks, type CauseLink } from "./tables/links";
+import { symptomIds, symptoms, type SymptomId } from "./tables/symptoms";
+import { exclusiveCauses } from "./tables/variables";
+import { commonness, LEAK, linkStrength } from "./weights";
+
+export type SignId = ImperfectionId | SymptomId;
+export const signIds: readonly SignId[] = [...imperfectionIds, ...symptomIds];
+
+/** The tables as a network for one process; causes that cannot occur in it are not in it. */
+export interface CauseModel {
+  readonly process: Process | null;
+  readonly causes: readonly Cause[];
+  /** Per variable the causes that are its states 1, 2, ... */
+  readonly variables: readonly (readonly CauseId[])[];
+  readonly network: Network;
+  readonly priors: ReadonlyMap<CauseId, number>;
+}
+
+/**
+ * Builds the network. An unknown process takes every cause in: its plausibility is the mean over the processes, its
+ * strength the strongest. Shop counts shift the plausibilities (shop-priors.ts).
+ */
+export function causeModel(
+  process: Process | null,
+  shopCounts: Partial<Readonly<Record<CauseId, number>>> = {},
+): CauseModel {
+  const possible = causes.filter((cause) => process === null || cause.processes.includes(process));
+  const published = new Map(possible.map((cause) => [cause.id, plausibility(cause, process)]));
+  const priors = shiftedPriors(published, shopCounts);
+  const variables = variablesOf(possible.map(({ id }) => id));
+  return {
+    process,
+    causes: possible,
+    variables,
+    priors,
+    network: {
+      variables: variables.map((states) => {
+        const p = states.map((id) => priors.get(id) ?? 0);
+        return { prior: [1 - p.reduce((a, b) => a + b, 0), ...p] };
+      }),
+      signs: signIds.map((sign) => signFor(sign, process, variables)),
+    },
+  };
+}
+
+function plausibility(cause: Cause, process: Process | null): number {
+  const inOne = (p: Process) =>
+    cause.processes.includes(p) ? commonness[cause.commonnessIn[p] ?? cause.commonness] : 0;
+  return process === null
+    ? processes.reduce((sum, p) => sum + inOne(p), 0) / processes.length
+    : inOne(process);
+}
+
+function variablesOf(ids: readonly CauseId[]): readonly (readonly CauseId[])[] {
+  const grouped = exclusiveCauses.flat();
+  return [...exclusiveCauses, ...ids.filter((id) => !grouped.includes(id)).map((id) => [id])]
+    .map((states) => states.filter((id) => ids.includes(id)))
+    .filter((states) => states.length > 0);
+}
+
+function signFor(sign: SignId, process: Process | null, variables: CauseModel["variables"]): Sign {
+  const strengths = linkStrengths(sign, process);
+  return {
+    leak: LEAK,
+    links: variables.flatMap((states, variable) =>
+      states.flatMap((id, i) => {
+        const q = strengths.get(id);
+        return q === undefined ? [] : [{ variable, state: i + 1, q }];
+      }),
+    ),
+  };
+}
+
+function linkStrengths(sign: SignId, process: Process | null): ReadonlyMap<CauseId, number> {
+  const strengths = new Map<CauseId, number>();
+  for (const { cause, weight } of [...linksFor(sign, process), ...symptomLinks(sign)]) {
+    strengths.set(cause, Math.max(strengths.get(cause) ?? 0, linkStrength[weight]));
+  }
+  return strengths;
+}
+
+/** The rows that tie this sign to causes in this process; all processes when it is unknown. */
+export function linksFor(sign: SignId, process: Process | null): readonly CauseLink[] {
+  return causeLinks.filter(
+    (link) => link.imperfection === sign && (process === null || link.processes.includes(process)),
+  );
+}
+
+function symptomLinks(sign: SignId) {
+  return symptoms.find(({ id }) => id === sign)?.links ?? [];
+}
+
+/** Where a cause stands in the network, null when it cannot occur in the process. */
+export function placeOf(model: CauseModel, cause: CauseId): { variable: number; state: number } | null {
+  const variable = model.variables.findIndex((states) => states.includes(cause));
+  return variable < 0 ? null : { variable, state: model.variables[variable]!.indexOf(cause) + 1 };
+}
+
+export function signIndex(sign: SignId): number {
+  return signIds.indexOf(sign);
+}

@@ -1,0 +1,156 @@
+import { isFillet, isSlagProcess } from "@/lib/trade";
+import { cite, memorySource, ownEstimate } from "../cite";
+import type { Reader } from "../reading";
+import { fact } from "./fact";
+import { entered, gaugeReading } from "./window";
+
+/** Travel by hand with cored or solid wire: about 8 to 20 in/min. From memory. */
+export const HAND_TRAVEL = { low: 8 * 25.4, high: 20 * 25.4, source: memorySource };
+
+/** Recorded, timed or inferred travel against what hands usually do; softly, because small beads are run faster. */
+export const travelReading: Reader = ({ setup, physics }) =>
+  setup.process === "SMAW" || setup.process === "GTAW"
+    ? []
+    : gaugeReading({
+        key: "travel",
+        label: physics.travelInferred ? "Travel, from the bead's size" : "Travel speed",
+        value: physics.travelMmPerMin,
+        band: HAND_TRAVEL,
+        unitKind: "travel-speed",
+        high: "travel-fast",
+        low: "travel-slow",
+        weight: physics.travelInferred ? 0.4 : 0.6,
+      });
+
+/** Measured leg against the leg asked for, or the computed one when nobody measured. */
+export const legReading: Reader = ({ setup, bead, physics }) => {
+  const leg = bead.legMm ?? physics.legMm;
+  if (leg === null || setup.targetLegMm === null) return [];
+  const measured = bead.legMm !== null;
+  const band = { low: setup.targetLegMm, high: 1.25 * setup.targetLegMm, source: ownEstimate };
+  return gaugeReading({
+    key: "leg",
+    label: measured ? "Leg" : "Leg, from feed and travel",
+    value: leg,
+    band,
+    unitKind: "small-length",
+    // A leg too large is travel too slow, and the other way round.
+    high: "travel-slow",
+    low: "travel-fast",
+    weight: measured ? 1 : 0.7,
+  });
+};
+
+/** The leg one pass can carry, mm: general 9; 3.2 mm rod about 6.4; .035 in wire about 4.8, .030 about 3.2. */
+export function onePassLegMm(diameterMm: number | null, process: string | null) {
+  if (process === "SMAW" && diameterMm !== null && diameterMm <= 3.3)
+    return { mm: 6.4, source: cite(["C32"], false)[0]! };
+  if (process !== "SMAW" && process !== "GTAW" && diameterMm !== null && diameterMm <= 0.95)
+    return diameterMm <= 0.82
+      ? { mm: 3.2, source: cite(["C39"], false)[0]! }
+      : { mm: 4.8, source: cite(["C39"], false)[0]! };
+  return { mm: 9, source: cite(["A4"], false)[0]! };
+}
+
+export const passSizeReading: Reader = ({ setup, bead }) => {
+  if (bead.legMm === null || (setup.passCount ?? 1) > 1) return [];
+  const { mm, source } = onePassLegMm(setup.electrodeDiameterMm, setup.process);
+  const ratio = bead.legMm / mm;
+  return [
+    fact({
+      key: "pass-size",
+      label: "Size of the pass",
+      odds: { "pass-too-big": ratio > 1.02 ? 20 : ratio < 0.8 ? 0.25 : 1 },
+      source,
+      forText: "The leg is more than one pass carries.",
+      againstText: "One pass carries this leg.",
+      amounts: [
+        entered("leg", bead.legMm, "small-length"),
+        entered("one pass carries about", mm, "small-length"),
+      ],
+    }),
+  ];
+};
+
+export const workAngleReading: Reader = ({ setup }) => {
+  if (setup.workAngleDeg === null || setup.joint === null) return [];
+  const right = isFillet(setup.joint) ? 45 : 90;
+  const off = Math.abs(setup.workAngleDeg - right);
+  return [
+    fact({
+      key: "workAngleDeg",
+      label: "Work angle",
+      odds: { "work-angle": off >= 20 ? 12 : off >= 11 ? 3 : 0.3 },
+      source: cite(["C1"], true)[0]!,
+      forText: "The work angle does not bisect the joint.",
+      againstText: "The work angle bisects the joint.",
+      amounts: [entered("work angle", setup.workAngleDeg, "angle")],
+    }),
+  ];
+};
+
+export const directionReading: Reader = ({ setup }) => {
+  if (setup.travelDirection === null || setup.process === null) return [];
+  const pushed = setup.travelDirection === "push";
+  const dragged = setup.travelDirection === "drag";
+  const slag = isSlagProcess(setup.process);
+  return [
+    fact({
+      key: "travelDirection",
+      label: "Direction of the gun",
+      odds: slag
+        ? { "push-on-slag": pushed ? 60 : dragged ? 0.03 : 0.5, "drag-excess": dragged ? 1 : 0.1 }
+        : { "push-excess": pushed ? 1 : 0.05, "drag-excess": dragged ? 1.5 : 0.1 },
+      source: cite(["B2", "C2"], false)[0]!,
+      forText: pushed ? "The gun was pushed." : "The gun was dragged.",
+      againstText: pushed
+        ? "The gun was pushed."
+        : dragged
+          ? "The gun was dragged."
+          : "The gun was held square.",
+    }),
+  ];
+};
+
+/** Uphill or not vertical at all: it cannot have been welded downhill. */
+export const progressionReading: Reader = ({ setup }) => {
+  if (setup.position === null) return [];
+  if (setup.position === "vertical" && setup.progression === null) return [];
+  const down = setup.position === "vertical" && setup.progression === "down";
+  return [
+    fact({
+      key: "progression",
+      label: "Progression",
+      odds: { downhill: down ? 80 : 0.005 },
+      source: { document: "the record itself", confidence: "seen" },
+      forText: "It was welded downhill.",
+      againstText: "It was not welded downhill.",
+    }),
+  ];
+};
+
+/** A pool sags in horizontal, vertical and overhead, hardly in flat. A pad of stringers is not woven. */
+export const situationReading: Reader = ({ setup }) => [
+  ...(setup.position === "flat"
+    ? [
+        fact({
+          key: "position",
+          label: "Position",
+          odds: { "pass-too-big": 0.5 },
+          source: memorySource,
+          forText: "In flat position a pool hardly sags.",
+        }),
+      ]
+    : []),
+  ...(setup.joint === "stringer-pad"
+    ? [
+        fact({
+          key: "joint",
+          label: "Joint",
+          odds: { weave: 0.3 },
+          source: memorySource,
+          forText: "Stringers are not woven.",
+        }),
+      ]
+    : []),
+];

@@ -1,0 +1,65 @@
+import { isGasShielded } from "@/lib/trade";
+import { cite, ownEstimate } from "../cite";
+import type { Reader } from "../reading";
+import { fact } from "./fact";
+
+/** No gas on a process that needs it, or not the gas of the class. */
+export const gasReading: Reader = ({ setup, electrode }) => {
+  if (setup.gas === null || setup.process === null || !isGasShielded(setup.process)) return [];
+  if (setup.gas === "none") {
+    return [
+      fact({
+        key: "gas",
+        label: "Shielding gas",
+        odds: { "gas-low": 300 },
+        source: electrode?.source ?? ownEstimate,
+        forText: "No gas is recorded on a process that needs it.",
+      }),
+    ];
+  }
+  if (electrode === null || electrode.gases.length === 0) return [];
+  const right = electrode.gases.includes(setup.gas);
+  return [
+    fact({
+      key: "gas",
+      label: "Shielding gas",
+      odds: { "gas-wrong": right ? 0.1 : 60 },
+      source: electrode.source,
+      forText: "The recorded gas is not one of this class.",
+      againstText: "The recorded gas is one of this class.",
+    }),
+  ];
+};
+
+/** Spray needs about 80 % argon. */
+export const sprayGasReading: Reader = ({ setup }) => {
+  if (setup.process !== "GMAW" || setup.transfer !== "spray") return [];
+  if (setup.gas !== "CO2" && setup.gas !== "75Ar-25CO2") return [];
+  return [
+    fact({
+      key: "spray-gas",
+      label: "Gas for spray",
+      odds: { "gas-wrong": 30 },
+      source: cite(["C1"], false)[0]!,
+      forText: "This gas does not spray.",
+    }),
+  ];
+};
+
+export const outdoorsReading: Reader = ({ setup }) =>
+  setup.outdoors === null
+    ? []
+    : [
+        fact({
+          key: "outdoors",
+          label: "Place of work",
+          odds: {
+            draft: setup.outdoors ? 5 : 0.6,
+            "damp-consumable": setup.outdoors ? 2 : 1,
+            "moisture-plate": setup.outdoors ? 2 : 1,
+          },
+          source: ownEstimate,
+          forText: "Outdoors there is wind and damp.",
+          againstText: "It was welded indoors.",
+        }),
+      ];

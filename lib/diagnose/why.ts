@@ -1,0 +1,135 @@
+import type { Source } from "@/lib/base";
+import { logOdds } from "@/lib/numeric";
+import type { ImperfectionId } from "@/lib/trade";
+import type { CauseId } from "./cause-ids";
+import { cite } from "./cite";
+import { imperfectionName, type EvidenceItem } from "./evidence";
+import { linksFor, type CauseModel } from "./model";
+import type { CauseLink } from "./tables/links";
+import { contraries } from "./tables/looks";
+import type { WhyItem } from "./types";
+import type { CauseProbabilities } from "./weigh";
+
+/** Smaller shifts than this say nothing worth a line. */
+const LEAST_LOG_ODDS = 0.05;
+
+/** Evidence for and against one cause, heaviest first; weights are the change of log-odds by leaving it out. */
+export function whyFor(
+  model: CauseModel,
+  cause: CauseId,
+  items: readonly EvidenceItem[],
+  all: CauseProbabilities,
+  without: readonly CauseProbabilities[],
+): readonly WhyItem[] {
+  const full = logOdds(all.get(cause)!);
+  return items
+    .map((item, i) => whyItem(model, cause, item, full - logOdds(without[i]!.get(cause)!)))
+    .filter(({ logOdds: weight }) => Math.abs(weight) >= LEAST_LOG_ODDS)
+    .toSorted((a, b) => Math.abs(b.logOdds) - Math.abs(a.logOdds) || a.key.localeCompare(b.key));
+}
+
+function whyItem(model: CauseModel, cause: CauseId, item: EvidenceItem, weight: number): WhyItem {
+  const direction = weight >= 0 ? "for" : "against";
+  const { sentence, sources } = words(model, cause, item, direction);
+  return {
+    key: item.key,
+    kind: item.kind,
+    direction,
+    logOdds: weight,
+    imperfection: item.imperfection,
+    sentence,
+    amounts: speaksOf(item, cause) ? item.amounts : [],
+    sources,
+    source: sources[0]!,
+  };
+}
+
+interface Words {
+  readonly sentence: string;
+  readonly sources: readonly Source[];
+}
+
+function words(model: CauseModel, cause: CauseId, item: EvidenceItem, direction: "for" | "against"): Words {
+  if (item.kind === "mark" && item.imperfection !== null)
+    return markWords(model, cause, item.imperfection, direction);
+  if (item.kind === "absent" && item.imperfection !== null) {
+    return absentWords(model, cause, item.imperfection, direction, item.sources);
+  }
+  if (!speaksOf(item, cause)) return { sentence: indirect(item, direction), sources: item.sources };
+  const direct = direction === "for" ? item.forText[cause] : undefined;
+  return { sentence: direct ?? item.againstText, sources: item.sources };
+}
+
+/** Whether the item is about this cause itself; otherwise it works by way of other causes. */
+function speaksOf({ odds, answer, strength, forText }: EvidenceItem, cause: CauseId): boolean {
+  return (
+    odds[cause] !== undefined ||
+    strength[cause] !== undefined ||
+    forText[cause] !== undefined ||
+    (answer?.causes.includes(cause) ?? false)
+  );
+}
+
+function indirect(item: EvidenceItem, direction: "for" | "against"): string {
+  const said = item.againstText || Object.values(item.forText)[0] || "";
+  return direction === "for"
+    ? `${said} That clears another cause, which leaves this one.`
+    : `${said} That points to another cause, which accounts for the same marks.`;
+}
+
+function markWords(
+  model: CauseModel,
+  cause: CauseId,
+  id: ImperfectionId,
+  direction: "for" | "against",
+): Words {
+  const name = imperfectionName(id);
+  const opposite = contraries.find((row) => row.imperfection === id && row.cause === cause);
+  if (opposite && direction === "against") {
+    return {
+      sentence: `${name}: the opposite of what this cause makes.`,
+      sources: cite(opposite.documents, true),
+    };
+  }
+  const link = strongest(linksFor(id, model.process).filter((row) => row.cause === cause));
+  if (link === null) {
+    return {
+      sentence: `${name}: this cause does not make it, so others come forward.`,
+      sources: cite([], true),
+    };
+  }
+  const named = cite([...link.leads, ...link.also], link.memory);
+  return {
+    sentence:
+      direction === "for"
+        ? `${name}: ${lowerFirst(link.because)}`
+        : `${name}: other causes account for it better.`,
+    sources: named,
+  };
+}
+
+function absentWords(
+  model: CauseModel,
+  cause: CauseId,
+  id: ImperfectionId,
+  direction: "for" | "against",
+  sources: readonly Source[],
+): Words {
+  const name = imperfectionName(id);
+  const link = strongest(linksFor(id, model.process).filter((row) => row.cause === cause));
+  if (link !== null && direction === "against") {
+    return {
+      sentence: `${name} was looked for and not found, and this cause tends to leave it.`,
+      sources: cite([...link.leads, ...link.also], link.memory),
+    };
+  }
+  return { sentence: `${name} was looked for and not found, which speaks against other causes.`, sources };
+}
+
+function strongest(links: readonly CauseLink[]): CauseLink | null {
+  return links.toSorted((a, b) => "SMW".indexOf(a.weight) - "SMW".indexOf(b.weight))[0] ?? null;
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
