@@ -1,0 +1,53 @@
+import { z } from "zod";
+import { BeadContentSchema, photoRoles } from "@/lib/assess";
+
+/** Bump when the published shape changes; a reader refuses what is newer than itself. */
+export const BEAD_FILE_VERSION = 1;
+
+/** SHA-256 as 64 lower-case hexadecimal digits. */
+export const Sha256Schema = z.string().regex(/^[0-9a-f]{64}$/);
+const time = z.iso.datetime();
+const id = z.string().min(1).max(60);
+
+/** What is fixed about a photo. Pixels are those of the upright original, the frame of its drawing. */
+export const ExchangePhotoSchema = z.object({
+  id: z.string().min(1).max(40),
+  sha256: Sha256Schema,
+  widthPx: z.int().positive(),
+  heightPx: z.int().positive(),
+  role: z.enum(photoRoles),
+  /** Short name of the file format, e.g. "jpeg": becomes the ending of the file's name. */
+  format: z.string().regex(/^[a-z0-9]{1,8}$/),
+  bytes: z.int().nonnegative(),
+});
+export type ExchangePhoto = z.infer<typeof ExchangePhotoSchema>;
+
+/** One bead as it leaves and comes back; a `BeadRecord` fits it. */
+export const ExchangeBeadSchema = z.object({
+  id,
+  number: z.int().positive(),
+  revision: z.int().positive(),
+  createdAt: time,
+  updatedAt: time,
+  content: BeadContentSchema,
+  photos: z.array(ExchangePhotoSchema).max(60),
+});
+export type ExchangeBead = z.infer<typeof ExchangeBeadSchema>;
+
+export const BeadFileSchema = z.object({
+  schemaVersion: z.literal(BEAD_FILE_VERSION),
+  bead: ExchangeBeadSchema,
+});
+export type BeadFile = z.infer<typeof BeadFileSchema>;
+
+/**
+ * The published JSON Schema of a bead file (draft 2020-12), generated from the schema that parses it. It describes
+ * what `serialiseBeadFile` writes. Rules between values (a photo's marks belong to a listed photo, ids are unique)
+ * are beyond JSON Schema and checked by `parseBeadFile`.
+ */
+export function beadFileJsonSchema(): Record<string, unknown> {
+  return {
+    ...z.toJSONSchema(BeadFileSchema, { target: "draft-2020-12", io: "output" }),
+    title: "Toeline bead file",
+  };
+}
