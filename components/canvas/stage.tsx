@@ -43,10 +43,11 @@ export function CanvasStage({
           <KonvaImage image={picture} width={photo.widthPx} height={photo.heightPx} listening={false} />
         )}
       </Layer>
-      <Layer {...place}>
+      <Layer {...place} visible={marks.length > 0}>
         <Painting list={marks} />
       </Layer>
-      <Layer {...place}>
+      {/* Hidden when empty: a browser that paints without a graphics card keeps showing a frame that was only cleared. */}
+      <Layer {...place} visible={draft.length > 0}>
         <Painting list={draft} />
       </Layer>
     </Stage>

@@ -33,6 +33,10 @@ interface Press {
   grip: Grip;
   last: Point;
   moved: boolean;
+  /** Of the press event, ms: a busy phone hands events over late, their own times stay true. */
+  readonly time: number;
+  /** A long press turned it from stretching into placing. */
+  held: boolean;
 }
 
 export interface LoupePlace {
@@ -68,6 +72,7 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     const p = press.current;
     if (!p || p.moved || p.grip.kind !== "stretch") return;
     p.grip = { kind: "place" };
+    p.held = true;
     plan.onDrag(p.grip, dragOf(p));
   });
   useEffect(() => {
@@ -89,7 +94,18 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     const kind: Kind = event.pointerType === "mouse" ? "mouse" : "touch";
     const from = pickPoint(view, at);
     const grip: Grip = event.button === 1 ? { kind: "pan" } : plan.grip(from, REACH[kind]);
-    press.current = { kind, from, fromScreen: at, trail: [from], grip, last: at, moved: false };
+    const time = event.timeStamp;
+    press.current = {
+      kind,
+      from,
+      fromScreen: at,
+      trail: [from],
+      grip,
+      last: at,
+      moved: false,
+      held: false,
+      time,
+    };
     if (kind === "touch" && grip.kind === "stretch") setTouches((count) => count + 1);
     magnify(press.current);
     if (kind === "touch" && grip.kind === "place") plan.onDrag(grip, dragOf(press.current));
@@ -115,7 +131,10 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     }
     const was = p.last;
     p.last = at;
-    p.moved ||= distance(at, p.fromScreen) > SLOP[p.kind];
+    const moves = distance(at, p.fromScreen) > SLOP[p.kind];
+    // It left before the time of a long press was up, whenever we were told: a drag after all.
+    if (moves && !p.moved && p.held && event.timeStamp - p.time < HOLD_MS) p.grip = { kind: "stretch" };
+    p.moved ||= moves;
     if (!p.moved && p.grip.kind !== "place") return;
     if (p.grip.kind === "pan") return panBy(subtract(at, was));
     p.trail.push(pickPoint(view, at));
@@ -123,8 +142,7 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     magnify(p);
   };
 
-  const tapAt = (p: Press) => {
-    const now = performance.now();
+  const tapAt = (p: Press, now: number) => {
     const before = lastTap.current;
     const double = before !== null && now - before.time < DOUBLE_MS && distance(before.at, p.last) < 24;
     lastTap.current = double ? null : { at: p.last, time: now };
@@ -138,7 +156,7 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
     if (!p) return;
     endPress();
     if (p.moved) plan.onRelease(p.grip, dragOf(p), REACH[p.kind]);
-    else tapAt(p);
+    else tapAt(p, event.timeStamp);
   };
 
   const onPointerCancel = (event: PointerEvent<HTMLElement>) => {
