@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import { BeadCanvas, MarkCard, type Tool } from "@/components/canvas";
+import { BeadCanvas, MarkCard, ToolBar, type Tool } from "@/components/canvas";
 import type { Action, Mark, MarkShapeData } from "@/lib/marks";
 import { markLabel, scaleText, sizeText, statedLengthText } from "@/lib/report";
 import { photoRoles } from "@/lib/assess";
@@ -56,11 +56,22 @@ export function PhotoSection({
   const selected = drawing.marks.findIndex((mark) => mark.id === selectedId);
   const act = (action: Action) => dispatch({ type: "draw", photoId: photo.id, action });
   const mark = drawing.marks[selected];
+  const suggested = [...new Set(drawing.marks.map((one) => one.imperfection))];
 
   return (
     <div className={styles.stack}>
       <BeadNames state={state} dispatch={dispatch} number={number} />
       <div className={styles.board}>
+        <ToolBar
+          tool={tool}
+          onToolChange={setTool}
+          canUndo={photo.history.past.length > 0}
+          canRedo={photo.history.future.length > 0}
+          onUndo={() => act({ type: "undo" })}
+          onRedo={() => act({ type: "redo" })}
+          hasScale={drawing.scale !== null}
+          hasWeldLine={drawing.weldLine !== null}
+        />
         <div className={styles.canvas}>
           <BeadCanvas
             key={photo.id}
@@ -82,7 +93,7 @@ export function PhotoSection({
             scaleLabel={scaleText(drawing.scale, units)}
             onScalePicked={(a, b) => setPicks({ a, b })}
             onScaleCancelled={() => setPicks(null)}
-            suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
+            suggested={suggested}
           />
         </div>
       </div>

@@ -27,9 +27,8 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
           A qualified inspector sees this bead before anything is changed or repaired.
         </p>
       )}
-      <Photos sheet={sheet} />
-      <div className={styles.columns}>
-        <Marks sheet={sheet} />
+      <div className={styles.top}>
+        <Photos sheet={sheet} />
         <section>
           <h2>How it was run</h2>
           {sheet.setup.length === 0 ? (
@@ -53,6 +52,7 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
           )}
         </section>
       </div>
+      <Marks sheet={sheet} />
       {sheet.change && (
         <section className={styles.change}>
           <h2>Change this one thing</h2>
@@ -126,6 +126,7 @@ function Marks({ sheet }: { sheet: SheetDocument }) {
             <tr>
               <th scope="col">Mark</th>
               <th scope="col">Imperfection</th>
+              <th scope="col">ISO 6520-1</th>
               <th scope="col">Where</th>
               <th scope="col">Size</th>
             </tr>
@@ -136,9 +137,9 @@ function Marks({ sheet }: { sheet: SheetDocument }) {
                 <td>{sheet.photos.length > 1 ? `${mark.photo}.${mark.number}` : mark.number}</td>
                 <td>
                   {mark.name}
-                  {mark.iso6520 && <small> ISO 6520-1: {mark.iso6520}</small>}
                   {mark.note && <small> {mark.note}</small>}
                 </td>
+                <td>{mark.iso6520}</td>
                 <td>{mark.place}</td>
                 <td className={styles.size}>{mark.size}</td>
               </tr>

@@ -14,7 +14,7 @@ export function Header({ children }: { children?: ReactNode }) {
             <circle cx="9" cy="20" r="3.2" fill="#fff" />
             <circle cx="31" cy="20" r="3.2" fill="#fff" />
           </svg>
-          Toeline
+          <span className={styles.word}>Toeline</span>
         </Link>
         <div className={styles.slot}>{children}</div>
       </div>

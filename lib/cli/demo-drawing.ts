@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { RunSetupSchema } from "@/lib/setup";
-import { imperfectionIds, places, stretches } from "@/lib/trade";
+import { imperfectionIds, imperfections, places, stretches } from "@/lib/trade";
 import { emptyDrawing, type Drawing, type Mark, type MarkShapeData } from "@/lib/marks";
 
 const PixelSchema = z.tuple([z.number(), z.number()]);
@@ -66,6 +66,7 @@ export function demoDrawing(truth: DemoTruth): Drawing {
 function demoShape({ kind, closed, outlinePx }: DemoTruth["imperfections"][number]): MarkShapeData {
   const points = thin(outlinePx, MOST_POINTS).map(point);
   if (!closed && points.length >= 2) return { kind: "line", points };
+  if (imperfections[kind].usualShape === "line" && outlinePx.length >= 6) return middleLine(outlinePx);
   const middle = {
     x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
     y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
@@ -76,6 +77,16 @@ function demoShape({ kind, closed, outlinePx }: DemoTruth["imperfections"][numbe
   const radius =
     points.reduce((sum, { x, y }) => sum + Math.hypot(x - middle.x, y - middle.y), 0) / points.length;
   return { kind: "point", at: middle, radius };
+}
+
+/** Along a band drawn forth on one edge and back on the other: half way between the two. */
+function middleLine(outlinePx: readonly Pixel[]): MarkShapeData {
+  const half = Math.floor(outlinePx.length / 2);
+  const middle = outlinePx.slice(0, half).map(([x, y], k) => {
+    const [otherX, otherY] = outlinePx[outlinePx.length - 1 - k] ?? [x, y];
+    return { x: (x + otherX) / 2, y: (y + otherY) / 2 };
+  });
+  return { kind: "line", points: thin(middle, 8) };
 }
 
 /** The two key points of the scale object that lie farthest apart, with their true distance. */

@@ -35,6 +35,11 @@ function quantityText(name: string, quantity: Quantity | null, units: UnitPrefer
   return [name, size, quantity.source === "gauge" ? "(gauge)" : ""].filter(Boolean).join(" ");
 }
 
+/** A long outline has no diameter worth stating, although a circle of its area could be worked out. */
+function isRound({ lengthMm, diameterMm }: MeasuredMark): boolean {
+  return diameterMm !== null && (lengthMm === null || lengthMm.value < 1.6 * diameterMm.value);
+}
+
 /**
  * The sizes of a mark in one line; "no scale" when the photo has none and no gauge has been used, never pixels.
  * Empty for a bare spot, which has no size to state.
@@ -43,7 +48,7 @@ export function sizeText(measured: MeasuredMark | null, units: UnitPreferences):
   if (measured === null) return "";
   const parts = [
     quantityText("", measured.lengthMm, units),
-    quantityText("⌀", measured.diameterMm, units),
+    isRound(measured) ? quantityText("⌀", measured.diameterMm, units) : "",
     quantityText("deep", measured.depthMm, units),
     quantityText("high", measured.heightMm, units),
     measured.areaMm2 ? areaText(measured.areaMm2, units) : "",
@@ -54,8 +59,10 @@ export function sizeText(measured: MeasuredMark | null, units: UnitPreferences):
 
 /** The words at a mark on the photo, on screen and on paper alike. */
 export function markLabel(mark: Mark, measured: MeasuredMark | null, units: UnitPreferences): string {
-  const length = measured?.lengthMm ?? measured?.diameterMm ?? null;
-  return [markName(mark), length ? lengthText(length.value, units) : ""].filter(Boolean).join(" ");
+  const size = measured?.lengthMm ?? measured?.diameterMm ?? null;
+  return [markName(mark), size ? lengthText(size.value, units, size.expandedUncertainty) : ""]
+    .filter(Boolean)
+    .join(" ");
 }
 
 /** The words at the scale on the photo. */

@@ -202,6 +202,11 @@ function sheetVerdict(
   };
 }
 
+/** What nobody looked for stands in one line of its own; a clause each would bury the ones that were read. */
+function isWorthALine(row: VerdictRow): boolean {
+  return row.result !== "not-applicable" && row.reason !== "not-looked-for";
+}
+
 function sheetClause(row: VerdictRow, units: UnitPreferences): SheetClause {
   return {
     result: resultWords[row.result],
