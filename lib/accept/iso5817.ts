@@ -1,6 +1,6 @@
 import type { Confidence, Source } from "@/lib/base";
 import { undecided } from "./settings";
-import type { CriteriaSet, Criterion } from "./rule";
+import type { Condition, CriteriaSet, Criterion } from "./rule";
 import { isoItems, type IsoItem, type IsoLevel } from "./tables/iso5817-items";
 
 const edition = "2014";
@@ -23,12 +23,19 @@ function criterion({ item, ...rest }: IsoItem, level: IsoLevel): Criterion {
     ...rest,
     id: `iso-${level.toLowerCase()}-${item}-${rest.id}`,
     clause,
-    variants: rest.variants.map(({ when, [level]: [confidence, ...tests] }) => ({
-      when,
-      tests,
-      source: source(clause, confidence),
-    })),
+    // Only level D leaves arc strikes to a decision; the others go straight to the last variant.
+    variants: rest.variants
+      .filter(({ when }) => level === "D" || !asksForArcStrikes(when))
+      .map(({ when, [level]: [confidence, ...tests] }) => ({
+        when,
+        tests,
+        source: source(clause, confidence),
+      })),
   };
+}
+
+function asksForArcStrikes(when: readonly Condition[]): boolean {
+  return when.some((condition) => "setting" in condition && condition.setting === "arcStrikes");
 }
 
 /** ISO 5817 at one quality level. */

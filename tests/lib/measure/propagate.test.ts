@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { calibrate, defaultMeasureOptions, mapPoint, measureLength, type MeasureOptions } from "@/lib/measure";
+import {
+  calibrate,
+  defaultMeasureOptions,
+  mapPoint,
+  measureLength,
+  type MeasureOptions,
+} from "@/lib/measure";
 
 /** Nothing but the picks is uncertain. */
 const picksOnly: MeasureOptions = {
