@@ -113,13 +113,32 @@ const forbiddenPackages = /^(node:|fs$|path$|react|konva|react-konva|next|@prism
 function impurities(file: string, text: string): string[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
   const found: string[] = [];
+  // A room may call a process window `window`: a name the file declares itself is its own.
+  const declared = declaredNames(source);
   const visit = (node: ts.Node): void => {
-    if (ts.isIdentifier(node) && forbiddenNames.has(node.text) && isFreeValue(node)) found.push(node.text);
+    if (
+      ts.isIdentifier(node) &&
+      forbiddenNames.has(node.text) &&
+      !declared.has(node.text) &&
+      isFreeValue(node)
+    )
+      found.push(node.text);
     if (ts.isPropertyAccessExpression(node) && node.getText() === "Math.random") found.push("Math.random");
     ts.forEachChild(node, visit);
   };
   visit(source);
   return found;
+}
+
+function declaredNames(source: ts.SourceFile): ReadonlySet<string> {
+  const names = new Set<string>();
+  const visit = (node: ts.Node): void => {
+    const declares = ts.isParameter(node) || ts.isVariableDeclaration(node) || ts.isBindingElement(node);
+    if (declares && ts.isIdentifier(node.name)) names.add(node.name.text);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return names;
 }
 
 function isFreeValue(node: ts.Identifier): boolean {
@@ -197,6 +216,8 @@ describe("pure rooms", () => {
       impurities("x.ts", "const a = Math.random(); const b = new Date(); console.log(process.env)"),
     ).toEqual(["Math.random", "Date", "console", "process"]);
     expect(impurities("x.ts", "const a = { process: 1 }; a.process")).toEqual([]);
+    expect(impurities("x.ts", "const f = (window: { low: number }) => window.low")).toEqual([]);
+    expect(impurities("x.ts", "window.close()")).toEqual(["window"]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { MarkOverlay } from "@/components/canvas";
-import { scene } from "@/lib/marks";
+import { fitLabels, scene } from "@/lib/marks";
 import type { SheetCause, SheetDocument } from "@/lib/report";
 import styles from "./sheet.module.css";
 
@@ -84,6 +84,15 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
   );
 }
 
+/** Screen units across the printed photo: its numbers come out about 2.5 mm high on A4. */
+const ACROSS = 620;
+
+/** The scene of the screen, without the words that would lie on each other at this size; the table has them all. */
+function printedScene({ drawing, labels, scaleLabel, widthPx }: SheetDocument["photos"][number]) {
+  const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
+  return fitLabels(shapes, widthPx / ACROSS, null);
+}
+
 function Photos({ sheet }: { sheet: SheetDocument }) {
   if (sheet.photos.length === 0) return null;
   return (
@@ -96,13 +105,10 @@ function Photos({ sheet }: { sheet: SheetDocument }) {
               alt={`Photo ${index + 1} of the bead, ${photo.role}`}
             />
             <MarkOverlay
-              scene={scene(photo.drawing, {
-                labels: (mark) => photo.labels[mark.id] ?? "",
-                scaleLabel: photo.scaleLabel,
-                widthPx: photo.widthPx,
-              })}
+              scene={printedScene(photo)}
               widthPx={photo.widthPx}
               heightPx={photo.heightPx}
+              acrossUnits={ACROSS}
             />
           </div>
           <figcaption>

@@ -196,9 +196,7 @@ function sheetVerdict(
       .filter(({ quantity }) => quantity !== "look")
       .map((one) => missingSentence(one, (id) => numbers.get(id) ?? null)),
     notLookedFor: verdict.notLookedFor.map((id) => imperfections[id].name),
-    clauses: verdict.rows
-      .filter((row) => row.result !== "not-applicable")
-      .map((row) => sheetClause(row, units)),
+    clauses: verdict.rows.filter(isWorthALine).map((row) => sheetClause(row, units)),
   };
 }
 
