@@ -12,11 +12,12 @@ export interface CausesPanelProps {
   readonly diagnosis: Diagnosis;
   readonly answers: Readonly<Record<string, string>>;
   readonly units: UnitPreferences;
-  readonly onAnswer: (checkId: string, answerId: string | null) => void;
+  readonly onAnswer: (check: Check, answerId: string) => void;
+  readonly onForgetAnswers: () => void;
 }
 
 /** From the one change to try down to what it all rests on. */
-export function CausesPanel({ diagnosis, answers, units, onAnswer }: CausesPanelProps) {
+export function CausesPanel({ diagnosis, answers, units, onAnswer, onForgetAnswers }: CausesPanelProps) {
   const { causes, firstChange, nextChanges, checks, contradictions, cautions } = diagnosis;
   const stops = cautions.filter((caution) => caution.level === "stop");
   return (
@@ -35,7 +36,7 @@ export function CausesPanel({ diagnosis, answers, units, onAnswer }: CausesPanel
       {causes.length > 0 && <Causes causes={causes} units={units} />}
       {checks.length > 0 && <Checks checks={checks} answers={answers} onAnswer={onAnswer} />}
       {Object.keys(answers).length > 0 && (
-        <Button onClick={() => Object.keys(answers).forEach((id) => onAnswer(id, null))}>
+        <Button onClick={onForgetAnswers}>
           Take back{" "}
           {Object.keys(answers).length === 1 ? "the answer" : `all ${Object.keys(answers).length} answers`}
         </Button>
@@ -185,6 +186,8 @@ function CauseRow({ cause, units, open }: { cause: RankedCause; units: UnitPrefe
   );
 }
 
+const WHY_SHOWN = 4;
+
 function WhyList({
   title,
   items,
@@ -195,30 +198,46 @@ function WhyList({
   units: UnitPreferences;
 }) {
   if (items.length === 0) return null;
+  const rest = items.slice(WHY_SHOWN);
   return (
     <div>
       <h4>{title}</h4>
-      <ul className={styles.why}>
-        {items.map((item) => (
-          <li key={item.key}>
-            {item.sentence}
-            {item.amounts.length > 0 && (
-              <span className={styles.amounts}>
-                {" "}
-                {item.amounts.map((amount) => amountText(amount, units)).join(", ")}
-              </span>
-            )}
-            <span className={styles.source}>
-              {" "}
-              {item.source.document}
-              {item.sources.length > 1 && ` and ${item.sources.length - 1} more`}
-              {needsCheck(item.source) && ` (${confidenceWords[item.source.confidence]})`}
-            </span>
-          </li>
-        ))}
-      </ul>
+      <WhyItems items={items.slice(0, WHY_SHOWN)} units={units} />
+      {rest.length > 0 && (
+        <details className={styles.rest}>
+          <summary>{rest.length} lighter ones</summary>
+          <WhyItems items={rest} units={units} />
+        </details>
+      )}
     </div>
   );
+}
+
+function WhyItems({ items, units }: { items: readonly WhyItem[]; units: UnitPreferences }) {
+  return (
+    <ul className={styles.why}>
+      {items.map((item) => (
+        <li key={item.key}>
+          {item.sentence}
+          {item.amounts.length > 0 && (
+            <span className={styles.amounts}>
+              {" "}
+              {item.amounts.map((amount) => amountText(amount, units)).join(", ")}
+            </span>
+          )}
+          <span className={styles.source}> {whyBasis(item)}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** What a weight rests on: the document, how many more, and how sure it is where that is not "read in it". */
+function whyBasis({ source, sources }: WhyItem): string {
+  const doubt = needsCheck(source) ? confidenceWords[source.confidence] : "";
+  if (source.confidence === "own-estimate") return doubt;
+  const more = sources.length > 1 ? ` and ${sources.length - 1} more` : "";
+  return `${source.document}${more}${doubt && ` (${doubt})`}`;
 }
 
 function Checks({
@@ -246,7 +265,7 @@ function Checks({
                 <Button
                   key={answer.id}
                   aria-pressed={answers[check.id] === answer.id}
-                  onClick={() => onAnswer(check.id, answer.id)}
+                  onClick={() => onAnswer(check, answer.id)}
                 >
                   {answer.text}
                 </Button>

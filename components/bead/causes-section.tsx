@@ -1,17 +1,30 @@
 "use client";
 
 import { Panel } from "@/components/ui";
+import { diagnoseSentences, type Check } from "@/lib/diagnose";
 import { CausesPanel } from "./causes-panel";
 import type { BenchProps } from "./shared";
 
 /** Causes on the workbench: nothing to say yet, or the panel with its answers wired to the bead. */
-export function CausesSection({ state, dispatch, assessment, units }: BenchProps) {
+export function CausesSection({
+  state,
+  dispatch,
+  assessment,
+  units,
+  onGoMark,
+}: BenchProps & { onGoMark: () => void }) {
   const { diagnosis } = assessment;
-  const { answers } = state.judgement;
+  const { answers, lookedFor } = state.judgement;
   const somethingSaid =
     state.setup.process !== null || state.photos.some((photo) => photo.history.present.marks.length > 0);
-  if (!diagnosis.ok)
-    return <Panel tone="bronze">These records could not be weighed: {diagnosis.issues[0]?.code}.</Panel>;
+  if (!diagnosis.ok) {
+    const [first] = diagnosis.issues;
+    return (
+      <Panel tone="bronze">
+        {first ? diagnoseSentences[first.code](first.data) : "These records could not be weighed."}
+      </Panel>
+    );
+  }
   if (!somethingSaid) {
     return (
       <Panel tone="straw" title="Nothing to weigh yet">
@@ -21,18 +34,23 @@ export function CausesSection({ state, dispatch, assessment, units }: BenchProps
       </Panel>
     );
   }
+
+  /** A look that found nothing is a tick; one that found something is a mark, and marks are drawn on the photo. */
+  function answer(check: Check, answerId: string) {
+    if (check.imperfection === null) {
+      return dispatch({ type: "judgement", change: { answers: { ...answers, [check.id]: answerId } } });
+    }
+    if (answerId !== "absent") return onGoMark();
+    dispatch({ type: "judgement", change: { lookedFor: [...new Set([...lookedFor, check.imperfection])] } });
+  }
+
   return (
     <CausesPanel
       diagnosis={diagnosis.value}
       answers={answers}
       units={units}
-      onAnswer={(check, answer) => {
-        const { [check]: _gone, ...rest } = answers;
-        dispatch({
-          type: "judgement",
-          change: { answers: answer === null ? rest : { ...rest, [check]: answer } },
-        });
-      }}
+      onAnswer={answer}
+      onForgetAnswers={() => dispatch({ type: "judgement", change: { answers: {} } })}
     />
   );
 }

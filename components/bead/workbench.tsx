@@ -103,7 +103,7 @@ export function Workbench({
             {beside === "setup" && (
               <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />
             )}
-            {beside === "causes" && <CausesSection {...shared} />}
+            {beside === "causes" && <CausesSection {...shared} onGoMark={() => setSection("photo")} />}
             {beside === "verdict" && <VerdictSection {...shared} />}
           </div>
         </section>

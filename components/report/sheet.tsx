@@ -57,7 +57,8 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
         <section className={styles.change}>
           <h2>Change this one thing</h2>
           <p className={styles.changeSentence}>
-            {sheet.change.sentence} {sheet.change.step}
+            {sheet.change.sentence}
+            {sheet.change.step && <span> {sheet.change.step}.</span>}
           </p>
           <p>{sheet.change.reason}</p>
           {sheet.nextChanges.length > 0 && (

@@ -45,14 +45,14 @@ export function amountText(amount: Amount, units: UnitPreferences): string {
   return amount.relativeError ? `${text}, give or take ${Math.round(amount.relativeError * 100)} %` : text;
 }
 
-/** The step itself: "from 25 mm down to 19 mm", "DCEP to DCEN", or nothing where there is no number. */
+/** The step itself: "Stick-out from 25 mm down to 19 mm", "From DCEP to DCEN", or nothing where there is no number. */
 export function changeText(change: Change, units: UnitPreferences): string {
   const { quantity, unitKind, fromSi, toSi, fromText, toText, direction } = change;
   if (toText !== null) return fromText === null ? `To ${toText}` : `From ${fromText} to ${toText}`;
   if (toSi === null || unitKind === null) return "";
+  const name = quantity === null ? "" : `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)} `;
   const to = valueText(toSi, unitKind, units);
-  const name = quantity ?? "";
-  if (fromSi === null) return `${name} to ${to}`.trim();
+  if (fromSi === null) return `${name}to ${to}`;
   const way = direction === "lower" ? "down to" : direction === "raise" ? "up to" : "to";
-  return `${name} from ${valueText(fromSi, unitKind, units)} ${way} ${to}`.trim();
+  return `${name}from ${valueText(fromSi, unitKind, units)} ${way} ${to}`;
 }

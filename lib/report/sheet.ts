@@ -109,7 +109,7 @@ export function sheetDocument(bead: SheetBead, units: UnitPreferences): SheetDoc
     nextChanges: (diagnosis?.nextChanges ?? [])
       .slice(0, 2)
       .map((change) => [change.sentence, changeText(change, units)].filter(Boolean).join(" ")),
-    causes: (diagnosis?.causes ?? []).slice(0, 3).map(sheetCause),
+    causes: (diagnosis?.causes ?? []).slice(0, 3).map((cause, rank) => sheetCause(cause, rank === 0 ? 3 : 1)),
     verdict: verdict && sheetVerdict(verdict, content, assessment, units),
     note: content.judgement.note,
     cautions: cautionLines,
@@ -159,11 +159,12 @@ function sheetChange(change: Change, units: UnitPreferences): NonNullable<SheetD
   return { sentence: change.sentence, step: changeText(change, units), reason: change.reason.sentence };
 }
 
-function sheetCause(cause: RankedCause): SheetCause {
+/** What speaks most for and against it, as many of each as `most`. */
+function sheetCause(cause: RankedCause, most: number): SheetCause {
   const lines = (direction: "for" | "against") =>
     cause.why
       .filter((item) => item.direction === direction)
-      .slice(0, 3)
+      .slice(0, most)
       .map((item) =>
         needsCheck(item.source)
           ? `${item.sentence} (${confidenceWords[item.source.confidence]})`

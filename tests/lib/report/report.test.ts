@@ -56,8 +56,8 @@ describe("changes in words", () => {
   } as Change;
 
   it("name both ends and the way", () => {
-    expect(changeText(change, metric)).toBe("stick-out from 32 mm down to 19 mm");
-    expect(changeText({ ...change, fromSi: null }, metric)).toBe("stick-out to 19 mm");
+    expect(changeText(change, metric)).toBe("Stick-out from 32 mm down to 19 mm");
+    expect(changeText({ ...change, fromSi: null }, metric)).toBe("Stick-out to 19 mm");
     expect(changeText({ ...change, fromText: "DCEP", toText: "DCEN" }, metric)).toBe("From DCEP to DCEN");
   });
 
