@@ -8,7 +8,9 @@ import { pickPoint } from "./view";
 export const REACH = { touch: 22, mouse: 10 } as const;
 /** CSS pixels a press may wander and still be a tap. */
 const SLOP = { touch: 9, mouse: 3 } as const;
-const HOLD_MS = 350;
+const HOLD_MS = 400;
+/** CSS pixels a finger trembles while it holds still; beyond, it has begun a slow drag. */
+const TREMBLE = 3;
 const DOUBLE_MS = 320;
 
 type Kind = keyof typeof REACH;
@@ -71,6 +73,7 @@ export function usePointers(box: RefObject<HTMLElement | null>, control: ViewCon
   const onHold = useEffectEvent(() => {
     const p = press.current;
     if (!p || p.moved || p.grip.kind !== "stretch") return;
+    if (distance(p.last, p.fromScreen) > TREMBLE) return;
     p.grip = { kind: "place" };
     p.held = true;
     plan.onDrag(p.grip, dragOf(p));

@@ -1,0 +1,78 @@
+import { describe, expect, test } from "vitest";
+import { patternChoices, placeChoices } from "@/components/canvas/mark-words";
+import { pickerGroups } from "@/components/canvas/picker-list";
+import { instruments } from "@/components/canvas/instruments";
+import { tools } from "@/components/canvas/types";
+import { toolWords } from "@/components/canvas/words";
+import { GaugeReadingSchema, groupStyles } from "@/lib/marks";
+import { imperfectionIds, patterns } from "@/lib/trade";
+
+const ids = (choices: readonly { id: string }[]) => choices.map((choice) => choice.id);
+
+describe("places fit the joint", () => {
+  test("a horizontal T has an upper and a lower toe", () => {
+    expect(ids(placeChoices("tee", "horizontal"))).toEqual(
+      expect.arrayContaining(["upper-toe", "lower-toe", "root"]),
+    );
+    expect(ids(placeChoices("tee", "horizontal"))).not.toContain("left-toe");
+  });
+
+  test("a stringer laid flat has a left and a right toe and no root", () => {
+    expect(ids(placeChoices("bead-on-plate", "flat"))).toEqual([
+      "left-toe",
+      "right-toe",
+      "both-toes",
+      "face",
+      "beside",
+    ]);
+  });
+
+  test("when the position is not known, all four toes are offered", () => {
+    expect(ids(placeChoices(null, null))).toEqual(
+      expect.arrayContaining(["upper-toe", "lower-toe", "left-toe", "right-toe"]),
+    );
+  });
+
+  test("what was said before is never lost", () => {
+    expect(ids(placeChoices("tee", "horizontal", "left-toe"))).toContain("left-toe");
+    expect(patternChoices("crack", ["with-soot"])).toContain("with-soot");
+  });
+});
+
+test("every pattern can be ticked somewhere", () => {
+  const offered = new Set(
+    (Object.keys(groupStyles) as (keyof typeof groupStyles)[]).flatMap((group) => patternChoices(group, [])),
+  );
+  expect([...offered].sort()).toEqual([...patterns].sort());
+});
+
+describe("the picker", () => {
+  test("without a word it lists the whole vocabulary once", () => {
+    const rows = pickerGroups("", undefined, []).flatMap((group) => ids(group.rows));
+    expect([...rows].sort()).toEqual([...imperfectionIds].sort());
+  });
+
+  test("finds by bench name, by look and by number", () => {
+    const find = (typed: string) => pickerGroups(typed, "line", ["undercut"]).flatMap((g) => ids(g.rows));
+    expect(find("Suck-Back")).toEqual(["root-concavity"]);
+    expect(find("glassy dark")).toEqual(["trapped-slag"]);
+    expect(find("5071")).toEqual(["misalignment"]);
+    expect(find("zzz")).toEqual([]);
+  });
+
+  test("what is drawn like this comes first in its group", () => {
+    const gas = pickerGroups("", "point", []).find((group) => group.key === "gas");
+    expect(gas?.rows[0]?.usualShape).toBe("point");
+  });
+});
+
+test("each tool has a key of its own", () => {
+  expect(new Set(tools.map((tool) => toolWords[tool].key)).size).toBe(tools.length);
+});
+
+test("every instrument can be stored with a reading", () => {
+  for (const { name, resolutionMm } of instruments) {
+    const reading = { quantity: "depth", valueMm: 0.4, instrument: name, resolutionMm };
+    expect(GaugeReadingSchema.safeParse(reading).data).toEqual(reading);
+  }
+});
