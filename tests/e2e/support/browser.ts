@@ -11,11 +11,19 @@ const installed = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/g
   existsSync(file),
 );
 
+/**
+ * The package's own arguments are for a short-lived function: in one process the whole browser ends with its first
+ * context, and without web security a page of another site could do what ours may.
+ */
+const packagedArgs = chromium.args.filter(
+  (arg) => !/^--(single-process|disable-web-security|disable-site-isolation-trials)$/.test(arg),
+);
+
 export async function openBrowser(): Promise<Browser> {
   return playwright.launch({
     executablePath: installed ?? (await chromium.executablePath()),
     args: [
-      ...(installed ? [] : chromium.args),
+      ...(installed ? [] : packagedArgs),
       "--no-sandbox",
       "--disable-background-networking",
       "--disable-component-update",
