@@ -24,7 +24,7 @@ export interface RenderedScene {
 
 /** The scenario with everything the caller asked for put in its place. */
 export function resolveSpec(params: RenderParams): SceneSpec {
-  const spec = scenarios[params.scenario](params.seed);
+  const spec = scenarios[params.scenario](namedSeed(params.seed, params.scenario));
   const pose = {
     ...spec.pose,
     tiltDeg: params.tiltDeg ?? spec.pose.tiltDeg,

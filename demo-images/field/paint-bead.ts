@@ -102,12 +102,10 @@ function paintHeat(grid: HeightGrid, bead: Bead): void {
     const x = grid.x0 + i * grid.stepMm;
     const out = Math.max(shape.startMm + half - x, x - shape.endMm + half, 0);
     const toes = bead.toesAt(Math.min(shape.endMm - half, Math.max(shape.startMm + half, x)));
-    const left = out > 0 ? middle : (toes?.leftMm ?? middle);
-    const right = out > 0 ? middle : (toes?.rightMm ?? middle);
+    const centre = toes === null ? middle : (toes.leftMm + toes.rightMm) / 2;
+    const reach = toes === null ? half : (toes.rightMm - toes.leftMm) / 2;
     for (let j = 0; j < grid.ny; j++) {
-      const y = grid.y0 + j * grid.stepMm;
-      const across = Math.max(left - y, y - right, 0);
-      const distance = out > 0 ? Math.hypot(out, across) - half : across;
+      const distance = Math.hypot(out, grid.y0 + j * grid.stepMm - centre) - reach;
       if (distance >= HEAT_REACH_MM) continue;
       raiseMask(grid.mask.heat, j * grid.nx + i, 1 - Math.max(0, distance) / HEAT_REACH_MM);
     }

@@ -69,7 +69,8 @@ export function createBead(shape: BeadShape): Bead {
   const s = shape.seed;
   const raggedToe = (x: number, side: number): number =>
     shape.raggedMm *
-    (1.3 * fractalNoise1(x * 0.42, s + 20 + side, 3) +
+    (1.2 * fractalNoise1(x * 0.33, s + 20 + side, 2) +
+      0.9 * fractalNoise1(x * 1.3, s + 24 + side, 2) +
       0.8 *
         (1 - ripples.heightAt(x, side === 0 ? -1 : 1, half) / Math.max(0.02, shape.ripple.heightMm)) *
         0.8);
@@ -78,19 +79,26 @@ export function createBead(shape: BeadShape): Bead {
     ripples,
     toesAt(x) {
       if (x <= shape.startMm || x >= shape.endMm) return null;
-      const full =
-        endFullness(x - shape.startMm, half * (1.05 + 0.2 * noise1(s, 3))) *
-        endFullness(shape.endMm - x, half * 1.15);
+      // No end is a half-circle: each side of it sets off a little earlier or later than the other.
+      const side = (n: number): number => {
+        const lag = half * (0.25 + 0.5 * shape.startLump) * Math.abs(noise1(s * 0.7 + n * 3.3, 3));
+        const start = endFullness(x - shape.startMm - lag, half * (1.05 + 0.2 * noise1(s + n, 4)));
+        return (
+          start * endFullness(shape.endMm - x - 0.12 * half * n, half * (1.05 + 0.15 * noise1(s + n, 6)))
+        );
+      };
+      const coldStart = 1 + 2.4 * Math.exp(-(x - shape.startMm) / 5);
       const centre =
         middle + shape.wanderMm * fractalNoise1(x / shape.wanderLengthMm + 0.37, s + 31, 2) * 1.6;
       const swell =
         1 +
         shape.unevenWidth * 1.7 * fractalNoise1(x / shape.unevenLengthMm, s + 32, 2) +
         0.1 * shape.startLump * Math.exp(-(((x - shape.startMm - half) / half) ** 2));
-      const reach = half * swell * full;
+      const left = side(0);
+      const right = side(1);
       return {
-        leftMm: centre - reach - raggedToe(x, 0) * full,
-        rightMm: centre + reach + raggedToe(x, 1) * full,
+        leftMm: centre - left * (half * swell + raggedToe(x, 0) * coldStart),
+        rightMm: centre + right * (half * swell + raggedToe(x, 1) * coldStart),
       };
     },
     crownAt(x) {

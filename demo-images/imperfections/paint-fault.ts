@@ -1,11 +1,20 @@
+import { paintLackOfFusion, type LackOfFusionOptions } from "./lack-of-fusion";
+import { paintArcStrike, paintWireStub, type ArcStrikeOptions, type WireStubOptions } from "./marks-on-plate";
 import { paintBurnThrough, type BurnThroughOptions } from "./burn-through";
 import { paintCraterCrack, paintLongitudinalCrack, paintTransverseCrack } from "./crack";
 import type { ImperfectionId } from "@/lib/trade";
 import type { PlanPoint, SceneDraft } from "./draft";
 import { paintOverlap, type OverlapOptions } from "./overlap";
-import { paintPorosity, type PorosityOptions } from "./pore";
+import { paintCraterPipe, paintPorosity, type PorosityOptions } from "./pore";
 import { paintIsland, paintSlagLine, paintStuckSlag, type IslandOptions } from "./slag";
-import { recordBand, recordOpenCrater, recordTemperColour } from "./shape-faults";
+import {
+  recordBand,
+  recordOpenCrater,
+  recordPoorStart,
+  recordRootStretch,
+  type RootStretch,
+  recordTemperColour,
+} from "./shape-faults";
 import { paintSoot, type SootOptions } from "./soot";
 import { paintSpatter, type SpatterOptions } from "./spatter";
 import { paintUndercut, type UndercutOptions } from "./undercut";
@@ -49,9 +58,21 @@ export type Fault =
       readonly seed: number;
     }
   | ({ readonly kind: "soot" } & SootOptions)
+  | ({ readonly kind: "lack-of-fusion" } & LackOfFusionOptions)
+  | ({ readonly kind: "arc-strike" } & ArcStrikeOptions)
+  | ({ readonly kind: "wire-stub" } & WireStubOptions)
+  | { readonly kind: "crater-pipe"; readonly diameterMm: number; readonly seed: number }
+  | { readonly kind: "poor-start"; readonly lengthMm: number }
+  | ({ readonly kind: "root-stretch" } & RootStretch)
   | { readonly kind: "open-crater" }
   | { readonly kind: "temper-colour"; readonly reachMm: number; readonly seed: number }
-  | { readonly kind: "bead-shape"; readonly id: ImperfectionId; readonly sizes: Record<string, number> };
+  | {
+      readonly kind: "bead-shape";
+      readonly id: ImperfectionId;
+      readonly sizes: Record<string, number>;
+      readonly fromMm?: number;
+      readonly toMm?: number;
+    };
 
 export function paintFault(draft: SceneDraft, fault: Fault): void {
   switch (fault.kind) {
@@ -84,11 +105,23 @@ export function paintFault(draft: SceneDraft, fault: Fault): void {
       return paintTransverseCrack(draft, fault);
     case "soot":
       return paintSoot(draft, fault);
+    case "lack-of-fusion":
+      return paintLackOfFusion(draft, fault);
+    case "arc-strike":
+      return paintArcStrike(draft, fault);
+    case "wire-stub":
+      return paintWireStub(draft, fault);
+    case "crater-pipe":
+      return paintCraterPipe(draft, fault.diameterMm, fault.seed);
+    case "poor-start":
+      return recordPoorStart(draft, fault.lengthMm);
+    case "root-stretch":
+      return recordRootStretch(draft, fault);
     case "open-crater":
       return recordOpenCrater(draft);
     case "temper-colour":
       return recordTemperColour(draft, fault.reachMm);
     case "bead-shape":
-      return recordBand(draft, fault.id, 0, fault.sizes);
+      return recordBand(draft, fault.id, 0, fault.sizes, fault);
   }
 }

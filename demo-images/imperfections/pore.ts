@@ -82,3 +82,12 @@ export function paintPorosity(draft: SceneDraft, options: PorosityOptions): void
     paintPore(draft, pore, random, "surface-porosity");
   }
 }
+
+/** One deep hole at the bottom of the end crater. */
+export function paintCraterPipe(draft: SceneDraft, diameterMm: number, seed: number): void {
+  const bead = lastBead(draft);
+  const half = (bead.shape.rightMm - bead.shape.leftMm) / 2;
+  const x = bead.shape.endMm - 1.25 * half;
+  const pore = { x, y: centreAt(bead, x), diameterMm, depthMm: 2.4 };
+  paintPore(draft, pore, createRandom(seed), "crater-pipe");
+}

@@ -29,17 +29,20 @@ export function recordTemperColour(draft: SceneDraft, reachMm: number): void {
   recordBand(draft, "temper-colour", reachMm, { reachMm });
 }
 
-/** An imperfection of the bead's whole shape: its outline is the bead itself, widened by `outMm`. */
+/** An imperfection of the bead's whole shape, or of a stretch of it: the bead itself, widened by `outMm`. */
 export function recordBand(
   draft: SceneDraft,
   kind: ImperfectionId,
   outMm: number,
   sizes: Record<string, number>,
+  limits: { readonly fromMm?: number; readonly toMm?: number } = {},
 ): void {
   const bead = lastBead(draft);
   const left: PlanPoint[] = [];
   const right: PlanPoint[] = [];
-  for (let x = bead.shape.startMm + 0.5; x < bead.shape.endMm; x += 1) {
+  const from = limits.fromMm ?? bead.shape.startMm + 0.5;
+  const to = limits.toMm ?? bead.shape.endMm;
+  for (let x = from; x < to; x += 1) {
     const toes = bead.toesAt(x);
     if (toes === null) continue;
     left.push([x, toes.leftMm - outMm]);
@@ -51,6 +54,38 @@ export function recordBand(
     closed: true,
     sizes,
     place: "face",
-    stretch: "whole-length",
+    stretch: limits.fromMm === undefined ? "whole-length" : "run",
+  });
+}
+
+/** The lump or the cold, ragged first millimetres of the last bead, as laid. */
+export function recordPoorStart(draft: SceneDraft, lengthMm: number): void {
+  const { startMm } = lastBead(draft).shape;
+  recordBand(draft, "poor-start", 0, { lengthMm }, { fromMm: startMm + 0.3, toMm: startMm + lengthMm });
+}
+
+export interface RootStretch {
+  readonly id: ImperfectionId;
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly halfWidthMm: number;
+  readonly sizes: Record<string, number>;
+}
+
+/** A stretch of the root as seen from the back, about the joint line y = 0. */
+export function recordRootStretch(draft: SceneDraft, stretch: RootStretch): void {
+  const { fromMm, toMm, halfWidthMm: half } = stretch;
+  draft.records.push({
+    kind: stretch.id,
+    outline: [
+      [fromMm, -half],
+      [toMm, -half],
+      [toMm, half],
+      [fromMm, half],
+    ],
+    closed: true,
+    sizes: stretch.sizes,
+    place: "root",
+    stretch: "run",
   });
 }

@@ -16,14 +16,17 @@ export function paintSoot(draft: SceneDraft, options: SootOptions): void {
   const bead = lastBead(draft);
   const { grid } = draft;
   const { startMm, endMm, leftMm, rightMm } = bead.shape;
+  const half = (rightMm - leftMm) / 2;
   for (let i = 0; i < grid.nx; i++) {
     const x = grid.x0 + i * grid.stepMm;
-    const along = Math.max(startMm - x, x - endMm, 0);
-    const toes = bead.toesAt(x) ?? { leftMm: (leftMm + rightMm) / 2, rightMm: (leftMm + rightMm) / 2 };
+    // Beyond its ends the weld is taken as a point in its middle, so that the cloud closes round it without a seam.
+    const along = Math.max(startMm + half - x, x - endMm + half, 0);
+    const toes = bead.toesAt(Math.min(endMm - half, Math.max(startMm + half, x)));
+    const middle = toes === null ? 0 : (toes.leftMm + toes.rightMm) / 2;
+    const reach = toes === null ? half : (toes.rightMm - toes.leftMm) / 2;
     for (let j = 0; j < grid.ny; j++) {
       const y = grid.y0 + j * grid.stepMm;
-      const across = Math.max(toes.leftMm - y, y - toes.rightMm, 0);
-      const d = Math.hypot(along, across) / options.reachMm;
+      const d = Math.max(0, Math.hypot(along, y - middle) - reach) / options.reachMm;
       if (d > 2) continue;
       const k = j * grid.nx + i;
       const cloud = fractalNoise2(x * 0.09, y * 0.2, options.seed, 4);

@@ -12,7 +12,7 @@ export interface SpatterOptions {
   readonly seed: number;
 }
 
-export const usualSpatter = { medianMm: 0.95, spread: 0.5, leastMm: 0.3, mostMm: 3 } as const;
+export const usualSpatter = { medianMm: 0.95, spread: 0.55, leastMm: 0.25, mostMm: 3 } as const;
 
 /** Balls of metal stuck to plate and bead: more near the toes, each sunk a little and a bit out of round. */
 export function paintSpatter(draft: SceneDraft, options: SpatterOptions): void {
@@ -35,7 +35,7 @@ export function paintSpatter(draft: SceneDraft, options: SpatterOptions): void {
     );
     const radius = diameterMm / 2;
     const sunk = random.between(0.3, 0.75);
-    const stretch = random.between(1, 1.25);
+    const stretch = 1 + 0.45 * random.next() ** 3;
     const turn = random.between(0, Math.PI);
     const shade = random.between(0.05, 1);
     if (
@@ -51,10 +51,10 @@ export function paintSpatter(draft: SceneDraft, options: SpatterOptions): void {
     forEachPoint(grid, box, (k, px, py) => {
       const a = (px - x) * Math.cos(turn) + (py - y) * Math.sin(turn);
       const b = (py - y) * Math.cos(turn) - (px - x) * Math.sin(turn);
-      const lump = 1 + 0.1 * noise2(px * (1.3 / radius) + n, py * (1.3 / radius), options.seed);
+      const lump = 1 + 0.07 * noise2(px * (1.3 / radius) + n, py * (1.3 / radius), options.seed);
       const r = (Math.hypot(a / stretch, b * Math.sqrt(stretch)) / radius) * lump;
       if (r < 1) {
-        const top = ground + tilt * (py - y) + radius * (Math.sqrt(1 - r * r * 0.96) - 0.1 - 0.75 * sunk);
+        const top = ground + tilt * (py - y) + radius * (Math.sqrt(1 - r * r * 0.985) + 0.25 - 0.8 * sunk);
         if (top > grid.h[k]!) grid.h[k] = top;
         raiseMask(grid.mask.spatter, k, shade);
       } else if (r < 1.7) {

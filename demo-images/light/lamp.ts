@@ -34,19 +34,22 @@ interface LampRow {
 const rows: Readonly<Record<Lighting, readonly LampRow[]>> = {
   overhead: [
     { from: [-0.35, 0.5, 0.9], sharpness: 22, power: 1.5, warmth: -0.02, castsShadow: true },
-    { from: [0.65, 0.15, 0.8], sharpness: 40, power: 0.6, warmth: -0.04 },
+    { from: [0.65, 0.15, 0.8], sharpness: 40, power: 0.45, warmth: -0.04 },
+    { from: [0.2, 0.55, 0.95], sharpness: 420, power: 0.45, warmth: -0.03 },
     { from: [0.1, -0.9, 0.6], sharpness: 3, power: 0.22, warmth: 0.06 },
     { from: [-0.95, -0.1, 0.3], sharpness: 6, power: 0.25, warmth: 0.02 },
   ],
   window: [
     { from: [-0.85, 0.45, 0.55], sharpness: 14, power: 1.7, warmth: -0.12, castsShadow: true },
-    { from: [-0.5, 0.8, 0.7], sharpness: 40, power: 0.4, warmth: -0.1 },
+    { from: [-0.5, 0.8, 0.7], sharpness: 40, power: 0.35, warmth: -0.1 },
+    { from: [0.3, 0.4, 1], sharpness: 420, power: 0.35, warmth: 0.05 },
     { from: [0.9, -0.1, 0.4], sharpness: 4, power: 0.22, warmth: 0.12 },
     { from: [0.1, 0.2, 1], sharpness: 5, power: 0.2, warmth: 0 },
   ],
   raking: [
     { from: [-0.9, 0.35, 0.3], sharpness: 90, power: 1.7, warmth: 0.1, castsShadow: true },
-    { from: [0.3, 0.6, 0.8], sharpness: 8, power: 0.4, warmth: -0.06 },
+    { from: [0.3, 0.6, 0.8], sharpness: 8, power: 0.35, warmth: -0.06 },
+    { from: [-0.1, 0.7, 0.9], sharpness: 420, power: 0.3, warmth: -0.03 },
     { from: [0.6, -0.5, 0.6], sharpness: 3, power: 0.16, warmth: 0 },
   ],
   flash: [
@@ -58,8 +61,8 @@ const rows: Readonly<Record<Lighting, readonly LampRow[]>> = {
 
 /** `turn` turns the lamps about the viewing axis, radians; `up` is the workshop's up in the plan frame. */
 export function createLightRig(kind: Lighting, turn: number, up: Vec3): LightRig {
-  // Workshop axes: x stays; "away" and "up" lean with the joint (half the lean: lamps hang wide).
-  const lean = Math.atan2(up[1], up[2]) * 0.5;
+  // Who photographs a corner turns it to the light: the lamps come a little from the viewer's side of it.
+  const lean = Math.atan2(up[1], up[2]) * 0.08;
   const place = (v: Vec3): Vec3 => {
     const x = v[0] * Math.cos(turn) - v[1] * Math.sin(turn);
     const y = v[0] * Math.sin(turn) + v[1] * Math.cos(turn);

@@ -22,8 +22,9 @@ export function finishRelief(finish: Finish, seed: number): FinishRelief {
     case "mill-scale":
       return (x, s) =>
         0.006 * noise2(x * 1.1, s * 1.1, seed) +
-        0.0035 * noise2(x * 4.2, s * 4.2, seed + 1) +
-        0.002 * noise1(s * 3, seed + 2);
+        0.0042 * noise2(x * 3.4, s * 3.9, seed + 1) +
+        0.0025 * noise2(x * 8, s * 8, seed + 6) +
+        0.0015 * noise1(s * 3, seed + 2);
     case "ground":
       return (x, s) => {
         const patch = noise2(x * 0.035, s * 0.05, seed + 8) > 0 ? 0 : 1;

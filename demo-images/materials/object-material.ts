@@ -7,8 +7,8 @@ const pairs: readonly { readonly base: Coat; readonly ink: Coat }[] = [
     ink: { diffuse: [0.012, 0.012, 0.013], mirror: [0.03, 0.03, 0.03], rough: 0.6 },
   },
   {
-    base: { diffuse: [0.014, 0.06, 0.075], mirror: [0.045, 0.045, 0.045], rough: 0.3 },
-    ink: { diffuse: [0.36, 0.34, 0.29], mirror: [0.045, 0.045, 0.045], rough: 0.3 },
+    base: { diffuse: [0.2, 0.205, 0.2], mirror: [0.045, 0.045, 0.045], rough: 0.3 },
+    ink: { diffuse: [0.03, 0.045, 0.085], mirror: [0.045, 0.045, 0.045], rough: 0.3 },
   },
   {
     base: { diffuse: [0.07, 0.066, 0.06], mirror: [0.52, 0.5, 0.46], rough: 0.36 },

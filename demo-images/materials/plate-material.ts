@@ -63,6 +63,10 @@ function base(point: SurfacePoint, look: PlateLook, x: number, s: number): void 
     (1 - ground) * smoothstep(0.1, -0.5, fractalNoise2(x * 0.12, s * 0.1, seed + 69, 4)),
   );
   handMarks(point, x, s, seed);
+  // Rolled-in grain: scale is peppered at a few tenths and drawn out a little along the rolling direction.
+  const pepper = noise2(x * 2.2, s * 2.9, seed + 55) + 0.7 * noise2(x * 5.5, s * 6.5, seed + 56);
+  tintPoint(point, 0.62, 0.62, 0.63, (1 - ground) * 0.5 * (0.6 + pepper));
+  point.rough = Math.max(0.25, point.rough + 0.07 * pepper);
   coat(point, coats.rust, (1 - ground) * 0.35 * patchMask(x * 0.11, s * 0.1, seed + 66, 0.1, 0.2));
   const flake =
     patchMask(x * 0.5, s * 0.32, seed + 67, 0.1, 0.05) * patchMask(x * 0.05, s * 0.05, seed + 68, 0.35, 0.2);

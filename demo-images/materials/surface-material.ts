@@ -28,7 +28,7 @@ export function surfaceMaterial(
   const object = mask.object[k]!;
   if (object > 0) return objectMaterial(point, object, mask.ink[k]! / 255, x, y);
   const bead = mask.bead[k]! / 255;
-  const valley = Math.max(0, (0.9 - openness) * 2.2);
+  const valley = (0.96 - openness) * 2.2;
   if (bead < 1) plateMaterial(point, look.plate, x, s, mask.heat[k]!);
   if (bead > 0) {
     const plate = bead < 1 ? scratchPoint(point) : null;

@@ -1,15 +1,23 @@
 import { burnThroughSheet } from "./burn-through-sheet";
+import { cornerLinearPores } from "./corner-linear-pores";
+import { crackAlongAcross } from "./crack-along-across";
 import { craterCrack } from "./crater-crack";
+import { flatWideWeave } from "./flat-wide-weave";
 import { gasMarksWormholes } from "./gas-marks-wormholes";
 import { grooveTrappedSlag } from "./groove-trapped-slag";
+import { grooveUnderfill } from "./groove-underfill";
 import { lapColdLap } from "./lap-cold-lap";
 import type { Scenario } from "./parts";
+import { poorStartArcStrike } from "./poor-start-arc-strike";
+import { rootSide } from "./root-side";
 import { stainlessLapSpatter } from "./stainless-lap-spatter";
 import { stainlessTemperColour } from "./stainless-temper-colour";
 import { stringerPadGood } from "./stringer-pad-good";
 import { stringerRopey } from "./stringer-ropey";
+import { teeHollowUndersized } from "./tee-hollow-undersized";
 import { teePorositySoot } from "./tee-porosity-soot";
 import { teeUndercut } from "./tee-undercut";
+import { teeUnevenLegs } from "./tee-uneven-legs";
 import { verticalUpUneven } from "./vertical-up-uneven";
 
 export const scenarios = {
@@ -18,12 +26,20 @@ export const scenarios = {
   "lap-cold-lap": lapColdLap,
   "tee-undercut": teeUndercut,
   "tee-porosity-soot": teePorositySoot,
+  "tee-uneven-legs": teeUnevenLegs,
+  "tee-hollow-undersized": teeHollowUndersized,
   "vertical-up-uneven": verticalUpUneven,
   "groove-trapped-slag": grooveTrappedSlag,
+  "groove-underfill": grooveUnderfill,
+  "root-side": rootSide,
   "gas-marks-wormholes": gasMarksWormholes,
+  "flat-wide-weave": flatWideWeave,
+  "corner-linear-pores": cornerLinearPores,
+  "poor-start-arc-strike": poorStartArcStrike,
   "stainless-temper-colour": stainlessTemperColour,
   "stainless-lap-spatter": stainlessLapSpatter,
   "burn-through-sheet": burnThroughSheet,
+  "crack-along-across": crackAlongAcross,
   "crater-crack": craterCrack,
 } as const satisfies Record<string, Scenario>;
 

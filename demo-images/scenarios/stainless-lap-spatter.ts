@@ -41,7 +41,7 @@ export const stainlessLapSpatter: Scenario = (seed) =>
     ],
     faults: [
       { kind: "soot", soot: 0.4, fume: 0.45, reachMm: 10, seed: mixSeed(seed, 30) },
-      { kind: "spatter", count: 190, medianMm: 1.0, spreadMm: 10, seed: mixSeed(seed, 31) },
+      { kind: "spatter", count: 190, medianMm: 0.75, spreadMm: 10, seed: mixSeed(seed, 31) },
     ],
     bench: "concrete",
     lighting: "overhead",

@@ -41,7 +41,10 @@ export const verticalUpUneven: Scenario = (seed) =>
         seed: mixSeed(seed, 1),
       }),
     ],
-    faults: [{ kind: "spatter", count: 36, medianMm: 0.9, spreadMm: 8, seed: mixSeed(seed, 31) }],
+    faults: [
+      { kind: "bead-shape", id: "uneven-width", sizes: { swellShare: 0.16 } },
+      { kind: "spatter", count: 36, medianMm: 0.9, spreadMm: 8, seed: mixSeed(seed, 31) },
+    ],
     bench: "rubber-mat",
     lighting: "raking",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: -2, vMm: -33, turnDeg: -0.8 }, sizeMm: 100 },
