@@ -28,7 +28,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
   const boxRef = useRef<HTMLDivElement>(null);
   const box = useBox(boxRef);
   const control = useView({ width: photo.widthPx, height: photo.heightPx }, box);
-  const { picture, state } = usePhoto(photo);
+  const { levels, state } = usePhoto(photo);
   const marking = useMarking(props);
   const { tool, draft, preview } = marking;
   const { view } = control;
@@ -111,14 +111,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
           {...listeners}
         >
           {box.width > 0 && (
-            <CanvasStage
-              box={box}
-              view={view}
-              photo={photo}
-              picture={picture}
-              marks={marks}
-              draft={drafted}
-            />
+            <CanvasStage box={box} view={view} photo={photo} levels={levels} marks={marks} draft={drafted} />
           )}
         </div>
         <p id="bead-canvas-keys" className="visually-hidden">
@@ -139,7 +132,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
             box={box}
             zoom={view.zoom}
             photo={photo}
-            picture={picture}
+            picture={levels[0] ?? null}
             paintings={[marks, drafted]}
           />
         )}
@@ -162,6 +155,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
         {...(props.suggested ? { suggested: props.suggested } : {})}
         {...(draft?.kind === "unnamed" ? { shape: draft.shape.kind } : {})}
         onRepeat={marking.setRepeat}
+        onClosed={() => boxRef.current?.focus({ preventScroll: true })}
       />
     </div>
   );

@@ -1,7 +1,7 @@
 "use client";
 import { Search, X } from "lucide-react";
 import { Dialog } from "radix-ui";
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { groupStyles } from "@/lib/marks";
 import type { Imperfection, ImperfectionId } from "@/lib/trade";
 import styles from "./imperfection-picker.module.css";
@@ -57,11 +57,27 @@ function Row({
 /** The vocabulary of what can be seen on a chipped bead, in groups, each with how to tell it from its neighbours. */
 export function ImperfectionPicker(props: ImperfectionPickerProps) {
   const { open, onOpenChange, onPick, onRepeat, current, title = "What is it?" } = props;
+  const sheet = useRef<HTMLDivElement>(null);
   return (
     <Dialog.Root open={open} onOpenChange={onOpenChange}>
       <Dialog.Portal>
         <Dialog.Overlay className={styles.shade} />
-        <Dialog.Content className={styles.sheet} aria-describedby={undefined}>
+        <Dialog.Content
+          ref={sheet}
+          className={styles.sheet}
+          aria-describedby={undefined}
+          onOpenAutoFocus={(event) => {
+            event.preventDefault();
+            // A finger wants the list; only hands on a keyboard want the search, without a screen keyboard over it.
+            const typing = window.matchMedia("(hover: hover)").matches;
+            (typing ? sheet.current?.querySelector("input") : sheet.current)?.focus();
+          }}
+          onCloseAutoFocus={(event) => {
+            if (!props.onClosed) return;
+            event.preventDefault();
+            props.onClosed();
+          }}
+        >
           <header className={styles.head}>
             <Dialog.Title className={styles.title}>{title}</Dialog.Title>
             <Dialog.Close className={styles.close} aria-label="Close without naming">

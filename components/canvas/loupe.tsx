@@ -3,6 +3,7 @@ import type { Primitive } from "@/lib/marks";
 import styles from "./loupe.module.css";
 import { paintAll } from "./paint";
 import type { CanvasPhoto } from "./types";
+import type { Picture } from "./use-photo";
 import type { LoupePlace } from "./use-pointers";
 import type { Size } from "./view";
 
@@ -33,7 +34,7 @@ export function Loupe({
   box: Size;
   zoom: number;
   photo: CanvasPhoto;
-  picture: HTMLImageElement | null;
+  picture: Picture | null;
   paintings: readonly (readonly Primitive[])[];
 }) {
   const canvas = useRef<HTMLCanvasElement>(null);

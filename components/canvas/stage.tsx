@@ -3,6 +3,7 @@ import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";
 import type { Primitive } from "@/lib/marks";
 import { paintAll } from "./paint";
 import type { CanvasPhoto } from "./types";
+import { levelFor, type Picture } from "./use-photo";
 import type { Size, View } from "./view";
 
 /** More device pixels than two per CSS pixel cost a phone its smoothness and show nobody anything. */
@@ -24,17 +25,18 @@ export function CanvasStage({
   box,
   view,
   photo,
-  picture,
+  levels,
   marks,
   draft,
 }: {
   box: Size;
   view: View;
   photo: CanvasPhoto;
-  picture: HTMLImageElement | null;
+  levels: readonly Picture[];
   marks: readonly Primitive[];
   draft: readonly Primitive[];
 }) {
+  const picture = levelFor(levels, photo.widthPx * view.zoom * Konva.pixelRatio);
   const place = { x: view.pan.x, y: view.pan.y, scaleX: view.zoom, scaleY: view.zoom, listening: false };
   return (
     <Stage width={box.width} height={box.height} listening={false}>

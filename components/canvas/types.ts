@@ -72,6 +72,8 @@ export interface ImperfectionPickerProps {
   readonly shape?: MarkShapeData["kind"];
   /** Offered as "the same for the next ones": called with the picked name when that was ticked. */
   readonly onRepeat?: (imperfection: ImperfectionId) => void;
+  /** Puts the focus where the work goes on; left out, it returns to what opened the picker. */
+  readonly onClosed?: () => void;
 }
 
 export interface MarkCardProps {
