@@ -31,7 +31,10 @@ export function originalPath(dataDir: string, sha256: string): string | null {
 /** A derived picture, free of metadata. null when the name is no SHA-256 (a name from a URL may be anything). */
 export function viewPath(dataDir: string, sha256: string, size: PhotoSize): string | null {
   const known = isSha256(sha256) && Object.hasOwn(files, size);
-  return known ? path.join(photoFolders(dataDir).views, sha256, files[size]) : null;
+  // The mark keeps the bundler from packing the whole project because a path is not known when it builds.
+  return known
+    ? path.join(/* turbopackIgnore: true */ photoFolders(dataDir).views, sha256, files[size])
+    : null;
 }
 
 export function viewType(size: PhotoSize): "image/jpeg" | "image/webp" {
