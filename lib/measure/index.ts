@@ -9,13 +9,16 @@ export {
   measureLength,
   measureSpot,
 } from "./figures";
+export { legFromThroat, legFromWidth, throatFromLeg, type FilletFromAbove } from "./fillet";
 export { gaugeQuantity, statedQuantity, worstGaugeReading } from "./gauge-quantity";
 export { measureCaseJsonSchema } from "./json-schema";
 export { measureCase, MeasureCaseSchema, type MeasureCase, type MeasureReport } from "./measure-case";
 export { measureDrawing, measureMark, measureWeldLine } from "./measure-mark";
 export { defaultMeasureOptions } from "./options";
 export { localScales, mapPoint, mapPoints } from "./plane-map";
+export { measureRipples, type RippleMeasures } from "./ripples";
 export { measureSentence, measureSentences } from "./sentences";
+export { measureStraightness, measureToes, type ToeMeasures } from "./toes";
 export {
   budgetParts,
   QuantitySchema,

@@ -1,5 +1,5 @@
 import { EigenvalueDecomposition, Matrix } from "ml-matrix";
-import { fitHomography, type Point } from "@/lib/geometry";
+import { add, dot, fitHomography, fitLine, times, type Point } from "@/lib/geometry";
 import { mapPoints, straighten } from "./plane-map";
 import type { ScaleModel } from "./scale-model";
 import type { Calibration, PlaneMap } from "./types";
@@ -59,16 +59,16 @@ function gathered(
   });
 }
 
+/** A rectangle around the picks, turned with them: a strip that lies askew is not extrapolated into empty corners. */
 function boundingCorners(picks: readonly Point[]): readonly Point[] {
-  const xs = picks.map(({ x }) => x);
-  const ys = picks.map(({ y }) => y);
-  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  return [
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-  ];
+  const axis = fitLine(picks);
+  const along = axis?.direction ?? { x: 1, y: 0 };
+  const square = { x: -along.y, y: along.x };
+  const us = picks.map((pick) => dot(pick, along));
+  const vs = picks.map((pick) => dot(pick, square));
+  const [left, right, top, bottom] = [Math.min(...us), Math.max(...us), Math.min(...vs), Math.max(...vs)];
+  const corner = (u: number, v: number): Point => add(times(along, u), times(square, v));
+  return [corner(left, top), corner(right, top), corner(right, bottom), corner(left, bottom)];
 }
 
 function coordinates(list: readonly Point[]): readonly number[] {

@@ -110,28 +110,22 @@ function cornersOfEdges(picks: readonly Point[]): readonly Point[] | null {
 }
 
 /**
- * A disc seen from far off is an ellipse, and the stretch that makes it round again is the foreshortening. The mm frame
- * lies along the ellipse's axes, origin at its middle. Which side is nearer an ellipse cannot say: see `tiltVariations`.
+ * A disc seen from far off is an ellipse, and the stretch that makes it round again is the foreshortening. The stretch is
+ * symmetric, axes parallel to the photo's: for a nearly round ellipse the direction of its axes is chance, and a frame
+ * laid along them would turn with it. Which side is nearer an ellipse cannot say: see `tiltVariations`.
  */
 function disc(rim: readonly Point[], diameterMm: number): Result<Homography, MeasureIssue> {
   const ellipse = fitEllipse(rim);
   if (ellipse === null) return fail(issue("scale-not-an-ellipse", ["scale"]));
   const { centre, angle } = ellipse;
-  const sx = diameterMm / 2 / ellipse.semiMajor;
-  const sy = diameterMm / 2 / ellipse.semiMinor;
+  const major = diameterMm / 2 / ellipse.semiMajor;
+  const minor = diameterMm / 2 / ellipse.semiMinor;
   const c = Math.cos(angle);
   const s = Math.sin(angle);
-  return ok([
-    sx * c,
-    sx * s,
-    -sx * (c * centre.x + s * centre.y),
-    -sy * s,
-    sy * c,
-    sy * (s * centre.x - c * centre.y),
-    0,
-    0,
-    1,
-  ]);
+  const xx = major * c * c + minor * s * s;
+  const xy = (major - minor) * c * s;
+  const yy = major * s * s + minor * c * c;
+  return ok([xx, xy, -(xx * centre.x + xy * centre.y), xy, yy, -(xy * centre.x + yy * centre.y), 0, 0, 1]);
 }
 
 function strip(corners: readonly Point[], page: readonly Point[]): Result<Homography, MeasureIssue> {

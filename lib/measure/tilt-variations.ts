@@ -41,8 +41,17 @@ export function tiltVariations(
     const { largest, smallest } = localScales(map, picks[0]!);
     const sine = Math.sqrt(Math.max(0, 1 - (smallest / largest) ** 2));
     if (sine === 0) return [];
-    // The disc's frame lies along the ellipse: the minor axis, y, points along the tilt.
-    return [pair(map, (sign) => [1, 0, 0, 0, 1, 0, 0, (sign * sine) / cameraDistanceMm, 1], null)];
+    // The minor axis points along the tilt: it is where the symmetric stretch is greatest.
+    const [xx, xy, , , yy] = map.homography;
+    const along = 0.5 * Math.atan2(2 * xy, xx - yy);
+    const near = sine / cameraDistanceMm;
+    return [
+      pair(
+        map,
+        (sign) => [1, 0, 0, 0, 1, 0, sign * near * Math.cos(along), sign * near * Math.sin(along), 1],
+        null,
+      ),
+    ];
   }
   return [];
 }

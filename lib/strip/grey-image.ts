@@ -1,0 +1,46 @@
+/** Pixels as a canvas or a decoder gives them: four bytes a pixel, row by row. */
+export interface RgbaImage {
+  readonly width: number;
+  readonly height: number;
+  readonly data: Uint8ClampedArray | Uint8Array;
+}
+
+/** Luma of Rec. 601 at a whole pixel, 0 to 255; coordinates are held to the picture. */
+export function lumaAt(image: RgbaImage, x: number, y: number): number {
+  const column = Math.min(image.width - 1, Math.max(0, x));
+  const row = Math.min(image.height - 1, Math.max(0, y));
+  const i = 4 * (row * image.width + column);
+  return 0.299 * image.data[i]! + 0.587 * image.data[i + 1]! + 0.114 * image.data[i + 2]!;
+}
+
+/** Between pixels, bilinear. (0, 0) is the top left corner of the top left pixel, whose middle is (0.5, 0.5). */
+export function lumaBetween(image: RgbaImage, x: number, y: number): number {
+  const left = Math.floor(x - 0.5);
+  const top = Math.floor(y - 0.5);
+  const u = x - 0.5 - left;
+  const v = y - 0.5 - top;
+  return (
+    (1 - v) * ((1 - u) * lumaAt(image, left, top) + u * lumaAt(image, left + 1, top)) +
+    v * ((1 - u) * lumaAt(image, left, top + 1) + u * lumaAt(image, left + 1, top + 1))
+  );
+}
+
+/** A copy whose longer side is at most `longest`, each pixel the mean of a whole block, and the block's side. */
+export function shrunk(
+  image: RgbaImage,
+  longest: number,
+): { readonly image: RgbaImage; readonly block: number } {
+  const block = Math.max(1, Math.ceil(Math.max(image.width, image.height) / longest));
+  const width = Math.floor(image.width / block);
+  const height = Math.floor(image.height / block);
+  const data = new Uint8ClampedArray(4 * width * height);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (let v = 0; v < block; v++)
+        for (let u = 0; u < block; u++) sum += lumaAt(image, x * block + u, y * block + v);
+      const grey = sum / (block * block);
+      data.set([grey, grey, grey, 255], 4 * (y * width + x));
+    }
+  return { image: { width, height, data }, block };
+}

@@ -1,0 +1,48 @@
+import {
+  applyHomography,
+  fitHomography,
+  invertHomography,
+  type Homography,
+  type Point,
+} from "@/lib/geometry";
+import { stripLayout, type RgbaImage } from "@/lib/strip";
+
+export interface StripPicture {
+  readonly image: RgbaImage;
+  /** Strip mm to picture px. */
+  readonly map: Homography;
+}
+
+/** Paints the strip as seen with its four corners at these places; `lift` bows it out of its plane (mm at the middle). */
+export function drawStrip(
+  width: number,
+  height: number,
+  corners: readonly Point[],
+  bow: (xMm: number) => number = () => 0,
+): StripPicture {
+  const { lengthMm, widthMm, ink } = stripLayout();
+  const page = [
+    { x: 0, y: 0 },
+    { x: lengthMm, y: 0 },
+    { x: lengthMm, y: widthMm },
+    { x: 0, y: widthMm },
+  ];
+  const map = fitHomography(page, corners)!;
+  const back = invertHomography(map)!;
+  const data = new Uint8ClampedArray(4 * width * height).fill(255);
+  const grey = (x: number, y: number): number => {
+    const at = applyHomography(back, { x, y });
+    const mm = { x: at.x, y: at.y + bow(at.x) };
+    if (mm.x < 0 || mm.y < 0 || mm.x > lengthMm || mm.y > widthMm) return 120;
+    const dark = ink.some((r) => mm.x >= r.x && mm.x < r.x + r.width && mm.y >= r.y && mm.y < r.y + r.height);
+    return dark ? 40 : 225;
+  };
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (const v of [1 / 6, 3 / 6, 5 / 6]) for (const u of [1 / 6, 3 / 6, 5 / 6]) sum += grey(x + u, y + v);
+      const value = sum / 9;
+      data.set([value, value, value], 4 * (y * width + x));
+    }
+  return { image: { width, height, data }, map };
+}
