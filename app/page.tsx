@@ -3,8 +3,9 @@ import { BeadCard } from "@/components/beads/bead-card";
 import { UnitSwitch } from "@/components/shell/unit-switch";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
+import { defaultAssessContext } from "@/lib/assess";
 import { db } from "@/lib/db";
-import { listBeads } from "@/lib/record";
+import { listBeads, shopCounts } from "@/lib/record";
 import { summariseBead } from "@/lib/report";
 import { chooseUnitsAction, startBead } from "./beads/actions";
 import { currentUnits } from "./_door/current-units";
@@ -13,7 +14,8 @@ import styles from "./page.module.css";
 export const dynamic = "force-dynamic";
 
 export default async function BeadsPage() {
-  const [beads, units] = await Promise.all([listBeads(db()), currentUnits()]);
+  const [beads, units, counts] = await Promise.all([listBeads(db()), currentUnits(), shopCounts(db())]);
+  const context = { ...defaultAssessContext, shopCounts: counts };
   return (
     <>
       <Header>
@@ -36,7 +38,7 @@ export default async function BeadsPage() {
         ) : (
           <ul className={styles.list}>
             {beads.map((bead) => (
-              <BeadCard key={bead.id} bead={summariseBead(bead, units.preferences)} />
+              <BeadCard key={bead.id} bead={summariseBead(bead, units.preferences, context)} />
             ))}
           </ul>
         )}

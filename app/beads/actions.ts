@@ -2,14 +2,17 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { emptyBeadJudgement, TriedChangeSchema } from "@/lib/assess";
 import type { Issue, Result } from "@/lib/base";
 import { db } from "@/lib/db";
 import {
   createBead,
   deleteBead,
   deleteSetup,
+  getBead,
   recordSentence,
   removePhoto,
+  resetShopCounts,
   saveSetup,
   writeSetting,
   type RecordIssue,
@@ -36,6 +39,43 @@ export async function startBead(): Promise<void> {
   if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
   revalidatePath("/");
   redirect(`/beads/${made.value.id}`);
+}
+
+/** The next bead: the given set-up, the change that was proposed, and a pointer back to this one. */
+export async function runAgain(beadId: string, tried: unknown, setup: unknown): Promise<void> {
+  const change = TriedChangeSchema.safeParse(tried);
+  const nextSetup = RunSetupSchema.safeParse(setup);
+  const before = await getBead(db(), beadId);
+  if (!change.success || !nextSetup.success || !before)
+    throw new Error("the next bead was asked for with unreadable values");
+  const { title, welder, judgement } = before.content;
+  const made = await createBead(db(), {
+    title: nextTitle(title),
+    welder,
+    setup: nextSetup.data,
+    previousId: beadId,
+    judgement: {
+      ...emptyBeadJudgement,
+      criteriaId: judgement.criteriaId,
+      criteriaSettings: judgement.criteriaSettings,
+      weld: judgement.weld,
+      tried: change.data,
+    },
+  });
+  if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
+  revalidatePath("/");
+  redirect(`/beads/${made.value.id}`);
+}
+
+/** "Lap on 2 mm" -> "Lap on 2 mm, try 2" -> "…, try 3". */
+function nextTitle(title: string): string {
+  const [, base = title, count] = /^(.*), try (\d+)$/.exec(title) ?? [];
+  return `${base}, try ${count ? Number(count) + 1 : 2}`.slice(0, 120);
+}
+
+export async function resetShopCountsAction(): Promise<void> {
+  await resetShopCounts(db(), new Date());
+  revalidatePath("/", "layout");
 }
 
 export async function deleteBeadAction(id: string): Promise<Answer<null>> {

@@ -8,10 +8,20 @@ export default function Page() {
   const [u, setU] = useState(metric);
   return (
     <main style={{ padding: 16, maxWidth: 620, margin: "0 auto", display: "grid", gap: 18 }}>
-      <button id="units" onClick={() => setU(u === metric ? inch : metric)}>units</button>
-      <SavedSetups saved={[{ id: "a", name: "Shop T-joint, 230 V", setup }]} last={setup} onApply={setSetup} onSave={async () => ({ ok: true })} onDelete={async () => ({ ok: true })} />
+      <button id="units" onClick={() => setU(u === metric ? inch : metric)}>
+        units
+      </button>
+      <SavedSetups
+        saved={[{ id: "a", name: "Shop T-joint, 230 V", setup }]}
+        last={setup}
+        onApply={setSetup}
+        onSave={async () => ({ ok: true })}
+        onDelete={async () => ({ ok: true })}
+      />
       <SetupForm setup={setup} onChange={setSetup} units={u} findings={checkSetup(setup)} />
-      <pre id="json" style={{whiteSpace:"pre-wrap",overflowWrap:"anywhere",minWidth:0}}>{JSON.stringify(setup)}</pre>
+      <pre id="json" style={{ whiteSpace: "pre-wrap", overflowWrap: "anywhere", minWidth: 0 }}>
+        {JSON.stringify(setup)}
+      </pre>
     </main>
   );
 }

@@ -1,6 +1,7 @@
 "use client";
 
-import { ShieldAlert } from "lucide-react";
+import { RotateCw, ShieldAlert } from "lucide-react";
+import { useTransition } from "react";
 import { Button, Panel } from "@/components/ui";
 import { needsCheck } from "@/lib/base";
 import type { Change, Check, Diagnosis, RankedCause, Statement, WhyItem } from "@/lib/diagnose";
@@ -14,10 +15,18 @@ export interface CausesPanelProps {
   readonly units: UnitPreferences;
   readonly onAnswer: (check: Check, answerId: string) => void;
   readonly onForgetAnswers: () => void;
+  readonly onRunAgain: (change: Change) => Promise<void>;
 }
 
 /** From the one change to try down to what it all rests on. */
-export function CausesPanel({ diagnosis, answers, units, onAnswer, onForgetAnswers }: CausesPanelProps) {
+export function CausesPanel({
+  diagnosis,
+  answers,
+  units,
+  onAnswer,
+  onForgetAnswers,
+  onRunAgain,
+}: CausesPanelProps) {
   const { causes, firstChange, nextChanges, checks, contradictions, cautions } = diagnosis;
   const stops = cautions.filter((caution) => caution.level === "stop");
   return (
@@ -32,7 +41,9 @@ export function CausesPanel({ diagnosis, answers, units, onAnswer, onForgetAnswe
           <Said statement={one} units={units} />
         </Panel>
       ))}
-      {firstChange && <FirstChange change={firstChange} rest={nextChanges} units={units} />}
+      {firstChange && (
+        <FirstChange change={firstChange} rest={nextChanges} units={units} onRunAgain={onRunAgain} />
+      )}
       {causes.length > 0 && <Causes causes={causes} units={units} />}
       {checks.length > 0 && <Checks checks={checks} answers={answers} onAnswer={onAnswer} />}
       {Object.keys(answers).length > 0 && (
@@ -82,11 +93,14 @@ function FirstChange({
   change,
   rest,
   units,
+  onRunAgain,
 }: {
   change: Change;
   rest: readonly Change[];
   units: UnitPreferences;
+  onRunAgain: CausesPanelProps["onRunAgain"];
 }) {
+  const [pending, start] = useTransition();
   return (
     <section className={styles.first} data-testid="first-change">
       <h3>Change this one thing</h3>
@@ -98,6 +112,9 @@ function FirstChange({
           By the models then: {change.effects.map((amount) => amountText(amount, units)).join(", ")}
         </p>
       )}
+      <Button size="large" disabled={pending} onClick={() => start(() => onRunAgain(change))}>
+        <RotateCw size={22} aria-hidden="true" /> Run it again with this change
+      </Button>
       {rest.length > 0 && (
         <details>
           <summary>Only if that does not cure it</summary>

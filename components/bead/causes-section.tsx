@@ -1,9 +1,14 @@
 "use client";
 
 import { Panel } from "@/components/ui";
-import { diagnoseSentences, type Check } from "@/lib/diagnose";
+import { diagnoseSentences, type Check, type ShopCounts } from "@/lib/diagnose";
+import { applyChange, type TriedChange } from "@/lib/assess";
+import { changeText } from "@/lib/report";
+import type { RunSetup } from "@/lib/setup";
 import { CausesPanel } from "./causes-panel";
 import type { BenchProps } from "./shared";
+import { ShopPanel } from "./shop-panel";
+import { TriedPanel } from "./tried-panel";
 
 /** Causes on the workbench: nothing to say yet, or the panel with its answers wired to the bead. */
 export function CausesSection({
@@ -11,8 +16,16 @@ export function CausesSection({
   dispatch,
   assessment,
   units,
+  previous,
+  shop,
   onGoMark,
-}: BenchProps & { onGoMark: () => void }) {
+  onRunAgain,
+}: BenchProps & {
+  previous: { readonly id: string; readonly number: number; readonly title: string } | null;
+  shop: { readonly counts: ShopCounts; readonly onReset: () => Promise<void> };
+  onGoMark: () => void;
+  onRunAgain: (tried: TriedChange, setup: RunSetup) => Promise<void>;
+}) {
   const { diagnosis } = assessment;
   const { answers, lookedFor } = state.judgement;
   const somethingSaid =
@@ -44,13 +57,31 @@ export function CausesSection({
     dispatch({ type: "judgement", change: { lookedFor: [...new Set([...lookedFor, check.imperfection])] } });
   }
 
+  const { tried, outcome } = state.judgement;
   return (
-    <CausesPanel
-      diagnosis={diagnosis.value}
-      answers={answers}
-      units={units}
-      onAnswer={answer}
-      onForgetAnswers={() => dispatch({ type: "judgement", change: { answers: {} } })}
-    />
+    <div style={{ display: "grid", gap: "var(--space-4)" }}>
+      {previous && tried && (
+        <TriedPanel
+          previous={previous}
+          tried={tried}
+          outcome={outcome}
+          onOutcome={(next) => dispatch({ type: "judgement", change: { outcome: next } })}
+        />
+      )}
+      <CausesPanel
+        diagnosis={diagnosis.value}
+        answers={answers}
+        units={units}
+        onAnswer={answer}
+        onForgetAnswers={() => dispatch({ type: "judgement", change: { answers: {} } })}
+        onRunAgain={(change) =>
+          onRunAgain(
+            { causeId: change.causeId, sentence: change.sentence, step: changeText(change, units) },
+            applyChange(state.setup, change),
+          )
+        }
+      />
+      <ShopPanel shop={shop} />
+    </div>
   );
 }

@@ -112,6 +112,7 @@ export function PhotoSection({
           joint={state.setup.joint}
           position={state.setup.position}
           size={sizeText(sizes.get(mark.id) ?? null, units) || "no size yet"}
+          units={units}
           onClose={() => setSelectedId(null)}
         />
       )}

@@ -1,7 +1,14 @@
 "use client";
 
+import type { ShopCounts } from "@/lib/diagnose";
 import { useDeferredValue, useMemo } from "react";
-import { assess, type Assessment, type BeadContent, type PhotoFacts } from "@/lib/assess";
+import {
+  assess,
+  defaultAssessContext,
+  type Assessment,
+  type BeadContent,
+  type PhotoFacts,
+} from "@/lib/assess";
 
 export interface BenchAssessment extends Assessment {
   /** Set-up findings that should be put right before the next bead. */
@@ -12,12 +19,16 @@ export interface BenchAssessment extends Assessment {
  * Sizes, causes and verdict of what is on the screen. Deferred, so that drawing and typing never wait for it; on these
  * tables it takes a few milliseconds.
  */
-export function useAssessment(content: BeadContent, photos: readonly PhotoFacts[]): BenchAssessment {
+export function useAssessment(
+  content: BeadContent,
+  photos: readonly PhotoFacts[],
+  shopCounts: ShopCounts,
+): BenchAssessment {
   const settled = useDeferredValue(content);
   return useMemo(() => {
-    const assessment = assess(settled, photos);
+    const assessment = assess(settled, photos, { ...defaultAssessContext, shopCounts });
     return { ...assessment, stops: assessment.setup.filter((finding) => finding.severity === "stop").length };
     // The photos' facts never change for one id, so the content alone decides.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [settled]);
+  }, [settled, shopCounts]);
 }

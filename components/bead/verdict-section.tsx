@@ -1,8 +1,7 @@
 "use client";
 
-import { listCriteria } from "@/lib/accept";
+import { acceptSentence, listCriteria } from "@/lib/accept";
 import { marksAcrossPhotos } from "@/lib/assess";
-import { acceptSentence } from "@/lib/report";
 import { ReadingsPanel } from "./readings-panel";
 import type { BenchProps } from "./shared";
 import { VerdictPanel } from "./verdict-panel";

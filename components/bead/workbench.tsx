@@ -5,7 +5,8 @@ import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { Header } from "@/components/shell/header";
 import { UnitSwitch } from "@/components/shell/unit-switch";
-import type { BeadContent, PhotoFacts } from "@/lib/assess";
+import type { BeadContent, PhotoFacts, TriedChange } from "@/lib/assess";
+import type { ShopCounts } from "@/lib/diagnose";
 import type { RunSetup } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import { CausesSection } from "./causes-section";
@@ -26,11 +27,15 @@ export interface WorkbenchProps {
     readonly revision: number;
     readonly content: BeadContent;
     readonly photos: readonly PhotoFacts[];
+    readonly previous: { readonly id: string; readonly number: number; readonly title: string } | null;
   };
   readonly units: { readonly choice: "metric" | "inch"; readonly preferences: UnitPreferences };
   readonly savedSetups: readonly SavedSetup[];
   readonly lastSetup: RunSetup | null;
   readonly setupStore: SetupStore;
+  readonly shop: { readonly counts: ShopCounts; readonly onReset: () => Promise<void> };
+  /** Starts the next bead from the given set-up and opens it. */
+  readonly onRunAgain: (tried: TriedChange, setup: RunSetup) => Promise<void>;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
 }
 
@@ -52,13 +57,15 @@ export function Workbench({
   savedSetups,
   lastSetup,
   setupStore,
+  shop,
+  onRunAgain,
   onChooseUnits,
 }: WorkbenchProps) {
   const [state, dispatch] = useReducer(work, bead, ({ content, photos }) => startWork(content, photos));
   const [section, setSection] = useState<SectionId>("photo");
   const content = useMemo(() => toContent(state), [state]);
   const save = useAutosave(bead.id, bead.revision, content);
-  const assessment = useAssessment(content, state.photos);
+  const assessment = useAssessment(content, state.photos, shop.counts);
   const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
   const beside = section === "photo" ? "setup" : section;
 
@@ -103,7 +110,18 @@ export function Workbench({
             {beside === "setup" && (
               <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />
             )}
-            {beside === "causes" && <CausesSection {...shared} onGoMark={() => setSection("photo")} />}
+            {beside === "causes" && (
+              <CausesSection
+                {...shared}
+                previous={bead.previous}
+                shop={shop}
+                onGoMark={() => setSection("photo")}
+                onRunAgain={async (tried, setup) => {
+                  await save.flush();
+                  await onRunAgain(tried, setup);
+                }}
+              />
+            )}
             {beside === "verdict" && <VerdictSection {...shared} />}
           </div>
         </section>

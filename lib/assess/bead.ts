@@ -43,6 +43,18 @@ export const WeldQuestionsSchema = z.object({
 });
 export type WeldQuestions = z.infer<typeof WeldQuestionsSchema>;
 
+/** What was changed for this bead, as it was proposed on the one before. */
+export const TriedChangeSchema = z.object({
+  causeId: z.string().max(60),
+  sentence: z.string().max(300),
+  /** In the units of whoever pressed the button; it is a note of what was proposed, not a reading. */
+  step: z.string().max(200),
+});
+export type TriedChange = z.infer<typeof TriedChangeSchema>;
+
+export const outcomes = ["cured", "better", "no-difference", "worse"] as const;
+export type Outcome = (typeof outcomes)[number];
+
 /** Bump when the stored shape changes, and teach the parser the older one. */
 export const BEAD_JUDGEMENT_VERSION = 1;
 
@@ -61,6 +73,10 @@ export const BeadJudgementSchema = z.object({
   readings: z.array(BeadReadingSchema).max(40).default([]),
   /** Answers to the diagnosis' questions: question id -> answer id. */
   answers: z.record(z.string().max(60), z.string().max(60)).default({}),
+  /** null: a first try. */
+  tried: TriedChangeSchema.nullable().default(null),
+  /** What the change did; null: not said yet. Only "cured" confirms a cause. */
+  outcome: z.enum(outcomes).nullable().default(null),
   note: z.string().max(4000).default(""),
 });
 export type BeadJudgement = z.infer<typeof BeadJudgementSchema>;

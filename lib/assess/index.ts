@@ -1,3 +1,5 @@
+export { applyChange } from "./apply-change";
+export { confirmedCounts } from "./confirmed-counts";
 export { marksAcrossPhotos, weldLengthMm, type NumberedMark, type PhotoMeasures } from "./across-photos";
 export {
   assess,
@@ -15,14 +17,18 @@ export {
   emptyBeadContent,
   emptyBeadJudgement,
   newPhotoContent,
+  outcomes,
   photoRoles,
+  TriedChangeSchema,
   WeldQuestionsSchema,
   type BeadContent,
   type BeadJudgement,
   type BeadQuantity,
   type BeadReading,
+  type Outcome,
   type PhotoFacts,
   type PhotoRole,
+  type TriedChange,
   type WeldQuestions,
 } from "./bead";
 export { mergeContent } from "./merge-content";

@@ -1,3 +1,4 @@
+import type { Outcome, TriedChange } from "@/lib/assess";
 import type { RunSetup } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
 
@@ -12,6 +13,8 @@ export interface DemoBead {
   readonly criteriaId: string | null;
   readonly lookedFor: readonly ImperfectionId[];
   readonly note: string;
+  /** The bead it was run after, what was changed and what that did. */
+  readonly after?: { readonly picture: string; readonly tried: TriedChange; readonly outcome: Outcome };
 }
 
 /**
@@ -32,24 +35,33 @@ const D11 = "aws-d1-1-static";
 
 export const demoBeads: readonly DemoBead[] = [
   {
-    picture: "stringer-pad-good",
-    title: "Stringer pad, third evening",
-    welder: "Maren Tolloch",
-    daysAgo: 12,
-    setup: {},
-    criteriaId: null,
-    lookedFor: ["undercut", "overlap", "surface-porosity", "crater-crack"],
-    note: "Pitch of the stringers is even now. Keep the aim at the toe of the last one.",
-  },
-  {
     picture: "stringer-ropey",
     title: "Stringer gone ropey",
     welder: "Maren Tolloch",
-    daysAgo: 11,
+    daysAgo: 12,
     setup: { ctwdMm: 32, volts: 14 },
     criteriaId: null,
     lookedFor: ["surface-porosity"],
     note: "",
+  },
+  {
+    picture: "stringer-pad-good",
+    title: "Stringer gone ropey, try 2",
+    welder: "Maren Tolloch",
+    daysAgo: 11,
+    setup: {},
+    after: {
+      picture: "stringer-ropey",
+      tried: {
+        causeId: "ctwd-long",
+        sentence: "Shorten the stick-out.",
+        step: "Tip to work from 32 mm down to 19 mm",
+      },
+      outcome: "cured",
+    },
+    criteriaId: null,
+    lookedFor: ["undercut", "overlap", "surface-porosity", "crater-crack"],
+    note: "Even pitch now. Keep the aim at the toe of the last one.",
   },
   {
     picture: "lap-cold-lap",

@@ -23,6 +23,9 @@ import { demoDrawing, DemoTruthSchema } from "./demo-drawing";
 const FILLED = "demo.filled";
 const set = fileURLToPath(new URL("../../demo-images/set", import.meta.url));
 
+/** Ids of the beads filled in so far, by picture. */
+const ids = new Map<string, string>();
+
 async function addDemoBead(db: Db, bead: DemoBead): Promise<void> {
   const picture = path.join(set, `${bead.picture}.jpg`);
   const truth = DemoTruthSchema.parse(
@@ -37,8 +40,11 @@ async function addDemoBead(db: Db, bead: DemoBead): Promise<void> {
     title: bead.title,
     welder: bead.welder,
     createdAt: daysAgo(bead.daysAgo),
+    ...previousOf(bead),
   });
+
   if (!made.ok) throw new Error(made.issues.map(recordSentence).join(" "));
+  ids.set(bead.picture, made.value.id);
   const { sha256, format, bytes, widthPx, heightPx } = stored.value;
   const photo = await addPhoto(db, made.value.id, { sha256, format, bytes, widthPx, heightPx }, "face");
   if (!photo.ok) throw new Error(photo.issues.map(recordSentence).join(" "));
@@ -51,10 +57,17 @@ async function addDemoBead(db: Db, bead: DemoBead): Promise<void> {
       criteriaId: bead.criteriaId,
       lookedFor: [...bead.lookedFor],
       note: bead.note,
+      tried: bead.after?.tried ?? null,
+      outcome: bead.after?.outcome ?? null,
     },
     photos: [{ id: photo.value.record.id, role: "face", drawing: demoDrawing(truth) }],
   });
   if (!saved.ok) throw new Error(saved.issues.map(recordSentence).join(" "));
+}
+
+function previousOf(bead: DemoBead): { previousId?: string } {
+  const previousId = bead.after && ids.get(bead.after.picture);
+  return previousId ? { previousId } : {};
 }
 
 function daysAgo(days: number): Date {

@@ -15,7 +15,10 @@ import { guardStore } from "./guard-store";
 import { newId } from "./new-id";
 import type { BeadRecord, PhotoRecord, RecordIssue } from "./types";
 
-const withPhotos = { photos: { orderBy: { place: "asc" } } } as const;
+const withPhotos = {
+  photos: { orderBy: { place: "asc" } },
+  previous: { select: { id: true, number: true, title: true } },
+} as const;
 type BeadRow = NonNullable<Awaited<ReturnType<typeof findRow>>>;
 
 function findRow(db: Db | Tx, id: string) {
@@ -35,6 +38,7 @@ function toRecord(row: BeadRow): BeadRecord {
     revision: row.revision,
     createdAt: row.createdAt.toISOString(),
     updatedAt: row.updatedAt.toISOString(),
+    previous: row.previous,
     content: {
       title: row.title,
       welder: row.welder,
@@ -71,7 +75,10 @@ export async function getBead(db: Db, id: string): Promise<BeadRecord | null> {
 /** A new bead with the next running number; what `start` leaves out stays empty. */
 export async function createBead(
   db: Db,
-  start: Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> & { createdAt?: Date } = {},
+  start: Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> & {
+    createdAt?: Date;
+    previousId?: string;
+  } = {},
 ): Promise<Result<BeadRecord, RecordIssue>> {
   return guardStore(() =>
     db.$transaction(async (tx) => {
@@ -86,6 +93,7 @@ export async function createBead(
           setup: start.setup ?? emptyBeadContent.setup,
           judgement: start.judgement ?? emptyBeadContent.judgement,
           ...(start.createdAt ? { createdAt: start.createdAt } : {}),
+          ...(start.previousId ? { previousId: start.previousId } : {}),
         },
         include: withPhotos,
       });

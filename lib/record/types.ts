@@ -15,6 +15,8 @@ export interface BeadRecord {
   /** ISO 8601, UTC. */
   readonly createdAt: string;
   readonly updatedAt: string;
+  /** The bead this one was run after; null for a first try. */
+  readonly previous: { readonly id: string; readonly number: number; readonly title: string } | null;
   readonly content: BeadContent;
   readonly photos: readonly PhotoRecord[];
 }

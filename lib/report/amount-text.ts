@@ -49,10 +49,17 @@ export function amountText(amount: Amount, units: UnitPreferences): string {
 export function changeText(change: Change, units: UnitPreferences): string {
   const { quantity, unitKind, fromSi, toSi, fromText, toText, direction } = change;
   if (toText !== null) return fromText === null ? `To ${toText}` : `From ${fromText} to ${toText}`;
-  if (toSi === null || unitKind === null) return "";
+  if (unitKind === null) return "";
   const name = quantity === null ? "" : `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)} `;
+  if (toSi === null)
+    return change.stepSi === null ? "" : `${name}${stepText(change.stepSi, unitKind, units)}`;
   const to = valueText(toSi, unitKind, units);
   if (fromSi === null) return `${name}to ${to}`;
   const way = direction === "lower" ? "down to" : direction === "raise" ? "up to" : "to";
   return `${name}from ${valueText(fromSi, unitKind, units)} ${way} ${to}`;
+}
+
+/** "down by 1 V": for a reading that was not recorded. */
+function stepText(stepSi: number, unitKind: UnitKind, units: UnitPreferences): string {
+  return `${stepSi < 0 ? "down" : "up"} by ${valueText(Math.abs(stepSi), unitKind, units)}`;
 }

@@ -1,5 +1,11 @@
 import type { Verdict } from "@/lib/accept";
-import { assess, type BeadContent, type PhotoFacts } from "@/lib/assess";
+import {
+  assess,
+  defaultAssessContext,
+  type AssessContext,
+  type BeadContent,
+  type PhotoFacts,
+} from "@/lib/assess";
 import { imperfections } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
 import { changeText } from "./amount-text";
@@ -30,9 +36,13 @@ export interface SummarisableBead {
   readonly photos: readonly PhotoFacts[];
 }
 
-export function summariseBead(bead: SummarisableBead, units: UnitPreferences): BeadSummary {
+export function summariseBead(
+  bead: SummarisableBead,
+  units: UnitPreferences,
+  context: AssessContext = defaultAssessContext,
+): BeadSummary {
   const { content } = bead;
-  const { diagnosis, verdict } = assess(content, bead.photos);
+  const { diagnosis, verdict } = assess(content, bead.photos, context);
   const marks = content.photos.flatMap((photo) => photo.drawing.marks);
   const change = diagnosis.ok && marks.length > 0 ? diagnosis.value.firstChange : null;
   return {

@@ -1,4 +1,3 @@
-export { acceptSentence } from "./accept-sentence";
 export { amountText, changeText, valueText } from "./amount-text";
 export { summariseBead, type BeadSummary, type SummarisableBead } from "./bead-summary";
 export { dayText } from "./day-text";

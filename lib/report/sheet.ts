@@ -1,6 +1,8 @@
 import type { Verdict, VerdictRow } from "@/lib/accept";
 import {
   assess,
+  defaultAssessContext,
+  type AssessContext,
   marksAcrossPhotos,
   type Assessment,
   type BeadContent,
@@ -89,9 +91,13 @@ export interface SheetBead extends SummarisableBead {
   readonly revision: number;
 }
 
-export function sheetDocument(bead: SheetBead, units: UnitPreferences): SheetDocument {
+export function sheetDocument(
+  bead: SheetBead,
+  units: UnitPreferences,
+  context: AssessContext = defaultAssessContext,
+): SheetDocument {
   const { content, photos } = bead;
-  const assessment = assess(content, photos);
+  const assessment = assess(content, photos, context);
   const diagnosis = assessment.diagnosis.ok ? assessment.diagnosis.value : null;
   const verdict = assessment.verdict?.ok ? assessment.verdict.value : null;
   return {

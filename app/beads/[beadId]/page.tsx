@@ -3,8 +3,14 @@ import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { Workbench } from "@/components/bead/workbench";
 import { db } from "@/lib/db";
-import { getBead, lastSetup, listSavedSetups } from "@/lib/record";
-import { chooseUnitsAction, deleteSetupAction, saveSetupAction } from "../actions";
+import { getBead, lastSetup, listSavedSetups, shopCounts } from "@/lib/record";
+import {
+  chooseUnitsAction,
+  deleteSetupAction,
+  resetShopCountsAction,
+  runAgain,
+  saveSetupAction,
+} from "../actions";
 
 export const dynamic = "force-dynamic";
 
@@ -19,11 +25,12 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function BeadPage({ params }: Props) {
   const { beadId } = await params;
-  const [bead, units, saved, last] = await Promise.all([
+  const [bead, units, saved, last, counts] = await Promise.all([
     getBead(db(), beadId),
     currentUnits(),
     listSavedSetups(db()),
     lastSetup(db(), beadId),
+    shopCounts(db()),
   ]);
   if (!bead) notFound();
   return (
@@ -33,6 +40,8 @@ export default async function BeadPage({ params }: Props) {
       savedSetups={saved}
       lastSetup={last}
       setupStore={{ save: saveSetupAction, remove: deleteSetupAction }}
+      shop={{ counts, onReset: resetShopCountsAction }}
+      onRunAgain={runAgain.bind(null, bead.id)}
       onChooseUnits={chooseUnitsAction}
     />
   );

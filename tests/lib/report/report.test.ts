@@ -51,6 +51,7 @@ describe("changes in words", () => {
     unitKind: "small-length",
     fromSi: 32,
     toSi: 19,
+    stepSi: -13,
     fromText: null,
     toText: null,
   } as Change;
@@ -58,6 +59,9 @@ describe("changes in words", () => {
   it("name both ends and the way", () => {
     expect(changeText(change, metric)).toBe("Stick-out from 32 mm down to 19 mm");
     expect(changeText({ ...change, fromSi: null }, metric)).toBe("Stick-out to 19 mm");
+    expect(changeText({ ...change, fromSi: null, toSi: null, stepSi: -6 }, metric)).toBe(
+      "Stick-out down by 6 mm",
+    );
     expect(changeText({ ...change, fromText: "DCEP", toText: "DCEN" }, metric)).toBe("From DCEP to DCEN");
   });
 

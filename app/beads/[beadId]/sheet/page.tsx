@@ -5,8 +5,9 @@ import { currentUnits } from "@/app/_door/current-units";
 import { PrintButton } from "@/components/report/print-button";
 import { Sheet } from "@/components/report/sheet";
 import { Header } from "@/components/shell/header";
+import { defaultAssessContext } from "@/lib/assess";
 import { db } from "@/lib/db";
-import { getBead } from "@/lib/record";
+import { getBead, shopCounts } from "@/lib/record";
 import { sheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";
@@ -22,7 +23,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function SheetPage({ params }: Props) {
   const { beadId } = await params;
-  const [bead, units] = await Promise.all([getBead(db(), beadId), currentUnits()]);
+  const [bead, units, counts] = await Promise.all([getBead(db(), beadId), currentUnits(), shopCounts(db())]);
   if (!bead) notFound();
   return (
     <>
@@ -30,7 +31,9 @@ export default async function SheetPage({ params }: Props) {
         <Link href={`/beads/${bead.id}`}>Back to the bead</Link>
         <PrintButton />
       </Header>
-      <Sheet sheet={sheetDocument(bead, units.preferences)} />
+      <Sheet
+        sheet={sheetDocument(bead, units.preferences, { ...defaultAssessContext, shopCounts: counts })}
+      />
     </>
   );
 }
