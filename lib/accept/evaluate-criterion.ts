@@ -9,6 +9,7 @@ import { evaluateBead } from "./evaluate-bead";
 import { evaluateStack } from "./evaluate-stack";
 import { evaluateTotal } from "./evaluate-total";
 import { evaluateFormula } from "./formula";
+import { onceEach } from "./once-each";
 import { limitOf, outcome, type Outcome } from "./outcome";
 import type { CriteriaSet, Criterion, Test, Variant } from "./rule";
 import type { MissingReading, Observation, VerdictRow } from "./types";
@@ -191,6 +192,7 @@ function rowMaker(criterion: Criterion, set: CriteriaSet, unlooked: readonly Imp
     clause: variant.source.clause ?? criterion.clause,
     edition: set.edition,
     ...one,
+    missing: onceEach(one.missing),
     notLookedFor: one.reason === "not-looked-for" ? unlooked : [],
     source: variant.source,
     checkYourCopy: needsCheck(variant.source),

@@ -3,18 +3,12 @@ import { imperfections } from "@/lib/trade";
 import { caseContext, type CaseContext } from "./case-context";
 import { applicability } from "./conditions";
 import { findCriteria } from "./criteria";
+import { onceEach } from "./once-each";
 import { evaluateCriterion, observationsFor } from "./evaluate-criterion";
 import { outcome } from "./outcome";
 import type { CriteriaSet } from "./rule";
 import { commonSettings, resolveSettings } from "./settings";
-import {
-  JudgeInputSchema,
-  type AcceptIssue,
-  type JudgeInput,
-  type MissingReading,
-  type Verdict,
-  type VerdictRow,
-} from "./types";
+import { JudgeInputSchema, type AcceptIssue, type JudgeInput, type Verdict, type VerdictRow } from "./types";
 import { unlistedCriterion } from "./unlisted";
 
 /**
@@ -120,13 +114,4 @@ function relativeMargin(row: VerdictRow): number {
   if (row.result === "fails" && (row.limit === null || row.limit.value === 0)) return -Number.MAX_VALUE;
   if (row.margin === null || row.limit === null || row.limit.value === 0) return Number.MAX_VALUE;
   return row.margin / row.limit.value;
-}
-
-/** The reading wanted by most rows first. */
-function onceEach(list: readonly MissingReading[]): readonly MissingReading[] {
-  const key = (one: MissingReading): string => `${one.quantity}|${one.observationId ?? ""}`;
-  const counts = new Map<string, number>();
-  for (const one of list) counts.set(key(one), (counts.get(key(one)) ?? 0) + 1);
-  const unique = [...new Map(list.map((one) => [key(one), one])).values()];
-  return unique.sort((a, b) => counts.get(key(b))! - counts.get(key(a))!);
 }

@@ -29,6 +29,8 @@ export function fitHomography(from: readonly Point[], to: readonly Point[]): Hom
   // Rank 8 is what fixes the map: a second vanishing value means points in a line or repeated.
   if (!((values[7] ?? 0) > 1e-9 * (values[0] ?? 0))) return null;
   const h = svd.rightSingularVectors.getColumn(8) as unknown as Homography;
+  // Three of four in a line are still fitted, by a map that squeezes the plane: it is not one to one.
+  if (!(Math.abs(determinant(h)) > 1e-9)) return null;
   const inverse = invertHomography(b);
   return inverse === null ? null : scaled(multiplyHomography(inverse, multiplyHomography(h, a)));
 }
@@ -61,8 +63,12 @@ export function invertHomography(h: Homography): Homography | null {
     b * g - a * k,
     a * e - b * d,
   ];
-  const determinant = a * inverse[0] + b * inverse[3] + c * inverse[6];
-  return Math.abs(determinant) > 0 && Number.isFinite(determinant) ? scaled(inverse) : null;
+  const size = determinant(h);
+  return Math.abs(size) > 0 && Number.isFinite(size) ? scaled(inverse) : null;
+}
+
+function determinant([a, b, c, d, e, f, g, k, l]: Homography): number {
+  return a * (e * l - f * k) - b * (d * l - f * g) + c * (d * k - e * g);
 }
 
 /** Partial derivatives of the image: [dx'/dx, dx'/dy, dy'/dx, dy'/dy]. */
