@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { RenderParamsSchema, type RenderParamsInput } from "./params";
+import { RenderParamsSchema, renderParamNames, type RenderParamsInput } from "./params";
 import { scenarioNames } from "./scenarios";
 
 export type ParsedArguments =
@@ -16,7 +16,7 @@ const toKey = (option: string): string =>
 const toOption = (key: string): string =>
   `--${key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
 
-const optionKeys = Object.keys(RenderParamsSchema.shape).filter((key) => key !== "scenario");
+const optionKeys = renderParamNames.filter((key) => key !== "scenario");
 
 export const usage = `Usage: render --list
        render SCENARIO --out F.jpg [options]

@@ -20,10 +20,10 @@ export async function encodePicture(
     .jpeg({ quality: encoding.quality, chromaSubsampling: "4:2:0" })
     .withExif({
       IFD0: {
-        Orientation: String(encoding.orientation),
         ImageDescription: "Rendered picture, not a photograph",
       },
       IFD2: { ExposureTime: "1/60", FNumber: "18/10", ISOSpeedRatings: "125", FocalLength: "57/10" },
     })
+    .withMetadata({ orientation: encoding.orientation })
     .toBuffer();
 }

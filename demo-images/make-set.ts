@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { encodePicture } from "./encode";
-import { renderScene } from "./render-scene";
+import { renderSceneOnThreads } from "./render-scene";
 import { scenarioNames } from "./scenarios";
 
 /** Renders the demo set into demo-images/set; names given as arguments limit it to those. */
@@ -13,7 +13,7 @@ const wanted = process.argv.slice(2);
 mkdirSync(folder, { recursive: true });
 for (const scenario of scenarioNames) {
   if (wanted.length > 0 && !wanted.includes(scenario)) continue;
-  const rendered = renderScene({ scenario, seed: SEED, megapixels: 2.4 });
+  const rendered = await renderSceneOnThreads({ scenario, seed: SEED, megapixels: 2.4 }, 2);
   const bytes = await encodePicture(rendered, { quality, orientation: 1 });
   writeFileSync(join(folder, `${scenario}.jpg`), bytes);
   writeFileSync(join(folder, `${scenario}.json`), `${JSON.stringify(rendered.truth)}\n`);

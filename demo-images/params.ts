@@ -5,7 +5,7 @@ import { scaleObjectKinds } from "./scale-objects/scale-object";
 import { scenarioNames } from "./scenarios";
 
 /** What may be asked of a picture. Left out means: as the scenario has it. */
-export const RenderParamsSchema = z.strictObject({
+const fields = z.strictObject({
   scenario: z.enum(scenarioNames),
   seed: z.number().int().min(0).max(2147483647).default(1),
   megapixels: z.number().min(0.1).max(48).default(2.6),
@@ -31,5 +31,31 @@ export const RenderParamsSchema = z.strictObject({
   /** EXIF orientation the file is stored with; the truth is in upright pixels. */
   orientation: z.union([z.literal(1), z.literal(3), z.literal(6), z.literal(8)]).default(1),
 });
+const sizedObjects = ["rule", "disc"];
+
+/** Says what two parameters cannot be asked for together, or null. */
+function contradiction(
+  p: z.infer<typeof fields>,
+): { readonly path: string; readonly message: string } | null {
+  if (p.scaleObjectMm !== undefined && p.scaleObject !== undefined && !sizedObjects.includes(p.scaleObject))
+    return {
+      path: "scaleObjectMm",
+      message: `only a rule or a disc has a size to choose, not "${p.scaleObject}"`,
+    };
+  if (p.quality === "exact-draft" && p.motionPx > 0)
+    return {
+      path: "motionPx",
+      message: "an exact draft has no lens, so nothing in it can be blurred by motion",
+    };
+  if (p.distanceMm !== undefined && p.fieldWidthMm !== undefined && p.fieldWidthMm > 2 * p.distanceMm)
+    return { path: "fieldWidthMm", message: "no phone sees a field wider than twice its distance" };
+  return null;
+}
+
+export const RenderParamsSchema = fields.superRefine((params, context) => {
+  const found = contradiction(params);
+  if (found !== null) context.addIssue({ code: "custom", path: [found.path], message: found.message });
+});
+export const renderParamNames = Object.keys(fields.shape);
 export type RenderParams = z.infer<typeof RenderParamsSchema>;
 export type RenderParamsInput = z.input<typeof RenderParamsSchema>;

@@ -1,15 +1,14 @@
+import { bandRows, runBand, type BandJob } from "./bands";
 import { buildScene, type BuiltScene } from "./build-scene";
 import { createCamera, type Camera } from "./camera/camera";
 import { develop, type Development } from "./camera/develop";
-import { exposeRows, type Exposure } from "./camera/expose";
 import { createCeilingMap } from "./field/ray-hit";
 import { radians } from "./geometry/vector";
 import { createLightRig } from "./light/lamp";
-import { lightRows } from "./light/light-field";
 import { createOpennessMap } from "./light/openness";
-import { createBench } from "./materials/bench";
 import { namedSeed } from "./noise/random";
 import { RenderParamsSchema, type RenderParams, type RenderParamsInput } from "./params";
+import { runOnThreads } from "./run-on-threads";
 import { scenarios } from "./scenarios";
 import type { SceneSpec } from "./scene";
 import { sceneTruth, type Truth } from "./truth";
@@ -68,49 +67,69 @@ function createSceneCamera(spec: SceneSpec, params: RenderParams): Camera {
   });
 }
 
-/** One pass of the whole pipeline, in this thread. Pure: the same params give the same bytes. */
-export function renderScene(input: RenderParamsInput): RenderedScene {
+interface Prepared {
+  readonly params: RenderParams;
+  readonly scene: BuiltScene;
+  readonly job: BandJob;
+}
+
+function sharedFloats(length: number): Float32Array {
+  return new Float32Array(new SharedArrayBuffer(4 * length));
+}
+
+/** Builds the surface and everything that is needed to light and trace it. */
+function prepare(input: RenderParamsInput): Prepared {
   const params = RenderParamsSchema.parse(input);
   const spec = resolveSpec(params);
   const camera = createSceneCamera(spec, params);
   const draft = params.quality === "exact-draft";
-  const stepMm = (spec.pose.fieldWidthMm / camera.widthPx) * (draft ? 1.25 : 0.95);
-  const scene = buildScene(spec, stepMm);
-  const exposure = exposeScene(scene, camera, params);
-  const rgb = develop(exposure, development(spec, camera, params));
+  const scene = buildScene(spec, (spec.pose.fieldWidthMm / camera.widthPx) * (draft ? 1.25 : 0.95));
+  const { grid } = scene;
+  const pixels = camera.widthPx * camera.heightPx;
+  const job: BandJob = {
+    grid,
+    profile: spec.profile,
+    look: { plate: spec.plate, weld: spec.weld },
+    rig: createLightRig(spec.lighting, radians(spec.lightTurnDeg), spec.profile.up),
+    openness: createOpennessMap(grid, spec.profile),
+    ceiling: createCeilingMap(grid),
+    camera,
+    bench: spec.bench,
+    benchSeed: namedSeed(params.seed, "bench"),
+    thicknessMm: spec.thicknessMm,
+    samples: draft ? 1 : 2,
+    radiance: sharedFloats(3 * grid.nx * grid.ny),
+    exposure: { rgb: sharedFloats(3 * pixels), depth: sharedFloats(pixels) },
+  };
+  return { params, scene, job };
+}
+
+function finish({ params, scene, job }: Prepared): RenderedScene {
+  const { camera } = job;
+  const rgb = develop(job.exposure, development(scene.spec, camera, params));
   const truth = sceneTruth(scene, camera, { scenario: params.scenario, seed: params.seed });
   return { rgb, width: camera.widthPx, height: camera.heightPx, truth };
 }
 
-function exposeScene(scene: BuiltScene, camera: Camera, params: RenderParams): Exposure {
-  const { spec, grid } = scene;
-  const rig = createLightRig(spec.lighting, radians(spec.lightTurnDeg), spec.profile.up);
-  const radiance = new Float32Array(3 * grid.nx * grid.ny);
-  const look = { plate: spec.plate, weld: spec.weld };
-  const openness = createOpennessMap(grid, spec.profile);
-  lightRows({ grid, profile: spec.profile, look, rig, openness, eye: camera.position }, radiance, 0, grid.ny);
-  const pixels = camera.widthPx * camera.heightPx;
-  const exposure = { rgb: new Float32Array(3 * pixels), depth: new Float32Array(pixels) };
-  const bench = createBench(spec.bench, namedSeed(params.seed, "bench"));
-  const samples = params.quality === "exact-draft" ? 1 : 2;
-  const ceiling = createCeilingMap(grid);
-  exposeRows(
-    {
-      camera,
-      grid,
-      ceiling,
-      radiance,
-      rig,
-      up: spec.profile.up,
-      bench,
-      thicknessMm: spec.thicknessMm,
-      samples,
-    },
-    exposure,
-    0,
-    camera.heightPx,
-  );
-  return exposure;
+/**
+ * The picture and its truth, made in this thread; the same params give the same bytes.
+ * Throws a ZodError on params that cannot be used; `parseArguments` turns those into sentences.
+ */
+export function renderScene(input: RenderParamsInput): RenderedScene {
+  const prepared = prepare(input);
+  for (const phase of ["light", "expose"] as const)
+    runBand(prepared.job, phase, 0, bandRows(prepared.job, phase));
+  return finish(prepared);
+}
+
+/** As `renderScene`, byte for byte, with the rows shared out over `threads` worker threads. */
+export async function renderSceneOnThreads(
+  input: RenderParamsInput,
+  threads: number,
+): Promise<RenderedScene> {
+  const prepared = prepare(input);
+  await runOnThreads(prepared.job, threads);
+  return finish(prepared);
 }
 
 function development(spec: SceneSpec, camera: Camera, params: RenderParams): Development {

@@ -1,8 +1,9 @@
 import { parseArguments, usage } from "./arguments";
 import { encodePicture } from "./encode";
-import { renderScene } from "./render-scene";
+import { renderSceneOnThreads } from "./render-scene";
 import { scenarioNames } from "./scenarios";
 import { writeFileSync } from "node:fs";
+import { availableParallelism } from "node:os";
 
 const parsed = parseArguments(process.argv.slice(2));
 if (!parsed.ok) {
@@ -12,7 +13,7 @@ if (!parsed.ok) {
   process.stdout.write(parsed.what === "list" ? `${scenarioNames.join("\n")}\n` : usage);
 } else {
   const { params, out } = parsed;
-  const rendered = renderScene(params);
+  const rendered = await renderSceneOnThreads(params, availableParallelism());
   writeFileSync(
     out,
     await encodePicture(rendered, {

@@ -109,7 +109,7 @@ export function develop(exposure: Exposure, d: Development): Uint8Array {
 
 /** Adds sensor noise, then the edge boost every phone applies, then rounds. */
 function quantise(levels: Float32Array, d: Development): Uint8Array {
-  const { widthPx: width, heightPx: height } = d;
+  const { widthPx: width } = d;
   const out = new Uint8Array(levels.length);
   const row = 3 * width;
   for (let k = 0; k < levels.length && d.noise > 0; k += 3) {

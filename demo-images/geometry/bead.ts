@@ -74,6 +74,9 @@ export function createBead(shape: BeadShape): Bead {
       0.8 *
         (1 - ripples.heightAt(x, side === 0 ? -1 : 1, half) / Math.max(0.02, shape.ripple.heightMm)) *
         0.8);
+  const lag = (n: number): number =>
+    half * (0.25 + 0.5 * shape.startLump) * Math.abs(noise1(s * 0.7 + n * 3.3, 3));
+  const lags = [lag(0) - Math.min(lag(0), lag(1)), lag(1) - Math.min(lag(0), lag(1))];
   return {
     shape,
     ripples,
@@ -81,8 +84,10 @@ export function createBead(shape: BeadShape): Bead {
       if (x <= shape.startMm || x >= shape.endMm) return null;
       // No end is a half-circle: each side of it sets off a little earlier or later than the other.
       const side = (n: number): number => {
-        const lag = half * (0.25 + 0.5 * shape.startLump) * Math.abs(noise1(s * 0.7 + n * 3.3, 3));
-        const start = endFullness(x - shape.startMm - lag, half * (1.05 + 0.2 * noise1(s + n, 4)));
+        const start = endFullness(
+          x - shape.startMm - (lags[n] as number),
+          half * (1.05 + 0.2 * noise1(s + n, 4)),
+        );
         return (
           start * endFullness(shape.endMm - x - 0.12 * half * n, half * (1.05 + 0.15 * noise1(s + n, 6)))
         );

@@ -25,16 +25,18 @@ export function paintPore(
   const reach = radius * 1.9;
   const { grid } = draft;
   const box = { x0: pore.x - reach, x1: pore.x + reach, y0: pore.y - reach, y1: pore.y + reach };
-  const lip = Math.min(0.12, 0.09 * pore.diameterMm);
+  // Slopes are read across two grid steps, which darkens half a step outside the wall: the wall stands that much in.
+  const shrink = Math.min(0.3 * radius, 0.5 * grid.stepMm);
+  const lip = Math.min(0.06, 0.045 * pore.diameterMm);
   forEachPoint(grid, box, (k, x, y) => {
     const dx = x - pore.x;
     const dy = y - pore.y;
-    const r = Math.hypot(dx, dy) / radiusAt(Math.atan2(dy, dx));
+    const r = Math.hypot(dx, dy) / (radiusAt(Math.atan2(dy, dx)) - shrink);
     if (r > 1.9) return;
     const bowl = r < 1 ? pore.depthMm * Math.sqrt(1 - r * r * r * r) : 0;
-    const rim = lip * Math.exp(-(((r - 1.18) / 0.24) ** 2));
+    const rim = lip * Math.exp(-(((r - 1.16) / 0.2) ** 2));
     grid.h[k]! += rim - bowl;
-    raiseMask(grid.mask.hole, k, smoothstep(1.06, 0.88, r));
+    raiseMask(grid.mask.hole, k, smoothstep(1.02, 0.86, r));
   });
   const outline = ring(pore.x, pore.y, radiusAt);
   draft.records.push({
