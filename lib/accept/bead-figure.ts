@@ -1,7 +1,8 @@
 import { differenceQuantity, statedQuantity, type Quantity } from "@/lib/measure";
 import { missing, type CaseContext } from "./case-context";
 import type { BeadFigure } from "./rule";
-import type { BeadReadings, MissingReading } from "./types";
+import type { BeadReadings } from "./types";
+import type { MissingReading } from "./verdict";
 
 export interface FigureOfBead {
   readonly quantity: Quantity | null;

@@ -2,7 +2,8 @@ import type { Quantity } from "@/lib/measure";
 import { spreadOf, unitsOf } from "./decide";
 import type { Symbols, SymbolValue, UnitSystem } from "./formula";
 import type { SymbolName } from "./rule";
-import type { JudgeInput, MissingQuantity, MissingReading } from "./types";
+import type { JudgeInput } from "./types";
+import type { MissingQuantity, MissingReading } from "./verdict";
 import { gaugeFor } from "./rule";
 
 export type Settings = Readonly<Record<string, string | boolean | number>>;

@@ -1,7 +1,7 @@
 import { missing, missingSymbols, type CaseContext } from "./case-context";
 import { constantValue } from "./formula";
 import type { Condition } from "./rule";
-import type { MissingReading } from "./types";
+import type { MissingReading } from "./verdict";
 
 /** Three-valued: null is "not known", and `missing` says what would tell. */
 export interface Applicability {

@@ -1,12 +1,14 @@
+import { needsCheck } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
 import { d11Sets } from "./d1-1";
 import { iso5817Sets } from "./iso5817";
-import type { CriteriaSet } from "./rule";
+import { formulaText } from "./formula";
+import type { CriteriaSet, Criterion } from "./rule";
 import { commonSettings } from "./settings";
 import { furtherSets } from "./tables/further";
 import { shopSet } from "./shop-set";
 import type { ShopCriteria } from "./shop-criteria";
-import type { CriteriaSummary } from "./types";
+import type { CriteriaSummary } from "./verdict";
 
 /** Every set the project carries, in the order a picker offers them. */
 export const criteriaSets: readonly CriteriaSet[] = [...iso5817Sets, ...d11Sets, ...furtherSets];
@@ -26,8 +28,19 @@ export function listCriteria(shop: readonly ShopCriteria[] = []): readonly Crite
     weldKinds: set.weldKinds,
     settings: [...set.settings, ...commonSettings],
     imperfections: toLookFor(set),
-    rules: set.criteria.map(({ id, clause, title }) => ({ id, clause, title })),
+    rules: set.criteria.map(ruleSummary),
   }));
+}
+
+function ruleSummary({ id, clause, title, variants }: Criterion): CriteriaSummary["rules"][number] {
+  const limits = variants.flatMap(({ tests }) =>
+    tests.map((test) => {
+      if (test.test === "none-allowed") return "none";
+      return "limit" in test ? formulaText(test.limit, "si") : test.test;
+    }),
+  );
+  const checkYourCopy = variants.some(({ source }) => needsCheck(source));
+  return { id, clause, title, limits: [...new Set(limits)], checkYourCopy };
 }
 
 /** What a set wants looked for, once each. */

@@ -1,6 +1,6 @@
 import type { Quantity } from "@/lib/measure";
 import type { LimitRange, UnitSystem } from "./formula";
-import type { RowLimit, RowResult } from "./types";
+import type { RowLimit, RowResult } from "./verdict";
 
 /** Readings and formulas meet in decimal steps; this much relative rounding is not a difference. */
 const ROUNDING = 1e-9;

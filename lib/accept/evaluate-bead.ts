@@ -6,7 +6,8 @@ import { evaluateFormula } from "./formula";
 import { decided, limitOf, outcome, type Outcome } from "./outcome";
 import { sizeOf, worstOf } from "./evaluate-each";
 import type { BeadFigure, Test } from "./rule";
-import type { MissingReading, Observation } from "./types";
+import type { Observation } from "./types";
+import type { MissingReading } from "./verdict";
 
 /** Figures that a height or depth read on a mark of the same imperfection stands for. */
 const alsoReadOnMarks: ReadonlySet<BeadFigure> = new Set(["convexity", "reinforcement", "misalignment"]);

@@ -12,7 +12,8 @@ import { evaluateFormula } from "./formula";
 import { onceEach } from "./once-each";
 import { limitOf, outcome, type Outcome } from "./outcome";
 import type { CriteriaSet, Criterion, Test, Variant } from "./rule";
-import type { MissingReading, Observation, VerdictRow } from "./types";
+import type { Observation } from "./types";
+import type { MissingReading, VerdictRow } from "./verdict";
 
 /**
  * One clause applied to one weld: a row for each of its tests. Where it is not known which variant applies, the clause

@@ -5,7 +5,8 @@ import { constantValue, evaluateFormula } from "./formula";
 import { decided, limitOf, type Outcome } from "./outcome";
 import { sizeOf } from "./evaluate-each";
 import type { Test, Threshold } from "./rule";
-import type { MissingReading, Observation } from "./types";
+import type { Observation } from "./types";
+import type { MissingReading } from "./verdict";
 
 type TotalTest = Extract<Test, { test: "total" }>;
 

@@ -8,7 +8,8 @@ import { evaluateCriterion, observationsFor } from "./evaluate-criterion";
 import { outcome } from "./outcome";
 import type { CriteriaSet } from "./rule";
 import { commonSettings, resolveSettings } from "./settings";
-import { JudgeInputSchema, type AcceptIssue, type JudgeInput, type Verdict, type VerdictRow } from "./types";
+import { JudgeInputSchema, type JudgeInput } from "./types";
+import { type AcceptIssue, type Verdict, type VerdictRow } from "./verdict";
 import { unlistedCriterion } from "./unlisted";
 
 /**

@@ -1,4 +1,4 @@
-import type { MissingReading } from "./types";
+import type { MissingReading } from "./verdict";
 
 /** Every reading once, the one asked for most often first; those asked for equally often keep their order. */
 export function onceEach(list: readonly MissingReading[]): readonly MissingReading[] {

@@ -3,7 +3,7 @@ import { formulaText } from "./formula";
 import { marginTo, rowLimit, type Decision } from "./decide";
 import { missingSymbols } from "./case-context";
 import type { Formula } from "./rule";
-import type { MissingReading, RowLimit, RowReason, RowResult } from "./types";
+import type { MissingReading, RowLimit, RowReason, RowResult } from "./verdict";
 
 /** What one test says, before it becomes a row with its clause and source. */
 export interface Outcome {

@@ -1,6 +1,7 @@
 import type { Source } from "@/lib/base";
 import type { ImperfectionId, Place } from "@/lib/trade";
-import type { CriteriaSetting, GaugeId, MissingQuantity, WeldFacts, WeldKind } from "./types";
+import type { WeldFacts, WeldKind } from "./types";
+import type { CriteriaSetting, GaugeId, MissingQuantity } from "./verdict";
 
 /**
  * Acceptance rules as data. A set is a list of criteria (one clause each), a criterion a list of variants of which the

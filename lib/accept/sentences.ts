@@ -1,4 +1,4 @@
-import type { AcceptIssue, AcceptIssueCode } from "./types";
+import type { AcceptIssue, AcceptIssueCode } from "./verdict";
 
 /** One clear sentence about what to do, per expected failure. */
 export const acceptSentences: Readonly<Record<AcceptIssueCode, (issue: AcceptIssue) => string>> = {

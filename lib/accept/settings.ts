@@ -1,6 +1,6 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Settings } from "./case-context";
-import type { AcceptIssue, CriteriaSetting } from "./types";
+import type { AcceptIssue, CriteriaSetting } from "./verdict";
 
 /** Choices that every set leaves open. */
 export const commonSettings: readonly CriteriaSetting[] = [

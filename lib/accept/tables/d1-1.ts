@@ -1,6 +1,6 @@
 import type { Confidence, Source } from "@/lib/base";
 import type { Condition, Criterion, Test } from "../rule";
-import type { CriteriaSetting } from "../types";
+import type { CriteriaSetting } from "../verdict";
 import { undecided } from "../settings";
 import { atLeast, atMost, both, each, min, none, personDecides, sum, times } from "./parts";
 

@@ -1,0 +1,158 @@
+import type { Issue, Source } from "@/lib/base";
+import type { Quantity } from "@/lib/measure";
+import type { ImperfectionId } from "@/lib/trade";
+import type { WeldKind } from "./types";
+
+export const rowResults = ["fails", "open", "meets", "not-applicable"] as const;
+export type RowResult = (typeof rowResults)[number];
+
+/** A reading that would settle an open row, and the gauge that gives it. Words belong to the screen. */
+export interface MissingReading {
+  readonly quantity: MissingQuantity;
+  readonly gauge: GaugeId;
+  /** The observation it belongs to; null when it belongs to the whole weld. */
+  readonly observationId: string | null;
+}
+
+export const missingQuantities = [
+  "depth",
+  "height",
+  "diameter",
+  "length",
+  "place-along",
+  "leg-1",
+  "leg-2",
+  "throat",
+  "convexity",
+  "reinforcement",
+  "width",
+  "toe-angle",
+  "misalignment",
+  "root-gap",
+  "undersize-length",
+  "thickness",
+  "specified-throat",
+  "specified-leg",
+  "weld-length",
+  "loading",
+  "weld-facts",
+  "look",
+] as const;
+export type MissingQuantity = (typeof missingQuantities)[number];
+
+export const gaugeIds = [
+  "undercut-gauge",
+  "fillet-gauge",
+  "throat-gauge",
+  "cap-gauge",
+  "misalignment-gauge",
+  "calliper",
+  "rule",
+  "protractor",
+  "feeler-gauge",
+  "magnifier",
+  "eye",
+  "drawing",
+] as const;
+export type GaugeId = (typeof gaugeIds)[number];
+
+export type RowReason =
+  | "none-allowed"
+  | "none-found"
+  | "within-limit"
+  | "over-limit"
+  | "straddles-limit"
+  | "reading-missing"
+  | "weld-fact-missing"
+  | "not-looked-for"
+  | "does-not-apply"
+  | "allowed"
+  | "qualified-person-decides";
+
+export interface RowLimit {
+  readonly comparison: "<=" | ">=";
+  readonly value: number;
+  readonly unit: Quantity["unit"] | "count";
+  /** Expanded uncertainty of the limit itself, where it depends on a measured width. */
+  readonly expandedUncertainty: number;
+  /** The formula in the symbols of the standard, e.g. "min(0.1 t, 0.5)". */
+  readonly formula: string;
+}
+
+/** One clause applied to this weld. */
+export interface VerdictRow {
+  readonly ruleId: string;
+  readonly title: string;
+  readonly imperfections: readonly ImperfectionId[];
+  readonly clause: string;
+  readonly edition: string;
+  readonly result: RowResult;
+  readonly reason: RowReason;
+  readonly limit: RowLimit | null;
+  /** The figure compared: the worst reading, sum or count. Null when there is none. */
+  readonly value: number | null;
+  /** Expanded uncertainty (k = 2) of `value`. */
+  readonly expandedUncertainty: number | null;
+  /** Room left: positive inside the limit, negative beyond it, in the limit's unit. */
+  readonly margin: number | null;
+  /** Ids of observations and names of bead readings that went in. */
+  readonly readingsUsed: readonly string[];
+  readonly missing: readonly MissingReading[];
+  readonly notLookedFor: readonly ImperfectionId[];
+  readonly source: Source;
+  /** The figure is from memory, an older edition or a cut text: check it against the licensed copy. */
+  readonly checkYourCopy: boolean;
+}
+
+export const verdicts = ["accept", "reject", "cannot-say"] as const;
+
+export interface Verdict {
+  readonly criteriaId: string;
+  readonly criteriaTitle: string;
+  readonly edition: string;
+  readonly verdict: (typeof verdicts)[number];
+  /** Worst first: fails, open, meets, not applicable; within each the smallest margin in proportion to the limit. */
+  readonly rows: readonly VerdictRow[];
+  /** Every missing reading once, most useful first. */
+  readonly missing: readonly MissingReading[];
+  readonly notLookedFor: readonly ImperfectionId[];
+  /** Settings as they were applied, defaults included: a record can be judged again the same way. */
+  readonly settings: Readonly<Record<string, string | boolean | number>>;
+  /** Observations that call for a qualified inspector before anything is changed or repaired. */
+  readonly referToInspector: readonly string[];
+  /** Parts of the code this set does not carry, and why: clause -> reason. */
+  readonly notCovered: readonly { readonly clause: string; readonly note: string }[];
+  /** Decided rows whose figure must be checked against the licensed copy. */
+  readonly checkYourCopy: boolean;
+}
+
+export type AcceptIssueCode = "bad-input" | "unknown-criteria" | "bad-setting";
+export type AcceptIssue = Issue<AcceptIssueCode>;
+
+/** What `listCriteria` tells a picker about one set. */
+export interface CriteriaSummary {
+  readonly id: string;
+  readonly title: string;
+  readonly document: string;
+  readonly edition: string;
+  readonly weldKinds: readonly WeldKind[];
+  readonly settings: readonly CriteriaSetting[];
+  readonly imperfections: readonly ImperfectionId[];
+  readonly rules: readonly {
+    readonly id: string;
+    readonly clause: string;
+    readonly title: string;
+    /** Limits of its variants in mm, SI units, in the symbols of the formulas; "none" where none is allowed. */
+    readonly limits: readonly string[];
+    readonly checkYourCopy: boolean;
+  }[];
+}
+
+/** A choice a code leaves open. The default is the stricter one. */
+export interface CriteriaSetting {
+  readonly id: string;
+  readonly title: string;
+  readonly choices: readonly { readonly value: string | boolean; readonly title: string }[];
+  readonly default: string | boolean;
+  readonly note: string;
+}

@@ -1,0 +1,56 @@
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { JudgeInputSchema, listCriteria } from "@/lib/accept";
+import { measureCaseJsonSchema } from "@/lib/measure";
+import { buildCase } from "./build-case";
+
+const root = fileURLToPath(new URL("../../..", import.meta.url));
+function run(tool: "judge" | "measure", argument: string, input = "") {
+  const done = spawnSync(process.execPath, ["--import", "tsx", `prisma/tools/${tool}.ts`, argument], {
+    cwd: root,
+    input,
+    encoding: "utf8",
+  });
+  return { code: done.status, out: done.stdout, err: done.stderr };
+}
+
+describe("the command-line doors", () => {
+  it("judge a case from standard input", () => {
+    const file = new URL("../../cases/accept/iso-5817.json", import.meta.url);
+    const [first] = JSON.parse(readFileSync(file, "utf8")) as { given: Record<string, unknown> }[];
+    const given = JudgeInputSchema.parse(buildCase(first!.given, listCriteria()));
+    const { code, out } = run("judge", "-", JSON.stringify(given));
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ criteriaId: "iso-5817-d", edition: "2014" });
+  });
+
+  it.each([
+    [
+      "judge",
+      '{"criteriaId":"iso-5817-c","weld":{"kind":"fillet","thicknessMm":"x"}}',
+      /^weld\.thicknessMm: /,
+    ],
+    ["measure", '{"drawing":{"schemaVersion":1}}', /^drawing\./],
+  ] as const)("%s answers %s with path and reason, exit 2, no stack trace", (tool, input, words) => {
+    const { code, out, err } = run(tool, "-", input);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toMatch(words);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  it("list every criteria set with its rows and limits, and publish the schema", () => {
+    const listed = JSON.parse(run("judge", "--list").out) as {
+      id: string;
+      rules: { id: string; limits: string[] }[];
+    }[];
+    expect(listed.map(({ id }) => id)).toEqual(listCriteria().map(({ id }) => id));
+    for (const { rules } of listed) expect(rules.length).toBeGreaterThan(2);
+    const undercut = listed
+      .find(({ id }) => id === "iso-5817-c")!
+      .rules.find(({ id }) => id === "iso-c-1.7-undercut")!;
+    expect(undercut.limits).toEqual(["0.1 t", "min(25, 0.25 L)", "min(0.1 t, 0.5)"]);
+    expect(measureCaseJsonSchema()).toMatchObject({ required: ["drawing"] });
+  });
+});
