@@ -1,4 +1,5 @@
 export { causeIds, type CauseId } from "./cause-ids";
+export { answersTo, diagnose } from "./diagnose";
 export {
   DiagnoseInputSchema,
   FindingSchema,
@@ -6,6 +7,7 @@ export {
   type DiagnoseInput,
   type ShopCounts,
 } from "./input";
+export { diagnoseCodes, diagnoseSentences, type DiagnoseCode, type DiagnoseIssue } from "./issues";
 export {
   evidenceKinds,
   unitKinds,
@@ -24,3 +26,5 @@ export {
   type UnitKind,
   type WhyItem,
 } from "./types";
+export { diagnoseJsonSchema, diagnoseVocabulary } from "./vocabulary";
+export { weightsNote } from "./weights";

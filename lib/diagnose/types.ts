@@ -62,6 +62,8 @@ export interface Change {
   /** null: not recorded on this bead. */
   readonly fromSi: number | null;
   readonly toSi: number | null;
+  /** Signed step, for when the reading itself is not known; null where there is no step to give. */
+  readonly stepSi: number | null;
   /** For changes between words: polarity, gas. */
   readonly fromText: string | null;
   readonly toText: string | null;

@@ -1,0 +1,39 @@
+import { cite } from "./cite";
+import type { ReadingContext } from "./reading";
+import { noNumber, steps } from "./steps";
+import type { Cause } from "./tables/causes";
+import { causeLinks } from "./tables/links";
+import type { Change } from "./types";
+
+/** Running, chipping and looking at one more bead, s. Every trial costs this, whatever is changed. Own estimate. */
+export const TRIAL_S = 120;
+
+/** The one change that goes with a cause, from this bead's own values. */
+export function changeFor(cause: Cause, probability: number, context: ReadingContext): Change {
+  const step = steps[cause.id]?.(context) ?? noNumber(cause.sentence, sourceOf(cause));
+  const { reason, amounts, source, ...numbers } = step;
+  return {
+    causeId: cause.id,
+    sentence: cause.correction,
+    direction: cause.direction,
+    ...numbers,
+    reason: { sentence: reason, amounts, source },
+    chanceOfCure: probability * cause.cureRate,
+    effortS: cause.effortS,
+  };
+}
+
+function sourceOf(cause: Cause) {
+  const link = causeLinks.find((row) => row.cause === cause.id);
+  return cite(link ? [...link.leads, ...link.also] : [], link?.memory ?? true)[0]!;
+}
+
+/**
+ * Order in which to try changes: chance of cure per second of trial. With one fault and sure trials this order has the
+ * least expected time until the cure (exchange argument on neighbours). Ties by the cause's place in the table.
+ */
+export function inOrderOfTrial(changes: readonly Change[]): readonly Change[] {
+  return changes.toSorted(
+    (a, b) => b.chanceOfCure / (TRIAL_S + b.effortS) - a.chanceOfCure / (TRIAL_S + a.effortS),
+  );
+}

@@ -1,0 +1,146 @@
+import { fail, issue, ok, type Result } from "@/lib/base";
+import { electrodeOf, windowFor } from "@/lib/setup";
+import type { ImperfectionId } from "@/lib/trade";
+import { cautionsFor, inspectorFirst } from "./cautions";
+import { changeFor, inOrderOfTrial } from "./change";
+import { nextChecks } from "./checks";
+import { contradictionsIn } from "./contradictions";
+import { evidenceItems } from "./evidence";
+import { explain } from "./explanation";
+import { DiagnoseInputSchema, type DiagnoseInput } from "./input";
+import type { DiagnoseIssue } from "./issues";
+import { causeModel, linksFor, type CauseModel } from "./model";
+import { solverFor } from "./network/infer";
+import { bestSet } from "./network/joint";
+import type { Posterior } from "./network/types";
+import { beadPhysics } from "./physics";
+import type { ReadingContext } from "./reading";
+import { readingsOf } from "./readings/all";
+import { confirmedTotal } from "./shop-priors";
+import { questions } from "./tables/questions";
+import { symptoms } from "./tables/symptoms";
+import type { Change, Diagnosis, JointExplanation, RankedCause } from "./types";
+import { causeProbabilities, leaveOneOut, weigh, type Weighed } from "./weigh";
+import { whyFor } from "./why";
+
+/** A change is proposed only when its cause is at least this likely. */
+const WORTH_TRYING = 0.04;
+
+/**
+ * From how a bead was run, what is marked and what was answered, to causes, the one change to try, and what to find out
+ * next. Pure. Fails with the path and reason of whatever in the input is not as `DiagnoseInputSchema` says, or names a
+ * question or answer that does not exist. Probabilities rank causes by published weights; they are not frequencies.
+ */
+export function diagnose(input: DiagnoseInput): Result<Diagnosis, DiagnoseIssue> {
+  const parsed = DiagnoseInputSchema.safeParse(input);
+  if (!parsed.success) {
+    return fail(
+      ...parsed.error.issues.map(({ path, message }) =>
+        issue(
+          "invalid-input" as const,
+          path.map((part) => (typeof part === "number" ? part : String(part))),
+          { reason: message },
+        ),
+      ),
+    );
+  }
+  const unknown = unknownAnswers(parsed.data);
+  return unknown.length > 0 ? fail(...unknown) : ok(diagnoseValid(parsed.data));
+}
+
+function unknownAnswers({ answers }: DiagnoseInput): readonly DiagnoseIssue[] {
+  return Object.entries(answers).flatMap(([question, answer]): readonly DiagnoseIssue[] => {
+    const allowed = answersTo(question);
+    if (allowed === null) return [issue("unknown-question", ["answers", question], { question })];
+    return allowed.includes(answer)
+      ? []
+      : [issue("unknown-answer", ["answers", question], { question, answer })];
+  });
+}
+
+/** Answer ids of a question, null when there is no such question. */
+export function answersTo(questionId: string): readonly string[] | null {
+  if (symptoms.some(({ id }) => id === questionId)) return ["yes", "no", "unsure"];
+  return questions.find(({ id }) => id === questionId)?.answers.map(({ id }) => id) ?? null;
+}
+
+function diagnoseValid(input: DiagnoseInput): Diagnosis {
+  const model = causeModel(input.setup.process, input.shopCounts);
+  const context = contextOf(input);
+  const items = evidenceItems(input, readingsOf(context));
+  const weighed = weigh(model, items);
+  const solver = solverFor(weighed.network, weighed.evidence.present);
+  const posterior = solver(weighed.evidence);
+  const all = causeProbabilities(model, posterior);
+  const without = leaveOneOut(model, items, solver);
+  const confirmed = confirmedTotal(
+    model.causes.map(({ id }) => id),
+    input.shopCounts,
+  );
+  const causes = model.causes
+    .map((cause): RankedCause => {
+      const probability = all.get(cause.id)!;
+      return {
+        id: cause.id,
+        name: cause.name,
+        sentence: cause.sentence,
+        probability,
+        prior: model.priors.get(cause.id)!,
+        why: whyFor(model, cause.id, items, all, without),
+        change: changeFor(cause, probability, context),
+        shop: confirmed === 0 ? null : { confirmed: input.shopCounts[cause.id] ?? 0, total: confirmed },
+      };
+    })
+    .toSorted((a, b) => b.probability - a.probability);
+  const stopped = inspectorFirst(input).length > 0;
+  const [first = null, ...rest] = worthTrying(causes);
+  const joint = input.findings.length === 0 ? null : jointExplanation(model, weighed, posterior, input);
+  const contradictions = contradictionsIn(input, context.physics);
+  return {
+    causes,
+    joint,
+    // After the inspector, the order stands ready; before, nothing is proposed as the first thing to do.
+    firstChange: stopped ? null : first,
+    nextChanges: stopped && first !== null ? [first, ...rest] : rest,
+    checks: nextChecks(model, weighed.network, posterior, input),
+    contradictions,
+    cautions: cautionsFor(input),
+    estimates: context.physics.estimates,
+    explanation: explain(input, { causes, joint, contradictions, stopped }),
+  };
+}
+
+function contextOf({ setup, bead }: DiagnoseInput): ReadingContext {
+  const electrode = electrodeOf(setup);
+  return { setup, bead, electrode, window: windowFor(setup), physics: beadPhysics(setup, electrode, bead) };
+}
+
+/** A change that would leave the number where it is, is none. */
+function worthTrying(causes: readonly RankedCause[]): readonly Change[] {
+  return inOrderOfTrial(
+    causes
+      .filter(({ probability }) => probability >= WORTH_TRYING)
+      .map(({ change }) => change)
+      .filter(({ fromSi, toSi }) => fromSi === null || toSi === null || fromSi !== toSi),
+  );
+}
+
+function jointExplanation(
+  model: CauseModel,
+  { network, evidence }: Weighed,
+  posterior: Posterior,
+  input: DiagnoseInput,
+): JointExplanation | null {
+  const { out, logJoint } = bestSet(network, evidence, 3);
+  const causes = out.map(({ variable, state }) => model.variables[variable]![state - 1]!);
+  if (causes.length === 0) return null;
+  const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))];
+  const made = (id: ImperfectionId) =>
+    linksFor(id, model.process).some(({ cause }) => causes.includes(cause));
+  return {
+    causes,
+    probability: Math.exp(logJoint - posterior.logEvidence),
+    explains: marked.filter(made),
+    leaves: marked.filter((id) => !made(id)),
+  };
+}

@@ -1,0 +1,52 @@
+import { imperfections } from "@/lib/trade";
+import { ownEstimate } from "./cite";
+import type { DiagnoseInput } from "./input";
+import type { Contradiction, JointExplanation, RankedCause, Statement } from "./types";
+import { weightsNote } from "./weights";
+
+interface Told {
+  readonly causes: readonly RankedCause[];
+  readonly joint: JointExplanation | null;
+  readonly contradictions: readonly Contradiction[];
+  readonly stopped: boolean;
+}
+
+/** Below this no cause stands out. */
+const STANDS_OUT = 0.3;
+
+const say = (sentence: string, source = ownEstimate): Statement => ({ sentence, amounts: [], source });
+
+/** The whole in a few sentences, in reading order. */
+export function explain(
+  input: DiagnoseInput,
+  { causes, joint, contradictions, stopped }: Told,
+): readonly Statement[] {
+  const [first, second] = causes;
+  const lines: Statement[] = [];
+  if (stopped)
+    lines.push(
+      say(
+        "Something is marked that a qualified inspector must see first; no change is proposed before that.",
+      ),
+    );
+  if (contradictions.length > 0)
+    lines.push(say("The record contradicts itself; clear that up before trusting what follows."));
+  if (input.findings.length === 0)
+    lines.push(say("Nothing is marked: what is said follows from the set-up and the answers alone."));
+  if (first && first.probability >= STANDS_OUT) {
+    lines.push(say(`${first.name} is the most likely cause. ${first.sentence}`, first.why[0]?.source));
+  } else if (first && second) {
+    lines.push(
+      say(
+        `No cause stands out; ${first.name.toLowerCase()} and ${second.name.toLowerCase()} come first. Answer the next question below.`,
+      ),
+    );
+  }
+  const names = joint?.causes.map((id) => causes.find((cause) => cause.id === id)!.name.toLowerCase()) ?? [];
+  if (names.length > 1) lines.push(say(`Taken together, ${names.join(" with ")} explain the marks best.`));
+  if (joint && joint.leaves.length > 0) {
+    const left = joint.leaves.map((id) => imperfections[id].name.toLowerCase());
+    lines.push(say(`Not explained by it: ${left.join(", ")}.`));
+  }
+  return [...lines, say(weightsNote)];
+}
