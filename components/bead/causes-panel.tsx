@@ -5,12 +5,15 @@ import { useTransition } from "react";
 import { Button, Panel } from "@/components/ui";
 import { needsCheck } from "@/lib/base";
 import type { Change, Check, Diagnosis, RankedCause, Statement, WhyItem } from "@/lib/diagnose";
+import type { Proposal } from "@/lib/assess";
 import { amountText, changeText, chanceWords, confidenceWords } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./causes-panel.module.css";
 
 export interface CausesPanelProps {
   readonly diagnosis: Diagnosis;
+  /** null: nothing here needs a change, or an inspector comes first. */
+  readonly proposed: Proposal | null;
   readonly answers: Readonly<Record<string, string>>;
   readonly units: UnitPreferences;
   readonly onAnswer: (check: Check, answerId: string) => void;
@@ -21,13 +24,14 @@ export interface CausesPanelProps {
 /** From the one change to try down to what it all rests on. */
 export function CausesPanel({
   diagnosis,
+  proposed,
   answers,
   units,
   onAnswer,
   onForgetAnswers,
   onRunAgain,
 }: CausesPanelProps) {
-  const { causes, firstChange, nextChanges, checks, contradictions, cautions } = diagnosis;
+  const { causes, checks, contradictions, cautions } = diagnosis;
   const stops = cautions.filter((caution) => caution.level === "stop");
   return (
     <div className={styles.stack}>
@@ -41,8 +45,16 @@ export function CausesPanel({
           <Said statement={one} units={units} />
         </Panel>
       ))}
-      {firstChange && (
-        <FirstChange change={firstChange} rest={nextChanges} units={units} onRunAgain={onRunAgain} />
+      {proposed && (
+        <FirstChange change={proposed.first} rest={proposed.next} units={units} onRunAgain={onRunAgain} />
+      )}
+      {!proposed && stops.length === 0 && (
+        <Panel tone="ok" title="Nothing to change">
+          <p>
+            Nothing is marked and the set-up points at no fault. The list below only says how common each
+            cause is.
+          </p>
+        </Panel>
       )}
       {causes.length > 0 && <Causes causes={causes} units={units} />}
       {checks.length > 0 && <Checks checks={checks} answers={answers} onAnswer={onAnswer} />}

@@ -2,7 +2,7 @@
 
 import { Panel } from "@/components/ui";
 import { diagnoseSentences, type Check, type ShopCounts } from "@/lib/diagnose";
-import { applyChange, type TriedChange } from "@/lib/assess";
+import { applyChange, proposal, type TriedChange } from "@/lib/assess";
 import { changeText } from "@/lib/report";
 import type { RunSetup } from "@/lib/setup";
 import { CausesPanel } from "./causes-panel";
@@ -70,6 +70,10 @@ export function CausesSection({
       )}
       <CausesPanel
         diagnosis={diagnosis.value}
+        proposed={proposal(
+          diagnosis.value,
+          state.photos.reduce((sum, photo) => sum + photo.history.present.marks.length, 0),
+        )}
         answers={answers}
         units={units}
         onAnswer={answer}

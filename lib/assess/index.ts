@@ -34,3 +34,4 @@ export {
 export { mergeContent } from "./merge-content";
 export { diagnoseInput } from "./diagnose-input";
 export { judgeInput, weldKind } from "./judge-input";
+export { proposal, type Proposal } from "./proposal";

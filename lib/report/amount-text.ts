@@ -54,7 +54,7 @@ export function changeText(change: Change, units: UnitPreferences): string {
   if (toSi === null)
     return change.stepSi === null ? "" : `${name}${stepText(change.stepSi, unitKind, units)}`;
   const to = valueText(toSi, unitKind, units);
-  if (fromSi === null) return `${name}to ${to}`;
+  if (fromSi === null) return direction === "do" ? `${name}${to}` : `${name}to ${to}`;
   const way = direction === "lower" ? "down to" : direction === "raise" ? "up to" : "to";
   return `${name}from ${valueText(fromSi, unitKind, units)} ${way} ${to}`;
 }

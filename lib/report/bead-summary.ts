@@ -2,6 +2,7 @@ import type { Verdict } from "@/lib/accept";
 import {
   assess,
   defaultAssessContext,
+  proposal,
   type AssessContext,
   type BeadContent,
   type PhotoFacts,
@@ -44,7 +45,7 @@ export function summariseBead(
   const { content } = bead;
   const { diagnosis, verdict } = assess(content, bead.photos, context);
   const marks = content.photos.flatMap((photo) => photo.drawing.marks);
-  const change = diagnosis.ok && marks.length > 0 ? diagnosis.value.firstChange : null;
+  const change = diagnosis.ok ? (proposal(diagnosis.value, marks.length)?.first ?? null) : null;
   return {
     id: bead.id,
     number: bead.number,

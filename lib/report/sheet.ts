@@ -2,6 +2,7 @@ import type { Verdict, VerdictRow } from "@/lib/accept";
 import {
   assess,
   defaultAssessContext,
+  proposal,
   type AssessContext,
   marksAcrossPhotos,
   type Assessment,
@@ -99,6 +100,8 @@ export function sheetDocument(
   const { content, photos } = bead;
   const assessment = assess(content, photos, context);
   const diagnosis = assessment.diagnosis.ok ? assessment.diagnosis.value : null;
+  const marks = sheetMarks(content, assessment, units);
+  const proposed = diagnosis && proposal(diagnosis, marks.length);
   const verdict = assessment.verdict?.ok ? assessment.verdict.value : null;
   return {
     number: bead.number,
@@ -109,10 +112,10 @@ export function sheetDocument(
     photos: sheetPhotos(content, photos, assessment, units),
     setup: setupRows(content.setup, units),
     setupFindings: findingLines(assessment.setup, units),
-    marks: sheetMarks(content, assessment, units),
+    marks,
     inspectorFirst: diagnosis?.cautions.some((caution) => caution.level === "stop") ?? false,
-    change: diagnosis?.firstChange ? sheetChange(diagnosis.firstChange, units) : null,
-    nextChanges: (diagnosis?.nextChanges ?? [])
+    change: proposed ? sheetChange(proposed.first, units) : null,
+    nextChanges: (proposed?.next ?? [])
       .slice(0, 2)
       .map((change) => [change.sentence, changeText(change, units)].filter(Boolean).join(" ")),
     causes: (diagnosis?.causes ?? []).slice(0, 3).map((cause, rank) => sheetCause(cause, rank === 0 ? 3 : 1)),
