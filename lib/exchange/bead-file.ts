@@ -29,8 +29,13 @@ export const ExchangeBeadSchema = z.object({
   revision: z.int().positive(),
   createdAt: time,
   updatedAt: time,
+  /** The bead this one was run after; null for a first try. */
+  previous: z
+    .object({ id, number: z.int().positive(), title: z.string().max(120) })
+    .nullable()
+    .default(null),
   content: BeadContentSchema,
-  photos: z.array(ExchangePhotoSchema).max(60),
+  photos: z.array(ExchangePhotoSchema).max(60).readonly(),
 });
 export type ExchangeBead = z.infer<typeof ExchangeBeadSchema>;
 

@@ -1,0 +1,56 @@
+import { assess, marksAcrossPhotos, type NumberedMark } from "@/lib/assess";
+import type { Quantity } from "@/lib/measure";
+import { patternWords, placeWords, stretchWords } from "@/lib/report";
+import { imperfections } from "@/lib/trade";
+import type { ExchangeBead } from "./bead-file";
+import type { Cell, Table } from "./table";
+
+type Column = readonly [heading: string, cell: (mark: NumberedMark, bead: ExchangeBead) => Cell];
+
+/** A size, its expanded uncertainty (k = 2) and where it was read; empty where it was not measurable. */
+function sizeColumns(
+  name: string,
+  unit: string,
+  pick: (measured: NonNullable<NumberedMark["measured"]>) => Quantity | null,
+): readonly Column[] {
+  const read = ({ measured }: NumberedMark): Quantity | null => measured && pick(measured);
+  return [
+    [`${name} (${unit})`, (mark) => read(mark)?.value ?? null],
+    [`${name}, ± U with k = 2 (${unit})`, (mark) => read(mark)?.expandedUncertainty ?? null],
+    [`${name} read from`, (mark) => read(mark)?.source ?? null],
+  ];
+}
+
+const columns: readonly Column[] = [
+  ["Bead", (_, { number }) => number],
+  ["Bead id", (_, { id }) => id],
+  ["Photo", ({ photoId }, { content }) => content.photos.findIndex(({ id }) => id === photoId) + 1],
+  ["Photo SHA-256", ({ photoId }, { photos }) => photos.find(({ id }) => id === photoId)?.sha256 ?? null],
+  ["Mark", ({ number }) => number],
+  ["Imperfection", ({ mark }) => imperfections[mark.imperfection].name],
+  ["ISO 6520-1", ({ mark }) => imperfections[mark.imperfection].iso6520],
+  ["Shape", ({ mark }) => mark.shape.kind],
+  ["Place", ({ mark }) => mark.place && placeWords[mark.place]],
+  ["Along the weld", ({ mark }) => mark.stretch && stretchWords[mark.stretch]],
+  ["Pattern", ({ mark }) => mark.patterns.map((pattern) => patternWords[pattern]).join("; ") || null],
+  ["From start of weld (mm)", ({ measured }) => measured?.alongMm?.[0] ?? null],
+  ["To (mm)", ({ measured }) => measured?.alongMm?.[1] ?? null],
+  ...sizeColumns("Length", "mm", ({ lengthMm }) => lengthMm),
+  ...sizeColumns("Diameter", "mm", ({ diameterMm }) => diameterMm),
+  ...sizeColumns("Depth", "mm", ({ depthMm }) => depthMm),
+  ...sizeColumns("Height", "mm", ({ heightMm }) => heightMm),
+  ...sizeColumns("Area", "mm²", ({ areaMm2 }) => areaMm2),
+  ["Note", ({ mark }) => mark.note || null],
+];
+
+/** One row per mark of every bead, numbered as on its photo. */
+export function markTable(beads: readonly ExchangeBead[]): Table {
+  return {
+    columns: columns.map(([heading]) => heading),
+    rows: beads.flatMap((bead) =>
+      marksAcrossPhotos(bead.content, assess(bead.content, bead.photos).photos).map((mark) =>
+        columns.map(([, cell]) => cell(mark, bead)),
+      ),
+    ),
+  };
+}
