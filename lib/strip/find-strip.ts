@@ -14,7 +14,7 @@ export interface FoundStrip {
   readonly cornerSigmaPx: number;
 }
 
-/** A marker must be this large to carry 1 % on its side with corners good to a quarter pixel. */
+/** A marker must be this large to carry 1 % on its side with corners good to a third of a pixel. */
 const LEAST_SIDE_PX = 36;
 /** What refined corners are worth at best: simulated, own estimate. */
 const LEAST_SIGMA_PX = 0.1;

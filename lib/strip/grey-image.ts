@@ -13,15 +13,26 @@ export function lumaAt(image: RgbaImage, x: number, y: number): number {
   return 0.299 * image.data[i]! + 0.587 * image.data[i + 1]! + 0.114 * image.data[i + 2]!;
 }
 
-/** Between pixels, bilinear. (0, 0) is the top left corner of the top left pixel, whose middle is (0.5, 0.5). */
-export function lumaBetween(image: RgbaImage, x: number, y: number): number {
+/** Encoded level 0 to 255 to light 0 to 1 (IEC 61966-2-1). */
+const light: readonly number[] = Array.from({ length: 256 }, (_, level) => {
+  const v = level / 255;
+  return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
+});
+
+/** Light at a whole pixel, 0 to 1: a pixel half covered by black holds half the light, not half the level. */
+function lightAt(image: RgbaImage, x: number, y: number): number {
+  return light[Math.round(lumaAt(image, x, y))]!;
+}
+
+/** Light between pixels, bilinear. (0, 0) is the top left corner of the top left pixel, whose middle is (0.5, 0.5). */
+export function lightBetween(image: RgbaImage, x: number, y: number): number {
   const left = Math.floor(x - 0.5);
   const top = Math.floor(y - 0.5);
   const u = x - 0.5 - left;
   const v = y - 0.5 - top;
   return (
-    (1 - v) * ((1 - u) * lumaAt(image, left, top) + u * lumaAt(image, left + 1, top)) +
-    v * ((1 - u) * lumaAt(image, left, top + 1) + u * lumaAt(image, left + 1, top + 1))
+    (1 - v) * ((1 - u) * lightAt(image, left, top) + u * lightAt(image, left + 1, top)) +
+    v * ((1 - u) * lightAt(image, left, top + 1) + u * lightAt(image, left + 1, top + 1))
   );
 }
 

@@ -9,7 +9,7 @@ import {
   type FittedLine,
   type Point,
 } from "@/lib/geometry";
-import { lumaBetween, type RgbaImage } from "./grey-image";
+import { lightBetween, type RgbaImage } from "./grey-image";
 
 const SAMPLES = 24;
 
@@ -71,12 +71,13 @@ function halfWay(image: RgbaImage, at: Point, out: Point, half: number): number 
   const place = (k: number): number => -half + (2 * half * k) / steps;
   const level = (k: number): number => {
     const p = add(at, times(out, place(k)));
-    return lumaBetween(image, p.x, p.y);
+    return lightBetween(image, p.x, p.y);
   };
   const profile = Array.from({ length: steps + 1 }, (_, k) => level(k));
   const dark = profile[0]!;
   const bright = profile[steps]!;
-  if (bright - dark < 25) return null;
+  // Ink gives back a tenth of what paper does; with less than twice the light outside it is no edge of a marker.
+  if (!(bright > 2 * dark) || bright - dark < 0.01) return null;
   const wanted = (dark + bright) / 2;
   for (let k = 1; k <= steps; k++) {
     const [p, q] = [profile[k - 1]!, profile[k]!];

@@ -30,19 +30,25 @@ export function drawStrip(
   const map = fitHomography(page, corners)!;
   const back = invertHomography(map)!;
   const data = new Uint8ClampedArray(4 * width * height).fill(255);
-  const grey = (x: number, y: number): number => {
+  const lightOf = (x: number, y: number): number => {
     const at = applyHomography(back, { x, y });
     const mm = { x: at.x, y: at.y + bow(at.x) };
-    if (mm.x < 0 || mm.y < 0 || mm.x > lengthMm || mm.y > widthMm) return 120;
+    if (mm.x < 0 || mm.y < 0 || mm.x > lengthMm || mm.y > widthMm) return 0.19;
     const dark = ink.some((r) => mm.x >= r.x && mm.x < r.x + r.width && mm.y >= r.y && mm.y < r.y + r.height);
-    return dark ? 40 : 225;
+    return dark ? 0.02 : 0.75;
   };
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       let sum = 0;
-      for (const v of [1 / 6, 3 / 6, 5 / 6]) for (const u of [1 / 6, 3 / 6, 5 / 6]) sum += grey(x + u, y + v);
-      const value = sum / 9;
+      for (const v of [1 / 6, 3 / 6, 5 / 6])
+        for (const u of [1 / 6, 3 / 6, 5 / 6]) sum += lightOf(x + u, y + v);
+      const value = encoded(sum / 9);
       data.set([value, value, value], 4 * (y * width + x));
     }
   return { image: { width, height, data }, map };
+}
+
+/** Light 0 to 1 to an 8-bit level (IEC 61966-2-1): edges mix in light, as in a camera. */
+function encoded(light: number): number {
+  return 255 * (light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055);
 }
