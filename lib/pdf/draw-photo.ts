@@ -1,0 +1,90 @@
+import { fitLabels, primitives, scene, type ScenePalette } from "@/lib/marks";
+import type { SheetDocument } from "@/lib/report";
+import { drawPrimitive } from "./draw-primitive";
+import { asDecoration, asTag, drawBlock, putBlock, type Flow } from "./flow";
+import { layText, run } from "./lay-text";
+import { RULE } from "./page";
+
+export type SheetPhoto = SheetDocument["photos"][number];
+
+export interface PhotoPaint {
+  readonly photos: ReadonlyMap<string, Uint8Array>;
+  readonly palette: ScenePalette;
+}
+
+/** Points per screen unit: the numbers at the marks come out 2.6 mm high, on a small photo as on a large one. */
+const UNIT_PT = 0.5;
+export const CAPTION_HEIGHT = 14;
+
+/** The size of a photo in a box, points. */
+export function photoSize(
+  photo: SheetPhoto,
+  width: number,
+  height: number,
+): { width: number; height: number } {
+  const scale = Math.min(width / photo.widthPx, height / photo.heightPx);
+  return { width: photo.widthPx * scale, height: photo.heightPx * scale };
+}
+
+/**
+ * A photo with its marks and its caption, top left at x, y. The marks are vectors over the picture; words that would
+ * lie on each other at this size are left to the table, as on the screen.
+ */
+export function drawPhoto(
+  flow: Flow,
+  photo: SheetPhoto,
+  number: number,
+  paint: PhotoPaint,
+  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+): void {
+  const { doc } = flow;
+  const words = Object.values(photo.labels).join("; ");
+  const alt = `Photo ${number} of the bead, ${photo.role}. ${words === "" ? "Nothing marked." : `Marked: ${words}.`}`;
+  const caption = `Photo ${number}, ${photo.role}. ${photo.hasScale ? "Scale set." : "No scale."}`;
+  asTag(
+    flow,
+    flow.root,
+    "Figure",
+    () => {
+      doc.save();
+      doc.rect(box.x, box.y, box.width, box.height).clip();
+      drawPicture(flow, paint.photos.get(photo.sha256), box);
+      drawMarks(flow, photo, paint.palette, box);
+      doc.restore();
+    },
+    alt,
+  );
+  asDecoration(doc, () => {
+    doc.lineWidth(RULE.hair).strokeColor(flow.ink).undash();
+    doc.rect(box.x, box.y, box.width, box.height).stroke();
+  });
+  const block = layText(flow.faces, [run(caption, "text", 8.5)], Math.max(box.width, 120));
+  putBlock(flow, flow.root, "Caption", block, box.x, box.y + box.height + 2);
+}
+
+function drawPicture(
+  flow: Flow,
+  jpeg: Uint8Array | undefined,
+  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+): void {
+  if (jpeg) {
+    flow.doc.image(Buffer.from(jpeg), box.x, box.y, { width: box.width, height: box.height });
+    return;
+  }
+  const block = layText(flow.faces, [run("The picture is missing.", "text", 9)], box.width - 12);
+  drawBlock(flow, block, box.x + 6, box.y + 6);
+}
+
+function drawMarks(
+  flow: Flow,
+  photo: SheetPhoto,
+  palette: ScenePalette,
+  box: { readonly x: number; readonly y: number; readonly width: number },
+): void {
+  const { drawing, labels, scaleLabel, widthPx } = photo;
+  const frame = { x: box.x, y: box.y, pointsPerPx: box.width / widthPx };
+  const unitPx = UNIT_PT / frame.pointsPerPx;
+  const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
+  for (const shape of fitLabels(shapes, unitPx))
+    for (const primitive of primitives(shape, palette, unitPx)) drawPrimitive(flow, primitive, frame);
+}

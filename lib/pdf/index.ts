@@ -1,0 +1,3 @@
+import "server-only";
+
+export { sheetPdf, type SheetPdfInput } from "./sheet-pdf";

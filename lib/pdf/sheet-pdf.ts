@@ -1,0 +1,111 @@
+import PDFDocument from "pdfkit";
+import type { ScenePalette } from "@/lib/marks";
+import type { SheetDocument } from "@/lib/report";
+import { drawCauses } from "./draw-causes";
+import { drawChange } from "./draw-change";
+import { drawFurniture } from "./draw-furniture";
+import { drawHead, drawInspectorFirst } from "./draw-head";
+import { drawMarks } from "./draw-marks";
+import { drawMorePhotos } from "./draw-more-photos";
+import { drawPhotoAndSetup } from "./draw-setup";
+import { drawVerdict } from "./draw-verdict";
+import { openFaces } from "./faces";
+import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
+import { layText, run } from "./lay-text";
+import { BODY_WIDTH, PAGE, RULE } from "./page";
+
+export interface SheetPdfInput {
+  readonly sheet: SheetDocument;
+  /** JPEG bytes by the photo's SHA-256, upright and free of metadata; they are embedded as they are. */
+  readonly photos: ReadonlyMap<string, Uint8Array>;
+  /** SHA-256 of the sheet's content, 64 hex digits; printed on each page's foot. */
+  readonly digest: string;
+  /** Where the record is read; the code on each page leads there. */
+  readonly recordUrl: string;
+  readonly palette: ScenePalette;
+  /** ISO 8601, written as the file's creation date: the clock is the caller's. */
+  readonly createdAt: string;
+}
+
+/**
+ * The sheet of one bead as a tagged PDF 1.7, A4. Lengths are in the units the document was made for. A picture that is
+ * not among `photos` leaves its frame with the marks and a line that says so. The same input gives the same bytes.
+ */
+export async function sheetPdf(input: SheetPdfInput): Promise<Uint8Array> {
+  const { sheet, digest, recordUrl } = input;
+  const doc = openDocument(input);
+  const bytes = collect(doc);
+  const faces = openFaces(doc);
+  const root = doc.struct("Document");
+  doc.addStructure(root);
+  doc.addPage();
+  const flow: Flow = { doc, faces, ink: input.palette.text, root, y: 0 };
+  drawBody(flow, input);
+  root.end();
+  const record = `Bead ${sheet.number}, revision ${sheet.revision}`;
+  drawFurniture(flow, { record, title: sheet.title, digest, recordUrl });
+  doc.end();
+  return bytes;
+}
+
+function openDocument({ sheet, createdAt }: SheetPdfInput): PDFKit.PDFDocument {
+  return new PDFDocument({
+    size: [PAGE.width, PAGE.height],
+    margin: 0,
+    autoFirstPage: false,
+    bufferPages: true,
+    tagged: true,
+    pdfVersion: "1.7",
+    lang: "en",
+    displayTitle: true,
+    // No font until ours are registered: pdfkit would read Helvetica's measures from its own folder.
+    font: null as unknown as string,
+    info: {
+      Title: `Bead ${sheet.number}, revision ${sheet.revision}: ${sheet.title}`,
+      Producer: "Toeline",
+      Creator: "Toeline",
+      CreationDate: new Date(createdAt),
+    },
+  });
+}
+
+function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = [];
+    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    doc.on("error", reject);
+  });
+}
+
+function drawBody(flow: Flow, { sheet, photos, palette }: SheetPdfInput): void {
+  drawHead(flow, sheet);
+  if (sheet.inspectorFirst) drawInspectorFirst(flow);
+  drawPhotoAndSetup(flow, sheet, { photos, palette });
+  drawMarks(flow, sheet);
+  drawChange(flow, sheet);
+  drawCauses(flow, sheet.causes);
+  drawVerdict(flow, sheet);
+  if (sheet.note !== "") drawNote(flow, sheet.note);
+  drawMorePhotos(flow, sheet, { photos, palette });
+  drawCautions(flow, sheet.cautions);
+}
+
+function drawNote(flow: Flow, note: string): void {
+  makeRoom(flow, HEADING_HEIGHT + 28);
+  drawHeading(flow, "Note");
+  flowText(flow, [run(note, "text", 9.5)], { breaks: true, gap: 11 });
+}
+
+/** What no sheet may be read without; kept together. */
+function drawCautions(flow: Flow, cautions: readonly string[]): void {
+  const runs = cautions.map((line) => [run(line, "text", 8.2)]);
+  const heights = runs.map((line) => layText(flow.faces, line, BODY_WIDTH).height + 2);
+  makeRoom(
+    flow,
+    heights.reduce((sum, height) => sum + height, 8),
+  );
+  drawRule(flow, flow.y, RULE.line);
+  flow.y += 5;
+  for (const line of runs) flowText(flow, line, { gap: 2 });
+}
