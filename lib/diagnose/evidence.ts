@@ -1,6 +1,6 @@
 import type { Source } from "@/lib/base";
 import { imperfections, type Finding, type ImperfectionId, type Pattern } from "@/lib/trade";
-import type { CauseId } from "./cause-ids";
+import { causeIds, type CauseId } from "./cause-ids";
 import { cite, memorySource, ownEstimate } from "./cite";
 import type { DiagnoseInput } from "./input";
 import { lookForce, looks, type Look, contraries } from "./tables/looks";
@@ -117,8 +117,8 @@ function lookItem(id: ImperfectionId, look: Look): EvidenceItem {
     kind: "look",
     imperfection: id,
     strength: Object.fromEntries([
+      ...(look.force === "clear" ? causeIds : look.opposes).map((cause) => [cause, opposes]),
       ...look.favours.map((cause) => [cause, favours]),
-      ...look.opposes.map((cause) => [cause, opposes]),
     ]),
     forText: Object.fromEntries(look.favours.map((cause) => [cause, look.sentence])),
     againstText: look.sentence,

@@ -6,7 +6,7 @@ import { causes, type Cause } from "./tables/causes";
 import { causeLinks, type CauseLink } from "./tables/links";
 import { symptomIds, symptoms, type SymptomId } from "./tables/symptoms";
 import { exclusiveCauses } from "./tables/variables";
-import { commonness, LEAK, linkStrength } from "./weights";
+import { commonness, JUDGED_SHARE, LEAK, linkStrength } from "./weights";
 
 export type SignId = ImperfectionId | SymptomId;
 export const signIds: readonly SignId[] = [...imperfectionIds, ...symptomIds];
@@ -78,8 +78,13 @@ function signFor(sign: SignId, process: Process | null, variables: CauseModel["v
 
 function linkStrengths(sign: SignId, process: Process | null): ReadonlyMap<CauseId, number> {
   const strengths = new Map<CauseId, number>();
-  for (const { cause, weight } of [...linksFor(sign, process), ...symptomLinks(sign)]) {
-    strengths.set(cause, Math.max(strengths.get(cause) ?? 0, linkStrength[weight]));
+  const rows = [
+    ...linksFor(sign, process),
+    ...symptomLinks(sign).map((link) => ({ ...link, judged: false })),
+  ];
+  for (const { cause, weight, judged } of rows) {
+    const q = linkStrength[weight] * (judged ? JUDGED_SHARE : 1);
+    strengths.set(cause, Math.max(strengths.get(cause) ?? 0, q));
   }
   return strengths;
 }

@@ -14,19 +14,22 @@ export type WeightClass = "S" | "M" | "W";
  */
 export const linkStrength: Readonly<Record<WeightClass, number>> = { S: 0.6, M: 0.3, W: 0.1 };
 
+/** A judged row stands on fewer documents than its class asks for: three quarters of the class. */
+export const JUDGED_SHARE = 0.75;
+
 /** Probability that a mark comes from something not in the tables. */
 export const LEAK = 0.02;
 
 /**
  * Plausibility of a cause before anything is known of the bead. Own estimate by one principle: what the hand does anew
  * with every bead goes wrong most; what is set once per job less; what wears or is delivered seldom; what needs a
- * special situation least.
+ * special situation least. Scaled so that a bead has about one fault to expect, all causes of its process together.
  */
 export const commonness = {
-  everyday: 0.1,
-  often: 0.06,
-  sometimes: 0.025,
-  seldom: 0.01,
+  everyday: 0.05,
+  often: 0.03,
+  sometimes: 0.0125,
+  seldom: 0.005,
 } as const;
 export type Commonness = keyof typeof commonness;
 

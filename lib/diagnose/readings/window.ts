@@ -132,7 +132,7 @@ export function voltsForFeed({ window }: Pick<ReadingContext, "window">, feedMPe
 /** Volts against feed: both may lie inside their windows and still not suit each other. */
 export const balanceReading: Reader = (context) => {
   const { setup, window } = context;
-  if (setup.volts === null || setup.wireFeedMPerMin === null || window?.volts == null) return [];
+  if (setup.volts === null || setup.wireFeedMPerMin === null || (window?.volts ?? null) === null) return [];
   const wanted = voltsForFeed(context, setup.wireFeedMPerMin);
   if (wanted === null) return [];
   // Two volts either way is what the printed corners differ by between documents.

@@ -430,7 +430,7 @@ export const causes: readonly Cause[] = [
     SLAG,
     "The new bead covers slag that was not chipped away.",
     {
-      commonness: "often",
+      commonness: "everyday",
       priorReason: "Each pass must be cleaned by hand.",
       effortS: 60,
       correction: "Chip and brush every pass; grind what the brush does not reach.",

@@ -11,7 +11,7 @@ export interface Look {
   readonly patterns: readonly Pattern[];
   readonly favours: readonly CauseId[];
   readonly opposes: readonly CauseId[];
-  /** "clear": the look nearly settles it; "usual": it leans that way. */
+  /** "clear": the look nearly settles it and speaks against every cause it does not favour; "usual": it leans that way. */
   readonly force: "clear" | "usual";
   /** What the look tells, as a clause that follows the name of the look. */
   readonly sentence: string;
