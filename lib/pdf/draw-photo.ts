@@ -82,7 +82,7 @@ function drawMarks(
   box: { readonly x: number; readonly y: number; readonly width: number },
 ): void {
   const { drawing, labels, scaleLabel, widthPx } = photo;
-  const frame = { x: box.x, y: box.y, pointsPerPx: box.width / widthPx };
+  const frame = { x: box.x, y: box.y, width: box.width, pointsPerPx: box.width / widthPx };
   const unitPx = UNIT_PT / frame.pointsPerPx;
   const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
   for (const shape of fitLabels(shapes, unitPx))

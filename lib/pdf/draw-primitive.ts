@@ -8,6 +8,7 @@ import { layText, piecesWidth, run } from "./lay-text";
 export interface PhotoFrame {
   readonly x: number;
   readonly y: number;
+  readonly width: number;
   readonly pointsPerPx: number;
 }
 
@@ -71,7 +72,10 @@ export function drawPrimitive(flow: Flow, primitive: Primitive, frame: PhotoFram
   }
 }
 
-/** Words with their middle at a height; the halo is stroked under them first. */
+/**
+ * Words with their middle at a height; the halo is stroked under them first. Words that the photo's edge would cut
+ * are left to the table: half a size is worse than none.
+ */
 function drawWords(flow: Flow, words: Extract<Primitive, { kind: "text" }>, frame: PhotoFrame): void {
   const size = words.size * frame.pointsPerPx;
   const block = layText(flow.faces, [run(words.text, "strong", size, words.fill)], Infinity, { leading: 1 });
@@ -80,6 +84,7 @@ function drawWords(flow: Flow, words: Extract<Primitive, { kind: "text" }>, fram
   const { x, y } = onPage(words.at, frame);
   const left = words.anchor === "start" ? x : words.anchor === "end" ? x - width : x - width / 2;
   const top = y - block.height / 2;
+  if (words.halo !== null && (left < frame.x || left + width > frame.x + frame.width)) return;
   if (words.halo !== null) {
     setStroke(flow, words.halo, words.haloWidth * frame.pointsPerPx, []);
     let at = left;

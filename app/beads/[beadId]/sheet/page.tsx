@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
+import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Sheet } from "@/components/report/sheet";
 import { Header } from "@/components/shell/header";
@@ -29,6 +30,7 @@ export default async function SheetPage({ params }: Props) {
     <>
       <Header>
         <Link href={`/beads/${bead.id}`}>Back to the bead</Link>
+        <PdfLink beadId={bead.id} />
         <PrintButton />
       </Header>
       <Sheet

@@ -1,0 +1,54 @@
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { currentUnits } from "@/app/_door/current-units";
+import { refuseForeign } from "@/app/_door/same-site";
+import { palette } from "@/components/canvas/palette";
+import { defaultAssessContext } from "@/lib/assess";
+import { dataDir, db } from "@/lib/db";
+import { canonicalJson } from "@/lib/exchange";
+import { sheetPdf } from "@/lib/pdf";
+import { viewPath } from "@/lib/photo";
+import { getBead, shopCounts } from "@/lib/record";
+import { sheetDocument, type SheetDocument } from "@/lib/report";
+
+export const dynamic = "force-dynamic";
+
+/** The sheet of a bead as a PDF, in the units of this installation; the same revision gives the same file. */
+export async function GET(
+  request: Request,
+  context: { params: Promise<{ beadId: string }> },
+): Promise<Response> {
+  const refused = refuseForeign(request);
+  if (refused) return refused;
+  const { beadId } = await context.params;
+  const [bead, units, counts] = await Promise.all([getBead(db(), beadId), currentUnits(), shopCounts(db())]);
+  if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
+  const sheet = sheetDocument(bead, units.preferences, { ...defaultAssessContext, shopCounts: counts });
+  const bytes = await sheetPdf({
+    sheet,
+    photos: await pictures(sheet),
+    digest: createHash("sha256").update(canonicalJson(sheet)).digest("hex"),
+    recordUrl: `http://${request.headers.get("host") ?? "localhost"}/beads/${bead.id}`,
+    palette,
+    createdAt: bead.updatedAt,
+  });
+  return new Response(Buffer.from(bytes), {
+    headers: {
+      "content-type": "application/pdf",
+      "content-disposition": `inline; filename="toeline-bead-${sheet.number}-r${sheet.revision}.pdf"`,
+      "cache-control": "private, no-store",
+      "x-content-type-options": "nosniff",
+    },
+  });
+}
+
+/** The pictures that can be read; the sheet says of the others that they are missing. */
+async function pictures(sheet: SheetDocument): Promise<ReadonlyMap<string, Uint8Array>> {
+  const found = new Map<string, Uint8Array>();
+  for (const { sha256 } of sheet.photos) {
+    const file = viewPath(dataDir(), sha256, "small");
+    const bytes = file === null ? null : await readFile(file).catch(() => null);
+    if (bytes) found.set(sha256, bytes);
+  }
+  return found;
+}

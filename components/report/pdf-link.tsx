@@ -1,0 +1,12 @@
+import { FileText } from "lucide-react";
+import { buttonClass } from "@/components/ui";
+
+/** The sheet as a file to keep or hand out; opens in the browser's own reader. */
+export function PdfLink({ beadId }: { beadId: string }) {
+  // The header turns its links white; this one is a button on white.
+  return (
+    <a href={`/api/beads/${beadId}/sheet.pdf`} className={buttonClass()} style={{ color: "var(--ink)" }}>
+      <FileText size={20} aria-hidden="true" /> PDF
+    </a>
+  );
+}

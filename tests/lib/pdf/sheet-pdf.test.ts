@@ -1,0 +1,194 @@
+import sharp from "sharp";
+import { beforeAll, describe, expect, it } from "vitest";
+import { emptyBeadContent } from "@/lib/assess";
+import { sheetPdf } from "@/lib/pdf";
+import type { SheetDocument } from "@/lib/report";
+import { plain, readPdf, type ReadPage } from "./read-pdf";
+import { HEIGHT_PX, inputFor, jpeg, knownPoints, sheetOf, WIDTH_PX } from "./sheet-of";
+
+/** Every group of words the document holds; signs that no file of the face has are written another way. */
+function wordsOf(sheet: SheetDocument): readonly string[] {
+  const { change, verdict } = sheet;
+  return [
+    sheet.title,
+    `Run by ${sheet.welder}`,
+    sheet.day,
+    ...sheet.setup.flatMap(({ label, value }) => [label, value]),
+    ...sheet.setupFindings,
+    ...sheet.marks.flatMap(({ name, place, size, note, iso6520 }) => [
+      name,
+      place,
+      size,
+      note,
+      iso6520 ?? "",
+    ]),
+    ...(change ? [change.sentence, change.step, change.reason] : []),
+    ...sheet.nextChanges,
+    ...sheet.causes.flatMap((cause) => [
+      cause.name,
+      cause.chance,
+      ...cause.speaksFor,
+      ...cause.speaksAgainst,
+    ]),
+    ...(verdict
+      ? [verdict.word, verdict.long, verdict.criteria, ...verdict.missing, ...verdict.notLookedFor]
+      : []),
+    ...(verdict?.clauses ?? []).flatMap(({ result, title, detail, clause }) => [
+      result,
+      title,
+      detail,
+      clause,
+    ]),
+    sheet.note,
+    ...sheet.cautions,
+  ]
+    .map((text) => plain(text).replaceAll("⌀", "Ø").replaceAll("≤", "<=").replaceAll("≥", ">="))
+    .filter(Boolean);
+}
+
+/** Head and foot of later pages may stand between two lines of one paragraph, so they are taken out. */
+function bodyOf(pages: readonly ReadPage[]): string {
+  const inBody = ({ y }: { y: number }, page: number) => y > 70 && (page === 0 || y < 790);
+  return plain(
+    pages
+      .map((page, i) =>
+        page.items
+          .filter((item) => inBody(item, i))
+          .map(({ text }) => text)
+          .join(" "),
+      )
+      .join(" "),
+  );
+}
+
+const withoutSpaces = (text: string): string => text.replace(/\s+/g, "");
+
+describe.each([1, 30])("a sheet with %i photos", (count) => {
+  const sheet = sheetOf(count);
+  let bytes: Uint8Array;
+  let pages: readonly ReadPage[];
+
+  beforeAll(async () => {
+    bytes = await sheetPdf(inputFor(sheet, await jpeg()));
+    pages = await readPdf(bytes);
+  });
+
+  it("says everything the document says", () => {
+    expect(sheet.setup.length).toBeGreaterThan(5);
+    expect(sheet.marks).toHaveLength(count);
+    expect(sheet.change).not.toBeNull();
+    expect(sheet.verdict?.clauses.length).toBeGreaterThan(3);
+    const body = withoutSpaces(bodyOf(pages));
+    expect(wordsOf(sheet).filter((words) => !body.includes(withoutSpaces(words)))).toEqual([]);
+  });
+
+  it("numbers its pages, and names record and digest on each", () => {
+    expect(pages.length).toBeGreaterThanOrEqual(count === 1 ? 1 : 5);
+    pages.forEach((page, i) => {
+      expect(page.text).toContain(`page ${i + 1} of ${pages.length}`);
+      expect(page.text).toContain("Bead 47, revision 3");
+      expect(page.text).toContain("5e".repeat(32));
+      expect(page.text).toContain("http://127.0.0.1:3000/beads/b");
+    });
+  });
+
+  it("embeds every picture once and keeps everything on the page", () => {
+    expect(pages.reduce((sum, page) => sum + page.images, 0)).toBe(count);
+    const outside = pages.flatMap(({ items }) =>
+      items.filter(({ x, y, width }) => x < 39 || x + width > 595.28 - 39 || y < 20 || y > 841.89 - 30),
+    );
+    expect(outside).toEqual([]);
+    expect(pages.flatMap(({ items }) => items).length).toBeGreaterThan(50);
+  });
+
+  it("repeats a table's titles on each page it goes on to", () => {
+    const titled = pages.filter(({ text }) => text.includes("ISO 6520-1")).length;
+    const first = withoutSpaces("note of mark 1");
+    const last = withoutSpaces(`note of mark ${count}`);
+    const holds = (words: string) => pages.findIndex(({ text }) => withoutSpaces(text).includes(words));
+    expect(holds(first)).toBeGreaterThanOrEqual(0);
+    expect(titled).toBe(holds(last) - holds(first) + 1);
+    if (count === 30) expect(titled).toBeGreaterThan(1);
+  });
+
+  it("can be walked by a screen reader", () => {
+    const tags = pages.flatMap((page) => page.tags);
+    for (const tag of ["H1", "H2", "P", "Table", "TH", "TD"]) expect(tags).toContain(tag);
+    expect(tags.filter((tag) => tag === "Figure")).toHaveLength(count);
+  });
+
+  it("is the same bytes for the same input, and other bytes for another", async () => {
+    const picture = await jpeg();
+    expect(Buffer.compare(await sheetPdf(inputFor(sheet, picture)), bytes)).toBe(0);
+    const other = await sheetPdf({ ...inputFor(sheet, picture), digest: "6e".repeat(32) });
+    expect(Buffer.compare(other, bytes)).not.toBe(0);
+  });
+});
+
+describe("the marks", () => {
+  it("are vectors at their places on the photo, within 0.1 mm", async () => {
+    const sheet = sheetOf(1);
+    const [page] = await readPdf(await sheetPdf(inputFor(sheet, await jpeg())));
+    // The first photo is 318 pt wide with its left edge on the margin; its height follows from its pixels.
+    const k = 318 / WIDTH_PX;
+    const label = page?.items.find(({ text }) => text.startsWith("Photo 1, face"));
+    // The caption's baseline lies 2 pt and its ascent (8.5 pt at 1.28 leading) below the photo.
+    const bottom = (label?.y ?? NaN) + 2 + (8.5 * 1.28 + 0.7 * 8.5) / 2;
+    const nearest = (x: number, y: number) =>
+      Math.min(...(page?.pathPoints ?? []).map((point) => Math.hypot(point.x - x, point.y - y)));
+    for (const { x, y } of knownPoints)
+      expect(nearest(40 + x * k, bottom + (HEIGHT_PX - y) * k)).toBeLessThan(0.1 * (72 / 25.4));
+    // The measure itself can fail: no path passes where nothing is drawn.
+    expect(nearest(40 + 1000 * k, bottom + (HEIGHT_PX - 400) * k)).toBeGreaterThan(2);
+  });
+
+  it("stand without a picture that is missing, and the page says so", async () => {
+    const input = { ...inputFor(sheetOf(1), await jpeg()), photos: new Map<string, Uint8Array>() };
+    const [page] = await readPdf(await sheetPdf(input));
+    expect(page?.images).toBe(0);
+    expect(page?.text).toContain("The picture is missing.");
+    expect(page?.pathPoints.length).toBeGreaterThan(20);
+  });
+});
+
+describe("what people write", () => {
+  it("breaks words wider than their column and notes longer than a page", async () => {
+    const note = Array.from({ length: 300 }, (_, i) => `line${i}`).join("\n");
+    const sheet = sheetOf(1, {
+      title: "W".repeat(120),
+      welder: "m".repeat(80),
+      judgement: { ...emptyBeadContent.judgement, note },
+    });
+    const pages = await readPdf(await sheetPdf(inputFor(sheet, await jpeg())));
+    const items = pages.flatMap((page) => page.items);
+    expect(items.filter(({ x, width }) => x + width > 595.28 - 39)).toEqual([]);
+    expect(items.filter(({ text }) => /^line\d+$/.test(text.trim()))).toHaveLength(300);
+    expect(withoutSpaces(bodyOf(pages))).toContain("W".repeat(120));
+  });
+
+  it("keeps letters beyond western Europe", async () => {
+    const [page] = await readPdf(await sheetPdf(inputFor(sheetOf(1), await jpeg())));
+    expect(page?.text).toContain("Łucja Wierzbowska");
+  });
+});
+
+describe("the file", () => {
+  it("embeds a picture byte for byte, so one without metadata brings none", async () => {
+    const picture = Buffer.from(await jpeg());
+    const file = Buffer.from(await sheetPdf(inputFor(sheetOf(1), picture)));
+    expect(file.includes(picture)).toBe(true);
+    expect(file.includes("Exif\0")).toBe(false);
+    const tagged = await sharp(picture)
+      .withExif({ IFD0: { Copyright: "x" } })
+      .jpeg()
+      .toBuffer();
+    expect(Buffer.from(await sheetPdf(inputFor(sheetOf(1), tagged))).includes("Exif\0")).toBe(true);
+  });
+
+  it("knows no other time than the one given", async () => {
+    const text = Buffer.from(await sheetPdf(inputFor(sheetOf(1), await jpeg()))).toString("latin1");
+    const times = text.match(/D:\d{14}|\d{4}-\d\d-\d\dT\d\d:\d\d/g) ?? [];
+    expect([...new Set(times)].sort()).toEqual(["2026-11-25T10:00", "D:20261125100000"]);
+    expect(text.slice(0, 8)).toBe("%PDF-1.7");
+  });
+});
