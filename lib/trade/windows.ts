@@ -2,6 +2,7 @@ import { needsCheck, type Source } from "@/lib/base";
 import { L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "./convert";
 import type { ElectrodeClass, ElectrodePosition } from "./electrode-class";
 import type { Gas, Transfer } from "./names";
+import { together } from "./together";
 import { positionFactors, type PositionFactor } from "./tables/position-factors";
 import { windowRows, type Span, type WindowRow } from "./tables/window-rows";
 
@@ -176,28 +177,4 @@ function bandOf(parts: readonly Interval[]): Band | null {
 
 function sameInterval(a: Interval, b: Interval): boolean {
   return a.low === b.low && a.high === b.high && a.source.document === b.source.document;
-}
-
-const trust: readonly Source["confidence"][] = [
-  "seen",
-  "derived",
-  "seen-older",
-  "seen-part",
-  "memory",
-  "common-practice",
-  "own-estimate",
-];
-
-/** One source that names several documents, at the confidence of the weakest. */
-function together(sources: readonly Source[]): Source {
-  const [first, ...rest] = sources;
-  if (first === undefined) return { document: "none", confidence: "memory" };
-  if (rest.every((source) => source.document === first.document && source.note === first.note)) {
-    return first;
-  }
-  const documents = [...new Set(sources.map((source) => source.document))];
-  const weakest = sources.reduce((a, b) =>
-    trust.indexOf(b.confidence) > trust.indexOf(a.confidence) ? b : a,
-  );
-  return { document: documents.join("; "), confidence: weakest.confidence };
 }
