@@ -114,10 +114,10 @@ export const causeLinks: readonly CauseLink[] = [
     ["arc-blow", "W", "ES", "C21", "The arc is pushed out of its own shield."],
   ]),
   ...links("wormhole", [
-    ["contam", "S", ALL, "A2* C1", "Gross dirt keeps making gas while the metal freezes around it."],
+    ["contam", "S?", ALL, "A2* C1", "Gross dirt keeps making gas while the metal freezes around it."],
     [
       "coating",
-      "S",
+      "S?",
       ALL,
       "A2* B17*",
       "Vapour from a coated crevice has no other way out than through the freezing bead.",

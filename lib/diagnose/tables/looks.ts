@@ -61,7 +61,7 @@ export const looks: readonly Look[] = [
     { patterns: ["clustered"] },
     "Pores in one patch map to something at that spot.",
     {
-      favours: ["contam", "coating", "moisture-plate", "slag-left"],
+      favours: ["contam", "coating", "moisture-plate"],
       opposes: [
         "gas-low",
         "gas-high",

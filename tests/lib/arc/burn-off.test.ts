@@ -1,0 +1,109 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { burnOffFor, burnOffRows, currentForFeed, currentPerExtension, feedForCurrent } from "@/lib/arc";
+
+/** Coefficients of 1.2 mm plain carbon solid wire: Norrish, Advanced Welding Processes, from memory; arithmetic computed. */
+const solid = { a: 0.3, b: 5e-5 };
+const row = (id: string) => burnOffRows.find((r) => r.id === id)!;
+
+describe("burn-off relation", () => {
+  it.each([
+    [200, 90],
+    [150, 61.875],
+    [250, 121.875],
+    [300, 157.5],
+  ])("feed at %d A, 15 mm: %d mm/s", (amps, feed) => {
+    expect(feedForCurrent(solid, amps, 15)).toBeCloseTo(feed, 9);
+    expect(currentForFeed(solid, feed, 15)).toBeCloseTo(amps, 6);
+  });
+
+  it.each([
+    [10, 219.6],
+    [12, 211.0],
+    [15, 200.0],
+    [20, 185.4],
+    [25, 173.9],
+  ])("current at 90 mm/s and %d mm extension: %d A (about 3 A less per mm)", (extension, amps) => {
+    expect(Math.abs(currentForFeed(solid, 90, extension) - amps)).toBeLessThan(0.05);
+  });
+
+  it("inverts, and falls with extension as its own slope says", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 20, max: 400, noNaN: true }),
+        fc.double({ min: 1, max: 40, noNaN: true }),
+        (amps, extension) => {
+          const feed = feedForCurrent(solid, amps, extension);
+          expect(Math.abs(currentForFeed(solid, feed, extension) - amps)).toBeLessThan(1e-8 * amps);
+          const h = 1e-4;
+          const slope =
+            (currentForFeed(solid, feed, extension + h) - currentForFeed(solid, feed, extension - h)) /
+            (2 * h);
+          expect(Math.abs(slope - currentPerExtension(solid, amps, extension))).toBeLessThan(
+            1e-5 * Math.abs(slope) + 1e-7,
+          );
+          expect(slope).toBeLessThan(0);
+        },
+      ),
+    );
+  });
+
+  it("goes over into feed / a without stick-out heating, and is NaN outside its domain", () => {
+    expect(currentForFeed({ a: 0.3, b: 0 }, 90, 15)).toBeCloseTo(300, 12);
+    expect(
+      [currentForFeed(solid, -1, 15), feedForCurrent(solid, 100, -1), feedForCurrent(solid, NaN, 1)].every(
+        Number.isNaN,
+      ),
+    ).toBe(true);
+  });
+
+  it("fits the printed rows it was fitted to (E70C-6M manual page): 275 A within 2 %, 325 A within 1 %", () => {
+    expect(Math.abs(feedForCurrent(row("metal-cored-1.14"), 275, 18) / 190.5 - 1)).toBeLessThan(0.02);
+    expect(Math.abs(feedForCurrent(row("metal-cored-1.6"), 325, 24) / 105.8 - 1)).toBeLessThan(0.01);
+  });
+});
+
+/** E70C-6M metal-cored wire (AWS A5.18), manual page: feed m/min and current, A. */
+const printed = [
+  ["metal-cored-1.14", 18, 2.79, 90],
+  ["metal-cored-1.14", 18, 3.43, 120],
+  ["metal-cored-1.14", 18, 4.7, 150],
+  ["metal-cored-1.14", 18, 6.35, 180],
+  ["metal-cored-1.14", 18, 11.43, 275],
+  ["metal-cored-1.14", 18, 16.51, 340],
+  ["metal-cored-1.6", 24, 3.81, 235],
+  ["metal-cored-1.6", 24, 6.35, 325],
+  ["metal-cored-1.6", 24, 8.89, 400],
+  ["metal-cored-1.6", 24, 11.43, 460],
+] as const;
+
+describe("stated error of the burn-off rows", () => {
+  it("holds for the feed of every printed row", () => {
+    const table = printed.map(([id, extension, mPerMin, amps]) => {
+      const error = feedForCurrent(row(id), amps, extension) / ((mPerMin * 1000) / 60) - 1;
+      return { id, amps, errorPercent: +(100 * error).toFixed(1) };
+    });
+    console.table(table);
+    for (const { id, errorPercent } of table)
+      expect(Math.abs(errorPercent) / 100).toBeLessThanOrEqual(row(id).relativeError + 0.002);
+  });
+
+  it("common practice, no source: 0.9 mm E71T-11 at 25 mm draws about 200 A at 400 in/min and 140 A at 245", () => {
+    const wire = burnOffFor("self-shielded", 0.9)!;
+    const amps = (ipm: number) => currentForFeed(wire, (ipm * 25.4) / 60, 25 - 3.5);
+    expect(Math.abs(amps(400) - 200)).toBeLessThan(2);
+    expect(Math.abs(amps(245) - 140)).toBeLessThan(2);
+  });
+
+  it("common practice, no source: 0.9 mm E308LT0-3 draws about 110 A at 320 in/min and 16 mm; not fitted to it", () => {
+    const wire = burnOffFor("stainless-cored", 0.9)!;
+    expect(Math.abs(currentForFeed(wire, (320 * 25.4) / 60, 16 - 3.5) / 110 - 1)).toBeLessThan(
+      wire.relativeError,
+    );
+  });
+
+  it("gives nothing for a cored wire without a row, and scales solid wire", () => {
+    expect(burnOffFor("self-shielded", 1.6)).toBeNull();
+    expect(burnOffFor("solid", 0.9)!.a).toBeCloseTo(0.3 * (1.2 / 0.9) ** 2, 12);
+  });
+});

@@ -1,0 +1,124 @@
+import { describe, expect, it } from "vitest";
+import {
+  areaFromLegMm2,
+  circularCapMm2,
+  depositAreaMm2,
+  faceFromLegMm,
+  legFromAreaMm,
+  linearMassKgPerM,
+  meltOffKgPerH,
+  parabolicCapMm2,
+  STEEL_LB_PER_IN3,
+  stubEfficiency,
+  throatFromLegMm,
+  travelForAreaMmPerS,
+} from "@/lib/arc";
+
+const LB = 0.45359237;
+
+describe("melt-off and deposition", () => {
+  it("inches per pound of solid wire: MIG handbook table, within 1.3 %", () => {
+    for (const [inch, perLb] of [
+      [0.03, 4956],
+      [0.035, 3648],
+      [0.045, 2196],
+      [0.0625, 1152],
+      [0.09375, 516],
+    ] as const) {
+      const theory = 1 / (((Math.PI * inch ** 2) / 4) * STEEL_LB_PER_IN3);
+      expect(Math.abs(perLb / theory - 1)).toBeLessThan(0.013);
+      const ours = (LB / linearMassKgPerM(inch * 25.4)) * (1000 / 25.4);
+      expect(Math.abs(ours / theory - 1)).toBeLessThan(0.001);
+    }
+  });
+
+  it("300 in/min of 0.045 in wire: 8.20 lb/h by the handbook's inches per pound (trade handbook)", () => {
+    const ours = meltOffKgPerH(300 * 0.0254, linearMassKgPerM(1.143)) / LB;
+    expect(Math.abs(ours - 8.2) / 8.2).toBeLessThan(0.015);
+  });
+
+  it("the trade's 13.1·d²·feed lies 1.8 % below the exact constant (two trade articles, 2009)", () => {
+    expect(13.1 * 0.045 ** 2 * 300).toBeCloseTo(7.96, 2);
+    const exact = meltOffKgPerH(300 * 0.0254, linearMassKgPerM(1.143)) / LB;
+    expect(13.1 * 0.045 ** 2 * 300).toBeLessThan(exact);
+    expect(Math.abs((13.1 * 0.045 ** 2 * 300) / exact - 1)).toBeLessThan(0.02);
+  });
+
+  it("1.2 mm solid at 9 m/min, density 7850: 4.794 kg/h (computed)", () => {
+    expect(meltOffKgPerH(9, linearMassKgPerM(1.2, 1, 7.85e-6))).toBeCloseTo(4.794, 3);
+  });
+
+  it("E70C-6M manual page: feed times printed linear mass gives the printed melt-off, deposit over it the efficiency", () => {
+    const rows = [
+      [0.0075, 2.79, 1.22, 1.09, 89],
+      [0.0075, 3.43, 1.54, 1.36, 88],
+      [0.0075, 4.7, 2.09, 1.91, 91],
+      [0.0075, 6.35, 2.95, 2.72, 92],
+      [0.0075, 11.43, 5.26, 4.81, 91],
+      [0.0075, 16.51, 7.48, 6.8, 91],
+      [0.0137, 3.81, 3.18, 2.9, 91],
+      [0.0137, 6.35, 5.49, 4.99, 91],
+      [0.0137, 8.89, 7.67, 6.99, 91],
+      [0.0137, 11.43, 9.98, 9.12, 91],
+    ] as const;
+    console.table(
+      rows.map(([m, feed, melt]) => ({
+        feed,
+        melt,
+        ours: +meltOffKgPerH(feed, m).toFixed(2),
+        errorPercent: +(100 * (meltOffKgPerH(feed, m) / melt - 1)).toFixed(1),
+      })),
+    );
+    for (const [m, feed, melt, deposit, efficiency] of rows) {
+      // The linear masses are printed to two digits; the larger wire's rows scatter more.
+      expect(Math.abs(meltOffKgPerH(feed, m) / melt - 1)).toBeLessThan(m < 0.01 ? 0.035 : 0.07);
+      expect(Math.abs((100 * deposit) / melt - efficiency)).toBeLessThanOrEqual(0.7);
+    }
+  });
+
+  it("stub loss: consumables handbook table", () => {
+    for (const [eta, length, stub, left] of [
+      [60, 12, 2, 50],
+      [60, 12, 5, 35],
+      [60, 14, 2, 51.4],
+      [75, 14, 2, 64.3],
+      [80, 18, 2, 71.1],
+    ] as const) {
+      expect(Math.abs(stubEfficiency(eta, length, stub) - left)).toBeLessThan(0.1);
+    }
+    expect(stubEfficiency(60, 12, 13)).toBeNaN();
+  });
+});
+
+describe("fillet by mass balance (exact geometry, computed)", () => {
+  it.each([
+    [1.2, 150, 6, 0.98, 1, 27.709, 7.444, 5.264],
+    [1.2, 150, 6, 0.86, 0.85, 20.669, 6.429, 4.546],
+    [0.9, 60, 4, 0.78, 0.85, 6.327, 3.557, 2.515],
+  ])("d %d, feed %d, travel %d", (diameterMm, feedMmPerS, travel, efficiency, fill, area, leg, throat) => {
+    const deposit = { diameterMm, feedMmPerS, efficiency, fill };
+    const ours = depositAreaMm2(deposit, travel);
+    expect(Math.abs(ours - area)).toBeLessThan(0.002);
+    expect(Math.abs(legFromAreaMm(ours) - leg)).toBeLessThan(0.002);
+    expect(Math.abs(throatFromLegMm(legFromAreaMm(ours)) - throat)).toBeLessThan(0.002);
+    expect(travelForAreaMmPerS(deposit, areaFromLegMm2(leg))).toBeCloseTo(travel, 2);
+  });
+
+  it("caps: parabola 13.333 mm² at 8 by 2.5; convex fillet of leg 8, 1 mm convex: 39.542 and 39.589 mm²", () => {
+    expect(parabolicCapMm2(8, 2.5)).toBeCloseTo(13.333, 3);
+    const face = faceFromLegMm(8);
+    expect(face).toBeCloseTo(11.314, 3);
+    expect(areaFromLegMm2(8) + parabolicCapMm2(face, 1)).toBeCloseTo(39.542, 3);
+    expect(areaFromLegMm2(8) + circularCapMm2(face, 1)).toBeCloseTo(39.589, 3);
+    expect(circularCapMm2(4, 3)).toBeNaN();
+  });
+
+  it("1/2 in fillet: 0.424 lb/ft at 0.283 lb/in³ (filler-metal handbook)", () => {
+    // Printed to three places, cut rather than rounded: 0.4245.
+    expect(Math.abs(areaFromLegMm2(0.5) * 12 * STEEL_LB_PER_IN3 - 0.424)).toBeLessThan(0.001);
+  });
+
+  it("NaN without travel", () => {
+    expect(depositAreaMm2({ diameterMm: 1.2, feedMmPerS: 150, fill: 1, efficiency: 1 }, 0)).toBeNaN();
+  });
+});
