@@ -16,7 +16,7 @@ export function cite(ids: readonly DocumentId[], memory: boolean): readonly Sour
   if (ids.length === 0) return [memorySource];
   return ids
     .map((id): CitedDocument => citedDocuments[id])
-    .toSorted((a, b) => a.tier.localeCompare(b.tier))
+    .toSorted((a, b) => (a.tier < b.tier ? -1 : a.tier > b.tier ? 1 : 0))
     .map(({ document, edition, clause }) => ({
       document,
       edition,

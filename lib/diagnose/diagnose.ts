@@ -72,7 +72,7 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
   const solver = solverFor(weighed.network, weighed.evidence.present);
   const posterior = solver(weighed.evidence);
   const all = causeProbabilities(model, posterior);
-  const without = leaveOneOut(model, items, solver);
+  const without = leaveOneOut(model, items, weighed.network, solver);
   const confirmed = confirmedTotal(
     model.causes.map(({ id }) => id),
     input.shopCounts,
@@ -134,7 +134,7 @@ function jointExplanation(
   const { out, logJoint } = bestSet(network, evidence, 3);
   const causes = out.map(({ variable, state }) => model.variables[variable]![state - 1]!);
   if (causes.length === 0) return null;
-  const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))];
+  const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))].toSorted();
   const made = (id: ImperfectionId) =>
     linksFor(id, model.process).some(({ cause }) => causes.includes(cause));
   return {

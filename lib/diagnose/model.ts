@@ -11,6 +11,12 @@ import { commonness, JUDGED_SHARE, LEAK, linkStrength } from "./weights";
 export type SignId = ImperfectionId | SymptomId;
 export const signIds: readonly SignId[] = [...imperfectionIds, ...symptomIds];
 
+/** Where a cause stands in the network. */
+export interface CausePlace {
+  readonly variable: number;
+  readonly state: number;
+}
+
 /** The tables as a network for one process; causes that cannot occur in it are not in it. */
 export interface CauseModel {
   readonly process: Process | null;
@@ -18,6 +24,7 @@ export interface CauseModel {
   /** Per variable the causes that are its states 1, 2, ... */
   readonly variables: readonly (readonly CauseId[])[];
   readonly network: Network;
+  readonly places: ReadonlyMap<CauseId, CausePlace>;
   readonly priors: ReadonlyMap<CauseId, number>;
 }
 
@@ -38,6 +45,11 @@ export function causeModel(
     causes: possible,
     variables,
     priors,
+    places: new Map(
+      variables.flatMap((states, variable) =>
+        states.map((id, i) => [id, { variable, state: i + 1 }] as const),
+      ),
+    ),
     network: {
       variables: variables.map((states) => {
         const p = states.map((id) => priors.get(id) ?? 0);
@@ -91,19 +103,21 @@ function linkStrengths(sign: SignId, process: Process | null): ReadonlyMap<Cause
 
 /** The rows that tie this sign to causes in this process; all processes when it is unknown. */
 export function linksFor(sign: SignId, process: Process | null): readonly CauseLink[] {
-  return causeLinks.filter(
-    (link) => link.imperfection === sign && (process === null || link.processes.includes(process)),
-  );
+  const rows = linksBySign.get(sign) ?? [];
+  return process === null ? rows : rows.filter((link) => link.processes.includes(process));
 }
+
+const linksBySign: ReadonlyMap<SignId, readonly CauseLink[]> = new Map(
+  imperfectionIds.map((id) => [id, causeLinks.filter((link) => link.imperfection === id)]),
+);
 
 function symptomLinks(sign: SignId) {
   return symptoms.find(({ id }) => id === sign)?.links ?? [];
 }
 
 /** Where a cause stands in the network, null when it cannot occur in the process. */
-export function placeOf(model: CauseModel, cause: CauseId): { variable: number; state: number } | null {
-  const variable = model.variables.findIndex((states) => states.includes(cause));
-  return variable < 0 ? null : { variable, state: model.variables[variable]!.indexOf(cause) + 1 };
+export function placeOf(model: CauseModel, cause: CauseId): CausePlace | null {
+  return model.places.get(cause) ?? null;
 }
 
 export function signIndex(sign: SignId): number {

@@ -14,11 +14,21 @@ export interface Weighed {
 export function weigh(model: CauseModel, items: readonly EvidenceItem[]): Weighed {
   return {
     network: withLooks(model, items),
-    evidence: {
-      present: items.flatMap(({ present }) => (present === null ? [] : [signIndex(present)])),
-      absent: items.flatMap(({ absent }) => (absent === null ? [] : [signIndex(absent)])),
-      virtual: items.flatMap((item) => virtualOf(model, item)),
-    },
+    evidence: evidenceOf(
+      items,
+      items.map((item) => virtualOf(model, item)),
+    ),
+  };
+}
+
+function evidenceOf(
+  items: readonly EvidenceItem[],
+  virtual: readonly (readonly VirtualEvidence[])[],
+): Evidence {
+  return {
+    present: items.flatMap(({ present }) => (present === null ? [] : [signIndex(present)])),
+    absent: items.flatMap(({ absent }) => (absent === null ? [] : [signIndex(absent)])),
+    virtual: virtual.flat(),
   };
 }
 
@@ -42,9 +52,17 @@ function withLooks(model: CauseModel, items: readonly EvidenceItem[]): Network {
 }
 
 function virtualOf(model: CauseModel, { odds, answer }: EvidenceItem): readonly VirtualEvidence[] {
-  return model.variables.flatMap((states, variable) => {
-    const factors = states.map((cause) => oddsOf(odds, cause) * answerFactor(answer, cause, states));
-    return factors.every((factor) => factor === 1) ? [] : [{ variable, likelihood: [1, ...factors] }];
+  const touched = new Set<number>();
+  for (const cause of [...(Object.keys(odds) as CauseId[]), ...(answer?.causes ?? [])]) {
+    const place = placeOf(model, cause);
+    if (place) touched.add(place.variable);
+  }
+  return [...touched].map((variable) => {
+    const states = model.variables[variable]!;
+    return {
+      variable,
+      likelihood: [1, ...states.map((cause) => oddsOf(odds, cause) * answerFactor(answer, cause, states))],
+    };
   });
 }
 
@@ -76,13 +94,20 @@ export function causeProbabilities(model: CauseModel, posterior: Posterior): Cau
 export function leaveOneOut(
   model: CauseModel,
   items: readonly EvidenceItem[],
+  network: Network,
   solver: Solver,
 ): readonly CauseProbabilities[] {
-  return items.map((item) => {
+  const virtual = items.map((item) => virtualOf(model, item));
+  return items.map((item, left) => {
     const rest = items.filter((other) => other !== item);
-    const { network, evidence } = weigh(model, rest);
-    const couples = item.present !== null || Object.keys(item.strength).length > 0;
-    const solve = couples ? solverFor(network, evidence.present) : solver;
-    return causeProbabilities(model, solve(evidence));
+    const evidence = evidenceOf(
+      rest,
+      virtual.filter((_, i) => i !== left),
+    );
+    if (item.present === null && Object.keys(item.strength).length === 0) {
+      return causeProbabilities(model, solver(evidence));
+    }
+    const without = Object.keys(item.strength).length === 0 ? network : withLooks(model, rest);
+    return causeProbabilities(model, solverFor(without, evidence.present)(evidence));
   });
 }

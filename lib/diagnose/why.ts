@@ -23,9 +23,10 @@ export function whyFor(
 ): readonly WhyItem[] {
   const full = logOdds(all.get(cause)!);
   return items
-    .map((item, i) => whyItem(model, cause, item, full - logOdds(without[i]!.get(cause)!)))
-    .filter(({ logOdds: weight }) => Math.abs(weight) >= LEAST_LOG_ODDS)
-    .toSorted((a, b) => Math.abs(b.logOdds) - Math.abs(a.logOdds) || a.key.localeCompare(b.key));
+    .map((item, i) => ({ item, weight: full - logOdds(without[i]!.get(cause)!) }))
+    .filter(({ weight }) => Math.abs(weight) >= LEAST_LOG_ODDS)
+    .map(({ item, weight }) => whyItem(model, cause, item, weight))
+    .toSorted((a, b) => Math.abs(b.logOdds) - Math.abs(a.logOdds) || (a.key < b.key ? -1 : 1));
 }
 
 function whyItem(model: CauseModel, cause: CauseId, item: EvidenceItem, weight: number): WhyItem {

@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { enumeratePosterior } from "@/lib/diagnose/network/enumerate";
 import { infer } from "@/lib/diagnose/network/infer";
+import { planFor } from "@/lib/diagnose/network/plan";
+import { structureOf } from "@/lib/diagnose/network/problem";
 import type { Network } from "@/lib/diagnose/network/types";
 import { anyCase, randomFrom } from "./arbitraries";
 
@@ -58,6 +60,7 @@ describe("infer", () => {
     }));
     const wide = { variables, signs };
     const evidence = { present: signs.map((_, i) => i), absent: [], virtual: [] };
+    expect(planFor(structureOf(wide, evidence.present)).hubs.length).toBeGreaterThan(0);
     expect(gap(infer(wide, evidence), enumeratePosterior(wide, evidence))).toBeLessThan(1e-10);
   });
 });
