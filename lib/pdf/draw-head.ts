@@ -1,6 +1,6 @@
 import type { SheetDocument } from "@/lib/report";
 import { asDecoration, drawRule, putBlock, type Flow } from "./flow";
-import { layText, run } from "./lay-text";
+import { balanceText, layText, run } from "./lay-text";
 import { BODY_WIDTH, LEFT, RIGHT, RULE } from "./page";
 
 const TOP = 36;
@@ -14,7 +14,7 @@ export function drawHead(flow: Flow, sheet: SheetDocument): void {
   const kicker = `Bead ${sheet.number}, revision ${sheet.revision} · ${sheet.day}`;
   flow.y = TOP + 9;
   const put = (type: string, text: string, face: "display" | "heavy" | "text", size: number) => {
-    const block = layText(flow.faces, [run(text, face, size)], width, { leading: 1.12 });
+    const block = balanceText(flow.faces, [run(text, face, size)], width, 1.12);
     putBlock(flow, flow.root, type, block, LEFT, flow.y);
     flow.y += block.height + 3;
   };

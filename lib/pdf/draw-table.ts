@@ -11,7 +11,7 @@ export interface Column {
 type Cells = readonly (readonly Run[])[];
 
 const CELL_GAP = 8;
-const ROW_PAD = 1.9;
+const ROW_PAD = 1.7;
 
 interface SetRow {
   readonly blocks: readonly TextBlock[];

@@ -52,7 +52,12 @@ function wordsOf(faces: Faces, runs: readonly Run[]): readonly (Word | typeof BR
     for (const part of text.split(/(\s+)/).filter(Boolean)) {
       if (/^\s/.test(part)) {
         open = null;
-        if (part.includes("\n")) words.push(BREAK);
+        words.push(
+          ...part
+            .split("\n")
+            .slice(1)
+            .map((): typeof BREAK => BREAK),
+        );
         continue;
       }
       if (open === null) words.push((open = []));
@@ -128,4 +133,15 @@ export function layText(
   const lineHeight = size * leading;
   // Barlow's capitals are 0.7 of the size high; half of what the leading adds stands above.
   return { lines, lineHeight, height: lines.length * lineHeight, ascent: (lineHeight + 0.7 * size) / 2 };
+}
+
+/** The same lines at the narrowest width that needs no more of them: a title does not leave one word alone. */
+export function balanceText(faces: Faces, runs: readonly Run[], width: number, leading: number): TextBlock {
+  let block = layText(faces, runs, width, { leading });
+  for (let narrower = width * 0.95; narrower > width / 2; narrower -= width * 0.05) {
+    const next = layText(faces, runs, narrower, { leading });
+    if (next.lines.length > block.lines.length) break;
+    block = next;
+  }
+  return block;
 }

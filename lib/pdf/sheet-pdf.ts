@@ -94,12 +94,12 @@ function drawBody(flow: Flow, { sheet, photos, palette }: SheetPdfInput): void {
 function drawNote(flow: Flow, note: string): void {
   makeRoom(flow, HEADING_HEIGHT + 28);
   drawHeading(flow, "Note");
-  flowText(flow, [run(note, "text", 9.5)], { breaks: true, gap: 11 });
+  flowText(flow, [run(note, "text", 9.5)], { breaks: true, gap: 9 });
 }
 
 /** What no sheet may be read without; kept together. */
 function drawCautions(flow: Flow, cautions: readonly string[]): void {
-  const runs = cautions.map((line) => [run(line, "text", 8.2)]);
+  const runs = cautions.map((line) => [run(line, "text", 7.9)]);
   const heights = runs.map((line) => layText(flow.faces, line, BODY_WIDTH).height + 2);
   makeRoom(
     flow,
