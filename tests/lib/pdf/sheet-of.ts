@@ -76,7 +76,7 @@ export function sheetOf(count: number, change: Partial<BeadContent> = {}): Sheet
   return sheetDocument(bead, metric);
 }
 
-export async function jpeg(): Promise<Uint8Array> {
+export async function jpeg(): Promise<Buffer> {
   const background = { r: 120, g: 118, b: 110 };
   return sharp({ create: { width: 80, height: 60, channels: 3, background } })
     .jpeg()

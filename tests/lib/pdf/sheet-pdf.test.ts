@@ -67,7 +67,7 @@ describe.each([1, 30])("a sheet with %i photos", (count) => {
   const sheet = sheetOf(count);
   let bytes: Uint8Array;
   let pages: readonly ReadPage[];
-  let picture: Uint8Array;
+  let picture: Buffer;
 
   beforeAll(async () => {
     picture = await jpeg();
