@@ -63,9 +63,7 @@ function listFiles(
   entries: readonly ZipEntry[],
   { mostFiles, mostBytes, mostFileBytes }: ArchiveLimits,
 ): Result<Listing, ExchangeIssue> {
-  const files = entries.filter(({ name, bytes, packedBytes }) =>
-    isUnsafe(name) ? true : !(name.endsWith("/") && bytes === 0 && packedBytes === 0),
-  );
+  const files = entries.filter(({ name, bytes }) => isUnsafe(name) || bytes > 0 || !name.endsWith("/"));
   const unsafe = files.filter(({ name }) => isUnsafe(name));
   if (unsafe.length > 0)
     return fail<ExchangeIssue>(

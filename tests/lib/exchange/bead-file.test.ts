@@ -1,0 +1,135 @@
+import Ajv2020 from "ajv/dist/2020";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  beadFileJsonSchema,
+  BeadFileSchema,
+  canonicalJson,
+  exchangeIssueCodes,
+  exchangeSentence,
+  exchangeSentences,
+  parseBeadFile,
+  serialiseBeadFile,
+  type ExchangeBead,
+} from "@/lib/exchange";
+import type { BeadRecord } from "@/lib/record";
+import { arbWholeBead, sampleBead } from "./bead";
+
+/** An independent validator of JSON Schema, draft 2020-12. Formats are also given as patterns, so names are enough. */
+const validate = new Ajv2020({ strict: true, validateFormats: false, allowUnionTypes: true }).compile(
+  beadFileJsonSchema(),
+);
+const parsed = (text: string): unknown => JSON.parse(text);
+
+/** Every place in a JSON document, as a path. */
+function places(value: unknown, path: readonly (string | number)[] = []): (readonly (string | number)[])[] {
+  if (typeof value !== "object" || value === null) return [path];
+  return [path, ...Object.entries(value).flatMap(([key, part]) => places(part, [...path, key]))];
+}
+function replaced(value: unknown, [key, ...rest]: readonly (string | number)[], by: unknown): unknown {
+  if (key === undefined) return by;
+  if (Array.isArray(value))
+    return value.map((part, i) => (String(i) === String(key) ? replaced(part, rest, by) : part));
+  const record = value as Record<string, unknown>;
+  return { ...record, [key]: replaced(record[key], rest, by) };
+}
+
+/** Checked by the compiler: a stored bead leaves as it is. */
+const leaves: (record: BeadRecord) => ExchangeBead = (record) => record;
+
+describe("bead file", () => {
+  it("takes a stored bead without a translation", () => {
+    const { bead } = sampleBead();
+    expect(leaves(bead)).toBe(bead);
+  });
+
+  it("comes back as it left, and its text is always the same", () => {
+    fc.assert(
+      fc.property(arbWholeBead, ({ bead }) => {
+        const text = serialiseBeadFile(bead);
+        const back = parseBeadFile(text);
+        expect(back).toEqual({ ok: true, value: bead });
+        if (back.ok) expect(serialiseBeadFile(back.value)).toBe(text);
+      }),
+    );
+  });
+
+  it("fits the published schema by an independent validator", () => {
+    fc.assert(
+      fc.property(arbWholeBead, ({ bead }) => {
+        expect(validate(parsed(serialiseBeadFile(bead)))).toBe(true);
+      }),
+    );
+  });
+
+  it("a value of another kind anywhere is refused by both, the published schema and our own", () => {
+    const whole = parsed(serialiseBeadFile(sampleBead().bead));
+    const all = places(whole);
+    expect(all.length).toBeGreaterThan(80);
+    for (const path of all) {
+      // A list where there is none, a number of the wrong kind where there is a list.
+      const here = path.reduce<unknown>((part, key) => (part as Record<string, unknown>)[key], whole);
+      const wrong = replaced(whole, path, Array.isArray(here) ? 0.5 : [[]]);
+      expect([path, validate(wrong), BeadFileSchema.safeParse(wrong).success]).toEqual([path, false, false]);
+    }
+  });
+
+  it("says its dialect", () => {
+    expect(beadFileJsonSchema().$schema).toBe("https://json-schema.org/draft/2020-12/schema");
+  });
+});
+
+describe("refusals", () => {
+  const text = () => parsed(serialiseBeadFile(sampleBead().bead)) as Record<string, unknown>;
+  const codes = (json: unknown) => {
+    const result = parseBeadFile(JSON.stringify(json));
+    return result.ok ? [] : result.issues.map(({ code }) => code);
+  };
+
+  it("no JSON, no version, a later version", () => {
+    expect(parseBeadFile("{")).toMatchObject({ ok: false, issues: [{ code: "not-json" }] });
+    expect(codes({ bead: {} })).toEqual(["version-missing"]);
+    expect(codes([])).toEqual(["version-missing"]);
+    expect(codes({ ...text(), schemaVersion: 2 })).toEqual(["version-newer"]);
+  });
+
+  it("a malformed value, with its place", () => {
+    const result = parseBeadFile(JSON.stringify(replaced(text(), ["bead", "photos", 0, "sha256"], "abc")));
+    expect(result).toMatchObject({
+      ok: false,
+      issues: [{ code: "malformed", path: ["bead", "photos", 0, "sha256"] }],
+    });
+  });
+
+  it("marks for a photo that is not described, and ids that stand twice", () => {
+    const { bead } = sampleBead();
+    const [first, second] = bead.photos;
+    if (!first || !second) throw new Error("sample has two photos");
+    expect(codes({ schemaVersion: 1, bead: { ...bead, photos: [first] } })).toContain("photo-unlisted");
+    expect(codes({ schemaVersion: 1, bead: { ...bead, photos: [first, first, second] } })).toContain(
+      "id-twice",
+    );
+  });
+});
+
+describe("canonical JSON", () => {
+  it("does not depend on the order of keys, and says the same as the value", () => {
+    fc.assert(
+      fc.property(fc.dictionary(fc.string(), fc.jsonValue()), (value) => {
+        const turned = Object.fromEntries(Object.entries(value).reverse());
+        expect(canonicalJson(turned)).toBe(canonicalJson(value));
+        expect(JSON.parse(canonicalJson(value))).toEqual(JSON.parse(JSON.stringify(value)));
+      }),
+    );
+  });
+});
+
+describe("sentences", () => {
+  it("there is one for every code, and each says what to do or what was not done", () => {
+    expect(Object.keys(exchangeSentences).sort()).toEqual([...exchangeIssueCodes].sort());
+    for (const sentence of Object.values(exchangeSentences)) expect(sentence({})).toMatch(/\.$/);
+    expect(exchangeSentence({ code: "version-newer", path: [], data: { found: 9, known: 1 } })).toContain(
+      "9",
+    );
+  });
+});
