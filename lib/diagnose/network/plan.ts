@@ -23,22 +23,27 @@ export type Step =
 const CHEAP = 60_000;
 /** Of the variables that touch most signs, how many are tried as the next hub. */
 const TRIED = 4;
+const MOST_HUBS = 6;
 
 export function planFor(structure: Structure): Plan {
   const reach = structure.sparks.map((states) =>
     states.reduce((mask, sparks) => sparks.reduce((m, { sign }) => m | (1 << sign), mask), 0),
   );
   let best = planWithout(structure, reach, []);
-  while (best.cost > CHEAP) {
+  if (best.cost <= CHEAP) return best;
+  // One hub alone seldom pays while another keeps the same signs open, so the search goes on past a dearer plan.
+  let hubs: readonly number[] = [];
+  for (let n = 0; n < MOST_HUBS; n++) {
     const next = reach
       .map((mask, variable) => ({ variable, size: popCount(mask) }))
-      .filter(({ variable, size }) => size > 1 && !best.hubs.includes(variable))
+      .filter(({ variable, size }) => size > 1 && !hubs.includes(variable))
       .sort((a, b) => b.size - a.size)
       .slice(0, TRIED)
-      .map(({ variable }) => planWithout(structure, reach, [...best.hubs, variable]))
+      .map(({ variable }) => planWithout(structure, reach, [...hubs, variable]))
       .reduce<Plan | null>((a, b) => (a !== null && a.cost <= b.cost ? a : b), null);
-    if (next === null || next.cost >= best.cost) break;
-    best = next;
+    if (next === null) break;
+    hubs = next.hubs;
+    if (next.cost < best.cost) best = next;
   }
   return best;
 }

@@ -52,10 +52,13 @@ describe("infer", () => {
   it("uses hubs on wide networks and still agrees with enumeration", () => {
     const random = randomFrom(20261125);
     const variables = Array.from({ length: 12 }, () => ({ prior: [0.93, 0.07] }));
-    const signs = Array.from({ length: 16 }, () => ({
+    // Three variables touch every sign, the other nine two neighbours each: summing the three outside pays.
+    const signs = Array.from({ length: 18 }, (_, sign) => ({
       leak: 0.02,
       links: variables.flatMap((_, variable) =>
-        random() < (variable < 4 ? 0.9 : 0.25) ? [{ variable, state: 1, q: 0.1 + 0.5 * random() }] : [],
+        variable < 3 || Math.floor(sign / 2) === variable - 3
+          ? [{ variable, state: 1, q: 0.1 + 0.5 * random() }]
+          : [],
       ),
     }));
     const wide = { variables, signs };
