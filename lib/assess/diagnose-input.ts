@@ -1,4 +1,4 @@
-import type { DiagnoseInput, ShopCounts } from "@/lib/diagnose";
+import { answersTo, type DiagnoseInput, type ShopCounts } from "@/lib/diagnose";
 import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-photos";
 import type { BeadContent, BeadQuantity } from "./bead";
 
@@ -20,7 +20,7 @@ export function diagnoseInput(
     })),
     // A tick that was right before the mark was drawn must not contradict it.
     lookedForAbsent: content.judgement.lookedFor.filter((id) => !marked.has(id)),
-    answers: content.judgement.answers,
+    answers: understoodAnswers(content.judgement.answers),
     bead: {
       widthMm: gaugeMean(content, ["width"]),
       legMm: gaugeMean(content, ["leg-1", "leg-2"]),
@@ -28,6 +28,13 @@ export function diagnoseInput(
     },
     shopCounts,
   };
+}
+
+/** An answer given under older tables, to a question that is not asked any more, says nothing and must not block the rest. */
+function understoodAnswers(answers: Readonly<Record<string, string>>): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(answers).filter(([id, answer]) => answersTo(id)?.includes(answer)),
+  );
 }
 
 function gaugeMean(content: BeadContent, quantities: readonly BeadQuantity[]): number | null {

@@ -7,9 +7,12 @@ import {
   formatTravelSpeed,
   formatVolts,
   formatWireFeed,
+  L_PER_MIN_PER_CFH,
+  M_PER_MIN_PER_IPM,
+  MM_PER_INCH,
   type UnitPreferences,
 } from "@/lib/units";
-import { lengthText } from "./length-text";
+import { lengthText, statedLengthText } from "./length-text";
 
 /** A value of the diagnosis in the person's units. */
 export function valueText(value: number, kind: UnitKind, units: UnitPreferences): string {
@@ -45,6 +48,28 @@ export function amountText(amount: Amount, units: UnitPreferences): string {
   return amount.relativeError ? `${text}, give or take ${Math.round(amount.relativeError * 100)} %` : text;
 }
 
+/** What a hand or a knob can be set to: the step a proposed value is rounded to, in the unit it is shown in. */
+const settable: Partial<Record<UnitKind, { readonly metric: number; readonly inch: number }>> = {
+  "wire-feed": { metric: 0.1, inch: 5 * M_PER_MIN_PER_IPM },
+  voltage: { metric: 0.5, inch: 0.5 },
+  current: { metric: 5, inch: 5 },
+  "travel-speed": { metric: 5, inch: 0.5 * MM_PER_INCH },
+  "gas-flow": { metric: 0.5, inch: L_PER_MIN_PER_CFH },
+  angle: { metric: 1, inch: 1 },
+};
+
+/** A value to set, no finer than anybody can set it; small lengths in halves of a millimetre or sixteenths of an inch. */
+function targetText(value: number, kind: UnitKind, units: UnitPreferences): string {
+  const isInch = units.length === "in";
+  if (kind === "small-length") {
+    const step = isInch ? MM_PER_INCH / 16 : 0.5;
+    // A target below one step (a gap of nothing) is said as it stands.
+    return value < step ? lengthText(value, units) : statedLengthText(Math.round(value / step) * step, units);
+  }
+  const step = settable[kind]?.[isInch ? "inch" : "metric"];
+  return valueText(step === undefined ? value : Math.round(value / step) * step, kind, units);
+}
+
 /** The step itself: "Stick-out from 25 mm down to 19 mm", "From DCEP to DCEN", or nothing where there is no number. */
 export function changeText(change: Change, units: UnitPreferences): string {
   const { quantity, unitKind, fromSi, toSi, fromText, toText, direction } = change;
@@ -53,7 +78,7 @@ export function changeText(change: Change, units: UnitPreferences): string {
   const name = quantity === null ? "" : `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)} `;
   if (toSi === null)
     return change.stepSi === null ? "" : `${name}${stepText(change.stepSi, unitKind, units)}`;
-  const to = valueText(toSi, unitKind, units);
+  const to = targetText(toSi, unitKind, units);
   if (fromSi === null) return direction === "do" ? `${name}${to}` : `${name}to ${to}`;
   const way = direction === "lower" ? "down to" : direction === "raise" ? "up to" : "to";
   return `${name}from ${valueText(fromSi, unitKind, units)} ${way} ${to}`;
@@ -61,5 +86,5 @@ export function changeText(change: Change, units: UnitPreferences): string {
 
 /** "down by 1 V": for a reading that was not recorded. */
 function stepText(stepSi: number, unitKind: UnitKind, units: UnitPreferences): string {
-  return `${stepSi < 0 ? "down" : "up"} by ${valueText(Math.abs(stepSi), unitKind, units)}`;
+  return `${stepSi < 0 ? "down" : "up"} by ${targetText(Math.abs(stepSi), unitKind, units)}`;
 }

@@ -1,7 +1,7 @@
 import { scaleWords, type Mark, type Scale } from "@/lib/marks";
 import type { MeasuredMark, Quantity } from "@/lib/measure";
 import { imperfections } from "@/lib/trade";
-import { inch, type UnitPreferences } from "@/lib/units";
+import { inch, MM_PER_INCH, type UnitPreferences } from "@/lib/units";
 import { lengthText, statedLengthText } from "./length-text";
 import { patternWords, placeWords, stretchWords } from "./words";
 
@@ -20,7 +20,7 @@ export function markPlace(mark: Mark): string {
     .join(", ");
 }
 
-const SQUARE_MM_PER_SQUARE_INCH = 25.4 * 25.4;
+const SQUARE_MM_PER_SQUARE_INCH = MM_PER_INCH ** 2;
 
 function areaText(area: Quantity, units: UnitPreferences): string {
   const per = units.length === inch.length ? SQUARE_MM_PER_SQUARE_INCH : 1;

@@ -21,5 +21,7 @@ export function rowLimitText(row: VerdictRow, units: UnitPreferences): string {
   if (!row.limit) return "";
   const { comparison, value, unit, formula } = row.limit;
   const word = comparison === "<=" ? "at most" : "at least";
-  return `limit ${word} ${figure(value, null, unit, units)} (${formula})`;
+  // A formula that is only the number again says nothing.
+  const how = Number.isFinite(Number(formula)) ? "" : ` (${formula})`;
+  return `limit ${word} ${figure(value, null, unit, units)}${how}`;
 }

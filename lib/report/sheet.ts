@@ -115,9 +115,7 @@ export function sheetDocument(
     marks,
     inspectorFirst: diagnosis?.cautions.some((caution) => caution.level === "stop") ?? false,
     change: proposed ? sheetChange(proposed.first, units) : null,
-    nextChanges: (proposed?.next ?? [])
-      .slice(0, 2)
-      .map((change) => [change.sentence, changeText(change, units)].filter(Boolean).join(" ")),
+    nextChanges: (proposed?.next ?? []).slice(0, 2).map((change) => fullStep(change, units)),
     causes: (diagnosis?.causes ?? []).slice(0, 3).map((cause, rank) => sheetCause(cause, rank === 0 ? 3 : 1)),
     verdict: verdict && sheetVerdict(verdict, content, assessment, units),
     note: content.judgement.note,
@@ -162,6 +160,12 @@ function sheetMarks(
     size: sizeText(measured, units),
     note: mark.note,
   }));
+}
+
+/** "Lower the volts. Voltage from 29 V down to 25.5 V." */
+function fullStep(change: Change, units: UnitPreferences): string {
+  const step = changeText(change, units);
+  return step === "" ? change.sentence : `${change.sentence} ${step}.`;
 }
 
 function sheetChange(change: Change, units: UnitPreferences): NonNullable<SheetDocument["change"]> {

@@ -36,3 +36,4 @@ export {
 export { unitsSentence, unitsSentences } from "./sentences";
 export { stainlessGauges, steelGauges, type Gauge, type GaugeMetal, type GaugeTable } from "./tables/gauges";
 export { wireSizes, wireSizesSource, type WireSize } from "./tables/wire-sizes";
+export { L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "./tables/factors";

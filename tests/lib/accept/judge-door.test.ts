@@ -8,7 +8,7 @@ import { buildCase } from "./build-case";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 function run(tool: "judge" | "measure", argument: string, input = "") {
-  const done = spawnSync(process.execPath, ["--import", "tsx", `prisma/tools/${tool}.ts`, argument], {
+  const done = spawnSync(process.execPath, ["--import", "tsx", `lib/cli/${tool}.ts`, argument], {
     cwd: root,
     input,
     encoding: "utf8",

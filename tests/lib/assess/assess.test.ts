@@ -67,6 +67,11 @@ describe("assess", () => {
     expect(diagnosis.value.causes[0]?.id).toBe("polarity");
   });
 
+  it("passes over an answer to a question that is not asked any more", () => {
+    const judgement = { ...emptyBeadContent.judgement, answers: { "question-of-last-year": "yes" } };
+    expect(assess(bead({ marks: [undercut] }, { judgement }), facts).diagnosis.ok).toBe(true);
+  });
+
   it("gives no verdict until criteria are chosen", () => {
     expect(assess(bead({}), facts).verdict).toBeNull();
   });

@@ -65,6 +65,23 @@ describe("changes in words", () => {
     expect(changeText({ ...change, fromText: "DCEP", toText: "DCEN" }, metric)).toBe("From DCEP to DCEN");
   });
 
+  it("propose nothing finer than anybody can set", () => {
+    const volts = { ...change, quantity: "voltage", unitKind: "voltage", fromSi: 29, toSi: 25.71 } as Change;
+    expect(changeText(volts, metric)).toBe("Voltage from 29 V down to 25.5 V");
+    expect(changeText({ ...change, toSi: 22.22 }, metric)).toBe("Stick-out from 32 mm down to 22 mm");
+    expect(changeText({ ...change, toSi: 19.3 }, inch)).toMatch(/down to 3\/4 in$/);
+    const feed = {
+      ...change,
+      quantity: "wire feed",
+      unitKind: "wire-feed",
+      fromSi: null,
+      toSi: 4.18,
+      direction: "set",
+    } as Change;
+    expect(changeText(feed, metric)).toBe("Wire feed to 4.2 m/min");
+    expect(changeText(feed, inch)).toBe("Wire feed to 165 in/min");
+  });
+
   it("convert heat input and temperature with the units", () => {
     // 1.781 kJ/mm is 45.24 kJ/in: the worked example H1 of a trade article on heat input (29 V, 325 A, 12.5 in/min).
     expect(valueText(1.781, "heat-input", inch)).toBe("45.2 kJ/in");

@@ -1,6 +1,6 @@
 /**
  * Scores the diagnosis on published cases beside a plain look-up in the order of the wall table.
- * `npx tsx prisma/tools/score-diagnose.ts [cases.json] [--each]`. Each case: given (input of the diagnosis), causes (the
+ * `npx tsx tests/cases/diagnose/print-score.ts [cases.json] [--each]`. Each case: given (input of the diagnosis), causes (the
  * source's, first = leading), ranked (false: the source does not rank, any of them is right).
  */
 import { readFileSync } from "node:fs";

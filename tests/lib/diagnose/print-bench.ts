@@ -1,6 +1,6 @@
 /**
  * Time of the exact inference from 1 to 20 present findings over the full tables, beside straightforward
- * inclusion-exclusion in the same run, and of the whole diagnosis. `npx tsx prisma/tools/bench-diagnose.ts`
+ * inclusion-exclusion in the same run, and of the whole diagnosis. `npx tsx tests/lib/diagnose/print-bench.ts`
  */
 import { diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
 import { causeModel, linksFor, signIds } from "@/lib/diagnose/model";
