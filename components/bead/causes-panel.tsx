@@ -195,7 +195,7 @@ function CauseRow({ cause, units, open }: { cause: RankedCause; units: UnitPrefe
           </span>
         </summary>
         <p>{cause.sentence}</p>
-        {cause.shop && (
+        {cause.shop && cause.shop.confirmed > 0 && (
           <p className={styles.shop}>
             {cause.shop.confirmed} of {cause.shop.total} confirmed here
           </p>

@@ -140,8 +140,8 @@ function Marks({ sheet }: { sheet: SheetDocument }) {
           </thead>
           <tbody>
             {sheet.marks.map((mark) => (
-              <tr key={`${mark.photo} ${mark.number}`}>
-                <td>{sheet.photos.length > 1 ? `${mark.photo}.${mark.number}` : mark.number}</td>
+              <tr key={`${mark.photo} ${mark.numbers}`}>
+                <td>{sheet.photos.length > 1 ? `${mark.photo}: ${mark.numbers}` : mark.numbers}</td>
                 <td>
                   {mark.name}
                   {mark.note && <small> {mark.note}</small>}

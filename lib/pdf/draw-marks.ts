@@ -15,7 +15,7 @@ const columns: readonly Column[] = [
 /** What is marked on the photos, one row each, numbered as at the marks. */
 export function drawMarks(flow: Flow, sheet: SheetDocument): void {
   const rows = sheet.marks.map((mark): readonly (readonly Run[])[] => [
-    [run(sheet.photos.length > 1 ? `${mark.photo}.${mark.number}` : String(mark.number), "strong", 9)],
+    [run(sheet.photos.length > 1 ? `${mark.photo}: ${mark.numbers}` : mark.numbers, "strong", 9)],
     [run(mark.name, "strong", 9), ...(mark.note === "" ? [] : [run(` ${mark.note}`, "text", 8, GREY.words)])],
     [run(mark.iso6520 ?? "", "text", 9)],
     [run(mark.place, "text", 9)],

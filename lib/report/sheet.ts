@@ -7,6 +7,7 @@ import {
   marksAcrossPhotos,
   type Assessment,
   type BeadContent,
+  type NumberedMark,
   type PhotoFacts,
   type PhotoRole,
 } from "@/lib/assess";
@@ -16,10 +17,11 @@ import { changeText } from "./amount-text";
 import type { SummarisableBead } from "./bead-summary";
 import { dayText } from "./day-text";
 import { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
+import { numberRanges, sizeRange } from "./mark-rows";
 import { setupRows, type LabelledRow } from "./setup-rows";
 import { cautionLines, chanceWords, confidenceWords } from "./words";
 import { missingSentence, reasonWords, resultWords, verdictWords } from "./verdict-words";
-import { needsCheck } from "@/lib/base";
+import { invariant, needsCheck } from "@/lib/base";
 import type { Change, RankedCause } from "@/lib/diagnose";
 import type { UnitPreferences } from "@/lib/units";
 import { rowLimitText, rowValueText } from "./row-text";
@@ -27,7 +29,8 @@ import { findingLines } from "./finding-lines";
 
 export interface SheetMark {
   readonly photo: number;
-  readonly number: number;
+  /** "3", or "4, 6–9" where several marks of one kind share a row. */
+  readonly numbers: string;
   readonly name: string;
   readonly iso6520: string | null;
   readonly place: string;
@@ -146,20 +149,42 @@ function sheetPhotos(
   });
 }
 
+/** One row a mark; marks of one kind at one place without readings or notes share a row, or spatter would fill the page. */
 function sheetMarks(
   content: BeadContent,
   assessment: Assessment,
   units: UnitPreferences,
 ): readonly SheetMark[] {
-  return marksAcrossPhotos(content, assessment.photos).map(({ photoId, number, mark, measured }) => ({
+  const rows = new Map<string, NumberedMark[]>();
+  for (const one of marksAcrossPhotos(content, assessment.photos)) {
+    const { mark, photoId, key } = one;
+    const alone = mark.gauge.length > 0 || mark.note !== "";
+    const row = alone ? key : [photoId, mark.imperfection, markPlace(mark)].join("|");
+    rows.set(row, [...(rows.get(row) ?? []), one]);
+  }
+  return [...rows.values()].map((marks) => sheetMark(content, marks, units));
+}
+
+function sheetMark(content: BeadContent, marks: readonly NumberedMark[], units: UnitPreferences): SheetMark {
+  const [first] = marks;
+  invariant(first, "a row has a mark");
+  const { mark, photoId, measured } = first;
+  const count = marks.length > 1 ? ` × ${marks.length}` : "";
+  return {
     photo: content.photos.findIndex(({ id }) => id === photoId) + 1,
-    number,
-    name: markName(mark),
+    numbers: numberRanges(marks.map(({ number }) => number)),
+    name: `${markName(mark)}${count}`,
     iso6520: imperfections[mark.imperfection].iso6520,
     place: markPlace(mark),
-    size: sizeText(measured, units),
+    size:
+      marks.length > 1
+        ? sizeRange(
+            marks.map((one) => one.measured),
+            units,
+          )
+        : sizeText(measured, units),
     note: mark.note,
-  }));
+  };
 }
 
 /** "Lower the volts. Voltage from 29 V down to 25.5 V." */
@@ -210,13 +235,29 @@ function sheetVerdict(
       .filter(({ quantity }) => quantity !== "look")
       .map((one) => missingSentence(one, (id) => numbers.get(id) ?? null)),
     notLookedFor: verdict.notLookedFor.map((id) => imperfections[id].name),
-    clauses: verdict.rows.filter(isWorthALine).map((row) => sheetClause(row, units)),
+    clauses: sheetClauses(verdict.rows, units),
   };
 }
 
 /** What nobody looked for stands in one line of its own; a clause each would bury the ones that were read. */
 function isWorthALine(row: VerdictRow): boolean {
   return row.result !== "not-applicable" && row.reason !== "not-looked-for";
+}
+
+/** Clauses met because nothing was found share one last line; every other clause keeps its own. */
+function sheetClauses(rows: readonly VerdictRow[], units: UnitPreferences): readonly SheetClause[] {
+  const shown = rows.filter(isWorthALine);
+  const clean = shown.filter((row) => row.reason === "none-found");
+  const rest = shown.filter((row) => row.reason !== "none-found").map((row) => sheetClause(row, units));
+  if (clean.length === 0) return rest;
+  const together: SheetClause = {
+    result: resultWords.meets,
+    title: clean.map(({ title }) => title).join("; "),
+    detail: reasonWords["none-found"],
+    clause: [...new Set(clean.map(({ clause }) => clause))].join("; "),
+    checkYourCopy: clean.some(({ checkYourCopy }) => checkYourCopy),
+  };
+  return [...rest, together];
 }
 
 function sheetClause(row: VerdictRow, units: UnitPreferences): SheetClause {
