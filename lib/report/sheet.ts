@@ -1,4 +1,4 @@
-import type { Verdict, VerdictRow } from "@/lib/accept";
+import type { RowReason, Verdict, VerdictRow } from "@/lib/accept";
 import {
   assess,
   defaultAssessContext,
@@ -244,20 +244,36 @@ function isWorthALine(row: VerdictRow): boolean {
   return row.result !== "not-applicable" && row.reason !== "not-looked-for";
 }
 
-/** Clauses met because nothing was found share one last line; every other clause keeps its own. */
+/**
+ * Clauses that say the same thing share a line: those met because nothing was found, and those open for want of a
+ * reading (which readings, the line "Missing" says). Every clause that compares a number keeps its own.
+ */
+const sharedReasons: readonly RowReason[] = ["reading-missing", "weld-fact-missing", "none-found"];
+
 function sheetClauses(rows: readonly VerdictRow[], units: UnitPreferences): readonly SheetClause[] {
   const shown = rows.filter(isWorthALine);
-  const clean = shown.filter((row) => row.reason === "none-found");
-  const rest = shown.filter((row) => row.reason !== "none-found").map((row) => sheetClause(row, units));
-  if (clean.length === 0) return rest;
-  const together: SheetClause = {
-    result: resultWords.meets,
-    title: clean.map(({ title }) => title).join("; "),
-    detail: reasonWords["none-found"],
-    clause: [...new Set(clean.map(({ clause }) => clause))].join("; "),
-    checkYourCopy: clean.some(({ checkYourCopy }) => checkYourCopy),
-  };
-  return [...rest, together];
+  const alone = shown
+    .filter((row) => !sharedReasons.includes(row.reason))
+    .map((row) => sheetClause(row, units));
+  const shared = sharedReasons.flatMap((reason) =>
+    sharedClause(shown.filter((row) => row.reason === reason)),
+  );
+  return [...alone, ...shared];
+}
+
+function sharedClause(rows: readonly VerdictRow[]): readonly SheetClause[] {
+  const [first] = rows;
+  if (!first) return [];
+  const unique = (values: readonly string[]) => [...new Set(values)].join("; ");
+  return [
+    {
+      result: resultWords[first.result],
+      title: unique(rows.map(({ title }) => title)),
+      detail: reasonWords[first.reason],
+      clause: unique(rows.map(({ clause }) => clause)),
+      checkYourCopy: rows.some(({ checkYourCopy }) => checkYourCopy),
+    },
+  ];
 }
 
 function sheetClause(row: VerdictRow, units: UnitPreferences): SheetClause {

@@ -79,7 +79,7 @@ describe.each([1, 30])("a sheet with %i photos", (count) => {
     expect(sheet.setup.length).toBeGreaterThan(5);
     expect(sheet.marks).toHaveLength(count);
     expect(sheet.change).not.toBeNull();
-    expect(sheet.verdict?.clauses.length).toBeGreaterThan(3);
+    expect(sheet.verdict?.clauses.length).toBeGreaterThanOrEqual(2);
     const body = withoutSpaces(bodyOf(pages));
     expect(wordsOf(sheet).filter((words) => !body.includes(withoutSpaces(words)))).toEqual([]);
   });
