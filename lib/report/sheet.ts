@@ -202,7 +202,7 @@ function sheetCause(cause: RankedCause, most: number): SheetCause {
   const lines = (direction: "for" | "against") =>
     cause.why
       .filter((item) => item.direction === direction)
-      .slice(0, most)
+      .slice(0, direction === "for" ? most : Math.ceil(most / 2))
       .map((item) =>
         needsCheck(item.source)
           ? `${item.sentence} (${confidenceWords[item.source.confidence]})`
