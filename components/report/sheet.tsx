@@ -100,7 +100,13 @@ function Photos({ sheet }: { sheet: SheetDocument }) {
     <div className={styles.photos} data-count={Math.min(sheet.photos.length, 2)}>
       {sheet.photos.map((photo, index) => (
         <figure key={photo.sha256}>
-          <div className={styles.frame} style={{ aspectRatio: `${photo.widthPx} / ${photo.heightPx}` }}>
+          <div
+            className={styles.frame}
+            style={{
+              aspectRatio: `${photo.widthPx} / ${photo.heightPx}`,
+              maxWidth: `calc(var(--photo-height) * ${photo.widthPx / photo.heightPx})`,
+            }}
+          >
             <img
               src={`/api/photos/${photo.sha256}/small`}
               alt={`Photo ${index + 1} of the bead, ${photo.role}`}
