@@ -1,7 +1,7 @@
 export { amountText, changeText, valueText } from "./amount-text";
 export { summariseBead, type BeadSummary, type SummarisableBead } from "./bead-summary";
 export { dayText } from "./day-text";
-export { findingLines, readingText } from "./finding-lines";
+export { findingLines } from "./finding-lines";
 export { lengthText, statedLengthText } from "./length-text";
 export { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
 export { rowLimitText, rowValueText } from "./row-text";
