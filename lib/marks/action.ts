@@ -1,6 +1,6 @@
 import type { Point } from "@/lib/geometry";
 import type { ImperfectionId } from "@/lib/trade";
-import type { Drawing, Mark, MarkShapeData, Scale } from "./drawing";
+import type { Drawing, Mark, MarkShapeData, PhotoPoint, Scale } from "./drawing";
 
 /** What is said about a mark besides its shape and its name. */
 export type MarkDescription = Pick<Mark, "place" | "stretch" | "patterns" | "note" | "gauge">;
@@ -9,17 +9,22 @@ export type MarkDescription = Pick<Mark, "place" | "stretch" | "patterns" | "not
 export type DrawingAction =
   | { readonly type: "mark.add"; readonly mark: Mark }
   | { readonly type: "mark.replaceShape"; readonly id: string; readonly shape: MarkShapeData }
-  | { readonly type: "mark.movePoint"; readonly id: string; readonly index: number; readonly to: Point }
+  | { readonly type: "mark.movePoint"; readonly id: string; readonly index: number; readonly to: PhotoPoint }
   | { readonly type: "mark.moveBy"; readonly id: string; readonly by: Point }
   /** The new point gets this index; those from there on move up by one. */
-  | { readonly type: "mark.insertPoint"; readonly id: string; readonly index: number; readonly at: Point }
+  | {
+      readonly type: "mark.insertPoint";
+      readonly id: string;
+      readonly index: number;
+      readonly at: PhotoPoint;
+    }
   | { readonly type: "mark.removePoint"; readonly id: string; readonly index: number }
   | { readonly type: "mark.setImperfection"; readonly id: string; readonly imperfection: ImperfectionId }
   | { readonly type: "mark.describe"; readonly id: string; readonly about: Partial<MarkDescription> }
   | { readonly type: "mark.remove"; readonly id: string }
   | { readonly type: "scale.set"; readonly scale: Scale }
   | { readonly type: "scale.clear" }
-  | { readonly type: "weldLine.set"; readonly points: readonly Point[] }
+  | { readonly type: "weldLine.set"; readonly points: readonly PhotoPoint[] }
   | { readonly type: "weldLine.clear" };
 
 export type Action =

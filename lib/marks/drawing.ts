@@ -9,7 +9,17 @@ export const MOST_MARKS = 500;
 
 /** Photo pixels of the upright original: x right, y down, (0, 0) the top left corner of the top left pixel. */
 const coordinate = z.number().min(-100_000).max(100_000);
-export const PhotoPointSchema = z.object({ x: coordinate, y: coordinate });
+export const PhotoPointSchema = z.object({
+  x: coordinate,
+  y: coordinate,
+  /**
+   * Photo pixels that one CSS pixel covered when this point was placed, the grain of the hand: 4 for a 4000 px photo
+   * viewed 1000 px wide. It stays with the point, so that a point set again after zooming in counts for more. Left out
+   * where nobody kept it.
+   */
+  grainPx: z.number().positive().max(10_000).optional(),
+});
+export type PhotoPoint = z.infer<typeof PhotoPointSchema>;
 
 export const MarkShapeSchema = z.discriminatedUnion("kind", [
   /** A spot; with a radius (photo pixels) when its size was drawn, as for a pore. */

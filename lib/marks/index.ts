@@ -15,6 +15,7 @@ export {
   type GaugeReading,
   type Mark,
   type MarkShapeData,
+  type PhotoPoint,
   type Scale,
 } from "./drawing";
 export { newMark } from "./edit-drawing";

@@ -1,9 +1,8 @@
 import { assertNever } from "@/lib/base";
-import type { Point } from "@/lib/geometry";
-import type { Scale } from "./drawing";
+import type { PhotoPoint, Scale } from "./drawing";
 
 /** Every picked point of the scale, photo pixels, in the order of its parts. */
-export function scalePoints(scale: Scale): readonly Point[] {
+export function scalePoints(scale: Scale): readonly PhotoPoint[] {
   switch (scale.kind) {
     case "two-points":
       return [scale.a, scale.b];
@@ -21,7 +20,10 @@ export function scalePoints(scale: Scale): readonly Point[] {
 }
 
 /** The same scale with every picked point changed; `index` counts as in `scalePoints`. Lengths stay as stated. */
-export function mapScalePoints(scale: Scale, change: (point: Point, index: number) => Point): Scale {
+export function mapScalePoints(
+  scale: Scale,
+  change: (point: PhotoPoint, index: number) => PhotoPoint,
+): Scale {
   switch (scale.kind) {
     case "two-points":
       return { ...scale, a: change(scale.a, 0), b: change(scale.b, 1) };

@@ -1,6 +1,6 @@
 import { assertNever } from "@/lib/base";
 import type { Point } from "@/lib/geometry";
-import type { MarkShapeData } from "./drawing";
+import type { MarkShapeData, PhotoPoint } from "./drawing";
 
 /** The fewest points that still make the shape. */
 export const fewestPoints: Readonly<Record<MarkShapeData["kind"], number>> = {
@@ -10,12 +10,12 @@ export const fewestPoints: Readonly<Record<MarkShapeData["kind"], number>> = {
 };
 
 /** Every point of the shape, photo pixels; a spot has one, its middle. */
-export function shapePoints(shape: MarkShapeData): readonly Point[] {
+export function shapePoints(shape: MarkShapeData): readonly PhotoPoint[] {
   return shape.kind === "point" ? [shape.at] : shape.points;
 }
 
 /** The shape with other points. A spot takes the first and keeps its radius. */
-function withPoints(shape: MarkShapeData, points: readonly Point[]): MarkShapeData {
+function withPoints(shape: MarkShapeData, points: readonly PhotoPoint[]): MarkShapeData {
   switch (shape.kind) {
     case "point":
       return { ...shape, at: points[0] ?? shape.at };
@@ -27,27 +27,27 @@ function withPoints(shape: MarkShapeData, points: readonly Point[]): MarkShapeDa
   }
 }
 
-/** Shifted by a vector in photo pixels. */
+/** Shifted by a vector in photo pixels; each point keeps the grain it was set with, for the shape stays as it was. */
 export function moveShapeBy(shape: MarkShapeData, by: Point): MarkShapeData {
   return withPoints(
     shape,
-    shapePoints(shape).map((p) => ({ x: p.x + by.x, y: p.y + by.y })),
+    shapePoints(shape).map((p) => ({ ...p, x: p.x + by.x, y: p.y + by.y })),
   );
 }
 
-/** One point moved. An index outside the shape changes nothing. */
-export function moveShapePoint(shape: MarkShapeData, index: number, to: Point): MarkShapeData {
+/** One point set anew, with the grain of that moment. An index outside the shape changes nothing. */
+export function moveShapePoint(shape: MarkShapeData, index: number, to: PhotoPoint): MarkShapeData {
   const points = shapePoints(shape);
   if (points[index] === undefined) return shape;
-  return withPoints(shape, points.with(index, { x: to.x, y: to.y }));
+  return withPoints(shape, points.with(index, bare(to)));
 }
 
 /** A point put in before `index` (equal to the length: appended). A spot takes no second point. */
-export function insertShapePoint(shape: MarkShapeData, index: number, at: Point): MarkShapeData {
+export function insertShapePoint(shape: MarkShapeData, index: number, at: PhotoPoint): MarkShapeData {
   if (shape.kind === "point" || !Number.isInteger(index) || index < 0 || index > shape.points.length) {
     return shape;
   }
-  return withPoints(shape, shape.points.toSpliced(index, 0, { x: at.x, y: at.y }));
+  return withPoints(shape, shape.points.toSpliced(index, 0, bare(at)));
 }
 
 /** A point taken out, unless the shape would no longer be one. */
@@ -57,11 +57,16 @@ export function removeShapePoint(shape: MarkShapeData, index: number): MarkShape
   return withPoints(shape, points.toSpliced(index, 1));
 }
 
-/** Every length of the shape times k (a spot's radius too): the same mark in a photo k times as large. */
+/** What a drawing keeps of a point, and nothing else it may carry. */
+function bare({ x, y, grainPx }: PhotoPoint): PhotoPoint {
+  return grainPx === undefined ? { x, y } : { x, y, grainPx };
+}
+
+/** Every length of the shape times k (a spot's radius and the grain of its points too): the same mark in a photo k times as large. */
 export function scaleShape(shape: MarkShapeData, k: number): MarkShapeData {
   const scaled = withPoints(
     shape,
-    shapePoints(shape).map((p) => ({ x: p.x * k, y: p.y * k })),
+    shapePoints(shape).map((p) => bare({ x: p.x * k, y: p.y * k, grainPx: p.grainPx && p.grainPx * k })),
   );
   return scaled.kind === "point" && scaled.radius !== null
     ? { ...scaled, radius: scaled.radius * k }

@@ -4,6 +4,7 @@ import type { Scale } from "@/lib/marks";
 import { phoneFocalShare, usualCameraDistanceMm, worstScaleRelativeU } from "./options";
 import { localScales, mapPoint, mapPoints, thenInPlane } from "./plane-map";
 import { scaleModel, type ScaleModel } from "./scale-model";
+import { pickSigma } from "./pick-sigma";
 import { pickVariations } from "./pick-variations";
 import { tiltVariations } from "./tilt-variations";
 import type { BudgetPartName, Calibration, MeasureIssue, MeasureOptions, PlaneMap } from "./types";
@@ -29,7 +30,8 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Result<
   const scales = localScales(map, middle);
   const pickSigmaPx = options.pickSigmaPx * options.photoPxPerViewPx;
   const distanceMm = cameraDistance(options, scales.smallest);
-  const picks = pickVariations(model, map, model.sigmaPx ?? pickSigmaPx);
+  const sigmas = { pickSigmaPx, viewedSigmaPx: options.pickSigmaPx };
+  const picks = pickVariations(model, map, (pick) => model.sigmaPx ?? pickSigma(sigmas, pick));
   const variations = [
     ...picks,
     zoom("scale-length", map, options.statedLengthRelativeU),
@@ -45,7 +47,7 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Result<
     kind: scale.kind,
     map,
     variations,
-    pickSigmaPx,
+    ...sigmas,
     mmPerPx: Math.sqrt(scales.largest * scales.smallest),
     tiltDeg: scale.kind === "two-points" ? null : (Math.acos(foreshortening) * 180) / Math.PI,
   });

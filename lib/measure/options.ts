@@ -20,6 +20,12 @@ export const defaultMeasureOptions: MeasureOptions = {
   lensCornerRelativeU: 0.003,
 };
 
+/**
+ * However far the view is zoomed in, the picture itself shows an edge no finer than this many photo pixels per pixel of
+ * error: with the stated 1.5, half a photo pixel. Own estimate.
+ */
+export const finestGrainPx = 1 / 3;
+
 /** Focal length of an ordinary phone's main camera as a share of the picture's long side: 26 mm on a 36 mm frame. Common practice, no source. */
 export const phoneFocalShare = 26 / 36;
 

@@ -1,5 +1,6 @@
 import { EigenvalueDecomposition, Matrix } from "ml-matrix";
 import { add, dot, fitHomography, fitLine, times, type Point } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
 import { mapPoints, straighten } from "./plane-map";
 import type { ScaleModel } from "./scale-model";
 import type { Calibration, PlaneMap } from "./types";
@@ -10,10 +11,15 @@ type Variation = Calibration["variations"][number];
 const MOST_SINGLE = 16;
 
 /** The map under the error of each picked coordinate of the scale object, one standard deviation to either side. */
-export function pickVariations(model: ScaleModel, map: PlaneMap, sigmaPx: number): readonly Variation[] {
-  if (sigmaPx === 0) return [];
-  const singles = model.picks.flatMap((_, index) =>
+export function pickVariations(
+  model: ScaleModel,
+  map: PlaneMap,
+  sigmaOf: (pick: PhotoPoint) => number,
+): readonly Variation[] {
+  const singles = model.picks.flatMap((pick, index) =>
     (["x", "y"] as const).flatMap((axis): Variation[] => {
+      const sigmaPx = sigmaOf(pick);
+      if (sigmaPx === 0) return [];
       const plus = model.fit(moved(model.picks, index, axis, sigmaPx), map.lens);
       const minus = model.fit(moved(model.picks, index, axis, -sigmaPx), map.lens);
       return plus.ok && minus.ok ? [{ part: "scale-picks", plus: plus.value, minus: minus.value }] : [];

@@ -1,6 +1,8 @@
 import { mapPoints } from "./plane-map";
 import { budgetParts, type BudgetPart, type Calibration, type PlaneMap, type Quantity } from "./types";
 import type { Point } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
+import { pickSigmas } from "./pick-sigma";
 
 /** A figure as a function of the map and of the numbers picked. */
 export type Figure = (map: PlaneMap, numbers: readonly number[]) => number;
@@ -49,11 +51,11 @@ export function propagate(
 export function propagatePoints(
   calibration: Calibration,
   unit: Quantity["unit"],
-  points: readonly Point[],
+  points: readonly PhotoPoint[],
   figure: (points: readonly Point[]) => number,
 ): Quantity {
   const numbers = points.flatMap(({ x, y }) => [x, y]);
-  const sigmas = numbers.map(() => calibration.pickSigmaPx);
+  const sigmas = pickSigmas(calibration, points);
   return propagate(calibration, unit, numbers, sigmas, (map, list) => figure(mapPoints(map, pointsOf(list))));
 }
 

@@ -1,4 +1,6 @@
 import { fitLine, subtract, dot, type Point } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
+import { meanPickSigma, pickSigmas } from "./pick-sigma";
 import { mapPoints } from "./plane-map";
 import { propagate } from "./propagate";
 import type { Calibration, Quantity } from "./types";
@@ -14,11 +16,14 @@ export interface RippleMeasures {
  * Ripple spacing and its evenness from one pick on each of four or more neighbouring ripples, in photo pixels. Null for
  * fewer, or when all picks coincide.
  */
-export function measureRipples(calibration: Calibration, picks: readonly Point[]): RippleMeasures | null {
+export function measureRipples(
+  calibration: Calibration,
+  picks: readonly PhotoPoint[],
+): RippleMeasures | null {
   const series = spacings(mapPoints(calibration.map, picks));
   if (picks.length < 4 || series === null) return null;
   const numbers = picks.flatMap(({ x, y }) => [x, y]);
-  const sigmas = numbers.map(() => calibration.pickSigmaPx);
+  const sigmas = pickSigmas(calibration, picks);
   const spacing = propagate(calibration, "mm", numbers, sigmas, (map, list) => {
     const moved = Array.from({ length: list.length / 2 }, (_, i) => ({
       x: list[2 * i]!,
@@ -29,7 +34,7 @@ export function measureRipples(calibration: Calibration, picks: readonly Point[]
   const middle = mean(series);
   const scatter = series.reduce((sum, one) => sum + (one - middle) ** 2, 0) / (series.length - 1);
   // Each spacing carries the error of two picks.
-  const noise = 2 * (calibration.pickSigmaPx * calibration.mmPerPx) ** 2;
+  const noise = 2 * (meanPickSigma(calibration, picks) * calibration.mmPerPx) ** 2;
   return { spacing, irregularity: Math.sqrt(Math.max(0, scatter - noise)) / middle };
 }
 

@@ -10,7 +10,7 @@ import {
   type Homography,
   type Point,
 } from "@/lib/geometry";
-import type { Scale } from "@/lib/marks";
+import type { PhotoPoint, Scale } from "@/lib/marks";
 import { issue } from "@/lib/base";
 import { straighten } from "./plane-map";
 import type { MeasureIssue, PlaneMap } from "./types";
@@ -18,7 +18,7 @@ import type { MeasureIssue, PlaneMap } from "./types";
 /** A scale as the numbers that were picked and the map they make: what the calibration displaces one at a time. */
 export interface ScaleModel {
   /** Picked points in photo pixels. */
-  readonly picks: readonly Point[];
+  readonly picks: readonly PhotoPoint[];
   /** Standard deviation per axis of one of them; null: that of an ordinary pick. */
   readonly sigmaPx: number | null;
   /** The map made by these picks under this lens; an issue when they make none. */
@@ -51,12 +51,12 @@ export function scaleModel(scale: Scale): ScaleModel {
 }
 
 function modelOf(
-  picks: readonly Point[],
+  picks: readonly PhotoPoint[],
   sigmaPx: number | null,
   fit: (picks: readonly Point[]) => Result<Homography, MeasureIssue>,
 ): ScaleModel {
   return {
-    picks: picks.map(({ x, y }) => ({ x, y })),
+    picks,
     sigmaPx,
     fit: (points, lens) => {
       const homography = fit(points.map((point) => straighten(lens, point)));

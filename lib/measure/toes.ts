@@ -1,5 +1,7 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { add, dot, fitLine, subtract, times, type FittedLine, type Point } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
+import { meanPickSigma, pickSigmas } from "./pick-sigma";
 import { mapPoints } from "./plane-map";
 import { propagate } from "./propagate";
 import type { Calibration, MeasureIssue, Quantity } from "./types";
@@ -24,8 +26,8 @@ export interface ToeMeasures {
  */
 export function measureToes(
   calibration: Calibration,
-  toeA: readonly Point[],
-  toeB: readonly Point[],
+  toeA: readonly PhotoPoint[],
+  toeB: readonly PhotoPoint[],
   stations = 25,
 ): Result<ToeMeasures, MeasureIssue> {
   const widths = (numbers: readonly number[], map = calibration.map): readonly number[] | null => {
@@ -35,7 +37,7 @@ export function measureToes(
   const numbers = [...toeA, ...toeB].flatMap(({ x, y }) => [x, y]);
   if (toeA.length < 3 || toeB.length < 3 || widths(numbers) === null)
     return fail(issue("beyond-horizon", ["toes"]));
-  const sigmas = numbers.map(() => calibration.pickSigmaPx);
+  const sigmas = pickSigmas(calibration, [...toeA, ...toeB]);
   const figure = (unit: Quantity["unit"], of: (series: readonly number[]) => number): Quantity =>
     propagate(calibration, unit, numbers, sigmas, (map, list) => {
       const series = widths(list, map);
@@ -54,9 +56,9 @@ export function measureToes(
  * How far a picked edge wanders from its own fitted line: the RMS residual in mm. The picks' own scatter is taken out in
  * squares; with n points and two spent on the line, the squared residual scatters by about 2 s^4 / (n - 2).
  */
-export function measureStraightness(calibration: Calibration, edge: readonly Point[]): Quantity {
+export function measureStraightness(calibration: Calibration, edge: readonly PhotoPoint[]): Quantity {
   const points = mapPoints(calibration.map, edge);
-  const noise = calibration.pickSigmaPx * calibration.mmPerPx;
+  const noise = meanPickSigma(calibration, edge) * calibration.mmPerPx;
   const freedom = Math.max(1, points.length - 2);
   const observed = ((fitLine(points)?.rms ?? 0) ** 2 * points.length) / freedom;
   const square = Math.max(0, observed - noise ** 2);
@@ -75,8 +77,8 @@ export function measureStraightness(calibration: Calibration, edge: readonly Poi
 
 /** Distances between the toes square to the common axis; null when they share no stretch. */
 export function widthSeries(
-  toeA: readonly Point[],
-  toeB: readonly Point[],
+  toeA: readonly PhotoPoint[],
+  toeB: readonly PhotoPoint[],
   stations: number,
 ): readonly number[] | null {
   const axis = fitLine([...toeA, ...toeB]);

@@ -48,7 +48,10 @@ export type BudgetPart = Quantity["budget"][number];
 export interface MeasureOptions {
   /** Standard deviation of one pick, per axis, in pixels of the picture as the person viewed it. */
   readonly pickSigmaPx: number;
-  /** Photo pixels per viewed pixel when the marks were set: 4 for a 4000 px photo viewed 1000 px wide. */
+  /**
+   * Photo pixels per viewed pixel when the marks were set: 4 for a 4000 px photo viewed 1000 px wide. Taken for every
+   * point that does not carry its own (`grainPx`).
+   */
   readonly photoPxPerViewPx: number;
   /** The upright photo's size, or null: then the lens part is a flat share instead of growing outwards. */
   readonly photo: { readonly widthPx: number; readonly heightPx: number } | null;
@@ -123,8 +126,10 @@ export interface Calibration {
     readonly plus: PlaneMap;
     readonly minus: PlaneMap;
   }[];
-  /** Per axis, in photo pixels: what one pick is worth. */
+  /** Per axis, in photo pixels: what a pick is worth that does not say how it was viewed. */
   readonly pickSigmaPx: number;
+  /** Per axis, in pixels of the picture as viewed: what a pick is worth that does say so. */
+  readonly viewedSigmaPx: number;
   /** Scale at the middle of the scale object. */
   readonly mmPerPx: number;
   /** Tilt of the camera to the plane as far as the scale shows it; null when it cannot (two points). */
