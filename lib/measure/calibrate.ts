@@ -3,7 +3,7 @@ import { centroidOf, type Homography, type Point } from "@/lib/geometry";
 import type { Scale } from "@/lib/marks";
 import { phoneFocalShare, usualCameraDistanceMm, worstScaleRelativeU } from "./options";
 import { localScales, mapPoint, mapPoints, thenInPlane } from "./plane-map";
-import { scaleModel, type ScaleModel } from "./scale-model";
+import { scaleModel, type CameraGuess, type ScaleModel } from "./scale-model";
 import { pickSigma } from "./pick-sigma";
 import { pickVariations } from "./pick-variations";
 import { tiltVariations } from "./tilt-variations";
@@ -19,7 +19,8 @@ type Variation = Calibration["variations"][number];
  */
 export function calibrate(scale: Scale | null, options: MeasureOptions): Result<Calibration, MeasureIssue> {
   if (scale === null) return fail(issue("no-scale", ["scale"]));
-  const model = scaleModel(scale);
+  const camera = cameraGuess(options);
+  const model = scaleModel(scale, camera);
   const fitted = model.fit(model.picks, null);
   if (!fitted.ok) return fitted;
   const map = fitted.value;
@@ -29,14 +30,14 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Result<
   const middle = centroidOf(model.picks);
   const scales = localScales(map, middle);
   const pickSigmaPx = options.pickSigmaPx * options.photoPxPerViewPx;
-  const distanceMm = cameraDistance(options, scales.smallest);
+  const distanceMm = cameraDistance(camera, scales.smallest);
   const sigmas = { pickSigmaPx, viewedSigmaPx: options.pickSigmaPx };
   const picks = pickVariations(model, map, (pick) => model.sigmaPx ?? pickSigma(sigmas, pick));
   const variations = [
     ...picks,
     zoom("scale-length", map, options.statedLengthRelativeU),
     zoom("height", map, options.heightHalfWidthMm / Math.sqrt(3) / distanceMm),
-    ...tiltVariations(scale, map, model.picks, options.tiltSigmaDeg, distanceMm),
+    ...tiltVariations(scale, model, map, options.tiltSigmaDeg, { ...camera, distanceMm }),
     ...lensVariations(model, map, options),
   ];
   const relativeU = scaleRelativeU(picks, map, model.picks);
@@ -63,11 +64,22 @@ function zoom(part: BudgetPartName, map: PlaneMap, relativeU: number): Variation
   };
 }
 
+/** A stated distance says more than the usual lens: then the focal length follows from it and the scale. */
+function cameraGuess({ photo, cameraDistanceMm }: MeasureOptions): CameraGuess {
+  return {
+    centre: photo && { x: photo.widthPx / 2, y: photo.heightPx / 2 },
+    focalPx: photo && cameraDistanceMm === null ? usualFocalPx(photo) : null,
+    distanceMm: cameraDistanceMm ?? usualCameraDistanceMm,
+  };
+}
+
+function usualFocalPx(photo: NonNullable<MeasureOptions["photo"]>): number {
+  return phoneFocalShare * Math.max(photo.widthPx, photo.heightPx);
+}
+
 /** From the width of the view when only the photo's size is known: mm per px times the focal length in px. */
-function cameraDistance(options: MeasureOptions, mmPerPx: number): number {
-  if (options.cameraDistanceMm !== null) return options.cameraDistanceMm;
-  if (options.photo === null) return usualCameraDistanceMm;
-  return phoneFocalShare * Math.max(options.photo.widthPx, options.photo.heightPx) * mmPerPx;
+function cameraDistance({ focalPx, distanceMm }: CameraGuess, mmPerPx: number): number {
+  return focalPx === null ? distanceMm : focalPx * mmPerPx;
 }
 
 /** The scale object is seen through the same lens as the mark, so each variation fits it again. */

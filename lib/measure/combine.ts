@@ -1,4 +1,4 @@
-import { expanded } from "./propagate";
+import { expanded } from "./expanded";
 import { budgetParts, type BudgetPart, type Quantity } from "./types";
 
 /** Errors that differ from reading to reading; the other parts come from one scale and one camera and go together. */

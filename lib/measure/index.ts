@@ -1,3 +1,4 @@
+export { budgetLines, budgetSentences, type BudgetLine } from "./budget";
 export { calibrate } from "./calibrate";
 export { differenceQuantity, sumQuantities, weakestSource } from "./combine";
 export {

@@ -29,6 +29,9 @@ export const finestGrainPx = 1 / 3;
 /** Focal length of an ordinary phone's main camera as a share of the picture's long side: 26 mm on a 36 mm frame. Common practice, no source. */
 export const phoneFocalShare = 26 / 36;
 
+/** How well that is known: main cameras run from about 23 to 29 mm. Relative, k = 1; own estimate. */
+export const focalRelativeU = 0.1;
+
 /** Camera to weld when neither a distance nor the photo's size is known. */
 export const usualCameraDistanceMm = 250;
 

@@ -1,3 +1,4 @@
+import { expanded } from "./expanded";
 import { mapPoints } from "./plane-map";
 import { budgetParts, type BudgetPart, type Calibration, type PlaneMap, type Quantity } from "./types";
 import type { Point } from "@/lib/geometry";
@@ -57,11 +58,6 @@ export function propagatePoints(
   const numbers = points.flatMap(({ x, y }) => [x, y]);
   const sigmas = pickSigmas(calibration, points);
   return propagate(calibration, unit, numbers, sigmas, (map, list) => figure(mapPoints(map, pointsOf(list))));
-}
-
-/** U = 2 u for independent parts. */
-export function expanded(budget: readonly BudgetPart[]): number {
-  return 2 * Math.hypot(...budget.map(({ u }) => u));
 }
 
 function pointsOf(numbers: readonly number[]): readonly Point[] {

@@ -1,17 +1,17 @@
-import { fail, ok, type Result } from "@/lib/base";
+import { fail, issue, ok, type Result } from "@/lib/base";
 import {
   crossesItself,
-  fitEllipse,
   fitHomography,
   linesMeet,
   midpoint,
   centroidOf,
   signedArea,
+  type Ellipse,
   type Homography,
   type Point,
 } from "@/lib/geometry";
-import type { PhotoPoint, Scale } from "@/lib/marks";
-import { issue } from "@/lib/base";
+import { scalePoints, type PhotoPoint, type Scale } from "@/lib/marks";
+import { discPose, type View } from "./disc-pose";
 import { straighten } from "./plane-map";
 import type { MeasureIssue, PlaneMap } from "./types";
 
@@ -23,9 +23,20 @@ export interface ScaleModel {
   readonly sigmaPx: number | null;
   /** The map made by these picks under this lens; an issue when they make none. */
   readonly fit: (picks: readonly Point[], lens: PlaneMap["lens"]) => Result<PlaneMap, MeasureIssue>;
+  /** Two maps that the picks leave open between them, either as likely; null when they leave one. */
+  readonly twins: readonly [PlaneMap, PlaneMap] | null;
 }
 
-export function scaleModel(scale: Scale): ScaleModel {
+/** What is known of the camera: where the photo's middle lies, and how far its focal length or its distance. */
+export interface CameraGuess {
+  readonly centre: Point | null;
+  readonly focalPx: number | null;
+  /** Taken when the focal length is unknown. */
+  readonly distanceMm: number;
+}
+
+/** Only a disc asks how the camera looks; the others show their perspective or cannot use it. */
+export function scaleModel(scale: Scale, camera: CameraGuess): ScaleModel {
   switch (scale.kind) {
     case "two-points":
       return modelOf([scale.a, scale.b], null, (picks) => similarity(picks, scale.lengthMm));
@@ -39,7 +50,7 @@ export function scaleModel(scale: Scale): ScaleModel {
           : rectangle(corners, scale.widthMm, scale.heightMm);
       });
     case "disc":
-      return modelOf(scale.rim, null, (picks) => disc(picks, scale.diameterMm));
+      return discModel(scale, camera);
     case "strip": {
       const page = scale.corners.map(({ xMm, yMm }) => ({
         x: xMm * scale.printFactor,
@@ -62,6 +73,7 @@ function modelOf(
       const homography = fit(points.map((point) => straighten(lens, point)));
       return homography.ok ? ok({ homography: homography.value, lens }) : homography;
     },
+    twins: null,
   };
 }
 
@@ -109,23 +121,21 @@ function cornersOfEdges(picks: readonly Point[]): readonly Point[] | null {
   return corners.every((corner) => corner !== null) ? corners : null;
 }
 
-/**
- * A disc seen from far off is an ellipse, and the stretch that makes it round again is the foreshortening. The stretch is
- * symmetric, axes parallel to the photo's: for a nearly round ellipse the direction of its axes is chance, and a frame
- * laid along them would turn with it. Which side is nearer an ellipse cannot say: see `tiltVariations`.
- */
-function disc(rim: readonly Point[], diameterMm: number): Result<Homography, MeasureIssue> {
-  const ellipse = fitEllipse(rim);
-  if (ellipse === null) return fail(issue("scale-not-an-ellipse", ["scale"]));
-  const { centre, angle } = ellipse;
-  const major = diameterMm / 2 / ellipse.semiMajor;
-  const minor = diameterMm / 2 / ellipse.semiMinor;
-  const c = Math.cos(angle);
-  const s = Math.sin(angle);
-  const xx = major * c * c + minor * s * s;
-  const xy = (major - minor) * c * s;
-  const yy = major * s * s + minor * c * c;
-  return ok([xx, xy, -(xx * centre.x + xy * centre.y), xy, yy, -(xy * centre.x + yy * centre.y), 0, 0, 1]);
+/** Of the two tilts that a disc leaves open the map is the middle; the twins are the two. */
+function discModel(scale: Extract<Scale, { kind: "disc" }>, camera: CameraGuess): ScaleModel {
+  const view = ({ centre, semiMajor }: Ellipse): View => ({
+    focalPx: camera.focalPx ?? (camera.distanceMm * semiMajor) / (scale.diameterMm / 2),
+    centre: camera.centre ?? centre,
+  });
+  const pose = (picks: readonly Point[]) => discPose(picks, scale.diameterMm, view);
+  const twins = pose(scale.rim)?.poses.map((homography): PlaneMap => ({ homography, lens: null }));
+  return {
+    ...modelOf(scale.rim, null, (picks) => {
+      const found = pose(picks);
+      return found === null ? fail(issue("scale-not-an-ellipse", ["scale"])) : ok(found.middle);
+    }),
+    twins: twins === undefined ? null : [twins[0]!, twins[1]!],
+  };
 }
 
 function strip(corners: readonly Point[], page: readonly Point[]): Result<Homography, MeasureIssue> {
@@ -135,5 +145,5 @@ function strip(corners: readonly Point[], page: readonly Point[]): Result<Homogr
 
 /** The middle of the scale object in the photo. */
 export function scaleMiddle(scale: Scale): Point {
-  return centroidOf(scaleModel(scale).picks);
+  return centroidOf(scalePoints(scale));
 }

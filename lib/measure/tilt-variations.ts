@@ -1,6 +1,8 @@
 import { distance, type Homography, type Point } from "@/lib/geometry";
 import type { Scale } from "@/lib/marks";
-import { localScales, mapPoint, thenInPlane } from "./plane-map";
+import { focalRelativeU } from "./options";
+import { mapPoint, thenInPlane } from "./plane-map";
+import { scaleModel, type CameraGuess, type ScaleModel } from "./scale-model";
 import type { Calibration, PlaneMap } from "./types";
 
 type Variation = Calibration["variations"][number];
@@ -14,21 +16,23 @@ type Variation = Calibration["variations"][number];
  * its two components). The scale object's own length is stated, so every variation is brought back to it: a mark
  * beside and parallel to the rule suffers nothing.
  *
- * Disc: the foreshortening is seen, but not which side is nearer.
+ * Disc: the foreshortening is seen, but not which side is nearer; the two poses are one standard uncertainty to either
+ * side of their middle, which is what a coin's toss between them is worth.
  *
  * Rectangle, edges, strip: the homography has taken the tilt out.
  */
 export function tiltVariations(
   scale: Scale,
+  model: ScaleModel,
   map: PlaneMap,
-  picks: readonly Point[],
   tiltSigmaDeg: number,
-  cameraDistanceMm: number,
+  camera: CameraGuess & { readonly distanceMm: number },
 ): readonly Variation[] {
+  const { picks } = model;
   const sigma = (tiltSigmaDeg * Math.PI) / 180;
   if (scale.kind === "two-points") {
     if (sigma === 0) return [];
-    const near = Math.sin(sigma) / cameraDistanceMm;
+    const near = Math.sin(sigma) / camera.distanceMm;
     const stretch = sigma ** 2 / 2;
     return [
       pair(map, (sign) => [1, 0, 0, 0, 1, 0, sign * near, 0, 1], picks),
@@ -37,33 +41,25 @@ export function tiltVariations(
       pair(map, (sign) => [1, sign * stretch, 0, sign * stretch, 1, 0, 0, 0, 1], picks),
     ];
   }
-  if (scale.kind === "disc") {
-    const { largest, smallest } = localScales(map, picks[0]!);
-    const sine = Math.sqrt(Math.max(0, 1 - (smallest / largest) ** 2));
-    if (sine === 0) return [];
-    // The minor axis points along the tilt: it is where the symmetric stretch is greatest.
-    const [xx, xy, , , yy] = map.homography;
-    const along = 0.5 * Math.atan2(2 * xy, xx - yy);
-    const near = sine / cameraDistanceMm;
-    return [
-      pair(
-        map,
-        (sign) => [1, 0, 0, 0, 1, 0, sign * near * Math.cos(along), sign * near * Math.sin(along), 1],
-        null,
-      ),
-    ];
-  }
-  return [];
+  if (model.twins === null) return [];
+  const [plus, minus] = model.twins;
+  return [{ part: "near-side", plus, minus }, ...focalVariations(scale, camera)];
 }
 
-function pair(
-  map: PlaneMap,
-  change: (sign: 1 | -1) => Homography,
-  reference: readonly Point[] | null,
-): Variation {
+/** How the off-axis view of a disc is parted from its tilt depends on the focal length. */
+function focalVariations(scale: Scale, camera: CameraGuess): readonly Variation[] {
+  const { focalPx } = camera;
+  if (focalPx === null) return [];
+  const [plus, minus] = [1 + focalRelativeU, 1 / (1 + focalRelativeU)].map((share) => {
+    const model = scaleModel(scale, { ...camera, focalPx: focalPx * share });
+    return model.fit(model.picks, null);
+  });
+  return plus!.ok && minus!.ok ? [{ part: "tilt", plus: plus!.value, minus: minus!.value }] : [];
+}
+
+function pair(map: PlaneMap, change: (sign: 1 | -1) => Homography, reference: readonly Point[]): Variation {
   const side = (sign: 1 | -1): PlaneMap => {
     const changed = thenInPlane(map, change(sign));
-    if (reference === null) return changed;
     const back = span(map, reference) / span(changed, reference);
     return thenInPlane(changed, [back, 0, 0, 0, back, 0, 0, 0, 1]);
   };

@@ -11,12 +11,16 @@ import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
 export const readingSources = ["photo", "stated", "gauge"] as const;
 export type ReadingSource = (typeof readingSources)[number];
 
-/** What a standard uncertainty is made of. Parts of one budget are independent of each other. */
+/**
+ * What a standard uncertainty is made of. Parts of one budget are independent of each other, and normal but for
+ * "near-side": a disc leaves two tilts open, so that error has two values and no others.
+ */
 export const budgetParts = [
   "picks",
   "scale-picks",
   "scale-length",
   "tilt",
+  "near-side",
   "height",
   "lens",
   "resolution",
@@ -26,8 +30,9 @@ export type BudgetPartName = (typeof budgetParts)[number];
 export const units = ["mm", "mm2", "deg", "ratio"] as const;
 
 /**
- * One measured figure. `expandedUncertainty` is U = k u with k = 2 (JCGM 100:2008, 6.2), about 95 %; `budget` lists the
- * standard uncertainties u it is combined from, in the same unit.
+ * One measured figure. `expandedUncertainty` is U = k u with k = 2 (JCGM 100:2008, 6.2), about 95 %, and with the k that
+ * holds as much where a part is not normal (annex G); `budget` lists the standard uncertainties u it is combined from, in
+ * the same unit.
  */
 export const QuantitySchema = z.object({
   unit: z.enum(units),

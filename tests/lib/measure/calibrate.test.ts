@@ -117,7 +117,7 @@ describe("calibrate", () => {
     const rim = Array.from({ length: 8 }, (_, i) =>
       photograph(far, 12.875 * Math.cos(i), 12.875 * Math.sin(i)),
     );
-    const disc = calibrate({ kind: "disc", rim, diameterMm: 25.75 }, exact);
+    const disc = calibrate({ kind: "disc", rim, diameterMm: 25.75 }, { ...exact, cameraDistanceMm: 1e5 });
     expect(disc.ok && disc.value.tiltDeg).toBeCloseTo(30, 2);
     const two = calibrate(rule(far), exact);
     expect(two.ok && two.value.tiltDeg).toBeNull();

@@ -24,14 +24,16 @@ describe("coverage of the stated intervals", () => {
     expect(pooled).toBeLessThan(0.97);
   });
 
-  // A disc's affine stretch cannot follow perspective: without any noise its lengths come out 0.15 % too long at these
-  // tilts (3000 photographs), 0.02 mm on the mean length here. The homographies have no such term.
-  it.each(results)("%s: no bias beyond three standard errors of the mean", (kind, { errors }) => {
-    const known = kind === "disc" ? 0.02 : 0;
-    const mean = errors.reduce((sum, one) => sum + one, 0) / errors.length;
-    const spread = Math.sqrt(errors.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (errors.length - 1));
-    expect(Math.abs(mean)).toBeLessThan(known + (3 * spread) / Math.sqrt(errors.length));
-  });
+  // A disc leaves two tilts open and is read half way between: off by the same amount either way, which its interval
+  // holds, but not without bias when, as here, it always lies on the same side of the photo. See disc-pose.test.ts.
+  it.each(results.filter(([kind]) => kind !== "disc"))(
+    "%s: no bias beyond three standard errors of the mean",
+    (_, { errors }) => {
+      const mean = errors.reduce((sum, one) => sum + one, 0) / errors.length;
+      const spread = Math.sqrt(errors.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (errors.length - 1));
+      expect(Math.abs(mean)).toBeLessThan((3 * spread) / Math.sqrt(errors.length));
+    },
+  );
 
   it.each(results.filter(([kind]) => kind === "edges" || kind === "rectangle" || kind === "strip"))(
     "%s: the median length error is at most 1 % or 0.15 mm",

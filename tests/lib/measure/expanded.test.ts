@@ -1,0 +1,30 @@
+import { expect, it } from "vitest";
+import { sumQuantities, type BudgetPart } from "@/lib/measure";
+import { chance, normal } from "./camera";
+
+/** Reached through the door: the sum of one quantity is that quantity, its interval made anew from the budget. */
+const expanded = (...budget: BudgetPart[]): number =>
+  sumQuantities([{ unit: "mm", value: 5, expandedUncertainty: 0, source: "photo", budget }])
+    .expandedUncertainty;
+
+it("normal parts: two standard uncertainties (JCGM 100:2008, 6.2)", () => {
+  expect(expanded({ part: "picks", u: 3 }, { part: "height", u: 4 })).toBe(10);
+});
+
+it("a two-valued part alone is held by its own size, and one of nought changes nothing", () => {
+  expect(expanded({ part: "near-side", u: 0.7 })).toBe(0.7);
+  expect(expanded({ part: "near-side", u: 0 }, { part: "picks", u: 0.3 })).toBe(0.6);
+});
+
+// 95.45 % is what two standard deviations hold of a normal error; 40,000 draws leave a standard error of 0.1 %.
+it.each([0.3, 1, 2, 5])(
+  "together with a normal part, %s times as large, it is held as often as two sigma",
+  (a) => {
+    const half = expanded({ part: "near-side", u: a }, { part: "picks", u: 1 });
+    const random = chance(Math.round(100 * a));
+    let inside = 0;
+    for (let i = 0; i < 40_000; i++)
+      if (Math.abs((random() < 0.5 ? a : -a) + normal(random)) <= half) inside++;
+    expect(Math.abs(inside / 40_000 - 0.9545)).toBeLessThan(0.0042);
+  },
+);
