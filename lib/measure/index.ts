@@ -36,6 +36,7 @@ export {
   type Quantity,
   type ReadingSource,
 } from "./types";
+export { measureVocabulary, type MeasureVocabulary } from "./vocabulary";
 export {
   leastSpacing,
   worstAmount,

@@ -1,0 +1,109 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { afterAll, describe, expect, it } from "vitest";
+import { budgetParts, defaultMeasureOptions, measureCase, MeasureCaseSchema } from "@/lib/measure";
+
+const root = fileURLToPath(new URL("../../..", import.meta.url));
+const folder = mkdtempSync(path.join(tmpdir(), "toeline-measure-door-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** As `npm run -s measure -- ARGUMENTS` runs it. */
+function measure(words: readonly string[], input = "") {
+  const done = spawnSync(process.execPath, ["--import", "tsx", "lib/cli/measure.ts", ...words], {
+    cwd: root,
+    input,
+    encoding: "utf8",
+  });
+  return { code: done.status, out: done.stdout, err: done.stderr };
+}
+
+/** 20 photo px per mm; invented. */
+const given = {
+  drawing: {
+    schemaVersion: 1,
+    scale: { kind: "two-points", a: { x: 0, y: 900 }, b: { x: 2000, y: 900 }, lengthMm: 100 },
+    weldLine: [
+      { x: 100, y: 500 },
+      { x: 2100, y: 500 },
+    ],
+    marks: [
+      {
+        id: "m1",
+        imperfection: "undercut",
+        shape: {
+          kind: "line",
+          points: [
+            { x: 300, y: 400, grainPx: 0.5 },
+            { x: 700, y: 400, grainPx: 0.5 },
+          ],
+        },
+        place: "upper-toe",
+        stretch: null,
+        patterns: [],
+        gauge: [],
+        note: "",
+      },
+    ],
+  },
+};
+
+describe("npm run -s measure", () => {
+  it("measures a case from a file, with the parts of each uncertainty, as the room does", () => {
+    const file = path.join(folder, "case.json");
+    writeFileSync(file, JSON.stringify(given));
+    const { code, out, err } = measure([file]);
+    expect([code, err]).toEqual([0, ""]);
+    const report = JSON.parse(out) as { marks: { lengthMm: { value: number; budget: unknown[] } }[] };
+    expect(report.marks[0]!.lengthMm.value).toBeCloseTo(20, 9);
+    expect(report.marks[0]!.lengthMm.budget.length).toBeGreaterThan(3);
+    expect(report).toEqual(JSON.parse(JSON.stringify(measureCase(MeasureCaseSchema.parse(given)))));
+  });
+
+  it("measures a case from standard input, and says on the side why there is no scale", () => {
+    const { code, out, err } = measure(["-"], JSON.stringify({ drawing: { ...given.drawing, scale: null } }));
+    expect(code).toBe(0);
+    expect(err).toMatch(/^No scale yet: .*\.\n$/);
+    expect(JSON.parse(out)).toMatchObject({ mmPerPx: null, marks: [{ id: "m1", lengthMm: null }] });
+  });
+
+  it.each([
+    ["a missing file", ["no-such-file.json"], "", /^no-such-file\.json: cannot be read\n$/],
+    ["text that is no JSON", ["-"], "{", /^-: not JSON/],
+    ["a wrong value deep inside, by its path", ["-"], changed(), /^drawing\.marks\.0\.shape\.points\.1\.x: /],
+    ["a flag there is not", ["--lengths"], "", /^--lengths: no such flag\n/],
+  ] as const)("answers %s in one line, exit 2, nothing on standard output", (_, words, input, line) => {
+    const { code, out, err } = measure(words, input);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toMatch(line);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  it("explains itself", () => {
+    const asked = measure(["--help"]);
+    expect(asked.code).toBe(0);
+    for (const flag of ["case.json", "--list", "--schema", "standard input"])
+      expect(asked.out).toContain(flag);
+    expect(measure([]).code).toBe(2);
+  });
+
+  it("lists what a case may say, and publishes a schema that an independent validator takes", () => {
+    expect(JSON.parse(measure(["--list"]).out)).toMatchObject({
+      scaleKinds: ["two-points", "rectangle", "edges", "disc", "strip"],
+      shapeKinds: ["point", "line", "outline"],
+      budgetParts: budgetParts.map((part) => ({ part })),
+      defaultOptions: { ...defaultMeasureOptions },
+    });
+    const schema = JSON.parse(measure(["--schema"]).out) as object;
+    const validate = new Ajv2020({ strict: false }).compile(schema);
+    expect(validate(given)).toBe(true);
+    expect(validate(JSON.parse(changed()))).toBe(false);
+  });
+});
+
+function changed(): string {
+  return JSON.stringify(given).replace('{"x":700', '{"x":"far"');
+}
