@@ -72,3 +72,55 @@ describe("worst windows against brute force", () => {
     expect(leastSpacing([5])).toBe(Infinity);
   });
 });
+
+/** The windows the codes name, in tenths of a millimetre so that brute force can count in whole numbers. */
+describe("the worst 25 mm, 1 in, 100 mm, 300 mm and 12 in against brute force, read in tenths of a millimetre", () => {
+  const tenths = fc.integer({ min: 0, max: 6000 });
+  it.each([250, 254, 1000, 3000, 3048])("%s tenths", (window) => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ at: tenths, amount: fc.integer({ min: 1, max: 40 }) }), { maxLength: 25 }),
+        fc.array(
+          fc.tuple(tenths, fc.integer({ min: 1, max: 900 })).map(([a, l]) => [a, a + l] as const),
+          { maxLength: 6 },
+        ),
+        (pores, stretches) => {
+          let amount = 0;
+          let count = 0;
+          let length = 0;
+          for (let start = -window; start <= 7000; start++) {
+            const inside = pores.filter(({ at }) => at >= start && at <= start + window);
+            amount = Math.max(
+              amount,
+              inside.reduce((sum, one) => sum + one.amount, 0),
+            );
+            count = Math.max(count, inside.length);
+            length = Math.max(
+              length,
+              stretches.reduce(
+                (sum, [from, to]) => sum + Math.max(0, Math.min(to, start + window) - Math.max(from, start)),
+                0,
+              ),
+            );
+          }
+          const mm = window / 10;
+          const places = pores.map(({ at, amount }) => ({ at: at / 10, amount: amount / 10 }));
+          expect(worstAmount(places, mm).sum).toBeCloseTo(amount / 10, 9);
+          expect(
+            worstCount(
+              places.map(({ at }) => at),
+              mm,
+            ).sum,
+          ).toBe(count);
+          expect(
+            worstLength(
+              stretches.map(([a, b]) => [a / 10, b / 10] as const),
+              mm,
+            ).sum,
+          ).toBeCloseTo(length / 10, 9);
+        },
+      ),
+      { numRuns: 25, seed: 41 },
+    );
+  });
+});
