@@ -4,11 +4,13 @@ import { RotateCw, ShieldAlert } from "lucide-react";
 import { useTransition } from "react";
 import { Button, Panel } from "@/components/ui";
 import { needsCheck } from "@/lib/base";
-import type { Change, Check, Diagnosis, RankedCause, Statement, WhyItem } from "@/lib/diagnose";
+import type { Change, Check, Diagnosis, Statement } from "@/lib/diagnose";
 import type { Proposal } from "@/lib/assess";
-import { amountText, changeText, chanceWords, confidenceWords } from "@/lib/report";
+import { amountText, changeText, confidenceWords } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
+import { CausesList } from "./causes-list";
 import styles from "./causes-panel.module.css";
+import { useInIdle } from "./use-in-idle";
 
 export interface CausesPanelProps {
   readonly diagnosis: Diagnosis;
@@ -31,7 +33,7 @@ export function CausesPanel({
   onForgetAnswers,
   onRunAgain,
 }: CausesPanelProps) {
-  const { causes, checks, contradictions, cautions } = diagnosis;
+  const { causes, contradictions, cautions } = diagnosis;
   const stops = cautions.filter((caution) => caution.level === "stop");
   return (
     <div className={styles.stack}>
@@ -56,8 +58,8 @@ export function CausesPanel({
           </p>
         </Panel>
       )}
-      {causes.length > 0 && <Causes causes={causes} units={units} />}
-      {checks.length > 0 && <Checks checks={checks} answers={answers} onAnswer={onAnswer} />}
+      {causes.length > 0 && <CausesList causes={causes} units={units} />}
+      <Checks diagnosis={diagnosis} answers={answers} onAnswer={onAnswer} />
       {Object.keys(answers).length > 0 && (
         <Button onClick={onForgetAnswers}>
           Take back{" "}
@@ -143,149 +145,26 @@ function FirstChange({
   );
 }
 
-const SHOWN = 5;
-
-function Causes({ causes, units }: { causes: readonly RankedCause[]; units: UnitPreferences }) {
-  const likely = causes.slice(0, SHOWN);
-  const rest = causes.slice(SHOWN);
-  return (
-    <section className={styles.causes} aria-label="Likely causes">
-      <h3>Likely causes</h3>
-      <ol data-testid="causes">
-        {likely.map((cause) => (
-          <CauseRow key={cause.id} cause={cause} units={units} open={cause === likely[0]} />
-        ))}
-      </ol>
-      {rest.length > 0 && (
-        <details className={styles.rest}>
-          <summary>{rest.length} less likely ones</summary>
-          <ol>
-            {rest.map((cause) => (
-              <CauseRow key={cause.id} cause={cause} units={units} open={false} />
-            ))}
-          </ol>
-        </details>
-      )}
-      <p className={styles.small}>
-        The bars weigh published lists of causes against what is marked and recorded. They rank; they are not
-        measured frequencies.
-      </p>
-    </section>
-  );
-}
-
-function CauseRow({ cause, units, open }: { cause: RankedCause; units: UnitPreferences; open: boolean }) {
-  const speaksFor = cause.why.filter((item) => item.direction === "for");
-  const against = cause.why.filter((item) => item.direction === "against");
-  return (
-    <li className={styles.cause} data-cause={cause.id}>
-      <details open={open}>
-        <summary>
-          <span className={styles.name}>{cause.name}</span>
-          <span className={styles.chance}>{chanceWords(cause.probability)}</span>
-          <meter
-            className="visually-hidden"
-            min={0}
-            max={1}
-            value={cause.probability}
-            aria-label={`Weight of ${cause.name}`}
-          />
-          <span className={styles.bar} aria-hidden="true">
-            <span style={{ width: `${Math.max(1, cause.probability * 100)}%` }} />
-          </span>
-        </summary>
-        <p>{cause.sentence}</p>
-        {cause.shop && cause.shop.confirmed > 0 && (
-          <p className={styles.shop}>
-            {cause.shop.confirmed} of {cause.shop.total} confirmed here
-          </p>
-        )}
-        <WhyList title="Speaks for it" items={speaksFor} units={units} />
-        <WhyList title="Speaks against it" items={against} units={units} />
-        {cause.why.length === 0 && (
-          <p className={styles.small}>
-            Nothing recorded speaks for or against it; this is only how common it is.
-          </p>
-        )}
-        <p>
-          <strong>Correction:</strong> {cause.change.sentence} {changeText(cause.change, units)}
-        </p>
-      </details>
-    </li>
-  );
-}
-
-const WHY_SHOWN = 4;
-
-function WhyList({
-  title,
-  items,
-  units,
-}: {
-  title: string;
-  items: readonly WhyItem[];
-  units: UnitPreferences;
-}) {
-  if (items.length === 0) return null;
-  const rest = items.slice(WHY_SHOWN);
-  return (
-    <div>
-      <h4>{title}</h4>
-      <WhyItems items={items.slice(0, WHY_SHOWN)} units={units} />
-      {rest.length > 0 && (
-        <details className={styles.rest}>
-          <summary>{rest.length} lighter ones</summary>
-          <WhyItems items={rest} units={units} />
-        </details>
-      )}
-    </div>
-  );
-}
-
-function WhyItems({ items, units }: { items: readonly WhyItem[]; units: UnitPreferences }) {
-  return (
-    <ul className={styles.why}>
-      {items.map((item) => (
-        <li key={item.key}>
-          {item.sentence}
-          {item.amounts.length > 0 && (
-            <span className={styles.amounts}>
-              {" "}
-              {item.amounts.map((amount) => amountText(amount, units)).join(", ")}
-            </span>
-          )}
-          <span className={styles.source}> {whyBasis(item)}</span>
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-/** What a weight rests on: the document, how many more, and how sure it is where that is not "read in it". */
-function whyBasis({ source, sources }: WhyItem): string {
-  const doubt = needsCheck(source) ? confidenceWords[source.confidence] : "";
-  if (source.confidence === "own-estimate") return doubt;
-  const more = sources.length > 1 ? ` and ${sources.length - 1} more` : "";
-  return `${source.document}${more}${doubt && ` (${doubt})`}`;
-}
-
+/** What to check next takes an inference for every answer: it follows the causes, the old list stands until then. */
 function Checks({
-  checks,
+  diagnosis,
   answers,
   onAnswer,
 }: {
-  checks: readonly Check[];
+  diagnosis: Diagnosis;
   answers: Readonly<Record<string, string>>;
   onAnswer: CausesPanelProps["onAnswer"];
 }) {
+  const checks = useInIdle(diagnosis, true, () => diagnosis.checks);
+  if (checks?.length === 0) return null;
   return (
-    <section className={styles.checks}>
+    <section className={styles.checks} aria-busy={checks === null}>
       <h3>Check next</h3>
       <p className={styles.small}>
         In the order that tells most for the effort. Each answer changes the causes above.
       </p>
       <ol>
-        {checks.slice(0, 4).map((check) => (
+        {(checks ?? []).slice(0, 4).map((check) => (
           <li key={check.id} className={styles.check} data-check={check.id}>
             <p className={styles.question}>{check.question}</p>
             <p className={styles.small}>{check.how}</p>

@@ -16,8 +16,8 @@ export interface BenchAssessment extends Assessment {
 }
 
 /**
- * Sizes, causes and verdict of what is on the screen. Deferred, so that drawing and typing never wait for it; on these
- * tables it takes a few milliseconds.
+ * Sizes, causes and verdict of what is on the screen. Deferred, so that drawing and typing never wait for it. The
+ * ranking of the causes takes a few milliseconds; their reasons and the checks are worked out where they are shown.
  */
 export function useAssessment(
   content: BeadContent,

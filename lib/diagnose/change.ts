@@ -1,6 +1,7 @@
 import { cite } from "./cite";
 import type { ReadingContext } from "./reading";
-import { noNumber, steps } from "./steps";
+import { steps } from "./steps/all";
+import { noNumber } from "./steps/step";
 import type { Cause } from "./tables/causes";
 import { causeLinks } from "./tables/links";
 import type { Change } from "./types";

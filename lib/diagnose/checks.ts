@@ -1,12 +1,15 @@
-import { binaryEntropyBits, entropyBits } from "@/lib/numeric";
+import { entropyBits } from "@/lib/numeric";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
 import { cite } from "./cite";
 import type { DiagnoseInput } from "./input";
 import { linksFor, placeOf, signIndex, type CauseModel, type SignId } from "./model";
-import type { Network, Posterior } from "./network/types";
+import { information, roughInformation, type Tells } from "./network/information";
+import type { Solver } from "./network/infer";
+import type { Posterior } from "./network/types";
 import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
 import type { Check } from "./types";
+import type { Weighed } from "./weigh";
 
 /** Seconds to look for an imperfection again. Own estimate. */
 const LOOK_S = 20;
@@ -14,31 +17,45 @@ const LOOK_S = 20;
 const LEAST_BITS = 0.005;
 
 /**
- * What to find out next, by expected information per second. For a question about one thing the information is the
- * exact expected drop of the joint entropy over all causes: the answer depends on that thing alone, so
- * I(answer; everything) = I(answer; thing). For a sign that several things can make it is a lower bound of that drop:
- * the information about the one thing it tells most about. It is never overstated, and never negative.
+ * One inference dearer than this, in multiply-adds, and the signs are ranked roughly: there are some forty of them, and
+ * their exact information takes an inference and five sums each, together about 50 ms at this limit (about twelve
+ * different imperfections marked).
+ */
+const DEAREST_EXACT = 400_000;
+
+/**
+ * What to find out next, by expected information per second: the expected drop of the joint entropy over all causes.
+ * For a question about one thing that is exact, because the answer depends on that thing alone:
+ * I(answer; everything) = I(answer; thing). For a sign that several things can make it is worked out by inference with
+ * the answer (network/information.ts), to 0.0003 bit; only when very much is marked it is taken from the marginals, as
+ * the information about the one thing the sign tells most about. Never negative.
  */
 export function nextChecks(
   model: CauseModel,
-  network: Network,
+  weighed: Weighed,
+  solver: Solver,
   posterior: Posterior,
   input: DiagnoseInput,
+  exact = solver.cost <= DEAREST_EXACT,
 ): readonly Check[] {
   const known = (id: SignId) =>
     input.findings.some(({ imperfection }) => imperfection === id) ||
     input.lookedForAbsent.some((absent) => absent === id) ||
     input.answers[id] !== undefined;
+  const tells = (id: SignId): Tells =>
+    exact
+      ? information(weighed.network, weighed.evidence, solver, posterior, signIndex(id))
+      : roughInformation(weighed.network, posterior, signIndex(id));
   return [
     ...questionChecks(model, posterior, input),
     ...symptoms
       .filter(
         ({ id, processes }) => !known(id) && (model.process === null || processes.includes(model.process)),
       )
-      .map((row) => symptomCheck(model, network, posterior, row)),
+      .map((row) => symptomCheck(tells(row.id), row)),
     ...(Object.keys(imperfections) as ImperfectionId[])
       .filter((id) => !known(id) && linksFor(id, model.process).length > 0)
-      .map((id) => lookCheck(network, posterior, id)),
+      .map((id) => lookCheck(tells(id), id)),
   ]
     .filter(({ informationBits }) => informationBits >= LEAST_BITS)
     .toSorted((a, b) => b.bitsPerMinute - a.bitsPerMinute || a.id.localeCompare(b.id));
@@ -84,13 +101,7 @@ function questionChecks(model: CauseModel, posterior: Posterior, input: Diagnose
   });
 }
 
-function symptomCheck(
-  model: CauseModel,
-  network: Network,
-  posterior: Posterior,
-  row: (typeof symptoms)[number],
-): Check {
-  const { yes, bits } = signInformation(network, posterior, signIndex(row.id));
+function symptomCheck({ yes, bits }: Tells, row: (typeof symptoms)[number]): Check {
   return {
     id: row.id,
     kind: "question",
@@ -106,8 +117,7 @@ function symptomCheck(
   };
 }
 
-function lookCheck(network: Network, posterior: Posterior, id: ImperfectionId): Check {
-  const { yes, bits } = signInformation(network, posterior, signIndex(id));
+function lookCheck({ yes, bits }: Tells, id: ImperfectionId): Check {
   const { name, look } = imperfections[id];
   return {
     id: `look:${id}`,
@@ -122,36 +132,4 @@ function lookCheck(network: Network, posterior: Posterior, id: ImperfectionId): 
     ...rate(bits, LOOK_S),
     source: { document: "the links of this imperfection to its causes", confidence: "derived" },
   };
-}
-
-/**
- * Chance of a sign not yet looked for, and the information it holds about the one variable it tells most about.
- * The variables are taken as independent given the evidence so far when the others are averaged out.
- */
-function signInformation(
-  network: Network,
-  posterior: Posterior,
-  index: number,
-): { yes: number; bits: number } {
-  const { leak, links } = network.signs[index]!;
-  const silent = new Map<number, number[]>();
-  for (const { variable, state, q } of links) {
-    const row = silent.get(variable) ?? posterior.marginals[variable]!.map(() => 1);
-    row[state] = 1 - q;
-    silent.set(variable, row);
-  }
-  const mean = [...silent].map(([variable, row]) =>
-    row.reduce((sum, s, state) => sum + s * posterior.marginals[variable]![state]!, 0),
-  );
-  const no = mean.reduce((product, m) => product * m, 1 - leak);
-  let bits = 0;
-  [...silent].forEach(([variable, row], i) => {
-    const others = no / mean[i]!;
-    const blurred = row.reduce(
-      (sum, s, state) => sum + posterior.marginals[variable]![state]! * binaryEntropyBits(s * others),
-      0,
-    );
-    bits = Math.max(bits, binaryEntropyBits(no) - blurred);
-  });
-  return { yes: 1 - no, bits };
 }

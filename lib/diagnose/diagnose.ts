@@ -9,6 +9,8 @@ import { evidenceItems } from "./evidence";
 import { explain } from "./explanation";
 import { DiagnoseInputSchema, type DiagnoseInput } from "./input";
 import type { DiagnoseIssue } from "./issues";
+import { lazily } from "./lazily";
+import { withoutEach } from "./leave-one-out";
 import { causeModel, linksFor, type CauseModel } from "./model";
 import { solverFor } from "./network/infer";
 import { bestSet } from "./network/joint";
@@ -20,7 +22,7 @@ import { confirmedTotal } from "./shop-priors";
 import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
 import type { Change, Diagnosis, JointExplanation, RankedCause } from "./types";
-import { causeProbabilities, leaveOneOut, weigh, type Weighed } from "./weigh";
+import { causeProbabilities, weigh, type Weighed } from "./weigh";
 import { whyFor } from "./why";
 
 /** A change is proposed only when its cause is at least this likely. */
@@ -30,6 +32,8 @@ const WORTH_TRYING = 0.04;
  * From how a bead was run, what is marked and what was answered, to causes, the one change to try, and what to find out
  * next. Pure. Fails with the path and reason of whatever in the input is not as `DiagnoseInputSchema` says, or names a
  * question or answer that does not exist. Probabilities rank causes by published weights; they are not frequencies.
+ * The ranking is worked out at once; the reasons of a cause, the joint explanation, the checks and the
+ * explanation when they are first read, and then kept.
  */
 export function diagnose(input: DiagnoseInput): Result<Diagnosis, DiagnoseIssue> {
   const parsed = DiagnoseInputSchema.safeParse(input);
@@ -70,9 +74,9 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
   const items = evidenceItems(input, readingsOf(context));
   const weighed = weigh(model, items);
   const solver = solverFor(weighed.network, weighed.evidence.present);
-  const posterior = solver(weighed.evidence);
+  const posterior = solver.solve(weighed.evidence);
   const all = causeProbabilities(model, posterior);
-  const without = leaveOneOut(model, items, weighed.network, solver);
+  const without = withoutEach(model, items, weighed, solver, posterior);
   const confirmed = confirmedTotal(
     model.causes.map(({ id }) => id),
     input.shopCounts,
@@ -80,13 +84,16 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
   const causes = model.causes
     .map((cause): RankedCause => {
       const probability = all.get(cause.id)!;
+      const why = lazily(() => whyFor(model, cause.id, items, probability, without(cause.id)));
       return {
         id: cause.id,
         name: cause.name,
         sentence: cause.sentence,
         probability,
         prior: model.priors.get(cause.id)!,
-        why: whyFor(model, cause.id, items, all, without),
+        get why() {
+          return why();
+        },
         change: changeFor(cause, probability, context),
         shop: confirmed === 0 ? null : { confirmed: input.shopCounts[cause.id] ?? 0, total: confirmed },
       };
@@ -94,23 +101,33 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
     .toSorted((a, b) => b.probability - a.probability);
   const stopped = inspectorFirst(input).length > 0;
   const [first = null, ...rest] = worthTrying(causes);
-  const joint = input.findings.length === 0 ? null : jointExplanation(model, weighed, posterior, input);
+  const joint = lazily(() =>
+    input.findings.length === 0 ? null : jointExplanation(model, weighed, posterior, input),
+  );
   const contradictions = contradictionsIn(input, context.physics);
+  const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
+  const explanation = lazily(() => explain(input, { causes, joint: joint(), contradictions, stopped }));
   return {
     causes,
-    joint,
+    get joint() {
+      return joint();
+    },
     // After the inspector, the order stands ready; before, nothing is proposed as the first thing to do.
     firstChange: stopped ? null : first,
     nextChanges: stopped && first !== null ? [first, ...rest] : rest,
-    checks: nextChecks(model, weighed.network, posterior, input),
+    get checks() {
+      return checks();
+    },
     contradictions,
     cautions: cautionsFor(input),
     estimates: context.physics.estimates,
-    explanation: explain(input, { causes, joint, contradictions, stopped }),
+    get explanation() {
+      return explanation();
+    },
   };
 }
 
-function contextOf({ setup, bead }: DiagnoseInput): ReadingContext {
+export function contextOf({ setup, bead }: DiagnoseInput): ReadingContext {
   const electrode = electrodeOf(setup);
   return { setup, bead, electrode, window: windowFor(setup), physics: beadPhysics(setup, electrode, bead) };
 }

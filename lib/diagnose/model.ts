@@ -1,5 +1,6 @@
 import { imperfectionIds, processes, type ImperfectionId, type Process } from "@/lib/trade";
 import type { CauseId } from "./cause-ids";
+import { lazily } from "./lazily";
 import type { Network, Sign } from "./network/types";
 import { shiftedPriors } from "./shop-priors";
 import { causes, type Cause } from "./tables/causes";
@@ -36,9 +37,18 @@ export function causeModel(
   process: Process | null,
   shopCounts: Partial<Readonly<Record<CauseId, number>>> = {},
 ): CauseModel {
+  return Object.keys(shopCounts).length === 0 ? published.get(process)!() : build(process, shopCounts);
+}
+
+/** Without counts the network follows from the tables alone, so it is built once. */
+const published: ReadonlyMap<Process | null, () => CauseModel> = new Map(
+  [...processes, null].map((process) => [process, lazily(() => build(process, {}))] as const),
+);
+
+function build(process: Process | null, shopCounts: Partial<Readonly<Record<CauseId, number>>>): CauseModel {
   const possible = causes.filter((cause) => process === null || cause.processes.includes(process));
-  const published = new Map(possible.map((cause) => [cause.id, plausibility(cause, process)]));
-  const priors = shiftedPriors(published, shopCounts);
+  const plausible = new Map(possible.map((cause) => [cause.id, plausibility(cause, process)]));
+  const priors = shiftedPriors(plausible, shopCounts);
   const variables = variablesOf(possible.map(({ id }) => id));
   return {
     process,

@@ -1,6 +1,5 @@
 import type { EvidenceItem } from "./evidence";
 import { placeOf, signIds, signIndex, type CauseModel } from "./model";
-import { solverFor, type Solver } from "./network/infer";
 import type { Evidence, Network, Posterior, VirtualEvidence } from "./network/types";
 import type { CauseId } from "./cause-ids";
 import type { Odds } from "./reading";
@@ -21,7 +20,7 @@ export function weigh(model: CauseModel, items: readonly EvidenceItem[]): Weighe
   };
 }
 
-function evidenceOf(
+export function evidenceOf(
   items: readonly EvidenceItem[],
   virtual: readonly (readonly VirtualEvidence[])[],
 ): Evidence {
@@ -33,7 +32,7 @@ function evidenceOf(
 }
 
 /** The strength -log(1 - q) of a link times the look's factor: q stays a probability whatever the factors. */
-function withLooks(model: CauseModel, items: readonly EvidenceItem[]): Network {
+export function withLooks(model: CauseModel, items: readonly EvidenceItem[]): Network {
   const changed = items.filter(({ strength }) => Object.keys(strength).length > 0);
   if (changed.length === 0) return model.network;
   const signs = model.network.signs.map((sign, index) => {
@@ -51,7 +50,7 @@ function withLooks(model: CauseModel, items: readonly EvidenceItem[]): Network {
   return { ...model.network, signs };
 }
 
-function virtualOf(model: CauseModel, { odds, answer }: EvidenceItem): readonly VirtualEvidence[] {
+export function virtualOf(model: CauseModel, { odds, answer }: EvidenceItem): readonly VirtualEvidence[] {
   const touched = new Set<number>();
   for (const cause of [...(Object.keys(odds) as CauseId[]), ...(answer?.causes ?? [])]) {
     const place = placeOf(model, cause);
@@ -85,29 +84,4 @@ export function causeProbabilities(model: CauseModel, posterior: Posterior): Cau
       return [id, posterior.marginals[variable]![state]!];
     }),
   );
-}
-
-/**
- * The same posterior with one item left out, for every item: exact, by inference without it. Items that couple nothing
- * (readings, answers, absent signs) share one plan.
- */
-export function leaveOneOut(
-  model: CauseModel,
-  items: readonly EvidenceItem[],
-  network: Network,
-  solver: Solver,
-): readonly CauseProbabilities[] {
-  const virtual = items.map((item) => virtualOf(model, item));
-  return items.map((item, left) => {
-    const rest = items.filter((other) => other !== item);
-    const evidence = evidenceOf(
-      rest,
-      virtual.filter((_, i) => i !== left),
-    );
-    if (item.present === null && Object.keys(item.strength).length === 0) {
-      return causeProbabilities(model, solver(evidence));
-    }
-    const without = Object.keys(item.strength).length === 0 ? network : withLooks(model, rest);
-    return causeProbabilities(model, solverFor(without, evidence.present)(evidence));
-  });
 }

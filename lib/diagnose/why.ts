@@ -8,7 +8,6 @@ import { linksFor, type CauseModel } from "./model";
 import type { CauseLink } from "./tables/links";
 import { contraries } from "./tables/looks";
 import type { WhyItem } from "./types";
-import type { CauseProbabilities } from "./weigh";
 
 /** Smaller shifts than this say nothing worth a line. */
 const LEAST_LOG_ODDS = 0.05;
@@ -18,12 +17,12 @@ export function whyFor(
   model: CauseModel,
   cause: CauseId,
   items: readonly EvidenceItem[],
-  all: CauseProbabilities,
-  without: readonly CauseProbabilities[],
+  probability: number,
+  without: readonly number[],
 ): readonly WhyItem[] {
-  const full = logOdds(all.get(cause)!);
+  const full = logOdds(probability);
   return items
-    .map((item, i) => ({ item, weight: full - logOdds(without[i]!.get(cause)!) }))
+    .map((item, i) => ({ item, weight: full - logOdds(without[i]!) }))
     .filter(({ weight }) => Math.abs(weight) >= LEAST_LOG_ODDS)
     .map(({ item, weight }) => whyItem(model, cause, item, weight))
     .toSorted((a, b) => Math.abs(b.logOdds) - Math.abs(a.logOdds) || (a.key < b.key ? -1 : 1));

@@ -1,63 +1,69 @@
-import type { Plan, Step } from "./plan";
-import type { Spark, Structure } from "./problem";
+import type { Moves, Plan, Step } from "./plan";
+import { double, halve, pull, push, spread } from "./vector";
 
-/** Adds to the marginals what one assignment of the hubs contributes; returns the probability it contributes. */
-export interface Sweep {
-  (
-    weights: readonly (readonly number[])[],
-    leaks: readonly number[],
-    scale: number,
-    marginals: number[][],
-  ): number;
+/** Where one evaluation of the plan leaves what it finds. */
+export interface Tally {
+  /** Added to, per variable and state, for the variables of the plan's steps. */
+  readonly marginals: number[][];
+  /** Set anew, per present sign: the part of the sum in which a variable of the steps explains it ... */
+  readonly explained: Float64Array;
+  /** ... and the weight of all the rest, before the leak is multiplied in: sum = explained + leak · unexplained. */
+  readonly unexplained: Float64Array;
 }
+
+/** The sum alone takes the forward pass only, and leaves the tally as it is. */
+export type Depth = "sum" | "marginals";
+
+/** Evaluates the plan for given weights of states and silence (1 - leak) of signs, times `scale`; returns the sum. */
+export type Sweep = (
+  weights: readonly (readonly number[])[],
+  silent: readonly number[],
+  scale: number,
+  depth: Depth,
+  tally: Tally,
+) => number;
 
 /**
  * One pass forward and one backward over the plan. Every number added is positive, so nothing cancels: the relative
  * error stays near the machine's, whatever the number of signs (unlike inclusion-exclusion with its alternating signs).
  */
-export function sweepOver(plan: Plan, structure: Structure): Sweep {
-  const { steps } = plan;
-  const widths = widthsOf(steps);
-  const alphas = widths.map((width) => new Float64Array(2 ** width));
-  const largest = 2 ** Math.max(0, ...widths);
+export function sweepOver({ steps }: Plan): Sweep {
+  const sizes = sizesOf(steps);
+  const alphas = sizes.map((size) => new Float64Array(size));
+  const largest = Math.max(...sizes);
   const beta = new Float64Array(largest);
   const branch = new Float64Array(largest);
   const sum = new Float64Array(largest);
-  return (weights, leaks, scale, marginals) => {
-    alphas[0]![0] = 1;
-    steps.forEach((step, i) => forward(step, alphas[i]!, alphas[i + 1]!, branch, structure, weights, leaks));
+  return (weights, silent, scale, depth, tally) => {
+    alphas[0]![0] = scale;
+    for (let i = 0; i < steps.length; i++)
+      forward(steps[i]!, alphas[i]!, alphas[i + 1]!, branch, weights, silent);
     const total = alphas[steps.length]![0]!;
+    if (depth === "sum") return total;
     beta[0] = 1;
     for (let i = steps.length - 1; i >= 0; i--) {
       const step = steps[i]!;
-      const size = alphas[i]!.length;
-      if (step.kind === "close") unclose(beta, branch, size, step.bit, leaks[step.sign]!);
-      if (step.kind !== "variable") continue; // before an opening, beta is simply its own lower half
-      sum.fill(0, 0, size);
-      structure.sparks[step.variable]!.forEach((sparks, state) => {
-        const weight = weights[step.variable]![state]!;
-        branch.set(beta.subarray(0, size));
-        for (const spark of sparks) pull(branch, size, step.bits[spark.sign]!, spark.q);
-        let dot = 0;
-        for (let mask = 0; mask < size; mask++) {
-          sum[mask]! += weight * branch[mask]!;
-          dot += alphas[i]![mask]! * branch[mask]!;
-        }
-        marginals[step.variable]![state]! += scale * weight * dot;
-      });
-      beta.set(sum.subarray(0, size));
+      const alpha = alphas[i]!;
+      if (step.kind === "close") unclose(step, alpha, beta, branch, silent, tally);
+      if (step.kind === "variable") {
+        const row = tally.marginals[step.variable]!;
+        back(step.moves, weights[step.variable]!, alpha, sizes[i + 1]!, beta, branch, sum, row);
+      }
+      // Before an opening, beta is simply its own lower half.
     }
-    return total * scale;
+    return total;
   };
 }
 
-function widthsOf(steps: readonly Step[]): readonly number[] {
-  const widths = [0];
-  for (const { kind } of steps) {
-    const last = widths[widths.length - 1]!;
-    widths.push(kind === "open" ? last + 1 : kind === "close" ? last - 1 : last);
+function sizesOf(steps: readonly Step[]): readonly number[] {
+  const sizes = [1];
+  for (const step of steps) {
+    const last = sizes[sizes.length - 1]!;
+    if (step.kind === "open") sizes.push(last * 2);
+    else if (step.kind === "close") sizes.push(last / 2);
+    else sizes.push(last * 2 ** step.moves[0]!.doublings.length);
   }
-  return widths;
+  return sizes;
 }
 
 function forward(
@@ -65,60 +71,104 @@ function forward(
   from: Float64Array,
   to: Float64Array,
   branch: Float64Array,
-  structure: Structure,
   weights: readonly (readonly number[])[],
-  leaks: readonly number[],
+  silent: readonly number[],
 ): void {
   if (step.kind === "open") {
     to.fill(0);
     to.set(from);
   } else if (step.kind === "close") {
+    const leak = 1 - silent[step.sign]!;
+    const up = 1 << step.bit;
     for (let mask = 0; mask < to.length; mask++) {
       const at = spread(mask, step.bit);
-      to[mask] = from[at | (1 << step.bit)]! + leaks[step.sign]! * from[at]!;
+      to[mask] = from[at + up]! + leak * from[at]!;
     }
   } else {
-    to.fill(0);
-    structure.sparks[step.variable]!.forEach((sparks: readonly Spark[], state) => {
-      const weight = weights[step.variable]![state]!;
-      branch.set(from);
-      for (const spark of sparks) push(branch, from.length, step.bits[spark.sign]!, spark.q);
-      for (let mask = 0; mask < from.length; mask++) to[mask]! += weight * branch[mask]!;
-    });
+    const row = weights[step.variable]!;
+    const size = from.length;
+    const inOrder = row[0]!;
+    for (let mask = 0; mask < size; mask++) to[mask] = inOrder * from[mask]!;
+    to.fill(0, size);
+    for (let state = 1; state < row.length; state++) add(step.moves[state]!, row[state]!, from, to, branch);
   }
 }
 
-/** The mask with a 0 put in at `bit`. */
-function spread(mask: number, bit: number): number {
-  return ((mask >> bit) << (bit + 1)) | (mask & ((1 << bit) - 1));
+/** Adds what one state makes of the vector. */
+function add(moves: Moves, weight: number, from: Float64Array, to: Float64Array, branch: Float64Array): void {
+  if (weight === 0) return;
+  let size = from.length;
+  for (let mask = 0; mask < size; mask++) branch[mask] = weight * from[mask]!;
+  for (const { bit, q } of moves.pushes) push(branch, size, bit, q);
+  for (const q of moves.doublings) {
+    double(branch, size, q);
+    size *= 2;
+  }
+  for (let mask = 0; mask < size; mask++) to[mask] = to[mask]! + branch[mask]!;
 }
 
-/** With probability q the sign becomes explained. */
-function push(vector: Float64Array, size: number, bit: number, q: number): void {
-  for (let block = 0; block < size; block += 2 * bit) {
-    for (let mask = block; mask < block + bit; mask++) {
-      const unexplained = vector[mask]!;
-      vector[mask + bit]! += q * unexplained;
-      vector[mask] = (1 - q) * unexplained;
+/** The transpose of a variable's step, on beta in place; its marginals are read off on the way. */
+function back(
+  moves: readonly Moves[],
+  weights: readonly number[],
+  alpha: Float64Array,
+  wide: number,
+  beta: Float64Array,
+  branch: Float64Array,
+  sum: Float64Array,
+  marginals: number[],
+): void {
+  const size = alpha.length;
+  const inOrder = weights[0]!;
+  let dot = 0;
+  for (let mask = 0; mask < size; mask++) {
+    dot += alpha[mask]! * beta[mask]!;
+    sum[mask] = inOrder * beta[mask]!;
+  }
+  marginals[0]! += inOrder * dot;
+  for (let state = 1; state < weights.length; state++) {
+    const weight = weights[state]!;
+    if (weight === 0) continue;
+    const { pushes, doublings } = moves[state]!;
+    for (let mask = 0; mask < wide; mask++) branch[mask] = beta[mask]!;
+    let now = wide;
+    for (let i = doublings.length - 1; i >= 0; i--) {
+      now /= 2;
+      halve(branch, now, doublings[i]!);
     }
-  }
-}
-
-/** The transpose of `push`. */
-function pull(vector: Float64Array, size: number, bit: number, q: number): void {
-  for (let block = 0; block < size; block += 2 * bit) {
-    for (let mask = block; mask < block + bit; mask++) {
-      vector[mask] = (1 - q) * vector[mask]! + q * vector[mask + bit]!;
+    for (const { bit, q } of pushes) pull(branch, size, bit, q);
+    let met = 0;
+    for (let mask = 0; mask < size; mask++) {
+      met += alpha[mask]! * branch[mask]!;
+      sum[mask] = sum[mask]! + weight * branch[mask]!;
     }
+    marginals[state]! += weight * met;
   }
+  for (let mask = 0; mask < size; mask++) beta[mask] = sum[mask]!;
 }
 
-/** The transpose of closing a sign, in place by way of `scratch`. */
-function unclose(beta: Float64Array, scratch: Float64Array, size: number, bit: number, leak: number): void {
-  for (let mask = 0; mask < size / 2; mask++) {
+/** The transpose of closing a sign, on beta in place; both parts of the total are read off on the way. */
+function unclose(
+  { sign, bit }: { readonly sign: number; readonly bit: number },
+  alpha: Float64Array,
+  beta: Float64Array,
+  scratch: Float64Array,
+  silent: readonly number[],
+  tally: Tally,
+): void {
+  const leak = 1 - silent[sign]!;
+  const up = 1 << bit;
+  let explained = 0;
+  let unexplained = 0;
+  for (let mask = 0; mask < alpha.length / 2; mask++) {
     const at = spread(mask, bit);
-    scratch[at | (1 << bit)] = beta[mask]!;
-    scratch[at] = leak * beta[mask]!;
+    const later = beta[mask]!;
+    explained += alpha[at + up]! * later;
+    unexplained += alpha[at]! * later;
+    scratch[at + up] = later;
+    scratch[at] = leak * later;
   }
-  beta.set(scratch.subarray(0, size));
+  tally.explained[sign] = explained;
+  tally.unexplained[sign] = unexplained;
+  for (let mask = 0; mask < alpha.length; mask++) beta[mask] = scratch[mask]!;
 }

@@ -1,14 +1,16 @@
 /**
  * Time of the exact inference from 1 to 20 present findings over the full tables, beside straightforward
- * inclusion-exclusion in the same run, and of the whole diagnosis. `npx tsx tests/lib/diagnose/print-bench.ts`
+ * inclusion-exclusion in the same run; of the ranking as the screen needs it; and of what follows when it is asked for:
+ * the reasons of the first cause, and everything. Argument: a process, or "any". `npx tsx tests/lib/diagnose/print-bench.ts`
  */
-import { diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
+import { diagnose, DiagnoseInputSchema, type DiagnoseInput, type Diagnosis } from "@/lib/diagnose";
 import { causeModel, linksFor, signIds } from "@/lib/diagnose/model";
 import { infer } from "@/lib/diagnose/network/infer";
 import { inclusionExclusion } from "@/tests/lib/diagnose/network/inclusion-exclusion";
-import { imperfectionIds } from "@/lib/trade";
+import { imperfectionIds, processes } from "@/lib/trade";
 
-const PROCESS = "FCAW-G";
+const asked = process.argv[2];
+const PROCESS = asked === "any" ? null : (processes.find((p) => p === asked) ?? "FCAW-G");
 /** Inclusion-exclusion doubles with each finding; beyond this it is not waited for. */
 const PATIENCE = 13;
 
@@ -20,6 +22,12 @@ function medianMs(run: () => void, times: number): number {
     return performance.now() - start;
   }).toSorted((a, b) => a - b);
   return took[Math.floor(times / 2)] ?? NaN;
+}
+
+function ranked(input: DiagnoseInput): Diagnosis {
+  const result = diagnose(input);
+  if (!result.ok) throw new Error("not diagnosed");
+  return result.value;
 }
 
 const { network } = causeModel(PROCESS);
@@ -50,7 +58,9 @@ const rows = ids.map((_, i) => {
     inclusionExclusionMs: +baselineMs.toFixed(3),
     ratio: +(baselineMs / exactMs).toFixed(1),
     gap: +gap.toExponential(1),
-    wholeDiagnosisMs: +medianMs(() => diagnose(input), 5).toFixed(1),
+    rankingMs: +medianMs(() => ranked(input), 9).toFixed(1),
+    firstReasonsMs: +medianMs(() => ranked(input).causes[0]!.why, 5).toFixed(1),
+    everythingMs: +medianMs(() => JSON.stringify(ranked(input)), 3).toFixed(1),
   };
 });
 console.table(rows);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { enumeratePosterior } from "@/lib/diagnose/network/enumerate";
-import { infer } from "@/lib/diagnose/network/infer";
+import { infer, solverFor } from "@/lib/diagnose/network/infer";
 import { planFor } from "@/lib/diagnose/network/plan";
 import { structureOf } from "@/lib/diagnose/network/problem";
 import type { Network } from "@/lib/diagnose/network/types";
@@ -20,6 +20,33 @@ describe("infer against enumeration", () => {
         expect(gap(infer(network, evidence), enumeratePosterior(network, evidence))).toBeLessThan(1e-10);
       }),
       { numRuns: 4000 },
+    );
+  });
+});
+
+describe("solverFor against enumeration", () => {
+  it("gives what the evidence is worth without each present sign, and with a variable held", () => {
+    fc.assert(
+      fc.property(anyCase, ({ network, evidence }) => {
+        const { solve, logEvidence } = solverFor(network, evidence.present);
+        const plain = solve(evidence);
+        expect(logEvidence(evidence)).toBe(plain.logEvidence);
+        [...new Set(evidence.present)].forEach((sign, i) => {
+          const rest = { ...evidence, present: evidence.present.filter((other) => other !== sign) };
+          const anew = enumeratePosterior(network, rest).logEvidence;
+          expect(Math.abs(plain.logWithout[i]! - anew)).toBeLessThan(1e-10);
+        });
+        const held = { variable: network.variables.length - 1, state: 1 };
+        const likelihood = network.variables[held.variable]!.prior.map((_, s) => (s === 1 ? 1 : 0));
+        const given = {
+          ...evidence,
+          virtual: [...evidence.virtual, { variable: held.variable, likelihood }],
+        };
+        const exact = enumeratePosterior(network, given);
+        if (exact.logEvidence === -Infinity) expect(solve(evidence, held).logEvidence).toBe(-Infinity);
+        else expect(gap(solve(evidence, held), exact)).toBeLessThan(1e-10);
+      }),
+      { numRuns: 1000 },
     );
   });
 });
