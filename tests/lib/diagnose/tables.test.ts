@@ -5,6 +5,7 @@ import { causeModel } from "@/lib/diagnose/model";
 import { cite } from "@/lib/diagnose/cite";
 import { causes } from "@/lib/diagnose/tables/causes";
 import { causeLinks } from "@/lib/diagnose/tables/links";
+import { linkNotes } from "@/lib/diagnose/tables/link-notes";
 import { contraries, looks } from "@/lib/diagnose/tables/looks";
 import { questions } from "@/lib/diagnose/tables/questions";
 import { citedDocuments } from "@/lib/diagnose/tables/sources";
@@ -78,6 +79,16 @@ describe("cause tables", () => {
     expect(memory.every(({ memory: said }) => said)).toBe(true);
     expect(memory.filter(({ weight, judged }) => weight !== "W" && !judged)).toEqual([]);
     expect(memory.map(({ imperfection, cause }) => `${imperfection} ${cause}`)).toMatchSnapshot();
+  });
+
+  it("notes on split, re-weighted and left-out rows speak of rows that are, or are not, there", () => {
+    for (const { imperfection, causes: about, kind, reason } of linkNotes) {
+      for (const cause of about) {
+        const there = causeLinks.some((link) => link.imperfection === imperfection && link.cause === cause);
+        expect(there, `${imperfection} ${cause}`).toBe(kind !== "left out");
+      }
+      expect(reason.endsWith(".")).toBe(true);
+    }
   });
 
   it("looks favour only causes that can make the mark, and resolve", () => {
