@@ -18,7 +18,7 @@ export const budgetSentences: Readonly<Record<BudgetPartName, string>> = {
     "How well the scale was placed, and with it the perspective. Zoom in on the scale, or use a longer object.",
   "scale-length":
     "How well the length of the scale object itself is known. Use a steel rule or a checked print.",
-  tilt: "What the scale cannot show of the camera's tilt. Hold the camera square, or use a card or the printed strip.",
+  tilt: "The camera's tilt, as far as the scale cannot take it out. Hold the camera square to the plate, or use a card or the printed strip.",
   "near-side":
     "A disc looks the same tilted either way, so the near and the far side stay open. Use a card or the printed strip.",
   height: "The mark may lie above or below the plane of the scale. Lay the scale level with the mark.",

@@ -11,9 +11,17 @@ const ownError: ReadonlySet<BudgetPart["part"]> = new Set(["picks", "resolution"
  */
 export function sumQuantities(list: readonly Quantity[], unit: Quantity["unit"] = "mm"): Quantity {
   const budget = budgetParts.flatMap((part): BudgetPart[] => {
-    const us = list.flatMap((q) => q.budget.filter((entry) => entry.part === part).map(({ u }) => u));
-    if (us.length === 0) return [];
-    return [{ part, u: ownError.has(part) ? Math.hypot(...us) : us.reduce((sum, u) => sum + u, 0) }];
+    const entries = list.flatMap((q) => q.budget.filter((entry) => entry.part === part));
+    if (entries.length === 0) return [];
+    const us = entries.map(({ u }) => u);
+    const odds = Math.max(...entries.map((entry) => entry.odds ?? -1));
+    return [
+      {
+        part,
+        u: ownError.has(part) ? Math.hypot(...us) : us.reduce((sum, u) => sum + u, 0),
+        ...(odds >= 0 ? { odds } : {}),
+      },
+    ];
   });
   const bare = list.filter((q) => q.budget.length === 0).reduce((sum, q) => sum + q.expandedUncertainty, 0);
   return {

@@ -9,27 +9,32 @@ export interface View {
 }
 
 export interface DiscPose {
-  /** Half way between the two poses: their common size and stretch at the disc, neither side nearer. Photo px to mm. */
+  /** Between the two poses, by their odds: their common size and stretch at the disc, their mean perspective. Photo px to mm. */
   readonly middle: Homography;
   /** The two tilts that show the very same ellipse, exactly, with their perspective. */
   readonly poses: readonly [Homography, Homography];
+  /** How likely the first is, 0 to 1. */
+  readonly odds: number;
 }
 
 /**
  * The two planes in which a disc of this diameter shows this rim. The rays to the rim form an elliptic cone, and a cone
  * has circular sections in two directions, equally inclined to its axis. The axis is the line of sight to the disc,
  * not that of the lens: a disc beside the middle of the photo is foreshortened by where it lies as well as by the tilt.
- * Which of the two is the plate, one disc cannot say.
+ * Which of the two is the plate, one disc cannot say; that the camera was held more or less square says it in part: a
+ * tilt is taken as normal about each axis of the photo.
  *
  * Derived from the cone's quadratic form; coordinates in mm, axes as near to the photo's as the plane allows. Null when
  * the picks lie on no ellipse.
  *
  * @param view How the camera looks, given the ellipse.
+ * @param tiltSigmaDeg Standard deviation of the camera's tilt to the plate, about each axis.
  */
 export function discPose(
   rim: readonly Point[],
   diameterMm: number,
   view: (ellipse: Ellipse) => View,
+  tiltSigmaDeg: number,
 ): DiscPose | null {
   const ellipse = fitEllipse(rim);
   if (ellipse === null) return null;
@@ -51,20 +56,21 @@ export function discPose(
   ]);
   const rays = new Matrix(axes.map((axis) => [...axis])).mmul(toRays(focalPx, centre));
   const whole = (inCone: number[][]): Homography => homographyOf(turn.mmul(new Matrix(inCone)).mmul(rays));
-  const pose = (sign: 1 | -1): Homography =>
+  const tangent = sine / cosine;
+  // One family from pose to pose: at +1 and -1 it is either, and all of it agrees with both at the disc itself.
+  const between = (q: number): Homography =>
     whole([
-      [offMm, 0, 0],
-      [0, offMm * cosine, -offMm * sign * sine],
-      [0, sign * sine, cosine],
-    ]);
-  return {
-    middle: whole([
       [offMm / cosine, 0, 0],
-      [0, offMm / cosine ** 2, 0],
-      [0, 0, 1],
-    ]),
-    poses: [pose(1), pose(-1)],
+      [0, offMm * (1 / cosine ** 2 - (q * tangent) ** 2), -offMm * q * tangent],
+      [0, q * tangent, 1],
+    ]);
+  const likelihood = (sign: 1 | -1): number => {
+    const tiltDeg = (Math.acos(Math.min(1, sign * sine * e2[2] + cosine * e3[2])) * 180) / Math.PI;
+    return Math.exp(-((tiltDeg / tiltSigmaDeg) ** 2) / 2);
   };
+  const [first, second] = [likelihood(1), likelihood(-1)];
+  const odds = first + second > 0 ? first / (first + second) : 0.5;
+  return { middle: between(2 * odds - 1), poses: [between(1), between(-1)], odds };
 }
 
 type Vec3 = readonly [number, number, number];

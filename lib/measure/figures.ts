@@ -1,9 +1,10 @@
 import { angleDeg, greatestExtent, leastWidth, polygonArea, polylineLength } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
+import { expanded } from "./expanded";
 import { pickSigma } from "./pick-sigma";
 import { localScales } from "./plane-map";
 import { propagate, propagatePoints } from "./propagate";
-import type { Calibration, Quantity } from "./types";
+import type { BudgetPartName, Calibration, Quantity } from "./types";
 
 /** Along a line of two or more picks, in mm. Points in photo pixels, here and below. */
 export function measureLength(calibration: Calibration, line: readonly PhotoPoint[]): Quantity {
@@ -47,12 +48,23 @@ export function measureAngle(
 
 /**
  * Of a round spot drawn from its middle to its rim, in mm: two picks, so the radius carries both their errors. The
- * diameter is that of the circle with the area of the spot's image in the plane.
+ * diameter is that of the circle with the area of the spot's image in the plane. Seen at a slant a round spot is longer
+ * one way than the other, and nobody knows which way its radius was drawn: over all ways, the logarithm of the scale
+ * scatters by half its range over the root of two.
  */
 export function measureSpot(calibration: Calibration, at: PhotoPoint, radiusPx: number): Quantity {
   const sigma = Math.SQRT2 * pickSigma(calibration, at);
-  return propagate(calibration, "mm", [radiusPx], [sigma], (map, [radius]) => {
+  const seen = propagate(calibration, "mm", [radiusPx], [sigma], (map, [radius]) => {
     const { largest, smallest } = localScales(map, at);
     return 2 * radius! * Math.sqrt(largest * smallest);
   });
+  const { largest, smallest } = localScales(calibration.map, at);
+  return withPart(seen, "tilt", (seen.value * Math.log(largest / smallest)) / 2 / Math.SQRT2);
+}
+
+function withPart(quantity: Quantity, part: BudgetPartName, u: number): Quantity {
+  if (!(u > 0)) return quantity;
+  const old = quantity.budget.find((one) => one.part === part)?.u ?? 0;
+  const budget = [...quantity.budget.filter((one) => one.part !== part), { part, u: Math.hypot(old, u) }];
+  return { ...quantity, budget, expandedUncertainty: expanded(budget) };
 }

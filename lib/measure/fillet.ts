@@ -23,7 +23,7 @@ export function legFromWidth(width: Quantity, view: "along-bisector" | "square-t
       value: width.value * share,
       expandedUncertainty: Math.hypot(width.expandedUncertainty * share, 2 * assumed),
       budget: [
-        ...width.budget.map(({ part, u }) => ({ part, u: u * share })),
+        ...width.budget.map((entry) => ({ ...entry, u: entry.u * share })),
         ...(assumed > 0 ? [{ part: "tilt" as const, u: assumed }] : []),
       ],
     },

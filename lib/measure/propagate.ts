@@ -33,11 +33,19 @@ export function propagate(
     const at = (by: number): number => figure(map, replaced(numbers, index, value + by));
     contribute("picks", at(sigma), at(-sigma));
   });
-  for (const { part, plus, minus } of variations)
-    contribute(part, figure(plus, numbers), figure(minus, numbers));
+  const tosses: BudgetPart[] = [];
+  for (const { part, plus, minus, odds } of variations) {
+    const [one, other] = [figure(plus, numbers), figure(minus, numbers)];
+    if (odds === undefined) contribute(part, one, other);
+    // Of two values a and b with odds p and 1 - p the variance is p (1 - p) (a - b)^2.
+    else {
+      const u = Math.sqrt(odds * (1 - odds)) * Math.abs(one - other);
+      if (u > 0) tosses.push({ part, u, odds: Math.min(odds, 1 - odds) });
+    }
+  }
   const budget = budgetParts.flatMap((part): BudgetPart[] => {
     const square = squares.get(part) ?? 0;
-    return square > 0 ? [{ part, u: Math.sqrt(square) }] : [];
+    return square > 0 ? [{ part, u: Math.sqrt(square) }] : tosses.filter((toss) => toss.part === part);
   });
   return {
     unit,

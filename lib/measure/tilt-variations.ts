@@ -16,8 +16,7 @@ type Variation = Calibration["variations"][number];
  * its two components). The scale object's own length is stated, so every variation is brought back to it: a mark
  * beside and parallel to the rule suffers nothing.
  *
- * Disc: the foreshortening is seen, but not which side is nearer; the two poses are one standard uncertainty to either
- * side of their middle, which is what a coin's toss between them is worth.
+ * Disc: the foreshortening is seen, but not which side is nearer: the two poses, with their odds.
  *
  * Rectangle, edges, strip: the homography has taken the tilt out.
  */
@@ -42,8 +41,8 @@ export function tiltVariations(
     ];
   }
   if (model.twins === null) return [];
-  const [plus, minus] = model.twins;
-  return [{ part: "near-side", plus, minus }, ...focalVariations(scale, camera)];
+  const { maps, odds } = model.twins;
+  return [{ part: "near-side", plus: maps[0], minus: maps[1], odds }, ...focalVariations(scale, camera)];
 }
 
 /** How the off-axis view of a disc is parted from its tilt depends on the focal length. */

@@ -39,7 +39,16 @@ export const QuantitySchema = z.object({
   value: z.number(),
   expandedUncertainty: z.number().min(0),
   source: z.enum(readingSources),
-  budget: z.array(z.object({ part: z.enum(budgetParts), u: z.number().min(0) })).default([]),
+  budget: z
+    .array(
+      z.object({
+        part: z.enum(budgetParts),
+        u: z.number().min(0),
+        /** Of a part with two values only: how likely the rarer is. */
+        odds: z.number().min(0).max(0.5).optional(),
+      }),
+    )
+    .default([]),
   /** The gauge it was read with, when `source` is "gauge". */
   instrument: z.string().max(80).optional(),
 });
@@ -130,6 +139,8 @@ export interface Calibration {
     readonly part: BudgetPartName;
     readonly plus: PlaneMap;
     readonly minus: PlaneMap;
+    /** The error is the one or the other and nothing between: how likely "plus" is. Left out: normal about the map. */
+    readonly odds?: number;
   }[];
   /** Per axis, in photo pixels: what a pick is worth that does not say how it was viewed. */
   readonly pickSigmaPx: number;

@@ -1,7 +1,8 @@
 import aruco from "js-aruco2";
 import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
-import { applyHomography, distance, fitHomography, times, type Point } from "@/lib/geometry";
+import { add, distance, subtract, times, type Point } from "@/lib/geometry";
 import { shrunk, type RgbaImage } from "./grey-image";
+import { takeOutSpread, type CornerOnPage } from "./ink-spread";
 import { refineMarker } from "./refine-marker";
 import { markerCorners, STRIP_DICTIONARY, stripMarkerIds } from "./strip-layout";
 
@@ -39,19 +40,30 @@ export function findStrip(image: RgbaImage): Result<FoundStrip, StripIssue> {
     ...found.flatMap(({ corners }) => corners.map((corner, i) => distance(corner, corners[(i + 1) % 4]!))),
   );
   if (sidePx < LEAST_SIDE_PX) return fail(issue("strip-too-small", [], { sidePx: Math.round(sidePx) }));
-  const corners = found.flatMap(({ id, corners: seen }) => {
+  const corners = found.flatMap(({ id, corners: seen }): CornerOnPage[] => {
     const refined = refineMarker(image, seen);
     const page = markerCorners(id);
-    return refined === null || page === null
-      ? []
-      : refined.map((at, i) => ({ x: at.x, y: at.y, xMm: page[i]!.x, yMm: page[i]!.y }));
+    if (refined === null || page === null) return [];
+    const middle = times(add(page[0]!, page[2]!), 0.5);
+    return refined.map((at, i) => {
+      const out = subtract(page[i]!, middle);
+      return { seen: at, page: page[i]!, out: { x: Math.sign(out.x), y: Math.sign(out.y) } };
+    });
   });
   if (corners.length < 4 * stripMarkerIds.length)
     return fail(issue("strip-cut", [], { found: corners.length / 4, wanted: stripMarkerIds.length }));
-  const misfitPx = misfit(corners);
-  if (!(misfitPx <= Math.max(WORST_MISFIT_PX, WORST_MISFIT_SHARE * sidePx)))
-    return fail(issue("strip-bent", [], { misfitPx: Number(misfitPx.toFixed(2)) }));
-  return ok({ corners, cornerSigmaPx: Math.max(LEAST_SIGMA_PX, misfitPx) });
+  const flat = takeOutSpread(corners);
+  if (flat === null || !(flat.misfitPx <= Math.max(WORST_MISFIT_PX, WORST_MISFIT_SHARE * sidePx)))
+    return fail(issue("strip-bent", [], { misfitPx: Number((flat?.misfitPx ?? 99).toFixed(2)) }));
+  return ok({
+    corners: flat.corners.map(({ x, y }, i) => ({
+      x,
+      y,
+      xMm: corners[i]!.page.x,
+      yMm: corners[i]!.page.y,
+    })),
+    cornerSigmaPx: Math.max(LEAST_SIGMA_PX, flat.misfitPx),
+  });
 }
 
 /** One marker of each id of the strip, corners in pixels of the full picture. */
@@ -66,13 +78,4 @@ function detect(image: RgbaImage): readonly { readonly id: number; readonly corn
     if (best === undefined) return [];
     return [{ id, corners: best.corners.map((c) => times({ x: c.x + 0.5, y: c.y + 0.5 }, small.block)) }];
   });
-}
-
-/** Root mean square distance, in pixels, of the corners from where one plane would put them, per degree of freedom. */
-function misfit(corners: FoundStrip["corners"]): number {
-  const page = corners.map(({ xMm, yMm }) => ({ x: xMm, y: yMm }));
-  const map = fitHomography(page, corners);
-  if (map === null) return NaN;
-  const squares = corners.reduce((sum, at, i) => sum + distance(applyHomography(map, page[i]!), at) ** 2, 0);
-  return Math.sqrt(squares / (2 * corners.length - 8));
 }

@@ -1,0 +1,23 @@
+import type { StudySize } from "./study";
+
+const each = (count: number) => ({ rule: count, card: count, disc: count, strip: count });
+
+/** Two hundred small photos: what every test run goes through. Only the strip is looked for in the pixels. */
+export const smallStudy: StudySize = {
+  photosPerObject: each(50),
+  figuresPerKind: 2,
+  megapixels: { rule: 0.1, card: 0.1, disc: 0.1, strip: 0.42 },
+  photoQualityEvery: 10,
+  seed: 5817,
+};
+
+/** What `npm run -s study` prints: more of them, strips at a size nearer to a phone's and every other one with its noise. */
+export function fullStudy(photos: number): StudySize {
+  return {
+    photosPerObject: each(photos),
+    figuresPerKind: 3,
+    megapixels: { rule: 0.25, card: 0.25, disc: 0.25, strip: 2 },
+    photoQualityEvery: 2,
+    seed: 20261125,
+  };
+}

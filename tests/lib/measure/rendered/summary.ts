@@ -1,0 +1,53 @@
+import type { Reading, StudyCase } from "./study";
+
+/** A share with its own 95 % interval (Wilson 1927). */
+export interface Share {
+  readonly share: number;
+  readonly low: number;
+  readonly high: number;
+  readonly count: number;
+}
+
+export function wilson(hits: number, count: number): Share {
+  const z = 1.96;
+  const p = hits / count;
+  const middle = (p + z ** 2 / (2 * count)) / (1 + z ** 2 / count);
+  const half = (z / (1 + z ** 2 / count)) * Math.sqrt((p * (1 - p)) / count + z ** 2 / (4 * count ** 2));
+  return { share: p, low: middle - half, high: middle + half, count };
+}
+
+/** How often the stated interval held the truth. */
+export function coverage(cases: readonly StudyCase[], hand: "stated" | "doubled"): Share {
+  return wilson(cases.filter((one) => one[hand].inside).length, cases.length);
+}
+
+/** Figures in millimetres that are lengths along the picture: bias and spread of areas would be of another unit. */
+export const isLength = ({ figure }: StudyCase): boolean =>
+  figure === "length" || figure === "width" || figure === "diameter";
+
+export interface Errors {
+  readonly biasMm: number;
+  readonly spreadMm: number;
+  readonly medianMm: number;
+  /** Median of the smaller of error / 0.15 mm and error / 1 %: at most 1 keeps the promise. */
+  readonly medianOfPromise: number;
+}
+
+export function lengthErrors(cases: readonly StudyCase[]): Errors {
+  const lengths = cases.filter(isLength);
+  const errors = lengths.map(({ stated }: { readonly stated: Reading }) => stated.error);
+  const mean = errors.reduce((sum, one) => sum + one, 0) / errors.length;
+  return {
+    biasMm: mean,
+    spreadMm: Math.sqrt(errors.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (errors.length - 1)),
+    medianMm: median(errors.map(Math.abs)),
+    medianOfPromise: median(
+      lengths.map(({ stated, truth }) => Math.abs(stated.error) / Math.max(0.15, 0.01 * truth)),
+    ),
+  };
+}
+
+export function median(list: readonly number[]): number {
+  const sorted = [...list].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? NaN;
+}
