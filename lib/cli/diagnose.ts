@@ -11,8 +11,12 @@ import {
   diagnoseVocabulary,
 } from "@/lib/diagnose";
 
-const USE =
-  "use: diagnose FILE.json | -    a bead to its causes, as JSON\n     diagnose --list      the words it understands\n     diagnose --schema    JSON Schema of the input\n";
+const USE = `use: diagnose case.json   a bead to its causes, as JSON
+     diagnose -           the same from standard input
+     diagnose --list      readings, imperfections, causes, questions and answers it understands
+     diagnose --schema    JSON Schema of the input
+     diagnose --help      this
+`;
 
 function refuse(lines: readonly string[]): never {
   process.stderr.write(lines.map((line) => `${line}\n`).join(""));
@@ -48,11 +52,14 @@ function run(name: string): string {
   return JSON.stringify(result.value, null, 2);
 }
 
+const flags = ["--list", "--schema", "--help"];
 const [argument, ...more] = process.argv.slice(2);
 if (argument === undefined || more.length > 0 || argument === "--help") {
   (argument === "--help" ? process.stdout : process.stderr).write(USE);
   process.exit(argument === "--help" ? 0 : 2);
 }
+if (argument.startsWith("--") && !flags.includes(argument))
+  refuse([`${argument}: no such flag`, USE.trimEnd()]);
 const answer =
   argument === "--list"
     ? JSON.stringify(diagnoseVocabulary(), null, 2)

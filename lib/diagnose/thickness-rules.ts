@@ -23,7 +23,9 @@ export function thicknessRules(
     if (kind === "cap" && thicknessMm > mm * (1 + ROUNDING))
       return { odds: { "base-cold-thick": 8, "thin-base": 0.05 }, source };
   }
-  if (thicknessMm <= 2) return { odds: { "thin-base": 5, "base-cold-thick": 0.05 }, source: memorySource };
+  // Thin sheet is a circumstance; what can be wrong about it is that the heat was set for more.
+  if (thicknessMm <= 2)
+    return { odds: { "thin-base": 3, "wfs-high": 1.5, "base-cold-thick": 0.05 }, source: memorySource };
   if (thicknessMm >= 12) return { odds: { "thin-base": 0.05, "base-cold-thick": 3 }, source: memorySource };
   return {
     odds: { "thin-base": thicknessMm > 4 ? 0.2 : 1, "base-cold-thick": thicknessMm < 6 ? 0.3 : 1 },

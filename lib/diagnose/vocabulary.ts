@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { RunSetupSchema } from "@/lib/setup";
 import { imperfections, patterns, places, stretches } from "@/lib/trade";
 import { DiagnoseInputSchema } from "./input";
 import { causes } from "./tables/causes";
@@ -10,9 +11,10 @@ export function diagnoseJsonSchema(): object {
   return z.toJSONSchema(DiagnoseInputSchema, { io: "input" });
 }
 
-/** Every word the door for machines understands. */
+/** Every word the door for machines understands; `readings` are the set-up's fields as JSON Schema. */
 export function diagnoseVocabulary() {
   return {
+    readings: z.toJSONSchema(RunSetupSchema, { io: "input" }).properties ?? {},
     imperfections: Object.values(imperfections).map(({ id, name }) => ({ id, name })),
     places,
     stretches,

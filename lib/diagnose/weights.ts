@@ -26,7 +26,7 @@ export const LEAK = 0.02;
  * special situation least. Scaled so that a bead has about one fault to expect, all causes of its process together.
  */
 export const commonness = {
-  everyday: 0.05,
+  everyday: 0.04,
   often: 0.03,
   sometimes: 0.0125,
   seldom: 0.005,

@@ -1,21 +1,43 @@
-import { ampsForThickness, feedCap } from "@/lib/trade";
-import { ownEstimate } from "../cite";
+import type { Source } from "@/lib/base";
+import { ampsForThickness, feedCap, type Polarity, type Process } from "@/lib/trade";
+import { cite, ownEstimate } from "../cite";
 import type { Reader } from "../reading";
 import { fact } from "./fact";
 import { entered } from "./window";
 
-/** Polarity against the class; nothing without a class. */
+/** The pole of the gun by process, for when the class is not known. */
+const usualPole: Partial<Readonly<Record<Process, { readonly pole: Polarity; readonly source: Source }>>> = {
+  GMAW: { pole: "DCEP", source: cite(["C1", "C2"], false)[0]! },
+  "FCAW-G": { pole: "DCEP", source: cite(["B26"], false)[0]! },
+  GTAW: { pole: "DCEN", source: cite(["B4", "C1"], false)[0]! },
+};
+
+/** Polarity against the class; against what is usual for the process when the class is not known. */
 export const polarityReading: Reader = ({ setup, electrode }) => {
-  if (setup.polarity === null || electrode === null || electrode.polarity.length === 0) return [];
-  const right = electrode.polarity.includes(setup.polarity);
+  if (setup.polarity === null) return [];
+  if (electrode !== null && electrode.polarity.length > 0) {
+    const right = electrode.polarity.includes(setup.polarity);
+    return [
+      fact({
+        key: "polarity",
+        label: "Polarity",
+        odds: { polarity: right ? 0.05 : 300 },
+        source: electrode.source,
+        forText: "The recorded polarity is not the one of this class.",
+        againstText: "The recorded polarity is the one of this class.",
+      }),
+    ];
+  }
+  const usual = setup.process === null ? undefined : usualPole[setup.process];
+  if (usual === undefined) return [];
   return [
     fact({
       key: "polarity",
       label: "Polarity",
-      odds: { polarity: right ? 0.05 : 300 },
-      source: electrode.source,
-      forText: "The recorded polarity is not the one of this class.",
-      againstText: "The recorded polarity is the one of this class.",
+      odds: { polarity: setup.polarity === usual.pole ? 0.1 : 100 },
+      source: usual.source,
+      forText: "The recorded polarity is not the usual one of this process on steel.",
+      againstText: "The recorded polarity is the usual one of this process.",
     }),
   ];
 };
@@ -45,14 +67,19 @@ export const ampsForPlateReading: Reader = ({ setup, physics }) => {
 /** Small mains input, and what it caps. */
 export const inputReading: Reader = ({ setup }) => {
   if (setup.inputPower === null) return [];
-  const odds = setup.inputPower === "120V" ? 6 : 0.3;
+  const small = setup.inputPower === "120V";
+  const wanted = setup.thicknessMm === null ? null : (ampsForThickness(setup.thicknessMm)?.amps ?? null);
+  // The rule of thumb asks for more than such an input gives: about 150 A is the most welders get from it.
+  const beyond = small && (setup.thicknessMm ?? 0) > 3 && (wanted === null || wanted > 150);
   return [
     fact({
       key: "inputPower",
       label: "Mains input",
-      odds: { "input-power": odds },
+      odds: { "input-power": beyond ? 20 : small ? 6 : 0.3, ...(beyond ? { "base-cold-thick": 3 } : {}) },
       source: ownEstimate,
-      forText: "A small mains input leaves little in reserve.",
+      forText: beyond
+        ? "A small mains input does not give the current that plate this thick asks for."
+        : "A small mains input leaves little in reserve.",
       againstText: "This mains input is strong enough.",
     }),
   ];

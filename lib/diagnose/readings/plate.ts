@@ -110,7 +110,7 @@ export const passReading: Reader = ({ setup, electrode }) => {
       label: "Passes",
       odds: one
         ? { "slag-left": 0.02, "heat-interpass": 0.4, "single-pass-wire": 0.02 }
-        : { "slag-left": 1.5, "single-pass-wire": worn },
+        : { "slag-left": 1.5, "single-pass-wire": worn, "heat-interpass": setup.passCount > 2 ? 2.5 : 1.2 },
       source: electrode?.source ?? ownEstimate,
       forText: "More than one pass has been laid.",
       againstText: one ? "It is the first pass." : "The wire is rated for passes.",

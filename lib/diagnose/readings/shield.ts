@@ -5,19 +5,19 @@ import { fact } from "./fact";
 
 /** No gas on a process that needs it, or not the gas of the class. */
 export const gasReading: Reader = ({ setup, electrode }) => {
-  if (setup.gas === null || setup.process === null || !isGasShielded(setup.process)) return [];
-  if (setup.gas === "none") {
+  if (setup.process === null || !isGasShielded(setup.process)) return [];
+  if (setup.gas === "none" || setup.gasFlowLPerMin === 0) {
     return [
       fact({
         key: "gas",
         label: "Shielding gas",
         odds: { "gas-low": 300 },
         source: electrode?.source ?? ownEstimate,
-        forText: "No gas is recorded on a process that needs it.",
+        forText: "No gas flows by the record, on a process that needs it.",
       }),
     ];
   }
-  if (electrode === null || electrode.gases.length === 0) return [];
+  if (setup.gas === null || electrode === null || electrode.gases.length === 0) return [];
   const right = electrode.gases.includes(setup.gas);
   return [
     fact({

@@ -1,6 +1,8 @@
 import { interpolate } from "@/lib/numeric";
+import { windowQuantities } from "@/lib/trade";
 import { ownEstimate } from "../cite";
 import { oddsFromBand, type BandLike } from "../odds-from-band";
+import { usualWindow } from "../usual-windows";
 import type { Reader, Reading, ReadingContext } from "../reading";
 import type { CauseId } from "../cause-ids";
 import type { Amount, UnitKind } from "../types";
@@ -48,16 +50,20 @@ export function gaugeReading(gauge: Gauge): readonly Reading[] {
   ];
 }
 
-/** Stick-out, volts, feed, amps and gas flow against the window of class, size and position. */
-export const windowReadings: Reader = ({ setup, window }) => {
-  if (window === null) return [];
+/**
+ * Stick-out, volts, feed, amps and gas flow against the window of class, size and position; where the class gives none,
+ * against what is usual for the process.
+ */
+export const windowReadings: Reader = ({ setup, window: own }) => {
+  const usual = usualWindow(setup);
+  const window = Object.fromEntries(windowQuantities.map((q) => [q, own?.[q] ?? usual[q] ?? null]));
   const drag = setup.travelDirection !== "push" && setup.process !== "GMAW";
   return [
     {
       key: "ctwdMm",
       label: "Stick-out",
       value: setup.ctwdMm,
-      band: window.ctwdMm,
+      band: window.ctwdMm ?? null,
       unitKind: "small-length",
       high: "ctwd-long",
       low: "ctwd-short",
@@ -66,7 +72,7 @@ export const windowReadings: Reader = ({ setup, window }) => {
       key: "volts",
       label: "Voltage",
       value: setup.volts,
-      band: window.volts,
+      band: window.volts ?? null,
       unitKind: "voltage",
       high: "volt-high",
       low: "volt-low",
@@ -75,7 +81,7 @@ export const windowReadings: Reader = ({ setup, window }) => {
       key: "wireFeedMPerMin",
       label: "Wire feed",
       value: setup.wireFeedMPerMin,
-      band: window.wireFeedMPerMin,
+      band: window.wireFeedMPerMin ?? null,
       unitKind: "wire-feed",
       high: "wfs-high",
       low: "wfs-low",
@@ -85,7 +91,7 @@ export const windowReadings: Reader = ({ setup, window }) => {
       key: "amps",
       label: "Current",
       value: setup.amps,
-      band: window.amps,
+      band: window.amps ?? null,
       unitKind: "current",
       high: "wfs-high",
       low: "wfs-low",
@@ -95,7 +101,7 @@ export const windowReadings: Reader = ({ setup, window }) => {
       key: "gasFlowLPerMin",
       label: "Gas flow",
       value: setup.gasFlowLPerMin,
-      band: window.gasFlowLPerMin,
+      band: window.gasFlowLPerMin ?? null,
       unitKind: "gas-flow",
       high: "gas-high",
       low: "gas-low",
@@ -104,7 +110,7 @@ export const windowReadings: Reader = ({ setup, window }) => {
       key: "travelAngleDeg",
       label: drag ? "Drag angle" : "Travel angle",
       value: setup.travelAngleDeg,
-      band: window.travelAngleDeg,
+      band: window.travelAngleDeg ?? null,
       unitKind: "angle",
       high: setup.travelDirection === "push" ? "push-excess" : "drag-excess",
       low: null,

@@ -1,5 +1,6 @@
-import { cite, memorySource } from "../cite";
+import { memorySource } from "../cite";
 import type { ReadingContext } from "../reading";
+import { usualWindow } from "../usual-windows";
 import { noNumber, number, type Step } from "./step";
 
 export function polarity({ setup, electrode }: ReadingContext): Step {
@@ -22,18 +23,8 @@ export function gasKind({ setup, electrode }: ReadingContext): Step {
   };
 }
 
-/** Usual flow where no window is known, L/min: 25 to 45 ft³/h for solid wire, 35 to 50 for cored, 15 to 25 for TIG. */
-const usualFlow: Readonly<Record<string, readonly [number, number]>> = {
-  GMAW: [12, 21],
-  "FCAW-G": [16.5, 23.6],
-  GTAW: [7, 12],
-};
-
 export function gasFlow(ctx: ReadingContext, sign: 1 | -1): Step {
-  const usual = usualFlow[ctx.setup.process ?? ""];
-  const band =
-    ctx.window?.gasFlowLPerMin ??
-    (usual ? { low: usual[0], high: usual[1], source: cite(["C1"], false)[0]! } : null);
+  const band = ctx.window?.gasFlowLPerMin ?? usualWindow(ctx.setup).gasFlowLPerMin ?? null;
   const from = ctx.setup.gasFlowLPerMin;
   const to = band === null ? null : (band.low + band.high) / 2;
   const helps = from === null || to === null || sign * (to - from) > 0;

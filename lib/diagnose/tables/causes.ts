@@ -682,8 +682,8 @@ export const causes: readonly Cause[] = [
     ALL,
     "A bead deeper than wide tears along its middle; sharp toes hold slag.",
     {
-      commonness: "sometimes",
-      priorReason: "Follows from settings and groove.",
+      commonness: "often",
+      priorReason: "Follows from settings and groove alike, so oftener than one setting.",
       effortS: 120,
       correction: "Aim for a bead about as wide as deep, or a little wider, with flat toes.",
       direction: "do",

@@ -32,6 +32,12 @@ export const linkNotes: readonly LinkNote[] = [
       "It makes pores at the start only; the look at the start brings it forward, and poor start has it moderate.",
   },
   {
+    imperfection: "surface-porosity",
+    causes: ["travel-fast"],
+    kind: "re-weighted",
+    reason: "Judged: its best document speaks of another process by analogy, and the others of solid wire.",
+  },
+  {
     imperfection: "wormhole",
     causes: ["contam", "coating"],
     kind: "split",

@@ -101,7 +101,7 @@ export const causeLinks: readonly CauseLink[] = [
     ["drag-excess", "M", WIRE, "B2 B10 C2", "A steep gun draws air in from behind."],
     [
       "travel-fast",
-      "M",
+      "M?",
       ALL,
       "A6 B11 C11 C27",
       "The pool freezes before the gas is out, or outruns its cover.",

@@ -1,0 +1,141 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { afterAll, describe, expect, it } from "vitest";
+import { GET, POST } from "@/app/api/diagnose/route";
+import { causeIds, diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
+import { emptyRunSetup } from "@/lib/setup";
+import { imperfectionIds } from "@/lib/trade";
+
+const root = fileURLToPath(new URL("../../..", import.meta.url));
+const folder = mkdtempSync(path.join(tmpdir(), "toeline-diagnose-door-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** As `npm run -s diagnose -- ARGUMENTS` runs it. */
+function command(words: readonly string[], input = "") {
+  const done = spawnSync(process.execPath, ["--import", "tsx", "lib/cli/diagnose.ts", ...words], {
+    cwd: root,
+    input,
+    encoding: "utf8",
+  });
+  return { code: done.status, out: done.stdout, err: done.stderr };
+}
+
+/** Invented. */
+const given = {
+  setup: { process: "FCAW-S", electrodeClass: "E71T-11", polarity: "DCEP" },
+  findings: [{ imperfection: "spatter" }],
+};
+const expected = () => {
+  const result = diagnose(DiagnoseInputSchema.parse(given));
+  return JSON.parse(JSON.stringify(result.ok ? result.value : null)) as unknown;
+};
+
+describe("npm run -s diagnose", () => {
+  it("answers a case from a file and from standard input as the room does", () => {
+    const file = path.join(folder, "case.json");
+    writeFileSync(file, JSON.stringify(given));
+    for (const { code, out, err } of [command([file]), command(["-"], JSON.stringify(given))]) {
+      expect([code, err]).toEqual([0, ""]);
+      expect(JSON.parse(out)).toEqual(expected());
+    }
+  });
+
+  it("prints everything that is worked out only when asked for: reasons, checks, explanation", () => {
+    const answer = JSON.parse(command(["-"], JSON.stringify(given)).out) as {
+      causes: { id: string; why: unknown[] }[];
+      checks: unknown[];
+      explanation: unknown[];
+      joint: { causes: string[] };
+    };
+    expect(answer.causes[0]!.id).toBe("polarity");
+    expect(answer.causes[0]!.why.length).toBeGreaterThan(0);
+    expect(answer.checks.length).toBeGreaterThan(0);
+    expect(answer.explanation.length).toBeGreaterThan(0);
+    expect(answer.joint.causes).toEqual(["polarity"]);
+  });
+
+  it.each([
+    ["a missing file", ["no-such-file.json"], "", /^no-such-file\.json: cannot be read\n$/],
+    ["text that is no JSON", ["-"], "{", /^-: not JSON/],
+    [
+      "an unknown word deep inside",
+      ["-"],
+      bad({ findings: [{ imperfection: "sadness" }] }),
+      /^findings\.0\.imperfection: /,
+    ],
+    ["a number that cannot be", ["-"], bad({ setup: { volts: -3 } }), /^setup\.volts: /],
+    [
+      "an unknown question",
+      ["-"],
+      bad({ answers: { moon: "full" } }),
+      /^answers\.moon: There is no question "moon"\.\n$/,
+    ],
+    [
+      "an unknown answer",
+      ["-"],
+      bad({ answers: { "draft-feel": "maybe" } }),
+      /^answers\.draft-feel: "maybe" is not an answer/,
+    ],
+    ["a flag there is not", ["--lists"], "", /^--lists: no such flag\n/],
+  ] as const)(
+    "refuses %s by path and reason, exit 2, nothing on standard output",
+    (_, words, input, line) => {
+      const { code, out, err } = command(words, input);
+      expect([code, out]).toEqual([2, ""]);
+      expect(err).toMatch(line);
+      expect(err).not.toMatch(/\n\s+at /);
+    },
+  );
+
+  it("explains itself", () => {
+    const asked = command(["--help"]);
+    expect(asked.code).toBe(0);
+    for (const word of ["case.json", "--list", "--schema", "standard input"])
+      expect(asked.out).toContain(word);
+    expect(command([]).code).toBe(2);
+  });
+
+  it("lists its words, and publishes a schema that an independent validator takes", () => {
+    const list = JSON.parse(command(["--list"]).out) as Record<string, { id: string }[]>;
+    expect(list.imperfections!.map(({ id }) => id)).toEqual([...imperfectionIds]);
+    expect(list.causes!.map(({ id }) => id).toSorted()).toEqual([...causeIds].toSorted());
+    expect(Object.keys(list.readings!).toSorted()).toEqual(Object.keys(emptyRunSetup).toSorted());
+    expect(list.questions!.map(({ id }) => id)).toContain("polarity-lugs");
+    const validate = new Ajv2020({ strict: false }).compile(JSON.parse(command(["--schema"]).out) as object);
+    expect(validate(given)).toBe(true);
+    expect(validate(JSON.parse(bad({ findings: [{ imperfection: "sadness" }] })))).toBe(false);
+  });
+});
+
+function bad(change: object): string {
+  return JSON.stringify({ ...given, ...change });
+}
+
+describe("/api/diagnose", () => {
+  const here = "http://localhost/api/diagnose";
+  const headers = { host: "localhost" };
+  const post = (body: string) => POST(new Request(here, { method: "POST", body, headers }));
+
+  it("gives the same answer as the command line, and its schema", async () => {
+    const answer = await post(JSON.stringify(given));
+    expect(answer.status).toBe(200);
+    expect(await answer.json()).toEqual(expected());
+    const schema = (await GET(new Request(here, { headers })).json()) as object;
+    expect(new Ajv2020({ strict: false }).compile(schema)(given)).toBe(true);
+  });
+
+  it.each([
+    ["{", 400, "(top): not JSON"],
+    [bad({ findings: [{ imperfection: "sadness" }] }), 422, "findings.0.imperfection: "],
+    [bad({ answers: { moon: "full" } }), 422, 'answers.moon: There is no question "moon".'],
+  ])("refuses %s with %d and the path", async (body, status, start) => {
+    const answer = await post(body);
+    expect(answer.status).toBe(status);
+    const { errors } = (await answer.json()) as { errors: string[] };
+    expect(errors[0]!.startsWith(start)).toBe(true);
+  });
+});
