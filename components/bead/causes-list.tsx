@@ -12,6 +12,9 @@ const SHOWN = 5;
 
 /** The ranking, the likeliest open with its reasons. */
 export function CausesList({ causes, units }: { causes: readonly RankedCause[]; units: UnitPreferences }) {
+  // Opening the panel shows everything at once; what comes with later marks follows their frame.
+  const [openedWith] = useState(causes);
+  const atOnce = causes === openedWith;
   const likely = causes.slice(0, SHOWN);
   const rest = causes.slice(SHOWN);
   return (
@@ -19,7 +22,7 @@ export function CausesList({ causes, units }: { causes: readonly RankedCause[]; 
       <h3>Likely causes</h3>
       <ol data-testid="causes">
         {likely.map((cause) => (
-          <CauseRow key={cause.id} cause={cause} units={units} open={cause === likely[0]} />
+          <CauseRow key={cause.id} cause={cause} units={units} open={cause === likely[0]} atOnce={atOnce} />
         ))}
       </ol>
       {rest.length > 0 && (
@@ -27,7 +30,7 @@ export function CausesList({ causes, units }: { causes: readonly RankedCause[]; 
           <summary>{rest.length} less likely ones</summary>
           <ol>
             {rest.map((cause) => (
-              <CauseRow key={cause.id} cause={cause} units={units} open={false} />
+              <CauseRow key={cause.id} cause={cause} units={units} open={false} atOnce={atOnce} />
             ))}
           </ol>
         </details>
@@ -40,7 +43,14 @@ export function CausesList({ causes, units }: { causes: readonly RankedCause[]; 
   );
 }
 
-function CauseRow({ cause, units, open }: { cause: RankedCause; units: UnitPreferences; open: boolean }) {
+interface RowProps {
+  readonly cause: RankedCause;
+  readonly units: UnitPreferences;
+  readonly open: boolean;
+  readonly atOnce: boolean;
+}
+
+function CauseRow({ cause, units, open, atOnce }: RowProps) {
   const [opened, setOpened] = useState(open);
   return (
     <li className={styles.cause} data-cause={cause.id}>
@@ -65,7 +75,7 @@ function CauseRow({ cause, units, open }: { cause: RankedCause; units: UnitPrefe
             {cause.shop.confirmed} of {cause.shop.total} confirmed here
           </p>
         )}
-        <Reasons cause={cause} units={units} wanted={opened} />
+        <Reasons cause={cause} units={units} wanted={opened} atOnce={atOnce} />
         <p>
           <strong>Correction:</strong> {cause.change.sentence} {changeText(cause.change, units)}
         </p>
@@ -75,8 +85,8 @@ function CauseRow({ cause, units, open }: { cause: RankedCause; units: UnitPrefe
 }
 
 /** Reasons take longer than the ranking: they follow it, and the last ones stand until then, so that nothing jumps. */
-function Reasons({ cause, units, wanted }: { cause: RankedCause; units: UnitPreferences; wanted: boolean }) {
-  const why = useInIdle(cause, wanted, () => cause.why);
+function Reasons({ cause, units, wanted, atOnce }: Omit<RowProps, "open"> & { readonly wanted: boolean }) {
+  const why = useInIdle(cause, wanted, () => cause.why, atOnce);
   if (why === null) return <p className={styles.waiting} aria-busy="true" aria-label="Reasons follow" />;
   if (why.length === 0) {
     return (

@@ -155,7 +155,7 @@ function Checks({
   answers: Readonly<Record<string, string>>;
   onAnswer: CausesPanelProps["onAnswer"];
 }) {
-  const checks = useInIdle(diagnosis, true, () => diagnosis.checks);
+  const checks = useInIdle(diagnosis, true, () => diagnosis.checks, true);
   if (checks?.length === 0) return null;
   return (
     <section className={styles.checks} aria-busy={checks === null}>
