@@ -13,12 +13,13 @@ export interface StripPicture {
   readonly map: Homography;
 }
 
-/** Paints the strip as seen with its four corners at these places; `lift` bows it out of its plane (mm at the middle). */
+/** Paints the strip as seen with its four corners at these places; `bow` shifts it across its length, `spreadMm` lets the ink creep. */
 export function drawStrip(
   width: number,
   height: number,
   corners: readonly Point[],
   bow: (xMm: number) => number = () => 0,
+  spreadMm = 0,
 ): StripPicture {
   const { lengthMm, widthMm, ink } = stripLayout();
   const page = [
@@ -34,7 +35,13 @@ export function drawStrip(
     const at = applyHomography(back, { x, y });
     const mm = { x: at.x, y: at.y + bow(at.x) };
     if (mm.x < 0 || mm.y < 0 || mm.x > lengthMm || mm.y > widthMm) return 0.19;
-    const dark = ink.some((r) => mm.x >= r.x && mm.x < r.x + r.width && mm.y >= r.y && mm.y < r.y + r.height);
+    const dark = ink.some(
+      (r) =>
+        mm.x >= r.x - spreadMm &&
+        mm.x < r.x + r.width + spreadMm &&
+        mm.y >= r.y - spreadMm &&
+        mm.y < r.y + r.height + spreadMm,
+    );
     return dark ? 0.02 : 0.75;
   };
   for (let y = 0; y < height; y++)

@@ -70,6 +70,8 @@ export function drawPhoto(
     seed: index + 1,
     megapixels,
     quality,
+    // Only the strip is looked for in the pixels; the others lie on what is quickest to draw.
+    ...(kind === "strip" ? {} : { bench: "rubber-mat" as const }),
     tiltDeg: (Math.acos(away[2]) * 180) / Math.PI,
     azimuthDeg: (Math.atan2(away[0], -away[1]) * 180) / Math.PI,
     rollDeg: (random() < 0.5 ? 0 : 165) + 12 * Math.max(-1.2, Math.min(1.2, normal(random))),

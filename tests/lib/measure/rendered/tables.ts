@@ -18,7 +18,7 @@ const shareText = ({ share, low, high }: Share): string =>
 function row(name: string, cases: readonly StudyCase[]): string {
   const { biasMm, spreadMm, medianMm } = lengthErrors(cases);
   const photos = new Set(cases.map(({ photo }) => photo)).size;
-  const mm = [biasMm, spreadMm, medianMm].map((one) => (Number.isFinite(one) ? one.toFixed(2) : "-"));
+  const mm = [biasMm, spreadMm, medianMm].map((one) => (Number.isFinite(medianMm) ? one.toFixed(2) : "-"));
   return `| ${[
     name,
     `${photos}`,
