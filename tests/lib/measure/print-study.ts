@@ -5,9 +5,9 @@ import { studyTables } from "./rendered/tables";
 
 /**
  * The coverage study on rendered photographs as tables: `npm run -s study`, with the photos per scale object after
- * `--` (100 when left out), or `small` for the size of the test run.
+ * `--` (60 when left out), or `small` for the size of the test run.
  */
-const [word = "100", ...more] = process.argv.slice(2);
+const [word = "60", ...more] = process.argv.slice(2);
 const photos = Number(word);
 if (more.length > 0 || (word !== "small" && (!Number.isInteger(photos) || photos < 2))) {
   console.error("photos per scale object: a whole number from 2 up, or the word small");

@@ -50,16 +50,19 @@ describe("the strip in rendered photographs", () => {
     expect(Math.abs(misread(photo, found.value))).toBeLessThan(0.0025);
   });
 
-  it.each([0, 25])("bowed, tilt %s degrees: refused, or the bow does less than 2.5 per cent of harm", (tiltDeg) => {
-    const photo = photos.get(tiltDeg)!;
-    const answers = [1, 2, 3, 5, 8].map((mm) => {
-      const found = findStrip(bent(photo, bow(mm)));
-      if (!found.ok) return found.issues[0]!.code;
-      expect(Math.abs(misread(photo, found.value))).toBeLessThan(0.025);
-      return "found";
-    });
-    expect(answers.slice(2)).toEqual(["strip-bent", "strip-bent", "strip-bent"]);
-  });
+  it.each([0, 25])(
+    "bowed, tilt %s degrees: refused, or the bow does less than 2.5 per cent of harm",
+    (tiltDeg) => {
+      const photo = photos.get(tiltDeg)!;
+      const answers = [1, 2, 3, 6].map((mm) => {
+        const found = findStrip(bent(photo, bow(mm)));
+        if (!found.ok) return found.issues[0]!.code;
+        expect(Math.abs(misread(photo, found.value))).toBeLessThan(0.025);
+        return "found";
+      });
+      expect(answers.slice(2)).toEqual(["strip-bent", "strip-bent"]);
+    },
+  );
 
   it("lifted at one end: refused as bent", () => {
     const lifted = (xMm: number): number => 0.004 * Math.max(0, xMm - 60) ** 2;

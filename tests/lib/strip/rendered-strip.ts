@@ -50,14 +50,22 @@ export function bent(photo: StripPhoto, lift: (xMm: number) => number): RgbaImag
   const back = invertHomography(flatMap(shoot))!;
   const { lengthMm, widthMm } = stripLayout();
   const data = new Uint8ClampedArray(image.data);
-  for (let row = 0; row < image.height; row++)
-    for (let column = 0; column < image.width; column++) {
-      const pixel = { x: column + 0.5, y: row + 0.5 };
-      let on = applyHomography(back, pixel);
+  // A lift of some millimetres moves nothing farther than this about the flat strip.
+  const around = [shoot(0, 0), shoot(lengthMm, 0), shoot(lengthMm, widthMm), shoot(0, widthMm)];
+  const reach = (of: (p: Point) => number, most: number): readonly [number, number] => [
+    Math.max(0, Math.floor(Math.min(...around.map(of))) - 12),
+    Math.min(most, Math.ceil(Math.max(...around.map(of))) + 12),
+  ];
+  const [x0, x1] = reach(({ x }) => x, image.width);
+  const [y0, y1] = reach(({ y }) => y, image.height);
+  for (let row = y0; row < y1; row++)
+    for (let column = x0; column < x1; column++) {
+      const wanted = applyHomography(back, { x: column + 0.5, y: row + 0.5 });
+      if (wanted.x < -5 || wanted.y < -5 || wanted.x > lengthMm + 5 || wanted.y > widthMm + 5) continue;
       // The place on the lifted strip that is seen here: what the lift moves is taken back, until nothing moves.
-      for (let i = 0; i < 6; i++) {
+      let on = wanted;
+      for (let i = 0; i < 4; i++) {
         const seen = applyHomography(back, shoot(on.x, on.y, lift(on.x)));
-        const wanted = applyHomography(back, pixel);
         on = { x: on.x + wanted.x - seen.x, y: on.y + wanted.y - seen.y };
       }
       if (on.x < -1 || on.y < -1 || on.x > lengthMm + 1 || on.y > widthMm + 1) continue;
