@@ -75,7 +75,7 @@ function CauseRow({ cause, units, open, atOnce }: RowProps) {
             {cause.shop.confirmed} of {cause.shop.total} confirmed here
           </p>
         )}
-        <Reasons cause={cause} units={units} wanted={opened} atOnce={atOnce} />
+        <Reasons cause={cause} units={units} wanted={open || opened} atOnce={atOnce} />
         <p>
           <strong>Correction:</strong> {cause.change.sentence} {changeText(cause.change, units)}
         </p>
@@ -87,6 +87,7 @@ function CauseRow({ cause, units, open, atOnce }: RowProps) {
 /** Reasons take longer than the ranking: they follow it, and the last ones stand until then, so that nothing jumps. */
 function Reasons({ cause, units, wanted, atOnce }: Omit<RowProps, "open"> & { readonly wanted: boolean }) {
   const why = useInIdle(cause, wanted, () => cause.why, atOnce);
+  if (why === null && !wanted) return null;
   if (why === null) return <p className={styles.waiting} aria-busy="true" aria-label="Reasons follow" />;
   if (why.length === 0) {
     return (

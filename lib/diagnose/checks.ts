@@ -11,8 +11,10 @@ import { symptoms } from "./tables/symptoms";
 import type { Check } from "./types";
 import type { Weighed } from "./weigh";
 
-/** Seconds to look for an imperfection again. Own estimate. */
-const LOOK_S = 20;
+/** Seconds to look for an imperfection again, and to mark it when it is there. Own estimate. */
+const LOOK_S = 30;
+/** Seconds for one that sight alone does not settle: light, lens, and then still a doubt. Own estimate. */
+const CLOSE_LOOK_S = 120;
 /** Below this a check is not worth a line. */
 const LEAST_BITS = 0.005;
 
@@ -118,7 +120,7 @@ function symptomCheck({ yes, bits }: Tells, row: (typeof symptoms)[number]): Che
 }
 
 function lookCheck({ yes, bits }: Tells, id: ImperfectionId): Check {
-  const { name, look } = imperfections[id];
+  const { name, look, inspectorFirst } = imperfections[id];
   return {
     id: `look:${id}`,
     kind: "look",
@@ -129,7 +131,7 @@ function lookCheck({ yes, bits }: Tells, id: ImperfectionId): Check {
       { id: "absent", text: "No, looked for", probability: 1 - yes },
     ],
     imperfection: id,
-    ...rate(bits, LOOK_S),
+    ...rate(bits, inspectorFirst ? CLOSE_LOOK_S : LOOK_S),
     source: { document: "the links of this imperfection to its causes", confidence: "derived" },
   };
 }

@@ -14,8 +14,8 @@ export function targetIn(from: number | null, band: BandLike | null, step: numbe
   if (from === null) return band === null ? null : (band.low + band.high) / 2;
   if (band === null) return from + step;
   const quarter = (band.high - band.low) / 4;
-  if (step < 0 && from > band.high) return Math.min(band.high - quarter, from + step);
-  if (step > 0 && from < band.low) return Math.max(band.low + quarter, from + step);
+  if (step < 0 && from > band.high) return Math.max(band.low, Math.min(band.high - quarter, from + step));
+  if (step > 0 && from < band.low) return Math.min(band.high, Math.max(band.low + quarter, from + step));
   return step < 0
     ? Math.max(from + step, Math.min(band.low, from))
     : Math.min(from + step, Math.max(band.high, from));

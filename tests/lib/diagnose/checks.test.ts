@@ -21,14 +21,14 @@ function checksOf(given: unknown, exact: boolean) {
 describe("rough and exact information on the fifty published cases", () => {
   const pairs = cases.map(({ given }) => ({ rough: checksOf(given, false), exact: checksOf(given, true) }));
 
-  it("rank nearly alike: in four cases of five the rough ranking's first check is among the exact first three", () => {
+  it("rank nearly alike: in nine cases of ten the rough ranking's first check is among the exact first three", () => {
     const places = pairs.map(({ rough, exact }) => exact.findIndex(({ id }) => id === rough[0]?.id));
     console.table({
       "same first check": places.filter((p) => p === 0).length,
       "among the first three": places.filter((p) => p >= 0 && p < 3).length,
       of: pairs.length,
     });
-    expect(places.filter((p) => p >= 0 && p < 3).length).toBeGreaterThanOrEqual(0.8 * pairs.length);
+    expect(places.filter((p) => p >= 0 && p < 3).length).toBeGreaterThanOrEqual(0.9 * pairs.length);
   });
 
   it("questions about one thing are the same in both, to the last digit", () => {
