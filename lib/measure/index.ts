@@ -12,6 +12,7 @@ export {
 } from "./figures";
 export { legFromThroat, legFromWidth, throatFromLeg, type FilletFromAbove } from "./fillet";
 export { gaugeQuantity, statedQuantity, worstGaugeReading } from "./gauge-quantity";
+export { knownSizes, type KnownSize } from "./known-sizes";
 export { measureCaseJsonSchema } from "./json-schema";
 export { measureCase, MeasureCaseSchema, type MeasureCase, type MeasureReport } from "./measure-case";
 export { measureDrawing, measureMark, measureWeldLine } from "./measure-mark";

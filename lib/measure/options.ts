@@ -2,7 +2,7 @@ import type { MeasureOptions } from "./types";
 
 /**
  * What is assumed when nothing is said. Own estimates, each open to replacement by the caller; the coverage study
- * (tests/lib/measure/coverage.test.ts) says how they hold up on simulated photographs.
+ * (`npm run -s study`) says how they hold up on rendered photographs.
  */
 export const defaultMeasureOptions: MeasureOptions = {
   /** A careful finger or mouse on a sharp edge, after zooming in. */
