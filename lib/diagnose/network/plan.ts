@@ -1,4 +1,5 @@
 import type { Spark, Structure } from "./problem";
+import type { Push } from "./vector";
 
 /**
  * The order in which the sum over all states is taken. A vector over "which of the open signs are already explained" is
@@ -26,9 +27,9 @@ export type Step =
     }
   | { readonly kind: "close"; readonly sign: number; readonly bit: number };
 
-/** What a state does to the vector: pushes within it, then doublings for the signs it opens (q 0: not this state). */
+/** What a state does to the vector: pushes within it, lowest bits first, then doublings for the signs it opens (q 0: not this state). */
 export interface Moves {
-  readonly pushes: readonly { readonly bit: number; readonly q: number }[];
+  readonly pushes: readonly Push[];
   readonly doublings: readonly number[];
 }
 
@@ -37,6 +38,9 @@ const CHEAP = 60_000;
 /** Of the variables that touch most signs, how many are tried as the next hub. */
 const TRIED = 6;
 const MOST_HUBS = 6;
+/** Above this many multiply-adds, so many more orders are tried. */
+const DEAR = 1_000_000;
+const TWISTS = 30;
 /** What a step costs besides its multiply-adds, in those. */
 const STEP = 100;
 
@@ -54,6 +58,13 @@ export function planFor(structure: Structure): Plan {
     if (next === null) break;
     hubs = next.hubs;
     if (next.cost < best.cost) best = next;
+  }
+  // The greedy choice is short-sighted; where much is at stake, a few others around it are tried.
+  if (best.cost > DEAR) {
+    for (let twist = 1; twist <= TWISTS; twist++) {
+      const other = orderWithout(board, best.hubs, twist);
+      if (other.cost < best.cost) best = other;
+    }
   }
   return written(structure, board, best);
 }
@@ -95,7 +106,7 @@ interface Order {
  * An order for given hubs: finishes next the sign that leaves the fewest open (greedy minimum width), taking first those
  * of its makers that open the fewest new signs. Signs close as soon as their last maker is through.
  */
-function orderWithout(board: Board, hubs: readonly number[]): Order {
+function orderWithout(board: Board, hubs: readonly number[], twist = 0): Order {
   const { reach, effort, makers } = board;
   const waiting = reach.map((mask, v) => popCount(mask) > 1 && !hubs.includes(v));
   const left = makers.map((list) => list.reduce((n, v) => n + (waiting[v] ? 1 : 0), 0));
@@ -103,7 +114,7 @@ function orderWithout(board: Board, hubs: readonly number[]): Order {
   let open = 0;
   let cost = 0;
   for (;;) {
-    const sign = cheapestSign(board, waiting, left, open);
+    const sign = cheapestSign(board, waiting, left, open, twist);
     if (sign === null) break;
     const todo = makers[sign]!.filter((v) => waiting[v]);
     while (todo.length > 0) {
@@ -126,14 +137,21 @@ function orderWithout(board: Board, hubs: readonly number[]): Order {
 const opens = (variable: number, open: number, reach: readonly number[]) =>
   popCount(reach[variable]! & ~open);
 
-function cheapestSign(board: Board, waiting: readonly boolean[], left: readonly number[], open: number) {
+function cheapestSign(
+  board: Board,
+  waiting: readonly boolean[],
+  left: readonly number[],
+  open: number,
+  twist: number,
+) {
   let best: number | null = null;
   let least = Infinity;
   for (let sign = 0; sign < left.length; sign++) {
     if (left[sign] === 0) continue;
     let mask = open | (1 << sign);
     for (const v of board.makers[sign]!) if (waiting[v]) mask |= board.reach[v]!;
-    const width = popCount(mask);
+    // A twist blurs the widths by up to one sign and a half, always the same way for the same twist.
+    const width = popCount(mask) + 1.5 * (((sign + 1) * twist * 0.618034) % 1);
     if (width < least) [best, least] = [sign, width];
   }
   return best;
@@ -173,7 +191,8 @@ function movesOf(sparks: readonly Spark[], open: readonly number[], before: numb
   const doublings = open.slice(before).map((sign) => sparks.find((spark) => spark.sign === sign)?.q ?? 0);
   const pushes = sparks
     .map(({ sign, q }) => ({ bit: open.indexOf(sign), q }))
-    .filter(({ bit }) => bit < before);
+    .filter(({ bit }) => bit < before)
+    .sort((a, b) => a.bit - b.bit);
   return { pushes, doublings };
 }
 

@@ -1,5 +1,5 @@
 import type { Moves, Plan, Step } from "./plan";
-import { double, halve, pull, push, spread } from "./vector";
+import { double, halve, pullAll, pushAll, spread } from "./vector";
 
 /** Where one evaluation of the plan leaves what it finds. */
 export interface Tally {
@@ -99,7 +99,7 @@ function add(moves: Moves, weight: number, from: Float64Array, to: Float64Array,
   if (weight === 0) return;
   let size = from.length;
   for (let mask = 0; mask < size; mask++) branch[mask] = weight * from[mask]!;
-  for (const { bit, q } of moves.pushes) push(branch, size, bit, q);
+  pushAll(branch, size, moves.pushes);
   for (const q of moves.doublings) {
     double(branch, size, q);
     size *= 2;
@@ -136,7 +136,7 @@ function back(
       now /= 2;
       halve(branch, now, doublings[i]!);
     }
-    for (const { bit, q } of pushes) pull(branch, size, bit, q);
+    pullAll(branch, size, pushes);
     let met = 0;
     for (let mask = 0; mask < size; mask++) {
       met += alpha[mask]! * branch[mask]!;

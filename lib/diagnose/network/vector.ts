@@ -4,7 +4,7 @@
  */
 
 /** With probability q the sign of this bit becomes explained. */
-export function push(vector: Float64Array, size: number, bit: number, q: number): void {
+function push(vector: Float64Array, size: number, bit: number, q: number): void {
   const keep = 1 - q;
   const stride = 1 << bit;
   if (stride === 1) {
@@ -36,7 +36,7 @@ export function push(vector: Float64Array, size: number, bit: number, q: number)
 }
 
 /** The transpose of `push`. */
-export function pull(vector: Float64Array, size: number, bit: number, q: number): void {
+function pull(vector: Float64Array, size: number, bit: number, q: number): void {
   const keep = 1 - q;
   const stride = 1 << bit;
   if (stride === 1) {
@@ -55,6 +55,71 @@ export function pull(vector: Float64Array, size: number, bit: number, q: number)
       vector[m] = keep * vector[m]! + q * vector[n]!;
     }
   }
+}
+
+/** A sign's bit and how strongly a state makes it. */
+export interface Push {
+  readonly bit: number;
+  readonly q: number;
+}
+
+/** Two pushes in one pass over the vector; the first bit is the lower one. */
+export function pushPair(vector: Float64Array, size: number, first: Push, second: Push): void {
+  const low = 1 << first.bit;
+  const high = 1 << second.bit;
+  const p = first.q;
+  const q = second.q;
+  const keepP = 1 - p;
+  const keepQ = 1 - q;
+  for (let block = 0; block < size; block += 2 * high) {
+    for (let from = block; from < block + high; from += 2 * low) {
+      for (let m = from; m < from + low; m++) {
+        const a = vector[m]!;
+        const c = vector[m + high]!;
+        const none = keepP * a;
+        const one = vector[m + low]! + p * a;
+        vector[m] = keepQ * none;
+        vector[m + low] = keepQ * one;
+        vector[m + high] = keepP * c + q * none;
+        vector[m + high + low] = vector[m + high + low]! + p * c + q * one;
+      }
+    }
+  }
+}
+
+/** The transpose of `pushPair`. */
+export function pullPair(vector: Float64Array, size: number, first: Push, second: Push): void {
+  const low = 1 << first.bit;
+  const high = 1 << second.bit;
+  const p = first.q;
+  const q = second.q;
+  const keepP = 1 - p;
+  const keepQ = 1 - q;
+  for (let block = 0; block < size; block += 2 * high) {
+    for (let from = block; from < block + high; from += 2 * low) {
+      for (let m = from; m < from + low; m++) {
+        const b = vector[m + low]!;
+        const c = keepP * vector[m + high]! + p * vector[m + high + low]!;
+        vector[m] = keepQ * (keepP * vector[m]! + p * b) + q * c;
+        vector[m + low] = keepQ * b + q * vector[m + high + low]!;
+        vector[m + high] = c;
+      }
+    }
+  }
+}
+
+/** All pushes, lowest bits first, two at a time. */
+export function pushAll(vector: Float64Array, size: number, pushes: readonly Push[]): void {
+  let i = 0;
+  for (; i + 1 < pushes.length; i += 2) pushPair(vector, size, pushes[i]!, pushes[i + 1]!);
+  if (i < pushes.length) push(vector, size, pushes[i]!.bit, pushes[i]!.q);
+}
+
+/** The transpose of `pushAll`. */
+export function pullAll(vector: Float64Array, size: number, pushes: readonly Push[]): void {
+  let i = 0;
+  for (; i + 1 < pushes.length; i += 2) pullPair(vector, size, pushes[i]!, pushes[i + 1]!);
+  if (i < pushes.length) pull(vector, size, pushes[i]!.bit, pushes[i]!.q);
 }
 
 /** Opens a new highest bit: twice the size, its upper half what q explains. */

@@ -29,7 +29,7 @@ export const linkNotes: readonly LinkNote[] = [
     causes: ["no-preflow"],
     kind: "re-weighted",
     reason:
-      "It makes pores at the start only; the look at the start brings it forward, and poor start has it moderate.",
+      "It makes pores at the start only, so without that look it is weak; the look at the start brings it forward.",
   },
   {
     imperfection: "surface-porosity",
@@ -42,6 +42,12 @@ export const linkNotes: readonly LinkNote[] = [
     causes: ["contam", "coating"],
     kind: "split",
     reason: "Named together by three documents, each alone by two: judged instead of strong by count.",
+  },
+  {
+    imperfection: "gas-mark",
+    causes: ["slag-hot"],
+    kind: "left out",
+    reason: "One practitioner's remark, doubtful by its own wording, and nothing else bears it out.",
   },
   {
     imperfection: "undercut",

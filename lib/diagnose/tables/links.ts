@@ -146,7 +146,6 @@ export const causeLinks: readonly CauseLink[] = [
     ["wfs-low", "W", "SG", "C14", "At low current the slag freezes before the gas is out."],
     ["drag-excess", "W", "SG", "MEM", "A steep gun piles slag over the gas."],
     ["gas-wrong", "W", "G", "MEM", "An argon-rich gas suits some of these wires badly."],
-    ["slag-hot", "W?", "SG", "C14", "Doubtful: slag taken off before the gas under it had settled."],
   ]),
   ...links("undercut", [
     [
@@ -199,9 +198,6 @@ export const causeLinks: readonly CauseLink[] = [
     ["arc-long", "W", "E", "B24", "Heat is spread before it reaches the plate."],
     ["weave", "W", ALL, "C39", "The swing carries metal past the melted toe."],
     ["ctwd-long", "W", WIRE, "C2 C30", "A long stick-out takes the heat out of the pool."],
-    ["input-power", "W?", ALL, "C25 C1", "A starved arc lays metal on cold plate."],
-    ["base-cold-thick", "W?", ALL, "C9 C2", "Plate beyond the output stays unmelted under the pool."],
-    ["work-lead", "W?", ALL, "C36 C37", "A poor clamp wastes the heat."],
   ]),
   ...links("lack-of-fusion", [
     ["wfs-low", "S", ALL, "B23* C16* C1* C21 A3 C5 C27 B13", "There is not the heat to melt the plate."],
@@ -215,7 +211,6 @@ export const causeLinks: readonly CauseLink[] = [
     ["ctwd-long", "M", WIRE, "B2 C2 C30", "A long stick-out takes current and penetration away."],
     ["base-cold-thick", "W", ALL, "C1 C25", "Thick cold plate drinks the heat."],
     ["input-power", "W", ALL, "C1 C25", "The supply starves the arc."],
-    ["work-lead", "W", ALL, "C36 C37", "A poor clamp wastes the heat."],
     ["downhill", "W?", "SGME", "C2 MEM", "The pool runs ahead of the arc downhill."],
     ["groove-tight", "W", ALL, "A3", "The arc cannot reach the side wall."],
     ["arc-blow", "W", "ES", "A3", "The arc is pushed off that face."],
@@ -448,7 +443,6 @@ export const causeLinks: readonly CauseLink[] = [
     ["arc-short", "W?", "E", "C18 MEM", "A crowded rod freezes to the plate."],
     ["strike-tip", "M?", "E", "B19*", "A bare tip starts without a shield."],
     ["wire-ball", "W", WIRE, "C2", "A ball on the wire does not strike cleanly."],
-    ["no-preflow", "M?", "GMT", "MEM", "The first pool freezes in air."],
     ["ctwd-long", "W?", WIRE, "C30 MEM", "A long wire end starts cold."],
     ["work-lead", "W", ALL, "MEM", "A poor contact lets the arc fail at the strike."],
     ["moisture-plate", "W", ALL, "B10", "A cold plate chills the start."],
