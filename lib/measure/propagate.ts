@@ -34,11 +34,14 @@ export function propagate(
     contribute("picks", at(sigma), at(-sigma));
   });
   const tosses: BudgetPart[] = [];
+  let value = figure(map, numbers);
   for (const { part, plus, minus, odds } of variations) {
     const [one, other] = [figure(plus, numbers), figure(minus, numbers)];
     if (odds === undefined) contribute(part, one, other);
-    // Of two values a and b with odds p and 1 - p the variance is p (1 - p) (a - b)^2.
+    // Of two values a and b with odds p and 1 - p the variance is p (1 - p) (a - b)^2, about their own mean: that of the
+    // figures, for far from a steep disc the figure of the mean map is another.
     else {
+      value = odds * one + (1 - odds) * other;
       const u = Math.sqrt(odds * (1 - odds)) * Math.abs(one - other);
       if (u > 0) tosses.push({ part, u, odds: Math.min(odds, 1 - odds) });
     }
@@ -49,7 +52,7 @@ export function propagate(
   });
   return {
     unit,
-    value: figure(map, numbers),
+    value,
     expandedUncertainty: expanded(budget),
     source: "photo",
     budget,

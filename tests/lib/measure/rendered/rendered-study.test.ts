@@ -7,8 +7,8 @@ import { studyTables } from "./tables";
 
 /**
  * Two hundred rendered photographs, some two thousand figures. What is promised: stated 95 % intervals hold the truth in 93
- * to 97 % of cases. All cases together are held to just that; a kind of scale alone has some 450 of them, so its own
- * interval (Wilson, 95 %) must reach into 93 to 97 %, and no more is forgiven.
+ * to 97 % of cases. All cases together are held to just that; a kind of scale alone has some 400 of them on some 50 photos,
+ * so its own interval (95 %) must reach into 93 to 97 %, and no more is forgiven.
  */
 describe("figures from rendered photographs", () => {
   let result: StudyResult;
@@ -56,7 +56,7 @@ describe("figures from rendered photographs", () => {
   // Baskoro et al., MATEC Web of Conferences 2019: bead width by camera, average error 0.49 mm on a target of 7 mm.
   it("widths beside a strip are off by less than a published camera's 0.49 mm on average", () => {
     const widths = of("strip").filter(({ figure }) => figure === "width");
-    expect(widths.length).toBeGreaterThan(40);
+    expect(widths.length).toBeGreaterThan(30);
     const mean = widths.reduce((sum, { stated }) => sum + Math.abs(stated.error), 0) / widths.length;
     expect(mean).toBeLessThan(0.49);
   });

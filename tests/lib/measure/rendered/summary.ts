@@ -16,9 +16,24 @@ export function wilson(hits: number, count: number): Share {
   return { share: p, low: middle - half, high: middle + half, count };
 }
 
-/** How often the stated interval held the truth. */
+/**
+ * How often the stated interval held the truth. The figures of one photo share its tilt, lens and, with a disc, the toss
+ * between two tilts, so they count for less than as many photos: the interval is that of the effective number of cases,
+ * from the scatter between photos (Kish, Survey Sampling, 1965, design effect).
+ */
 export function coverage(cases: readonly StudyCase[], hand: "stated" | "doubled"): Share {
-  return wilson(cases.filter((one) => one[hand].inside).length, cases.length);
+  const photos = new Map<number, { hits: number; count: number }>();
+  for (const one of cases) {
+    const { hits, count } = photos.get(one.photo) ?? { hits: 0, count: 0 };
+    photos.set(one.photo, { hits: hits + (one[hand].inside ? 1 : 0), count: count + 1 });
+  }
+  const hits = cases.filter((one) => one[hand].inside).length;
+  const share = hits / cases.length;
+  const scatter = [...photos.values()].reduce((sum, one) => sum + (one.hits - share * one.count) ** 2, 0);
+  const between = (scatter * photos.size) / (photos.size - 1) / cases.length ** 2;
+  const effect = Math.max(1, between / ((share * (1 - share)) / cases.length));
+  const effective = cases.length / effect;
+  return { ...wilson(share * effective, effective), count: cases.length };
 }
 
 /** Figures in millimetres that are lengths along the picture: bias and spread of areas would be of another unit. */

@@ -44,9 +44,9 @@ export function studyTables({ cases, photos, notWhole, stripsRefused }: StudyRes
   ] as const;
   const seen = cases.filter(({ scale }) => scale === "edges" || scale === "strip");
   return [
-    `${photos} rendered photographs, ${date}. In parentheses the 95 % interval of the share itself (Wilson); the figures of one`,
-    "photo have picks of their own but share its tilt and lens. Bias, spread and median are of lengths, widths and",
-    `diameters. ${notWhole} scales not whole in view; ${stripsRefused} strips refused.`,
+    `${photos} rendered photographs, ${date}. In parentheses the 95 % interval of the share itself (Wilson), for the`,
+    "effective number of cases: the figures of one photo have picks of their own but share its tilt and lens. Bias, spread",
+    `and median are of lengths, widths and diameters. ${notWhole} scales not whole in view; ${stripsRefused} strips refused.`,
     "",
     head("scale in the photo"),
     ...scaleKinds.map((kind) =>
