@@ -64,12 +64,7 @@ export function discPose(
       [0, offMm * (1 / cosine ** 2 - (q * tangent) ** 2), -offMm * q * tangent],
       [0, q * tangent, 1],
     ]);
-  const likelihood = (sign: 1 | -1): number => {
-    const tiltDeg = (Math.acos(Math.min(1, sign * sine * e2[2] + cosine * e3[2])) * 180) / Math.PI;
-    return Math.exp(-((tiltDeg / tiltSigmaDeg) ** 2) / 2);
-  };
-  const [first, second] = [likelihood(1), likelihood(-1)];
-  const odds = first + second > 0 ? first / (first + second) : 0.5;
+  const odds = oddsOfFirst(cone, tiltSigmaDeg);
   return { middle: between(2 * odds - 1), poses: [between(1), between(-1)], odds };
 }
 
@@ -108,6 +103,16 @@ function coneAxes(conic: Matrix): Cone | null {
     cosine: Math.sqrt((wide.value - sight.value) / spread),
     minor: Math.sqrt(-sight.value / narrow.value),
   };
+}
+
+/** How likely the first pose is, by the tilt of either to the axis of the lens. */
+function oddsOfFirst({ axes: [, e2, e3], sine, cosine }: Cone, tiltSigmaDeg: number): number {
+  const likelihood = (sign: 1 | -1): number => {
+    const tiltDeg = (Math.acos(Math.min(1, sign * sine * e2[2] + cosine * e3[2])) * 180) / Math.PI;
+    return Math.exp(-((tiltDeg / tiltSigmaDeg) ** 2) / 2);
+  };
+  const [first, second] = [likelihood(1), likelihood(-1)];
+  return first + second > 0 ? first / (first + second) : 0.5;
 }
 
 /** p' Q p = 0 on the rim, inside negative, for rays p = (x, y, 1) at unit focal length. */

@@ -24,9 +24,8 @@ export function propagate(
 ): Quantity {
   const { map, variations } = calibration;
   const squares = new Map<BudgetPart["part"], number>();
-  const contribute = (part: BudgetPart["part"], plus: number, minus: number): void => {
+  const contribute = (part: BudgetPart["part"], plus: number, minus: number): unknown =>
     squares.set(part, (squares.get(part) ?? 0) + ((plus - minus) / 2) ** 2);
-  };
   numbers.forEach((value, index) => {
     const sigma = sigmas[index] ?? 0;
     if (sigma === 0) return;
@@ -50,13 +49,7 @@ export function propagate(
     const square = squares.get(part) ?? 0;
     return square > 0 ? [{ part, u: Math.sqrt(square) }] : tosses.filter((toss) => toss.part === part);
   });
-  return {
-    unit,
-    value,
-    expandedUncertainty: expanded(budget),
-    source: "photo",
-    budget,
-  };
+  return { unit, value, expandedUncertainty: expanded(budget), source: "photo", budget };
 }
 
 /** The same for a figure of picked points. */
