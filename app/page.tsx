@@ -4,17 +4,22 @@ import { UnitSwitch } from "@/components/shell/unit-switch";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
 import { defaultAssessContext } from "@/lib/assess";
-import { db } from "@/lib/db";
 import { listBeads, shopCounts } from "@/lib/record";
 import { summariseBead } from "@/lib/report";
 import { chooseUnitsAction, startBead } from "./beads/actions";
 import { currentUnits } from "./_door/current-units";
+import { ownOnly, pageFor } from "./_door/here";
 import styles from "./page.module.css";
 
 export const dynamic = "force-dynamic";
 
 export default async function BeadsPage() {
-  const [beads, units, counts] = await Promise.all([listBeads(db()), currentUnits(), shopCounts(db())]);
+  const now = await pageFor("bead.read");
+  const [beads, units, counts] = await Promise.all([
+    listBeads(now.db, ownOnly(now.actor)),
+    currentUnits(),
+    shopCounts(now.db),
+  ]);
   const context = { ...defaultAssessContext, shopCounts: counts };
   return (
     <>

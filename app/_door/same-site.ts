@@ -1,3 +1,5 @@
+import { accountsRequired } from "@/lib/account";
+
 /**
  * Served without accounts on the loopback address, so two things must not get in: a page of another site posting to
  * us through the visitor's browser (Origin), and a foreign name that was made to point at 127.0.0.1 (Host).
@@ -6,8 +8,10 @@ export function refuseForeign(request: Request): Response | null {
   const host = request.headers.get("host") ?? "";
   const origin = request.headers.get("origin");
   const site = request.headers.get("sec-fetch-site");
-  const foreignHost = !/^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/.test(host);
-  const foreignOrigin = origin !== null && origin !== `http://${host}`;
+  // With accounts the session's cookie goes to our own name only, so any name we are reached by will do.
+  const anyHost = accountsRequired();
+  const foreignHost = !anyHost && !/^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/.test(host);
+  const foreignOrigin = origin !== null && !sameHost(origin, host);
   if (!foreignHost && !foreignOrigin && site !== "cross-site") return null;
   return Response.json(
     {
@@ -20,4 +24,8 @@ export function refuseForeign(request: Request): Response | null {
     },
     { status: 403 },
   );
+}
+
+function sameHost(origin: string, host: string): boolean {
+  return URL.canParse(origin) && new URL(origin).host === host;
 }

@@ -1,10 +1,10 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
+import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { emptyBeadJudgement, TriedChangeSchema } from "@/lib/assess";
 import type { Issue, Result } from "@/lib/base";
-import { db } from "@/lib/db";
 import {
   createBead,
   deleteBead,
@@ -19,6 +19,7 @@ import {
   type SavedSetupRecord,
 } from "@/lib/record";
 import { RunSetupSchema } from "@/lib/setup";
+import { actionFor, beadActionFor, here, welderOf } from "../_door/here";
 import { UNITS_SETTING, UnitChoiceSchema, type UnitChoice } from "../_door/units";
 
 /** What a screen gets back: the value, or the codes with their sentences already found. */
@@ -35,7 +36,8 @@ function answer<T>(result: Result<T, RecordIssue>): Answer<T> {
 
 /** Starts an empty bead and opens it; the last set-up is offered there, never filled in unasked. */
 export async function startBead(): Promise<void> {
-  const made = await createBead(db());
+  const { pen, actor } = await actionFor("bead.create");
+  const made = await createBead(pen, { welderId: welderOf(actor) });
   if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
   revalidatePath("/");
   redirect(`/beads/${made.value.id}`);
@@ -45,13 +47,15 @@ export async function startBead(): Promise<void> {
 export async function runAgain(beadId: string, tried: unknown, setup: unknown): Promise<void> {
   const change = TriedChangeSchema.safeParse(tried);
   const nextSetup = RunSetupSchema.safeParse(setup);
-  const before = await getBead(db(), beadId);
+  const { pen, db } = await beadActionFor("bead.write", beadId);
+  const before = await getBead(db, beadId);
   if (!change.success || !nextSetup.success || !before)
     throw new Error("the next bead was asked for with unreadable values");
   const { title, welder, judgement } = before.content;
-  const made = await createBead(db(), {
+  const made = await createBead(pen, {
     title: nextTitle(title),
     welder,
+    welderId: before.welderId,
     setup: nextSetup.data,
     previousId: beadId,
     judgement: {
@@ -74,18 +78,21 @@ function nextTitle(title: string): string {
 }
 
 export async function resetShopCountsAction(): Promise<void> {
-  await resetShopCounts(db(), new Date());
+  const { pen } = await actionFor("settings.write");
+  await resetShopCounts(pen, new Date());
   revalidatePath("/", "layout");
 }
 
 export async function deleteBeadAction(id: string): Promise<Answer<null>> {
-  const gone = await deleteBead(db(), id);
+  const { pen } = await beadActionFor("bead.delete", id);
+  const gone = await deleteBead(pen, id);
   revalidatePath("/");
   return answer(gone);
 }
 
 export async function removePhotoAction(beadId: string, photoId: string): Promise<Answer<null>> {
-  return answer(await removePhoto(db(), beadId, photoId));
+  const { pen } = await beadActionFor("bead.write", beadId);
+  return answer(await removePhoto(pen, beadId, photoId));
 }
 
 export async function saveSetupAction(name: string, setup: unknown): Promise<Answer<SavedSetupRecord>> {
@@ -96,14 +103,20 @@ export async function saveSetupAction(name: string, setup: unknown): Promise<Ans
       code: "setup-not-understood",
       message: "This set-up could not be read. Correct the marked fields first.",
     };
-  return answer(await saveSetup(db(), name, parsed.data));
+  const { pen } = await actionFor("bead.create");
+  return answer(await saveSetup(pen, name, parsed.data));
 }
 
 export async function deleteSetupAction(id: string): Promise<Answer<null>> {
-  return answer(await deleteSetup(db(), id));
+  const { pen } = await actionFor("settings.write");
+  return answer(await deleteSetup(pen, id));
 }
 
+/** The units belong to whoever looks: a cookie. Whoever may also makes them what others start with. */
 export async function chooseUnitsAction(choice: UnitChoice): Promise<void> {
-  await writeSetting(db(), UNITS_SETTING, UnitChoiceSchema.parse(choice));
+  const units = UnitChoiceSchema.parse(choice);
+  (await cookies()).set(UNITS_SETTING, units, { maxAge: 60 * 60 * 24 * 365, sameSite: "lax", path: "/" });
+  const now = await here();
+  if (now.may("settings.write")) await writeSetting(now.pen, UNITS_SETTING, units);
   revalidatePath("/", "layout");
 }

@@ -5,7 +5,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { z } from "zod";
 import { emptyBeadJudgement } from "@/lib/assess";
-import { dataDir, databaseUrl, openDb, type Db } from "@/lib/db";
+import { dataDir, databaseUrl, openDb } from "@/lib/db";
 import { photoSentence, receivePhoto, sweepIncoming } from "@/lib/photo";
 import {
   addPhoto,
@@ -15,6 +15,7 @@ import {
   saveBead,
   saveSetup,
   writeSetting,
+  type Pen,
 } from "@/lib/record";
 import { exampleSetups } from "@/lib/setup";
 import { demoBeads, demoSetups, demoShop, type DemoBead } from "./demo-beads";
@@ -26,7 +27,7 @@ const set = fileURLToPath(new URL("../../demo-images/set", import.meta.url));
 /** Ids of the beads filled in so far, by picture. */
 const ids = new Map<string, string>();
 
-async function addDemoBead(db: Db, bead: DemoBead): Promise<void> {
+async function addDemoBead(pen: Pen, bead: DemoBead): Promise<void> {
   const picture = path.join(set, `${bead.picture}.jpg`);
   const truth = DemoTruthSchema.parse(
     JSON.parse(await readFile(path.join(set, `${bead.picture}.json`), "utf8")),
@@ -36,7 +37,7 @@ async function addDemoBead(db: Db, bead: DemoBead): Promise<void> {
   });
   if (!stored.ok) throw new Error(stored.issues.map(photoSentence).join(" "));
   const setup = { ...truth.setup, ...bead.setup };
-  const made = await createBead(db, {
+  const made = await createBead(pen, {
     title: bead.title,
     welder: bead.welder,
     createdAt: daysAgo(bead.daysAgo),
@@ -46,9 +47,9 @@ async function addDemoBead(db: Db, bead: DemoBead): Promise<void> {
   if (!made.ok) throw new Error(made.issues.map(recordSentence).join(" "));
   ids.set(bead.picture, made.value.id);
   const { sha256, format, bytes, widthPx, heightPx } = stored.value;
-  const photo = await addPhoto(db, made.value.id, { sha256, format, bytes, widthPx, heightPx }, "face");
+  const photo = await addPhoto(pen, made.value.id, { sha256, format, bytes, widthPx, heightPx }, "face");
   if (!photo.ok) throw new Error(photo.issues.map(recordSentence).join(" "));
-  const saved = await saveBead(db, made.value.id, made.value.revision, {
+  const saved = await saveBead(pen, made.value.id, made.value.revision, {
     title: bead.title,
     welder: bead.welder,
     setup,
@@ -75,19 +76,20 @@ function daysAgo(days: number): Date {
 }
 
 const db = openDb(databaseUrl());
+const pen: Pen = { db, by: "system" };
 try {
   await sweepIncoming(dataDir());
   const filled = await readSetting(db, FILLED, z.boolean());
   if (!filled && (await db.bead.count()) === 0) {
     console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);
     const there = demoBeads.filter(({ picture }) => existsSync(path.join(set, `${picture}.jpg`)));
-    for (const bead of there) await addDemoBead(db, bead);
+    for (const bead of there) await addDemoBead(pen, bead);
     for (const { name, id } of demoSetups) {
       const example = exampleSetups.find((one) => one.id === id);
-      if (example) await saveSetup(db, name, example.setup);
+      if (example) await saveSetup(pen, name, example.setup);
     }
   }
-  if (!filled) await writeSetting(db, FILLED, true);
+  if (!filled) await writeSetting(pen, FILLED, true);
 } finally {
   await db.$disconnect();
 }

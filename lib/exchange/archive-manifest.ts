@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { fail, issue, ok, type Result } from "@/lib/base";
+import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import { ExchangeBeadSchema, Sha256Schema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
-import { canonicalJson } from "./canonical-json";
+
 import type { ExchangeIssue } from "./issue";
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
 

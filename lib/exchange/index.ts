@@ -25,7 +25,7 @@ export {
   type ExchangePhoto,
 } from "./bead-file";
 export { beadTable } from "./bead-table";
-export { canonicalJson } from "./canonical-json";
+export { canonicalJson } from "@/lib/base";
 export { guardText, unguardText } from "./guard-cell";
 export { exchangeIssueCodes, type ExchangeIssue, type ExchangeIssueCode } from "./issue";
 export { markTable } from "./mark-table";

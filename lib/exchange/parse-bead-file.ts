@@ -1,6 +1,6 @@
-import { fail, ok, type Result } from "@/lib/base";
+import { canonicalJson, fail, ok, type Result } from "@/lib/base";
 import { BEAD_FILE_VERSION, BeadFileSchema, type ExchangeBead } from "./bead-file";
-import { canonicalJson } from "./canonical-json";
+
 import type { ExchangeIssue } from "./issue";
 import { beadIssues, readVersioned } from "./read-versioned";
 

@@ -11,13 +11,14 @@ import {
 import type { Db, Tx } from "@/lib/db";
 import { DrawingSchema } from "@/lib/marks";
 import { RunSetupSchema } from "@/lib/setup";
-import { guardStore } from "./guard-store";
 import { newId } from "./new-id";
+import { writing, type Pen } from "./pen";
 import type { BeadRecord, PhotoRecord, RecordIssue } from "./types";
 
 const withPhotos = {
   photos: { orderBy: { place: "asc" } },
   previous: { select: { id: true, number: true, title: true } },
+  handIn: { select: { id: true } },
 } as const;
 type BeadRow = NonNullable<Awaited<ReturnType<typeof findRow>>>;
 
@@ -39,6 +40,10 @@ function toRecord(row: BeadRow): BeadRecord {
     createdAt: row.createdAt.toISOString(),
     updatedAt: row.updatedAt.toISOString(),
     previous: row.previous,
+    welderId: row.welderId,
+    jobId: row.jobId,
+    weldId: row.weldId,
+    handInId: row.handIn?.id ?? null,
     content: {
       title: row.title,
       welder: row.welder,
@@ -58,9 +63,13 @@ function toRecord(row: BeadRow): BeadRecord {
   };
 }
 
-/** Every bead, newest first. */
-export async function listBeads(db: Db): Promise<readonly BeadRecord[]> {
+/** Every bead, or those one person ran, newest first. */
+export async function listBeads(
+  db: Db,
+  only: { readonly welderId?: string } = {},
+): Promise<readonly BeadRecord[]> {
   const rows = await db.bead.findMany({
+    where: only,
     include: withPhotos,
     orderBy: [{ createdAt: "desc" }, { number: "desc" }],
   });
@@ -74,32 +83,38 @@ export async function getBead(db: Db, id: string): Promise<BeadRecord | null> {
 
 /** A new bead with the next running number; what `start` leaves out stays empty. */
 export async function createBead(
-  db: Db,
+  pen: Pen,
   start: Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> & {
     createdAt?: Date;
     previousId?: string;
+    /** Person who ran it. */
+    welderId?: string | null;
+    jobId?: string | null;
+    weldId?: string | null;
   } = {},
 ): Promise<Result<BeadRecord, RecordIssue>> {
-  return guardStore(() =>
-    db.$transaction(async (tx) => {
-      const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
-      const number = (last?.number ?? 0) + 1;
-      const row = await tx.bead.create({
-        data: {
-          id: newId(),
-          number,
-          title: start.title ?? `Bead ${number}`,
-          welder: start.welder ?? null,
-          setup: start.setup ?? emptyBeadContent.setup,
-          judgement: start.judgement ?? emptyBeadContent.judgement,
-          ...(start.createdAt ? { createdAt: start.createdAt } : {}),
-          ...(start.previousId ? { previousId: start.previousId } : {}),
-        },
-        include: withPhotos,
-      });
-      return ok(toRecord(row));
-    }),
-  );
+  return writing(pen, async (tx, log) => {
+    const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
+    const number = (last?.number ?? 0) + 1;
+    const row = await tx.bead.create({
+      data: {
+        id: newId(),
+        number,
+        title: start.title ?? `Bead ${number}`,
+        welder: start.welder ?? null,
+        setup: start.setup ?? emptyBeadContent.setup,
+        judgement: start.judgement ?? emptyBeadContent.judgement,
+        welderId: start.welderId ?? null,
+        jobId: start.jobId ?? null,
+        weldId: start.weldId ?? null,
+        ...(start.createdAt ? { createdAt: start.createdAt } : {}),
+        ...(start.previousId ? { previousId: start.previousId } : {}),
+      },
+      include: withPhotos,
+    });
+    await log(`bead:${row.id}`, "bead.made", { number });
+    return ok(toRecord(row));
+  });
 }
 
 /**
@@ -107,7 +122,7 @@ export async function createBead(
  * `basedOn` is the revision they saw; if the store holds a newer one nothing is written and the answer says so.
  */
 export async function saveBead(
-  db: Db,
+  pen: Pen,
   id: string,
   basedOn: number,
   input: unknown,
@@ -118,7 +133,11 @@ export async function saveBead(
     const path = (first?.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
     return fail(issue("bead-not-understood", path, { reason: first?.message ?? "unknown" }));
   }
-  return guardStore(() => db.$transaction((tx) => writeBead(tx, id, basedOn, parsed.data)));
+  return writing(pen, async (tx, log) => {
+    const saved = await writeBead(tx, id, basedOn, parsed.data);
+    if (saved.ok) await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision });
+    return saved;
+  });
 }
 
 async function writeBead(
@@ -159,52 +178,65 @@ export interface NewPhoto {
  * alone, so nothing collides.
  */
 export async function addPhoto(
-  db: Db,
+  pen: Pen,
   beadId: string,
   photo: NewPhoto,
   role: PhotoRole,
 ): Promise<Result<{ readonly record: PhotoRecord; readonly alsoOn: readonly number[] }, RecordIssue>> {
-  return guardStore(() =>
-    db.$transaction(async (tx) => {
-      const bead = await tx.bead.findUnique({
-        where: { id: beadId },
-        include: { photos: { select: { place: true, sha256: true } } },
-      });
-      if (!bead) return fail(issue("bead-gone"));
-      if (bead.photos.some((other) => other.sha256 === photo.sha256))
-        return fail(issue("photo-already-on-bead"));
-      const elsewhere = await tx.photo.findMany({
-        where: { sha256: photo.sha256 },
-        select: { bead: { select: { number: true } } },
-      });
-      const place = Math.max(-1, ...bead.photos.map((other) => other.place)) + 1;
-      const id = newId();
-      await tx.photo.create({
-        data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
-      });
-      return ok({
-        record: { id, role, ...photo },
-        alsoOn: elsewhere.map((other) => other.bead.number),
-      });
-    }),
-  );
+  return writing(pen, async (tx, log) => {
+    const bead = await tx.bead.findUnique({
+      where: { id: beadId },
+      include: { photos: { select: { place: true, sha256: true } } },
+    });
+    if (!bead) return fail(issue("bead-gone"));
+    if (bead.photos.some((other) => other.sha256 === photo.sha256))
+      return fail(issue("photo-already-on-bead"));
+    const elsewhere = await tx.photo.findMany({
+      where: { sha256: photo.sha256 },
+      select: { bead: { select: { number: true } } },
+    });
+    const place = Math.max(-1, ...bead.photos.map((other) => other.place)) + 1;
+    const id = newId();
+    await tx.photo.create({
+      data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
+    });
+    await log(`bead:${beadId}`, "photo.added", { photo: id, sha256: photo.sha256 });
+    return ok({
+      record: { id, role, ...photo },
+      alsoOn: elsewhere.map((other) => other.bead.number),
+    });
+  });
 }
 
 /** Takes a photo off a bead. The original's bytes stay in the store: they are evidence. */
 export async function removePhoto(
-  db: Db,
+  pen: Pen,
   beadId: string,
   photoId: string,
 ): Promise<Result<null, RecordIssue>> {
-  return guardStore(async () => {
-    const { count } = await db.photo.deleteMany({ where: { id: photoId, beadId } });
-    return count === 0 ? fail(issue("photo-gone")) : ok(null);
+  return writing(pen, async (tx, log) => {
+    const { count } = await tx.photo.deleteMany({ where: { id: photoId, beadId } });
+    if (count === 0) return fail(issue("photo-gone"));
+    await log(`bead:${beadId}`, "photo.removed", { photo: photoId });
+    return ok(null);
   });
 }
 
-export async function deleteBead(db: Db, id: string): Promise<Result<null, RecordIssue>> {
-  return guardStore(async () => {
-    const { count } = await db.bead.deleteMany({ where: { id } });
-    return count === 0 ? fail(issue("bead-gone")) : ok(null);
+/** Deletes a bead that no frozen record speaks of. */
+export async function deleteBead(pen: Pen, id: string): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const bead = await tx.bead.findUnique({
+      where: { id },
+      select: { handIn: { select: { id: true } }, next: { select: { id: true } } },
+    });
+    if (!bead) return fail(issue("bead-gone"));
+    if (bead.handIn) return fail(issue("bead-handed-in"));
+    const signed = await tx.signedRevision.findFirst({ where: { content: { contains: `"${id}"` } } });
+    if (signed) return fail(issue("bead-signed"));
+    await tx.bead.delete({ where: { id } });
+    await log(`bead:${id}`, "bead.deleted");
+    // The beads that were run after it lose their pointer: their state changed too.
+    for (const next of bead.next) await log(`bead:${next.id}`, "bead.previous-deleted", { previous: id });
+    return ok(null);
   });
 }

@@ -1,5 +1,7 @@
 import type { z } from "zod";
 import type { Db } from "@/lib/db";
+import { writeLog } from "./log";
+import type { Pen } from "./pen";
 
 /** A small choice of this installation. What is stored but no longer understood counts as not chosen. */
 export async function readSetting<T>(db: Db, key: string, schema: z.ZodType<T>): Promise<T | null> {
@@ -9,9 +11,12 @@ export async function readSetting<T>(db: Db, key: string, schema: z.ZodType<T>):
 }
 
 export async function writeSetting(
-  db: Db,
+  { db, by }: Pen,
   key: string,
   value: string | boolean | Record<string, string>,
 ): Promise<void> {
-  await db.setting.upsert({ where: { key }, create: { key, value }, update: { value } });
+  await db.$transaction(async (tx) => {
+    await tx.setting.upsert({ where: { key }, create: { key, value }, update: { value } });
+    await writeLog(tx, { by, subject: `setting:${key}`, action: "setting.written" });
+  });
 }

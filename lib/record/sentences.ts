@@ -7,6 +7,9 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     "This bead was changed in another window meanwhile. Choose below which version to keep; nothing is lost until you do.",
   "bead-not-understood": ({ path, data }) =>
     `This change could not be saved (${path.join(" › ") || "bead"}: ${data["reason"] ?? "not understood"}). Correct it and it will be saved at once.`,
+  "bead-handed-in": () =>
+    "This bead was handed in for an exercise, so it stays. Withdraw the hand-in first, while no feedback was returned.",
+  "bead-signed": () => "A signed record speaks of this bead, so it stays as it is.",
   "photo-already-on-bead": () => "This photo is already on this bead, so it was not added twice.",
   "photo-gone": () => "This photo is no longer on the bead. Reload the page to see what is.",
   "setup-name-missing": () => "Give the set-up a name of at least one letter, then save it.",

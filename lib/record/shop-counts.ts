@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { BeadJudgementSchema, confirmedCounts } from "@/lib/assess";
 import type { Db } from "@/lib/db";
+import type { Pen } from "./pen";
 import { readSetting, writeSetting } from "./preferences";
 
 const COUNTS_FROM = "shop.counts-from";
@@ -16,6 +17,6 @@ export async function shopCounts(db: Db): Promise<ReturnType<typeof confirmedCou
 }
 
 /** Starts counting afresh. The beads keep what was said about them; they only stop weighing on the causes. */
-export async function resetShopCounts(db: Db, now: Date): Promise<void> {
-  await writeSetting(db, COUNTS_FROM, now.toISOString());
+export async function resetShopCounts(pen: Pen, now: Date): Promise<void> {
+  await writeSetting(pen, COUNTS_FROM, now.toISOString());
 }

@@ -17,6 +17,11 @@ export interface BeadRecord {
   readonly updatedAt: string;
   /** The bead this one was run after; null for a first try. */
   readonly previous: { readonly id: string; readonly number: number; readonly title: string } | null;
+  /** Person who ran it, where people are kept. */
+  readonly welderId: string | null;
+  readonly jobId: string | null;
+  readonly weldId: string | null;
+  readonly handInId: string | null;
   readonly content: BeadContent;
   readonly photos: readonly PhotoRecord[];
 }
@@ -25,6 +30,8 @@ export type RecordIssue = Issue<
   | "bead-gone"
   | "bead-changed-elsewhere"
   | "bead-not-understood"
+  | "bead-handed-in"
+  | "bead-signed"
   | "photo-already-on-bead"
   | "photo-gone"
   | "setup-name-missing"

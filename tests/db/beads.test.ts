@@ -11,17 +11,19 @@ import {
   removePhoto,
   saveBead,
   type BeadRecord,
+  type Pen,
 } from "@/lib/record";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();
 let db: Db;
+let pen: Pen;
 beforeAll(() => {
-  db = fresh().db;
+  ({ db, pen } = fresh());
 });
 
 async function newBead(): Promise<BeadRecord> {
-  const made = await createBead(db);
+  const made = await createBead(pen);
   if (!made.ok) throw new Error("no bead");
   return made.value;
 }
@@ -55,7 +57,7 @@ describe("beads", () => {
 
   it("come back exactly as saved: set-up, marks in fractions of a pixel, readings", async () => {
     const bead = await newBead();
-    const added = await addPhoto(db, bead.id, photo("a"), "face");
+    const added = await addPhoto(pen, bead.id, photo("a"), "face");
     if (!added.ok) throw new Error("photo not added");
     const content: BeadContent = {
       ...emptyBeadContent,
@@ -75,15 +77,15 @@ describe("beads", () => {
         },
       ],
     };
-    const saved = await saveBead(db, bead.id, bead.revision, content);
+    const saved = await saveBead(pen, bead.id, bead.revision, content);
     expect(saved).toEqual({ ok: true, value: { revision: bead.revision + 1 } });
     expect((await getBead(db, bead.id))?.content).toEqual(content);
   });
 
   it("refuse a save based on an older revision, and keep what is there", async () => {
     const bead = await newBead();
-    expect((await saveBead(db, bead.id, 1, { ...emptyBeadContent, title: "First window" })).ok).toBe(true);
-    const late = await saveBead(db, bead.id, 1, { ...emptyBeadContent, title: "Second window" });
+    expect((await saveBead(pen, bead.id, 1, { ...emptyBeadContent, title: "First window" })).ok).toBe(true);
+    const late = await saveBead(pen, bead.id, 1, { ...emptyBeadContent, title: "Second window" });
     expect(late).toMatchObject({
       ok: false,
       issues: [{ code: "bead-changed-elsewhere", data: { revision: 2 } }],
@@ -95,7 +97,7 @@ describe("beads", () => {
     const bead = await newBead();
     const answers = await Promise.all(
       Array.from({ length: 8 }, (_, k) =>
-        saveBead(db, bead.id, 1, { ...emptyBeadContent, title: `Window ${k}` }),
+        saveBead(pen, bead.id, 1, { ...emptyBeadContent, title: `Window ${k}` }),
       ),
     );
     expect(answers.filter((answer) => answer.ok)).toHaveLength(1);
@@ -109,7 +111,7 @@ describe("beads", () => {
       title: "New title",
       setup: { ...emptyBeadContent.setup, volts: -3 },
     };
-    const answer = await saveBead(db, bead.id, 1, broken);
+    const answer = await saveBead(pen, bead.id, 1, broken);
     expect(answer).toMatchObject({
       ok: false,
       issues: [{ code: "bead-not-understood", path: ["setup", "volts"] }],
@@ -119,13 +121,13 @@ describe("beads", () => {
 
   it("say when they are gone", async () => {
     const bead = await newBead();
-    expect((await deleteBead(db, bead.id)).ok).toBe(true);
-    expect(await deleteBead(db, bead.id)).toMatchObject({ ok: false, issues: [{ code: "bead-gone" }] });
-    expect(await saveBead(db, bead.id, 1, emptyBeadContent)).toMatchObject({
+    expect((await deleteBead(pen, bead.id)).ok).toBe(true);
+    expect(await deleteBead(pen, bead.id)).toMatchObject({ ok: false, issues: [{ code: "bead-gone" }] });
+    expect(await saveBead(pen, bead.id, 1, emptyBeadContent)).toMatchObject({
       ok: false,
       issues: [{ code: "bead-gone" }],
     });
-    expect(await addPhoto(db, bead.id, photo("b"), "face")).toMatchObject({
+    expect(await addPhoto(pen, bead.id, photo("b"), "face")).toMatchObject({
       ok: false,
       issues: [{ code: "bead-gone" }],
     });
@@ -136,12 +138,12 @@ describe("photos of a bead", () => {
   it("are not added twice, and say which other bead has the same one", async () => {
     const one = await newBead();
     const two = await newBead();
-    expect((await addPhoto(db, one.id, photo("c"), "face")).ok).toBe(true);
-    expect(await addPhoto(db, one.id, photo("c"), "back")).toMatchObject({
+    expect((await addPhoto(pen, one.id, photo("c"), "face")).ok).toBe(true);
+    expect(await addPhoto(pen, one.id, photo("c"), "back")).toMatchObject({
       ok: false,
       issues: [{ code: "photo-already-on-bead" }],
     });
-    expect(await addPhoto(db, two.id, photo("c"), "face")).toMatchObject({
+    expect(await addPhoto(pen, two.id, photo("c"), "face")).toMatchObject({
       ok: true,
       value: { alsoOn: [one.number] },
     });
@@ -149,12 +151,12 @@ describe("photos of a bead", () => {
 
   it("are kept when a save from a window that does not know them comes in", async () => {
     const bead = await newBead();
-    const added = await addPhoto(db, bead.id, photo("d"), "face");
-    expect(await saveBead(db, bead.id, bead.revision, emptyBeadContent)).toMatchObject({ ok: true });
+    const added = await addPhoto(pen, bead.id, photo("d"), "face");
+    expect(await saveBead(pen, bead.id, bead.revision, emptyBeadContent)).toMatchObject({ ok: true });
     expect((await getBead(db, bead.id))?.photos).toHaveLength(1);
     if (!added.ok) throw new Error("photo not added");
-    expect((await removePhoto(db, bead.id, added.value.record.id)).ok).toBe(true);
-    expect(await removePhoto(db, bead.id, added.value.record.id)).toMatchObject({
+    expect((await removePhoto(pen, bead.id, added.value.record.id)).ok).toBe(true);
+    expect(await removePhoto(pen, bead.id, added.value.record.id)).toMatchObject({
       ok: false,
       issues: [{ code: "photo-gone" }],
     });

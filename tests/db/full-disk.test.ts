@@ -14,8 +14,8 @@ const fresh = useFreshDb();
 
 describe("a full disk", () => {
   it("is said in a sentence, and leaves what was saved as it was", async () => {
-    const { db } = fresh();
-    const made = await createBead(db, { title: "Saved before" });
+    const { db, pen } = fresh();
+    const made = await createBead(pen, { title: "Saved before" });
     if (!made.ok) throw new Error("no bead");
     // SQLite's own limit on the file's pages answers exactly as a full disk does: SQLITE_FULL.
     const [pages] = await db.$queryRawUnsafe<{ page_count: bigint }[]>("PRAGMA page_count");
@@ -34,14 +34,14 @@ describe("a full disk", () => {
         ),
       },
     };
-    const saved = await saveBead(db, made.value.id, 1, crowd);
+    const saved = await saveBead(pen, made.value.id, 1, crowd);
     expect(saved).toMatchObject({ ok: false, issues: [{ code: "store-full" }] });
     const kept = await getBead(db, made.value.id);
     expect(kept?.content.title).toBe("Saved before");
     expect(kept?.revision).toBe(1);
 
     await db.$queryRawUnsafe("PRAGMA max_page_count = 1000000");
-    expect(await saveBead(db, made.value.id, 1, crowd)).toMatchObject({ ok: true });
+    expect(await saveBead(pen, made.value.id, 1, crowd)).toMatchObject({ ok: true });
   });
 });
 

@@ -7,34 +7,34 @@ const fresh = useFreshDb();
 
 describe("the next bead", () => {
   it("points back, and a cure on it counts for the shop until the counting starts afresh", async () => {
-    const { db } = fresh();
-    const first = await createBead(db, { title: "Ropey" });
+    const { db, pen } = fresh();
+    const first = await createBead(pen, { title: "Ropey" });
     if (!first.ok) throw new Error("no bead");
     const judgement = {
       ...emptyBeadJudgement,
       tried: { causeId: "ctwd-long", sentence: "Shorten the stick-out.", step: "" },
     };
-    const next = await createBead(db, { title: "Ropey, try 2", previousId: first.value.id, judgement });
+    const next = await createBead(pen, { title: "Ropey, try 2", previousId: first.value.id, judgement });
     if (!next.ok) throw new Error("no bead");
     expect(next.value.previous).toEqual({ id: first.value.id, number: first.value.number, title: "Ropey" });
     expect(await shopCounts(db)).toEqual({});
 
     const cured = { ...emptyBeadContent, judgement: { ...judgement, outcome: "cured" as const } };
-    expect((await saveBead(db, next.value.id, 1, cured)).ok).toBe(true);
+    expect((await saveBead(pen, next.value.id, 1, cured)).ok).toBe(true);
     expect(await shopCounts(db)).toEqual({ "ctwd-long": 1 });
 
-    await resetShopCounts(db, new Date(Date.now() + 1000));
+    await resetShopCounts(pen, new Date(Date.now() + 1000));
     expect(await shopCounts(db)).toEqual({});
     expect((await getBead(db, next.value.id))?.content.judgement.outcome).toBe("cured");
   });
 
   it("stays when the bead before it is deleted", async () => {
-    const { db } = fresh();
-    const first = await createBead(db, {});
+    const { db, pen } = fresh();
+    const first = await createBead(pen, {});
     if (!first.ok) throw new Error("no bead");
-    const next = await createBead(db, { previousId: first.value.id });
+    const next = await createBead(pen, { previousId: first.value.id });
     if (!next.ok) throw new Error("no bead");
-    await deleteBead(db, first.value.id);
+    await deleteBead(pen, first.value.id);
     expect((await getBead(db, next.value.id))?.previous).toBeNull();
   });
 });

@@ -3,11 +3,14 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll } from "vitest";
 import { openDb, type Db } from "@/lib/db";
+import type { Pen } from "@/lib/record";
 // The engine is plain JavaScript, because the start script needs it before anything is compiled.
 import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 
 export interface FreshDb {
   readonly db: Db;
+  /** Writes as the tests' own hand. */
+  readonly pen: Pen;
   readonly folder: string;
   readonly url: string;
 }
@@ -19,7 +22,8 @@ export function useFreshDb(): () => FreshDb {
     const folder = mkdtempSync(path.join(tmpdir(), "toeline-db-"));
     const url = `file:${path.join(folder, "toeline.db")}`;
     await applyMigrations(url);
-    fresh = { db: openDb(url), folder, url };
+    const db = openDb(url);
+    fresh = { db, pen: { db, by: "test" }, folder, url };
   });
   afterAll(async () => {
     await fresh?.db.$disconnect();

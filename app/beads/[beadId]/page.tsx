@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
+import { beadPageFor, here, ownOnly } from "@/app/_door/here";
 import { Workbench } from "@/components/bead/workbench";
-import { db } from "@/lib/db";
-import { getBead, lastSetup, listSavedSetups, shopCounts } from "@/lib/record";
+import { beadThing, getBead, lastSetup, listSavedSetups, shopCounts } from "@/lib/record";
 import {
   chooseUnitsAction,
   deleteSetupAction,
@@ -19,18 +19,22 @@ interface Props {
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
-  const bead = await getBead(db(), (await params).beadId);
+  const { beadId } = await params;
+  const now = await here();
+  const thing = await beadThing(now.db, beadId);
+  const bead = thing && now.may("bead.read", thing) ? await getBead(now.db, beadId) : null;
   return { title: bead ? `${bead.number} ${bead.content.title}` : "Nothing here" };
 }
 
 export default async function BeadPage({ params }: Props) {
   const { beadId } = await params;
+  const now = await beadPageFor("bead.read", beadId);
   const [bead, units, saved, last, counts] = await Promise.all([
-    getBead(db(), beadId),
+    getBead(now.db, beadId),
     currentUnits(),
-    listSavedSetups(db()),
-    lastSetup(db(), beadId),
-    shopCounts(db()),
+    listSavedSetups(now.db),
+    lastSetup(now.db, beadId, ownOnly(now.actor)),
+    shopCounts(now.db),
   ]);
   if (!bead) notFound();
   return (

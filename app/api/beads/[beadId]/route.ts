@@ -1,7 +1,6 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { refuseForeign } from "@/app/_door/same-site";
-import { db } from "@/lib/db";
+import { beadRouteFor } from "@/app/_door/here";
 import { getBead, recordSentence, saveBead } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
@@ -13,9 +12,10 @@ export async function GET(
   request: Request,
   context: { params: Promise<{ beadId: string }> },
 ): Promise<Response> {
-  const refused = refuseForeign(request);
-  if (refused) return refused;
-  const bead = await getBead(db(), (await context.params).beadId);
+  const { beadId } = await context.params;
+  const now = await beadRouteFor(request, "bead.read", beadId);
+  if (now instanceof Response) return now;
+  const bead = await getBead(now.db, beadId);
   return bead ? Response.json(bead) : Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
 }
 
@@ -24,8 +24,9 @@ export async function PUT(
   request: Request,
   context: { params: Promise<{ beadId: string }> },
 ): Promise<Response> {
-  const refused = refuseForeign(request);
-  if (refused) return refused;
+  const { beadId } = await context.params;
+  const now = await beadRouteFor(request, "bead.write", beadId);
+  if (now instanceof Response) return now;
   const body = SaveSchema.safeParse(await request.json().catch(() => null));
   if (!body.success) {
     return Response.json(
@@ -40,7 +41,7 @@ export async function PUT(
       { status: 400 },
     );
   }
-  const saved = await saveBead(db(), (await context.params).beadId, body.data.basedOn, body.data.content);
+  const saved = await saveBead(now.pen, beadId, body.data.basedOn, body.data.content);
   if (saved.ok) {
     revalidatePath("/");
     return Response.json(saved.value);

@@ -2,13 +2,13 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
+import { beadPageFor, here } from "@/app/_door/here";
 import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Sheet } from "@/components/report/sheet";
 import { Header } from "@/components/shell/header";
 import { defaultAssessContext } from "@/lib/assess";
-import { db } from "@/lib/db";
-import { getBead, shopCounts } from "@/lib/record";
+import { beadThing, getBead, shopCounts } from "@/lib/record";
 import { sheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";
@@ -18,13 +18,21 @@ interface Props {
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
-  const bead = await getBead(db(), (await params).beadId);
+  const { beadId } = await params;
+  const now = await here();
+  const thing = await beadThing(now.db, beadId);
+  const bead = thing && now.may("bead.read", thing) ? await getBead(now.db, beadId) : null;
   return { title: bead ? `Sheet ${bead.number} ${bead.content.title}` : "Nothing here" };
 }
 
 export default async function SheetPage({ params }: Props) {
   const { beadId } = await params;
-  const [bead, units, counts] = await Promise.all([getBead(db(), beadId), currentUnits(), shopCounts(db())]);
+  const now = await beadPageFor("bead.read", beadId);
+  const [bead, units, counts] = await Promise.all([
+    getBead(now.db, beadId),
+    currentUnits(),
+    shopCounts(now.db),
+  ]);
   if (!bead) notFound();
   return (
     <>

@@ -1,7 +1,7 @@
 import { revalidatePath } from "next/cache";
-import { refuseForeign } from "@/app/_door/same-site";
+import { beadRouteFor } from "@/app/_door/here";
 import { photoRoles, type PhotoRole } from "@/lib/assess";
-import { dataDir, db } from "@/lib/db";
+import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence, receivePhoto } from "@/lib/photo";
 import { addPhoto, recordSentence } from "@/lib/record";
 
@@ -15,9 +15,9 @@ export async function POST(
   request: Request,
   context: { params: Promise<{ beadId: string }> },
 ): Promise<Response> {
-  const refused = refuseForeign(request);
-  if (refused) return refused;
   const { beadId } = await context.params;
+  const now = await beadRouteFor(request, "bead.write", beadId);
+  if (now instanceof Response) return now;
   const declared = Number(request.headers.get("content-length"));
   const stored = await receivePhoto(dataDir(), request.body ?? emptyBody(), {
     declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
@@ -27,7 +27,12 @@ export async function POST(
     return Response.json({ issues }, { status: photoIssueStatus(stored.issues[0]?.code ?? "photo-damaged") });
   }
   const { sha256, format, bytes, widthPx, heightPx, notices } = stored.value;
-  const added = await addPhoto(db(), beadId, { sha256, format, bytes, widthPx, heightPx }, roleOf(request));
+  const added = await addPhoto(
+    now.pen,
+    beadId,
+    { sha256, format, bytes, widthPx, heightPx },
+    roleOf(request),
+  );
   if (!added.ok) {
     const issues = added.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
     return Response.json({ issues }, { status: issues[0]?.code === "bead-gone" ? 404 : 409 });

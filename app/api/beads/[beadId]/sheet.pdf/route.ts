@@ -1,11 +1,11 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { currentUnits } from "@/app/_door/current-units";
-import { refuseForeign } from "@/app/_door/same-site";
+import { beadRouteFor } from "@/app/_door/here";
 import { palette } from "@/components/canvas/palette";
 import { defaultAssessContext } from "@/lib/assess";
-import { dataDir, db } from "@/lib/db";
-import { canonicalJson } from "@/lib/exchange";
+import { dataDir } from "@/lib/db";
+import { canonicalJson } from "@/lib/base";
 import { sheetPdf } from "@/lib/pdf";
 import { viewPath } from "@/lib/photo";
 import { getBead, shopCounts } from "@/lib/record";
@@ -18,10 +18,14 @@ export async function GET(
   request: Request,
   context: { params: Promise<{ beadId: string }> },
 ): Promise<Response> {
-  const refused = refuseForeign(request);
-  if (refused) return refused;
   const { beadId } = await context.params;
-  const [bead, units, counts] = await Promise.all([getBead(db(), beadId), currentUnits(), shopCounts(db())]);
+  const now = await beadRouteFor(request, "bead.read", beadId);
+  if (now instanceof Response) return now;
+  const [bead, units, counts] = await Promise.all([
+    getBead(now.db, beadId),
+    currentUnits(),
+    shopCounts(now.db),
+  ]);
   if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
   const sheet = sheetDocument(bead, units.preferences, { ...defaultAssessContext, shopCounts: counts });
   const bytes = await sheetPdf({

@@ -1,7 +1,9 @@
 import { createReadStream } from "node:fs";
 import { stat } from "node:fs/promises";
 import { Readable } from "node:stream";
-import { refuseForeign } from "@/app/_door/same-site";
+import { routeFor } from "@/app/_door/here";
+import { reach } from "@/lib/people";
+import { photoThings } from "@/lib/record";
 import { dataDir } from "@/lib/db";
 import { photoSizes, viewPath, viewType, type PhotoSize } from "@/lib/photo";
 
@@ -12,9 +14,14 @@ export async function GET(
   request: Request,
   context: { params: Promise<{ sha256: string; size: string }> },
 ): Promise<Response> {
-  const refused = refuseForeign(request);
-  if (refused) return refused;
+  const now = await routeFor(request, "bead.read");
+  if (now instanceof Response) return now;
   const { sha256, size } = await context.params;
+  const allowed =
+    reach(now.actor, "bead.read") === "all" ||
+    (await photoThings(now.db, sha256)).some((thing) => now.may("bead.read", thing));
+  // Not "forbidden": a refusal must not tell that the picture exists.
+  if (!allowed) return new Response("No such picture.", { status: 404 });
   const file = isPhotoSize(size) ? viewPath(dataDir(), sha256, size) : null;
   const facts = file === null ? null : await stat(file).catch(() => null);
   if (file === null || facts === null) return new Response("No such picture.", { status: 404 });

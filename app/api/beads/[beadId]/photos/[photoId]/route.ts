@@ -1,6 +1,5 @@
 import { revalidatePath } from "next/cache";
-import { refuseForeign } from "@/app/_door/same-site";
-import { db } from "@/lib/db";
+import { beadRouteFor } from "@/app/_door/here";
 import { recordSentence, removePhoto } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
@@ -10,10 +9,10 @@ export async function DELETE(
   request: Request,
   context: { params: Promise<{ beadId: string; photoId: string }> },
 ): Promise<Response> {
-  const refused = refuseForeign(request);
-  if (refused) return refused;
   const { beadId, photoId } = await context.params;
-  const removed = await removePhoto(db(), beadId, photoId);
+  const now = await beadRouteFor(request, "bead.write", beadId);
+  if (now instanceof Response) return now;
+  const removed = await removePhoto(now.pen, beadId, photoId);
   revalidatePath("/");
   if (removed.ok) return new Response(null, { status: 204 });
   const issues = removed.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));

@@ -1,0 +1,93 @@
+import { headers } from "next/headers";
+import { notFound, redirect } from "next/navigation";
+import { readActor } from "@/lib/account";
+import { db, type Db } from "@/lib/db";
+import { actorRef, may, personIdOf, reach, type Actor, type Deed, type Thing } from "@/lib/people";
+import { beadThing, type Pen } from "@/lib/record";
+import { refuseForeign } from "./same-site";
+
+/** Who asks, and what they may do: one for each request. Every page, action and route goes through here. */
+export interface Here {
+  readonly db: Db;
+  readonly actor: Actor;
+  /** Writes in the actor's name. */
+  readonly pen: Pen;
+  may(deed: Deed, thing?: Thing): boolean;
+}
+
+function hereOf(actor: Actor): Here {
+  const store = db();
+  return {
+    db: store,
+    actor,
+    pen: { db: store, by: actorRef(actor) },
+    may: (deed, thing) => may(actor, deed, thing),
+  };
+}
+
+/** What a list leaves out for this actor: everything but their own, for those who see only that. */
+export function ownOnly(actor: Actor): { welderId?: string } {
+  if (reach(actor, "bead.read") === "all") return {};
+  // No bead belongs to nobody's id, so whoever has none sees none.
+  return { welderId: personIdOf(actor) ?? "nobody" };
+}
+
+/** The person a bead started by this actor belongs to: a welder's own; others start beads for whoever welds. */
+export function welderOf(actor: Actor): string | null {
+  return actor.kind === "person" && actor.role === "welder" ? actor.personId : null;
+}
+
+/** Of the running page or server action. */
+export async function here(): Promise<Here> {
+  return hereOf(await readActor(db(), await headers()));
+}
+
+/**
+ * For a page: whoever is nobody is asked to sign in; a thing that is not theirs is "not here" for them, so that a
+ * refusal does not say that it exists.
+ */
+export async function pageFor(deed: Deed, thing?: Thing): Promise<Here> {
+  const now = await here();
+  if (now.actor.kind === "nobody") redirect("/sign-in");
+  if (!now.may(deed, thing)) notFound();
+  return now;
+}
+
+/** As `pageFor`, for what belongs to one bead. */
+export async function beadPageFor(deed: Deed, beadId: string): Promise<Here> {
+  return pageFor(deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+}
+
+/** For a server action: throws where somebody does what their screen never offers them. */
+export async function actionFor(deed: Deed, thing?: Thing): Promise<Here> {
+  const now = await here();
+  if (!now.may(deed, thing)) throw new Error(`refused: ${deed}`);
+  return now;
+}
+
+export async function beadActionFor(deed: Deed, beadId: string): Promise<Here> {
+  return actionFor(deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+}
+
+const refusals = {
+  401: { code: "sign-in-first", message: "Sign in, or send a token: authorization: Bearer …" },
+  403: { code: "not-yours", message: "Your role or this token's scopes do not reach this far." },
+} as const;
+
+function refusal(status: keyof typeof refusals): Response {
+  return Response.json({ issues: [refusals[status]] }, { status });
+}
+
+/** For a route handler: who asks, or the answer that refuses them. */
+export async function routeFor(request: Request, deed: Deed, thing?: Thing): Promise<Here | Response> {
+  const foreign = refuseForeign(request);
+  if (foreign) return foreign;
+  const actor = await readActor(db(), request.headers);
+  if (actor.kind === "nobody") return refusal(401);
+  const now = hereOf(actor);
+  return now.may(deed, thing) ? now : refusal(403);
+}
+
+export async function beadRouteFor(request: Request, deed: Deed, beadId: string): Promise<Here | Response> {
+  return routeFor(request, deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+}

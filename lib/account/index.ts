@@ -1,0 +1,15 @@
+import "server-only";
+
+export {
+  checkAccount,
+  closeAccount,
+  openAccount,
+  passphraseFits,
+  setPassphrase,
+  type NewAccount,
+} from "./accounts";
+export { PASSPHRASE_LENGTH } from "./auth";
+export { accountIssueCodes, accountSentence, type AccountIssue, type AccountIssueCode } from "./issue";
+export { accountsRequired, readActor } from "./read-actor";
+export { signIn, signOut } from "./sign-in";
+export { endToken, listTokens, makeToken, readToken, type TokenRecord } from "./tokens";

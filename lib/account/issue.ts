@@ -1,0 +1,38 @@
+import type { Issue } from "@/lib/base";
+import { PASSPHRASE_LENGTH } from "./auth";
+
+export type AccountIssueCode =
+  | "sign-in-refused"
+  | "too-many-tries"
+  | "sign-in-name-taken"
+  | "sign-in-name-not-usable"
+  | "passphrase-short"
+  | "passphrase-wrong"
+  | "person-gone"
+  | "account-missing"
+  | "last-owner"
+  | "token-name-missing"
+  | "token-gone";
+export type AccountIssue = Issue<AccountIssueCode>;
+
+const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) => string>> = {
+  "sign-in-refused": () => "Name and passphrase do not fit together. Check both and try again.",
+  "too-many-tries": ({ seconds }) =>
+    `Too many tries with this name. Wait ${seconds} seconds, then try again.`,
+  "sign-in-name-taken": () => "Somebody already signs in with this name. Choose another one.",
+  "sign-in-name-not-usable": () =>
+    "A sign-in name has 2 to 40 letters, digits, dots or underscores, without spaces.",
+  "passphrase-short": () => `A passphrase has at least ${PASSPHRASE_LENGTH.least} characters.`,
+  "passphrase-wrong": () => "This passphrase is not the signer's. Nothing was signed; try again.",
+  "person-gone": () => "This person is no longer in the list. Reload the page.",
+  "account-missing": () => "This person has no account yet. Give them a sign-in name and a passphrase first.",
+  "last-owner": () => "This is the last owner with an account. Give another person that role first.",
+  "token-name-missing": () =>
+    "Give the token a name of up to 32 letters, so that you know later what uses it.",
+  "token-gone": () => "This token does not exist any more.",
+};
+export const accountIssueCodes = Object.keys(sentences) as readonly AccountIssueCode[];
+
+export function accountSentence({ code, data }: AccountIssue): string {
+  return sentences[code](data);
+}

@@ -1,0 +1,31 @@
+import type { Db } from "@/lib/db";
+import { nobody, ownerHere, roles, type Actor, type Scope } from "@/lib/people";
+import { auth } from "./auth";
+import { readToken } from "./tokens";
+
+/** Whether this server asks who somebody is. Without accounts it listens on the loopback address only. */
+export function accountsRequired(): boolean {
+  return process.env["TOELINE_ACCOUNTS"] === "required";
+}
+
+const bearer = /^Bearer (.+)$/i;
+
+/** Who sent these headers: by token, else by session cookie; without accounts the owner at their machine. */
+export async function readActor(db: Db, headers: Headers): Promise<Actor> {
+  const token = bearer.exec(headers.get("authorization") ?? "")?.[1];
+  if (token !== undefined) {
+    const read = await readToken(db, token);
+    return read ? personActor(db, read.userId, read.scopes) : nobody;
+  }
+  if (!accountsRequired()) return ownerHere;
+  const session = await auth(db).api.getSession({ headers });
+  return session ? personActor(db, session.user.id, null) : nobody;
+}
+
+async function personActor(db: Db, userId: string, scopes: readonly Scope[] | null): Promise<Actor> {
+  const person = await db.person.findUnique({ where: { userId } });
+  const role = roles.find((one) => one === person?.role);
+  return person && role && person.removedAt === null
+    ? { kind: "person", personId: person.id, role, scopes }
+    : nobody;
+}

@@ -1,0 +1,28 @@
+import type { LedgerIssue } from "./issue";
+
+type Data = LedgerIssue["data"];
+
+/** One sentence per finding: what does not fit, and where. */
+export const ledgerSentences: Readonly<Record<LedgerIssue["code"], (data: Data) => string>> = {
+  "entry-missing": ({ seq }) => `Log entry ${seq} is missing: the numbers jump over it.`,
+  "entry-changed": ({ seq, subject }) =>
+    `Log entry ${seq} (${subject}) was changed after it was written: its hash is not that of its text.`,
+  "entry-does-not-follow": ({ seq }) =>
+    `Log entry ${seq} does not follow the one before it: the chain breaks here.`,
+  "time-runs-back": ({ seq }) =>
+    `Log entry ${seq} is dated before the entry it follows. The machine's clock may have been put back.`,
+  "state-changed": ({ subject }) =>
+    `${subject} is not as the log last recorded it: it was changed behind the program's back.`,
+  "state-missing": ({ subject }) => `${subject} is gone, and the log does not say that anybody removed it.`,
+  "state-unlogged": ({ subject }) =>
+    `${subject} is there, and the log does not say who made it. Entries may have been cut off the log's end.`,
+  "photo-changed": ({ sha256, beads }) =>
+    `The original photo ${sha256} (${beads}) was changed: its bytes no longer give its digest.`,
+  "photo-missing": ({ sha256, beads }) => `The original photo ${sha256} (${beads}) is missing.`,
+  "text-changed": ({ subject }) =>
+    `The frozen text of ${subject} was changed: it no longer gives the digest it was sealed with.`,
+};
+
+export function ledgerSentence(found: LedgerIssue): string {
+  return ledgerSentences[found.code](found.data);
+}

@@ -1,0 +1,41 @@
+import { createHash } from "node:crypto";
+import { canonicalJson } from "@/lib/base";
+import type { Tx } from "@/lib/db";
+import { nextEntry } from "@/lib/ledger";
+import { subjectState } from "./subjects";
+
+/** What an entry says beside who, what and when: ids, numbers, codes. Never a person's name or free text. */
+export type LogWords = Readonly<Record<string, string | number | boolean | null | readonly string[]>>;
+
+export interface LogLine {
+  readonly by: string;
+  readonly subject: string;
+  readonly action: string;
+  readonly detail?: LogWords | undefined;
+}
+
+export const sha256Text = (text: string): string => createHash("sha256").update(text).digest("hex");
+
+/** SHA-256 of a subject's state as it is now; null when it is gone. */
+export async function stateDigest(tx: Tx, subject: string): Promise<string | null> {
+  const state = await subjectState(tx, subject);
+  return state === null ? null : sha256Text(canonicalJson(state));
+}
+
+/** Appends one entry within the caller's transaction. Two writers cannot both get a number: it is the key. */
+export async function writeLog(tx: Tx, line: LogLine): Promise<void> {
+  const last = await tx.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true } });
+  const entry = nextEntry(
+    last,
+    {
+      at: new Date().toISOString(),
+      by: line.by,
+      action: line.action,
+      subject: line.subject,
+      digest: await stateDigest(tx, line.subject),
+      detail: canonicalJson(line.detail ?? {}),
+    },
+    sha256Text,
+  );
+  await tx.logEntry.create({ data: entry });
+}
