@@ -9,6 +9,7 @@ import { dataDir, databaseUrl, openDb } from "@/lib/db";
 import { photoSentence, receivePhoto, sweepIncoming } from "@/lib/photo";
 import {
   addPhoto,
+  adoptUnlogged,
   createBead,
   readSetting,
   recordSentence,
@@ -79,6 +80,7 @@ const db = openDb(databaseUrl());
 const pen: Pen = { db, by: "system" };
 try {
   await sweepIncoming(dataDir());
+  await adoptUnlogged(db);
   const filled = await readSetting(db, FILLED, z.boolean());
   if (!filled && (await db.bead.count()) === 0) {
     console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);

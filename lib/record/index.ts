@@ -1,5 +1,20 @@
 import "server-only";
 
+export { adoptUnlogged } from "./adopt";
+export {
+  addPerson,
+  changePerson,
+  getPerson,
+  listPeople,
+  personNames,
+  PersonSchema,
+  removePerson,
+  setAccount,
+  type PersonRecord,
+} from "./people";
+export { allEntries, newestEntries } from "./read-log";
+export { verifyRecords, type Verification } from "./verify";
+
 export {
   addPhoto,
   createBead,
@@ -20,3 +35,26 @@ export { recordSentence, recordSentences } from "./sentences";
 export { deleteSetup, lastSetup, listSavedSetups, saveSetup, type SavedSetupRecord } from "./setups";
 export { resetShopCounts, shopCounts } from "./shop-counts";
 export type { BeadRecord, PhotoRecord, RecordIssue } from "./types";
+export {
+  BeadFilterSchema,
+  beadOrders,
+  filterFields,
+  filterQuery,
+  readFilter,
+  UNKNOWN,
+  verdictFilters,
+  type BeadFilter,
+  type ReadFilter,
+} from "./bead-filter";
+export { findBeads, fitsFilter, type FoundBeads } from "./find-beads";
+export { observeBeads, type ObservedBead } from "./observations";
+export { deleteFilter, listSavedFilters, saveFilter, type SavedFilterRecord } from "./filters";
+export { archiveOf, exchangeBeads, type ArchiveRefusal } from "./export-beads";
+export {
+  checkArchive,
+  importArchive,
+  importSentence,
+  type ImportIssue,
+  type ImportPlan,
+  type PlannedBead,
+} from "./import-beads";

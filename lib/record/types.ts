@@ -34,8 +34,12 @@ export type RecordIssue = Issue<
   | "bead-signed"
   | "photo-already-on-bead"
   | "photo-gone"
+  | "person-not-understood"
+  | "person-gone"
   | "setup-name-missing"
   | "setup-gone"
+  | "filter-name-missing"
+  | "filter-gone"
   | "store-full"
   | "store-unusable"
 >;
