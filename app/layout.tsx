@@ -6,6 +6,11 @@ import "@fontsource/barlow/600.css";
 import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
+import { MenuProvider } from "@/components/shell/header-menu";
+import { getPerson } from "@/lib/record";
+import { here } from "./_door/here";
+import { menuFor } from "./_door/menu";
+import { signOutAction } from "./sign-in/actions";
 
 export const metadata: Metadata = {
   title: { default: "Toeline", template: "%s · Toeline" },
@@ -14,10 +19,15 @@ export const metadata: Metadata = {
 
 export const viewport: Viewport = { width: "device-width", initialScale: 1, themeColor: "#14171c" };
 
-export default function RootLayout({ children }: { children: ReactNode }) {
+export default async function RootLayout({ children }: { children: ReactNode }) {
+  const { actor, db } = await here();
+  const person = actor.kind === "person" ? await getPerson(db, actor.personId) : null;
+  const signedIn = person ? { name: person.name ?? "", leave: signOutAction } : null;
   return (
     <html lang="en">
-      <body>{children}</body>
+      <body>
+        <MenuProvider content={{ places: menuFor(actor), signedIn }}>{children}</MenuProvider>
+      </body>
     </html>
   );
 }

@@ -1,4 +1,4 @@
-import { accountsRequired } from "@/lib/account";
+import { accountsRequired, isLoopbackHost } from "@/lib/account";
 
 /**
  * Served without accounts on the loopback address, so two things must not get in: a page of another site posting to
@@ -10,7 +10,7 @@ export function refuseForeign(request: Request): Response | null {
   const site = request.headers.get("sec-fetch-site");
   // With accounts the session's cookie goes to our own name only, so any name we are reached by will do.
   const anyHost = accountsRequired();
-  const foreignHost = !anyHost && !/^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/.test(host);
+  const foreignHost = !anyHost && !isLoopbackHost(host);
   const foreignOrigin = origin !== null && !sameHost(origin, host);
   if (!foreignHost && !foreignOrigin && site !== "cross-site") return null;
   return Response.json(

@@ -1,8 +1,9 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { HeaderMenu } from "./header-menu";
 import styles from "./header.module.css";
 
-/** The bar on top: the name, the way back to the list, and what belongs to this page. */
+/** The bar on top: the name, the way back to the list, what belongs to this page, and the way to everything else. */
 export function Header({ children }: { children?: ReactNode }) {
   return (
     <header className={styles.header}>
@@ -16,7 +17,10 @@ export function Header({ children }: { children?: ReactNode }) {
           </svg>
           <span className={styles.word}>Toeline</span>
         </Link>
-        <div className={styles.slot}>{children}</div>
+        <div className={styles.slot}>
+          {children}
+          <HeaderMenu />
+        </div>
       </div>
       <div className={styles.temper} aria-hidden="true" />
     </header>

@@ -2,3 +2,4 @@ export { Button, buttonClass, type ButtonProps } from "./button";
 export { Chip } from "./chip";
 export { Field } from "./field";
 export { Panel, type PanelTone } from "./panel";
+export { SaidForm, type FormAnswer } from "./said-form";

@@ -10,6 +10,7 @@ export {
 } from "./accounts";
 export { PASSPHRASE_LENGTH } from "./auth";
 export { accountIssueCodes, accountSentence, type AccountIssue, type AccountIssueCode } from "./issue";
+export { isLoopbackHost } from "./loopback";
 export { accountsRequired, readActor } from "./read-actor";
 export { signIn, signOut } from "./sign-in";
 export { endToken, listTokens, makeToken, readToken, type TokenRecord } from "./tokens";

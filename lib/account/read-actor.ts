@@ -1,6 +1,7 @@
 import type { Db } from "@/lib/db";
 import { nobody, ownerHere, roles, type Actor, type Scope } from "@/lib/people";
 import { auth } from "./auth";
+import { isLoopbackHost } from "./loopback";
 import { readToken } from "./tokens";
 
 /** Whether this server asks who somebody is. Without accounts it listens on the loopback address only. */
@@ -17,7 +18,8 @@ export async function readActor(db: Db, headers: Headers): Promise<Actor> {
     const read = await readToken(db, token);
     return read ? personActor(db, read.userId, read.scopes) : nobody;
   }
-  if (!accountsRequired()) return ownerHere;
+  // However the server was started: without accounts only this machine itself is let in.
+  if (!accountsRequired()) return isLoopbackHost(headers.get("host") ?? "") ? ownerHere : nobody;
   const session = await auth(db).api.getSession({ headers });
   return session ? personActor(db, session.user.id, null) : nobody;
 }

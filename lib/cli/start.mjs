@@ -4,6 +4,8 @@
  */
 import { spawn } from "node:child_process";
 import { createServer } from "node:net";
+import { hostname } from "node:os";
+import path from "node:path";
 import {
   buildApp,
   checkNode,
@@ -16,7 +18,12 @@ import {
   root,
 } from "./prepare.mjs";
 
-const HOST = "127.0.0.1";
+/** 127.0.0.1 unless somebody says otherwise; anything else can be reached by others and asks everybody to sign in. */
+const HOST = process.env.TOELINE_HOST || "127.0.0.1";
+const loopback = /^(127\.\d+\.\d+\.\d+|localhost|::1)$/.test(HOST);
+const accounts = !loopback || process.env.TOELINE_ACCOUNTS === "required";
+/** How we ourselves reach it. */
+const NEAR = loopback ? HOST : "127.0.0.1";
 const WANTED_PORT = Number(process.env.PORT) || 3000;
 const dev = process.argv.includes("--dev");
 
@@ -39,7 +46,7 @@ async function freePort() {
 
 async function untilServing(port, child) {
   while (child.exitCode === null) {
-    const answer = await fetch(`http://${HOST}:${port}/api/health`).catch(() => null);
+    const answer = await fetch(`http://${NEAR}:${port}/api/health`).catch(() => null);
     if (answer?.ok) return true;
     await new Promise((resolve) => setTimeout(resolve, 200));
   }
@@ -54,7 +61,12 @@ function serve(port) {
     {
       cwd: root,
       stdio: ["ignore", dev ? "inherit" : "ignore", "inherit"],
-      env: { ...process.env, TOELINE_DATA: dataFolder(), NEXT_TELEMETRY_DISABLED: "1" },
+      env: {
+        ...process.env,
+        TOELINE_DATA: dataFolder(),
+        TOELINE_ACCOUNTS: accounts ? "required" : "",
+        NEXT_TELEMETRY_DISABLED: "1",
+      },
     },
   );
   let stopping = false;
@@ -74,12 +86,34 @@ function serve(port) {
   return child;
 }
 
+/** Whoever can be reached from the network without anybody who may open accounts would be open to all or shut to all. */
+async function requireOwner() {
+  const { default: Database } = await import("better-sqlite3");
+  const file = new Database(path.join(dataFolder(), "toeline.db"), { readonly: true });
+  try {
+    const { n } = file
+      .prepare(
+        "SELECT count(*) AS n FROM Person WHERE role = 'owner' AND userId IS NOT NULL AND removedAt IS NULL",
+      )
+      .get();
+    if (n > 0) return;
+  } finally {
+    file.close();
+  }
+  throw new PrepareError(
+    `Toeline does not listen on ${HOST} while nobody has an account. Open the owner's first:\n` +
+      '    npm run -s account -- --role owner --name "Your name" --sign-in yourname\n' +
+      "  then start again. Without TOELINE_HOST it listens on this machine only and asks for none.",
+  );
+}
+
 try {
   console.log("Toeline");
   checkNode();
   installPackages();
   generateClient();
   await migrate();
+  if (accounts) await requireOwner();
   if (!dev) buildApp();
   fillDemo();
   const port = await freePort();
@@ -87,7 +121,12 @@ try {
   const child = serve(port);
   if (await untilServing(port, child)) {
     console.log(`  Data folder  ${dataFolder()}`);
-    console.log(`  Open         http://${HOST}:${port}`);
+    console.log(`  Open         http://${loopback ? HOST : hostname()}:${port}`);
+    if (accounts) console.log("  Accounts     everybody signs in; people are kept under People");
+    if (!loopback)
+      console.log(
+        "  Network      passphrases travel unencrypted over http: use a trusted network, or put TLS in front",
+      );
     console.log("  Stop         Ctrl-C");
   }
 } catch (error) {

@@ -1,0 +1,84 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { VerifyPanel } from "@/components/log/verify-panel";
+import { Header } from "@/components/shell/header";
+import { buttonClass } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+import { newestEntries, personNames } from "@/lib/record";
+import { pageFor } from "../_door/here";
+import { verifyAction } from "./actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Log" };
+
+const AT_ONCE = 100;
+
+interface Props {
+  searchParams: Promise<{ before?: string }>;
+}
+
+export default async function LogPage({ searchParams }: Props) {
+  const now = await pageFor("log.read");
+  const asked = Number((await searchParams).before);
+  const [entries, names] = await Promise.all([
+    newestEntries(now.db, AT_ONCE, Number.isInteger(asked) && asked > 0 ? asked : null),
+    personNames(now.db),
+  ]);
+  const oldest = entries.at(-1)?.seq ?? 1;
+  return (
+    <>
+      <Header />
+      <main className={styles.page}>
+        <h1>Log</h1>
+        <p className={styles.note}>
+          Every change is entered here and never altered: each entry is sealed together with the seal of the
+          one before, so a change made behind the program&apos;s back shows.
+        </p>
+        <VerifyPanel verify={verifyAction} />
+        <div className={styles.scroll} tabIndex={0} role="region" aria-label="Log entries">
+          <table className={styles.table}>
+            <thead>
+              <tr>
+                <th scope="col">No.</th>
+                <th scope="col">When (UTC)</th>
+                <th scope="col">Who</th>
+                <th scope="col">What</th>
+                <th scope="col">To</th>
+                <th scope="col">More</th>
+                <th scope="col">Seal</th>
+              </tr>
+            </thead>
+            <tbody>
+              {entries.map((entry) => (
+                <tr key={entry.seq} id={`entry-${entry.seq}`}>
+                  <td>{entry.seq}</td>
+                  <td>{entry.at.slice(0, 19).replace("T", " ")}</td>
+                  <td>{whoText(entry.by, names)}</td>
+                  <td>{entry.action}</td>
+                  <td className={styles.mono}>{entry.subject}</td>
+                  <td className={styles.mono}>{entry.detail === "{}" ? "" : entry.detail}</td>
+                  <td className={styles.mono} title={entry.hash}>
+                    {entry.hash.slice(0, 12)}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+        {oldest > 1 && (
+          <Link className={buttonClass("plain")} href={`/log?before=${oldest}`}>
+            Older entries
+          </Link>
+        )}
+      </main>
+    </>
+  );
+}
+
+function whoText(by: string, names: ReadonlyMap<string, string>): string {
+  if (by === "owner") return "Owner, at this machine";
+  if (by === "system") return "Toeline itself";
+  const [kind, id = ""] = by.split(":");
+  if (kind === "person") return names.get(id) ?? "A removed person";
+  return kind === "hand-in" ? "By hand-in address" : by;
+}

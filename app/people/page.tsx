@@ -1,0 +1,78 @@
+import type { Metadata } from "next";
+import { PersonPanel } from "@/components/people/person-panel";
+import { PersonFields } from "@/components/people/person-fields";
+import { Header } from "@/components/shell/header";
+import { Panel, SaidForm } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+import { accountsRequired } from "@/lib/account";
+import { roleDuties, roleNames, roles } from "@/lib/people";
+import { listPeople } from "@/lib/record";
+import { pageFor } from "../_door/here";
+import {
+  addPersonAction,
+  changePersonAction,
+  closeAccountAction,
+  openAccountAction,
+  removePersonAction,
+} from "./actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "People" };
+
+export default async function PeoplePage() {
+  const now = await pageFor("people.read");
+  const people = await listPeople(now.db);
+  const manages = now.may("people.manage");
+  return (
+    <>
+      <Header />
+      <main className={styles.page}>
+        <h1>People</h1>
+        {!accountsRequired() && (
+          <p className={styles.note}>
+            This Toeline answers on this machine only and asks nobody to sign in. Accounts are needed to sign
+            inspection records, and before it may be reached from the network.
+          </p>
+        )}
+        {people.map((person) =>
+          manages ? (
+            <PersonPanel
+              key={person.id}
+              person={person}
+              change={changePersonAction.bind(null, person.id)}
+              openAccount={openAccountAction.bind(null, person.id)}
+              closeAccount={closeAccountAction.bind(null, person.id)}
+              remove={removePersonAction.bind(null, person.id)}
+            />
+          ) : (
+            <Panel key={person.id} title={person.name ?? "Removed person"}>
+              <p>
+                {roleNames[person.role]}
+                {person.mark ? `, ${person.mark}` : ""}
+              </p>
+            </Panel>
+          ),
+        )}
+        {manages && (
+          <Panel title="Add a person" tone="straw">
+            <SaidForm action={addPersonAction} submit="Add">
+              <PersonFields />
+            </SaidForm>
+          </Panel>
+        )}
+        <Panel title="What each role may do">
+          <dl>
+            {roles.map((role) => (
+              <div key={role}>
+                <dt>
+                  <strong>{roleNames[role]}</strong>
+                </dt>
+                <dd>{roleDuties[role]}</dd>
+              </div>
+            ))}
+          </dl>
+        </Panel>
+      </main>
+    </>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Metadata } from "next";
+import { redirect } from "next/navigation";
+import { Header } from "@/components/shell/header";
+import { Field, SaidForm } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+import { here } from "../_door/here";
+import { signInAction } from "./actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Sign in" };
+
+export default async function SignInPage() {
+  const { actor } = await here();
+  if (actor.kind !== "nobody") redirect("/");
+  return (
+    <>
+      <Header />
+      <main className={`${styles.page} ${styles.narrow}`}>
+        <h1>Sign in</h1>
+        <SaidForm action={signInAction} submit="Sign in">
+          <Field label="Sign-in name">
+            {(ids) => (
+              <input {...ids} name="signInName" autoComplete="username" autoCapitalize="none" required />
+            )}
+          </Field>
+          <Field label="Passphrase">
+            {(ids) => (
+              <input {...ids} name="passphrase" type="password" autoComplete="current-password" required />
+            )}
+          </Field>
+        </SaidForm>
+        <p className={styles.note}>
+          No account? The owner of this Toeline, or your instructor, opens one. To hand in a bead, open the
+          address on the bench instead.
+        </p>
+      </main>
+    </>
+  );
+}

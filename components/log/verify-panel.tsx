@@ -1,0 +1,62 @@
+"use client";
+
+import { ShieldCheck } from "lucide-react";
+import { useState, useTransition } from "react";
+import { Button, Panel } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+
+interface Answer {
+  readonly looked: string;
+  readonly head: string | null;
+  readonly findings: readonly string[];
+}
+
+/** Asks the verifier and shows what it found; where it found nothing it says what it looked at. */
+export function VerifyPanel({ verify }: { verify: () => Promise<Answer> }) {
+  const [answer, setAnswer] = useState<Answer | null>(null);
+  const [failed, setFailed] = useState(false);
+  const [pending, start] = useTransition();
+  const run = () =>
+    start(async () => {
+      setFailed(false);
+      try {
+        setAnswer(await verify());
+      } catch {
+        setFailed(true);
+      }
+    });
+  return (
+    <Panel title="Do the records still fit?" tone="blue">
+      <Button tone="main" onClick={run} disabled={pending}>
+        <ShieldCheck aria-hidden="true" size={22} /> {pending ? "Looking …" : "Verify everything"}
+      </Button>
+      <div aria-live="polite">
+        {failed && (
+          <p className={`${styles.said} ${styles.refused}`}>
+            The records could not be read just now. Reload the page and try again.
+          </p>
+        )}
+        {answer && (
+          <>
+            <p className={`${styles.said} ${answer.findings.length === 0 ? "" : styles.refused}`}>
+              {answer.findings.length === 0
+                ? `Everything fits: ${answer.looked}.`
+                : `${answer.findings.length} findings among ${answer.looked}. Keep a copy of the data folder before anything is repaired.`}
+            </p>
+            <ul>
+              {answer.findings.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+            {answer.head && (
+              <p className={styles.note}>
+                Newest seal: <span className={styles.mono}>{answer.head}</span>. Written down outside this
+                machine, it shows later whether the log was cut off.
+              </p>
+            )}
+          </>
+        )}
+      </div>
+    </Panel>
+  );
+}

@@ -1,0 +1,76 @@
+"use client";
+
+import { Field, Panel, SaidForm, type FormAnswer } from "@/components/ui";
+import { roleNames, type Role } from "@/lib/people";
+import { PersonFields } from "./person-fields";
+import styles from "./person-panel.module.css";
+
+export interface ShownPerson {
+  readonly id: string;
+  readonly name: string | null;
+  readonly mark: string | null;
+  readonly role: Role;
+  readonly userId: string | null;
+}
+
+type FormAction = (before: FormAnswer, form: FormData) => Promise<FormAnswer>;
+
+/** One person: what they are, and behind a fold each, how to change it, their account, and their removal. */
+export function PersonPanel({
+  person,
+  change,
+  openAccount,
+  closeAccount,
+  remove,
+}: {
+  person: ShownPerson;
+  change: FormAction;
+  openAccount: FormAction;
+  closeAccount: () => Promise<FormAnswer>;
+  remove: () => Promise<FormAnswer>;
+}) {
+  const { name, mark, role, userId } = person;
+  return (
+    <Panel
+      title={name ?? "Removed person"}
+      tone={role === "inspector" ? "blue" : role === "welder" ? "plain" : "purple"}
+    >
+      <p className={styles.facts}>
+        {roleNames[role]}
+        {mark ? `, ${mark}` : ""}, {userId ? "can sign in" : "no account"}
+      </p>
+      <details className={styles.fold}>
+        <summary>Change</summary>
+        <SaidForm action={change} submit="Save">
+          <PersonFields start={person} />
+        </SaidForm>
+      </details>
+      <details className={styles.fold}>
+        <summary>{userId ? "New passphrase" : "Open an account"}</summary>
+        <SaidForm action={openAccount} submit={userId ? "Change passphrase" : "Open account"}>
+          {!userId && (
+            <Field label="Sign-in name" hint="2 to 40 letters, digits, dots or underscores.">
+              {(ids) => (
+                <input {...ids} name="signInName" autoComplete="off" autoCapitalize="none" required />
+              )}
+            </Field>
+          )}
+          <Field label="Passphrase" hint="At least 10 characters. The person should change it with you.">
+            {(ids) => (
+              <input {...ids} name="passphrase" type="password" autoComplete="new-password" required />
+            )}
+          </Field>
+        </SaidForm>
+        {userId && <SaidForm action={closeAccount} submit="Close the account" tone="danger" />}
+      </details>
+      <details className={styles.fold}>
+        <summary>Remove</summary>
+        <p>
+          Their name, account, group memberships and words are erased for good. Beads, measurements and signed
+          records stay, under their identification{mark ? ` ${mark}` : ""}.
+        </p>
+        <SaidForm action={remove} submit={`Remove ${name ?? "this person"}`} tone="danger" />
+      </details>
+    </Panel>
+  );
+}
