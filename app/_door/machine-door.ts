@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { refuseForeign } from "./same-site";
+import { routeFor } from "./here";
 
 export type DoorResult =
   { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly lines: readonly string[] };
@@ -14,12 +14,13 @@ export function machineDoor<S extends z.ZodType>(
   answer: (input: z.output<S>) => DoorResult,
 ) {
   return {
-    GET(request: Request): Response {
-      return refuseForeign(request) ?? Response.json(jsonSchema());
+    async GET(request: Request): Promise<Response> {
+      const now = await routeFor(request, "bead.read");
+      return now instanceof Response ? now : Response.json(jsonSchema());
     },
     async POST(request: Request): Promise<Response> {
-      const refused = refuseForeign(request);
-      if (refused) return refused;
+      const now = await routeFor(request, "bead.read");
+      if (now instanceof Response) return now;
       const json: unknown = await request.json().catch(() => undefined);
       if (json === undefined) return Response.json({ errors: ["(top): not JSON"] }, { status: 400 });
       const parsed = schema.safeParse(json);

@@ -26,14 +26,20 @@ async function freePort(): Promise<number> {
   });
 }
 
-function launch(port: number, dataFolder: string): ChildProcess {
+function launch(port: number, dataFolder: string, accounts: boolean): ChildProcess {
   return spawn(
     process.execPath,
     ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
     {
       cwd: root,
       stdio: ["ignore", "ignore", "inherit"],
-      env: { ...process.env, NODE_ENV: "production", TOELINE_DATA: dataFolder, NEXT_TELEMETRY_DISABLED: "1" },
+      env: {
+        ...process.env,
+        NODE_ENV: "production",
+        TOELINE_DATA: dataFolder,
+        TOELINE_ACCOUNTS: accounts ? "required" : "",
+        NEXT_TELEMETRY_DISABLED: "1",
+      },
     },
   );
 }
@@ -57,21 +63,22 @@ function ended(child: ChildProcess): Promise<void> {
   });
 }
 
-/** The built server on an empty, migrated data folder of its own. `npm test` has built the pages before. */
+/** The built server on an empty, migrated data folder of its own; with `accounts` it asks everybody to sign in. `npm test` has built the pages before. */
 export async function startServer(
   dataFolder = mkdtempSync(path.join(tmpdir(), "toeline-e2e-")),
+  { accounts = false } = {},
 ): Promise<TestServer> {
   await applyMigrations(`file:${path.join(dataFolder, "toeline.db")}`);
   const port = await freePort();
   const url = `http://127.0.0.1:${port}`;
-  let child = launch(port, dataFolder);
+  let child = launch(port, dataFolder, accounts);
   await untilServing(url, child);
   return {
     url,
     dataFolder,
     async restart() {
       await ended(child);
-      child = launch(port, dataFolder);
+      child = launch(port, dataFolder, accounts);
       await untilServing(url, child);
     },
     async stop() {
