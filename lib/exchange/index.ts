@@ -24,6 +24,8 @@ export {
   type ExchangeBead,
   type ExchangePhoto,
 } from "./bead-file";
+export { beadAnnotations } from "./bead-annotations";
+export { beadsFileJsonSchema, BeadsFileSchema, serialiseBeadsFile, type BeadsFile } from "./beads-file";
 export { beadTable } from "./bead-table";
 export { canonicalJson } from "@/lib/base";
 export { guardText, unguardText } from "./guard-cell";

@@ -49,7 +49,13 @@ export {
 export { findBeads, fitsFilter, type FoundBeads } from "./find-beads";
 export { observeBeads, type ObservedBead } from "./observations";
 export { deleteFilter, listSavedFilters, saveFilter, type SavedFilterRecord } from "./filters";
-export { archiveOf, exchangeBeads, type ArchiveRefusal } from "./export-beads";
+export {
+  archiveOf,
+  archiveSentence,
+  exchangeBeads,
+  MOST_ARCHIVE_BYTES,
+  type ArchiveRefusal,
+} from "./export-beads";
 export {
   checkArchive,
   importArchive,

@@ -36,3 +36,36 @@ export function isoWeek(iso: string): string | null {
 export function calendarMonth(iso: string): string | null {
   return dayNumber(iso) === null ? null : iso.slice(0, 7);
 }
+
+/** ISO date of a day number of this calendar, the inverse of `dayNumber`. */
+export function dateOfDay(day: number): string {
+  let year = Math.floor((day - 1) / 365.2425) + 1;
+  while (daysBefore(year + 1) < day) year += 1;
+  while (daysBefore(year) >= day) year -= 1;
+  let left = day - daysBefore(year);
+  let month = 0;
+  const length = (m: number): number => (DAYS[m] ?? 31) + (m === 1 && isLeap(year) ? 1 : 0);
+  while (left > length(month)) {
+    left -= length(month);
+    month += 1;
+  }
+  const two = (n: number): string => String(n).padStart(2, "0");
+  return `${String(year).padStart(4, "0")}-${two(month + 1)}-${two(left)}`;
+}
+
+/** First and last day of "2026-W48" or "2026-11"; null for any other text. */
+export function periodDays(key: string): { readonly from: string; readonly to: string } | null {
+  const [, weekYear, week] = /^(\d{4})-W(\d{2})$/.exec(key) ?? [];
+  if (weekYear !== undefined && week !== undefined) {
+    // 4 January always lies in week 1.
+    const fourth = dayNumber(`${weekYear}-01-04`);
+    if (fourth === null) return null;
+    const monday = fourth - ((fourth - 1) % 7) + (Number(week) - 1) * 7;
+    const from = dateOfDay(monday);
+    return isoWeek(from) === key ? { from, to: dateOfDay(monday + 6) } : null;
+  }
+  const first = dayNumber(`${key}-01`);
+  if (first === null || !/^\d{4}-\d{2}$/.test(key)) return null;
+  const last = [31, 30, 29, 28].map((d) => `${key}-${d}`).find((date) => dayNumber(date) !== null);
+  return { from: `${key}-01`, to: last ?? `${key}-28` };
+}

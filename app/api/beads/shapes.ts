@@ -1,0 +1,15 @@
+import { z } from "zod";
+import { BeadContentSchema } from "@/lib/assess";
+
+export const PageSchema = z.object({
+  limit: z.coerce.number().int().min(1).max(500).default(100),
+  offset: z.coerce.number().int().min(0).default(0),
+});
+
+/** What a bead may be started with. */
+export const NewBeadSchema = BeadContentSchema.pick({
+  title: true,
+  welder: true,
+  setup: true,
+  judgement: true,
+}).partial();

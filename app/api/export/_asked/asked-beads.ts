@@ -1,0 +1,47 @@
+import { routeFor, type Here } from "@/app/_door/here";
+import { defaultAssessContext } from "@/lib/assess";
+import { personIdOf, reach, type Actor, type Deed } from "@/lib/people";
+import { findBeads, readFilter, shopCounts, type BeadFilter, type FoundBeads } from "@/lib/record";
+
+export interface AskedBeads extends FoundBeads {
+  readonly now: Here;
+  readonly filter: BeadFilter;
+  readonly params: URLSearchParams;
+}
+
+/** Whose beads a deed reaches: a token for exports alone need not be one for reading. */
+export function reachedBeads(actor: Actor, deed: Deed): { readonly welderId?: string } {
+  return reach(actor, deed) === "all" ? {} : { welderId: personIdOf(actor) ?? "nobody" };
+}
+
+/** Who asks, and the beads their address names; or the answer that refuses them. */
+export async function askedBeads(request: Request, deed: Deed): Promise<AskedBeads | Response> {
+  const now = await routeFor(request, deed);
+  if (now instanceof Response) return now;
+  const params = new URL(request.url).searchParams;
+  const { filter, unread } = readFilter(params);
+  if (unread.length > 0) return notUnderstood(unread);
+  const context = { ...defaultAssessContext, shopCounts: await shopCounts(now.db) };
+  const beads = await findBeads(now.db, filter, reachedBeads(now.actor, deed), context);
+  return { now, filter, params, ...beads };
+}
+
+export function notUnderstood(fields: readonly string[]): Response {
+  const message = `The filter says nothing that could be read in: ${fields.join(", ")}. The values each takes stand in /api/openapi.json.`;
+  return Response.json(
+    { issues: [{ code: "filter-not-understood", path: fields, message }] },
+    { status: 400 },
+  );
+}
+
+/** A file to keep. */
+export function download(body: string | Uint8Array, type: string, name: string): Response {
+  return new Response(typeof body === "string" ? body : Buffer.from(body), {
+    headers: {
+      "content-type": type,
+      "content-disposition": `attachment; filename="${name}"`,
+      "cache-control": "private, no-store",
+      "x-content-type-options": "nosniff",
+    },
+  });
+}

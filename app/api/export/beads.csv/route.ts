@@ -1,0 +1,12 @@
+import { beadTable, tableToCsv } from "@/lib/exchange";
+import { askedBeads, download } from "../_asked/asked-beads";
+
+export const dynamic = "force-dynamic";
+
+/** The beads that fit the filter as CSV: one row per bead. */
+export async function GET(request: Request): Promise<Response> {
+  const asked = await askedBeads(request, "data.export");
+  if (asked instanceof Response) return asked;
+  const csv = tableToCsv(beadTable(asked.found.map(({ bead }) => bead)));
+  return download(csv, "text/csv; charset=utf-8; header=present", "toeline-beads.csv");
+}

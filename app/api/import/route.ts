@@ -1,0 +1,60 @@
+import { revalidatePath } from "next/cache";
+import { routeFor } from "@/app/_door/here";
+import { dataDir } from "@/lib/db";
+import { checkArchive, importArchive, importSentence, MOST_ARCHIVE_BYTES } from "@/lib/record";
+
+export const dynamic = "force-dynamic";
+
+/**
+ * Takes an archive as the body. `?check=yes` says what importing it would do and writes nothing;
+ * `?conflicts=leave` imports the rest where some beads are here with other content.
+ */
+export async function POST(request: Request): Promise<Response> {
+  const now = await routeFor(request, "data.import");
+  if (now instanceof Response) return now;
+  const bytes = await readBody(request);
+  if (bytes === null) return tooLarge();
+  const { searchParams } = new URL(request.url);
+  const check = searchParams.get("check") === "yes";
+  const leaveConflicts = searchParams.get("conflicts") === "leave";
+  const answer = check
+    ? await checkArchive(now.db, bytes)
+    : await importArchive(now.pen, dataDir(), bytes, { leaveConflicts });
+  if (answer.ok) {
+    if (!check) revalidatePath("/");
+    return Response.json({ done: !check, ...answer.value }, { status: check ? 200 : 201 });
+  }
+  const issues = answer.issues.slice(0, 20).map((one) => ({
+    code: one.code,
+    path: one.path,
+    message: importSentence(one),
+  }));
+  const code = issues[0]?.code ?? "";
+  const status = code === "import-conflicts" ? 409 : code.startsWith("store-") ? 503 : 422;
+  return Response.json({ issues }, { status });
+}
+
+/** The whole body; null as soon as it is larger than any archive made here. */
+async function readBody(request: Request): Promise<Uint8Array | null> {
+  if (Number(request.headers.get("content-length")) > MOST_BODY_BYTES) return null;
+  const parts: Uint8Array[] = [];
+  let bytes = 0;
+  // Node's ReadableStream is iterable; the browser's type does not say so.
+  const body = request.body as unknown as AsyncIterable<Uint8Array> | null;
+  for await (const part of body ?? nothing()) {
+    bytes += part.byteLength;
+    if (bytes > MOST_BODY_BYTES) return null;
+    parts.push(part);
+  }
+  return new Uint8Array(Buffer.concat(parts));
+}
+
+async function* nothing(): AsyncGenerator<Uint8Array> {}
+
+/** Photos and the list of beads beside them. */
+const MOST_BODY_BYTES = MOST_ARCHIVE_BYTES * 1.25;
+
+function tooLarge(): Response {
+  const message = `This file is larger than ${Math.round(MOST_BODY_BYTES / 2 ** 20)} MB. Export fewer beads at a time.`;
+  return Response.json({ issues: [{ code: "import-too-large", path: [], message }] }, { status: 413 });
+}

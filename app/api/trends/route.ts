@@ -1,0 +1,18 @@
+import { trendReport, trendSentence } from "@/lib/trends";
+import { groupingOf } from "@/app/trends/grouping";
+import { askedBeads, notUnderstood } from "../export/_asked/asked-beads";
+
+export const dynamic = "force-dynamic";
+
+/** The numbers behind the trends page, for the beads that fit the filter: `by` groups them, `period` cuts time. */
+export async function GET(request: Request): Promise<Response> {
+  const asked = await askedBeads(request, "trends.read");
+  if (asked instanceof Response) return asked;
+  const { by, period, unread } = groupingOf(asked.params);
+  if (unread.length > 0) return notUnderstood(unread);
+  const report = trendReport(asked.found, { period, by: by.keyOf, most: Infinity });
+  const chart = report.chart.ok
+    ? report.chart.value
+    : { issues: report.chart.issues.map((one) => ({ code: one.code, message: trendSentence(one) })) };
+  return Response.json({ ...report, by: by.id, period, chart });
+}

@@ -1,0 +1,98 @@
+import { z } from "zod";
+import { outcomes } from "@/lib/assess";
+import {
+  baseMetals,
+  gases,
+  imperfectionIds,
+  inputPowers,
+  joints,
+  polarities,
+  positions,
+  processes,
+  progressions,
+  surfaces,
+  transfers,
+} from "@/lib/trade";
+
+/** Stands in a filter for "not recorded": a group of its own on every chart, so it must be findable. */
+export const UNKNOWN = "unknown";
+
+const orUnknown = <const T extends readonly string[]>(values: T) => z.enum([...values, UNKNOWN]).optional();
+const text = (most: number) => z.string().trim().min(1).max(most).optional();
+const number = z.coerce.number().min(0).max(20_000).optional();
+
+export const verdictFilters = ["accept", "reject", "cannot-say", "decided", "none"] as const;
+export const beadOrders = ["newest", "oldest", "number", "title", "welder"] as const;
+
+/**
+ * What a list of beads can be narrowed by: the same words in the list's address, in saved filters, in exports and over
+ * the HTTP API. Every part given must fit. Lengths in mm.
+ */
+export const BeadFilterSchema = z.object({
+  /** Words that must all stand somewhere in the record. */
+  q: text(200),
+  welder: text(120),
+  process: orUnknown(processes),
+  class: text(40),
+  transfer: orUnknown(transfers),
+  polarity: orUnknown(polarities),
+  gas: orUnknown(gases),
+  joint: orUnknown(joints),
+  position: orUnknown(positions),
+  progression: orUnknown(progressions),
+  metal: orUnknown(baseMetals),
+  surface: orUnknown(surfaces),
+  power: orUnknown(inputPowers),
+  minThickness: number,
+  maxThickness: number,
+  imperfection: z.enum(imperfectionIds).optional(),
+  /** Cause the next bead confirmed. */
+  cause: text(60),
+  criteria: text(60),
+  /** "decided": accepted or rejected; "none": no criteria chosen. */
+  verdict: z.enum(verdictFilters).optional(),
+  /** What the change tried on it did; "unknown": not said, or a first try. */
+  outcome: orUnknown(outcomes),
+  photo: z.enum(["yes", "no"]).optional(),
+  /** Days in UTC, both included. */
+  from: z.iso.date().optional(),
+  to: z.iso.date().optional(),
+  job: text(60),
+  /** These beads only; in an address, `id` stands once for each. */
+  id: z.array(z.string().min(1).max(60)).max(2000).optional(),
+  sort: z.enum(beadOrders).optional(),
+});
+export type BeadFilter = z.infer<typeof BeadFilterSchema>;
+export type FilterField = keyof BeadFilter;
+export const filterFields = Object.keys(BeadFilterSchema.shape) as readonly FilterField[];
+
+/** What was asked, and the fields whose values say nothing (a mistyped date, a joint there is none of). */
+export interface ReadFilter {
+  readonly filter: BeadFilter;
+  readonly unread: readonly string[];
+}
+
+/** A filter from an address. Empty values are fields left empty in a form and count as not asked. */
+export function readFilter(params: URLSearchParams): ReadFilter {
+  const filter: Record<string, unknown> = {};
+  const unread: string[] = [];
+  for (const field of filterFields) {
+    const values = params.getAll(field).filter((value) => value.trim() !== "");
+    if (values.length === 0) continue;
+    const parsed = BeadFilterSchema.shape[field].safeParse(field === "id" ? values : values[0]);
+    if (parsed.success) filter[field] = parsed.data;
+    else unread.push(field);
+  }
+  return { filter: filter as BeadFilter, unread };
+}
+
+/** The address part of a filter, fields in their fixed order; what is not asked is left out. */
+export function filterQuery(filter: BeadFilter): string {
+  const params = new URLSearchParams();
+  for (const field of filterFields) {
+    const value = filter[field];
+    for (const one of Array.isArray(value) ? value : [value])
+      if (one !== undefined) params.append(field, String(one));
+  }
+  return params.toString();
+}

@@ -1,0 +1,223 @@
+import { rm } from "node:fs/promises";
+import path from "node:path";
+import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
+import type { Db, Tx } from "@/lib/db";
+import {
+  exchangeSentence,
+  unpackArchive,
+  type ExchangeBead,
+  type ExchangeIssue,
+  type UnpackedArchive,
+} from "@/lib/exchange";
+import { emptyDrawing } from "@/lib/marks";
+import { originalPath, photoSentence, receivePhoto, viewPath, type PhotoIssue } from "@/lib/photo";
+import { sha256Bytes } from "./export-beads";
+import { guardStore } from "./guard-store";
+import { planImport, type ImportPlan } from "./import-plan";
+import { writeLog } from "./log";
+import type { Pen } from "./pen";
+import { recordSentence } from "./sentences";
+import type { RecordIssue } from "./types";
+
+export type { ImportPlan, PlannedBead } from "./import-plan";
+
+/**
+ * - `import-conflicts`: `data.conflicts` beads are here with other content and nobody said what to do with them.
+ * - `import-photo-facts`: a photo is not the size or kind its list says (`data.name`).
+ * - `import-photo-refused`: a photo that this installation does not take in (`data.name`, `data.why`).
+ * - `import-photo-twice`: one picture stands twice on one bead (`data.number`).
+ * - `import-photo-id-twice`: two beads of the archive share a photo's id (`data.id`).
+ */
+type OwnIssue = Issue<
+  | "import-conflicts"
+  | "import-photo-facts"
+  | "import-photo-refused"
+  | "import-photo-twice"
+  | "import-photo-id-twice"
+>;
+export type ImportIssue = OwnIssue | ExchangeIssue | RecordIssue;
+
+const ownSentences: Readonly<Record<OwnIssue["code"], (data: OwnIssue["data"]) => string>> = {
+  "import-conflicts": ({ conflicts }) =>
+    `${conflicts} of these beads are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
+  "import-photo-facts": ({ name }) =>
+    `"${name}" is not the picture the archive's list describes. Nothing was imported; export the archive again.`,
+  "import-photo-refused": ({ name, why }) =>
+    `"${name}" could not be taken in, so nothing was imported. ${why}`,
+  "import-photo-twice": ({ number }) =>
+    `Bead ${number} of this archive carries one picture twice. Nothing was imported; export it again.`,
+  "import-photo-id-twice": ({ id }) =>
+    `Two beads of this archive share the photo id "${id}". Nothing was imported; export it again.`,
+};
+
+/** One clear sentence for whatever kept an archive out. */
+export function importSentence(found: ImportIssue): string {
+  if (Object.hasOwn(ownSentences, found.code)) return ownSentences[(found as OwnIssue).code](found.data);
+  return found.code.startsWith("store-")
+    ? recordSentence(found as RecordIssue)
+    : exchangeSentence(found as ExchangeIssue);
+}
+
+/** Reads an archive and says what importing it would do. Writes nothing. */
+export async function checkArchive(db: Db, bytes: Uint8Array): Promise<Result<ImportPlan, ImportIssue>> {
+  const archive = readArchive(bytes);
+  return archive.ok ? ok(await planImport(db, archive.value.manifest)) : archive;
+}
+
+/**
+ * Imports an archive, all or nothing: photos first, into the store where they harm nobody, then every bead with its
+ * entry in the log in one transaction. Beads that are here with other content stop it unless `leaveConflicts`.
+ */
+export async function importArchive(
+  pen: Pen,
+  dataDir: string,
+  bytes: Uint8Array,
+  options: { readonly leaveConflicts: boolean } = { leaveConflicts: false },
+): Promise<Result<ImportPlan, ImportIssue>> {
+  const archive = readArchive(bytes);
+  if (!archive.ok) return archive;
+  const before = await planImport(pen.db, archive.value.manifest);
+  if (before.conflicts > 0 && !options.leaveConflicts)
+    return fail(issue("import-conflicts", [], { conflicts: before.conflicts }));
+  const fresh = new Set(before.beads.flatMap(({ id, fate }) => (fate === "new" ? [id] : [])));
+  const beads = archive.value.manifest.beads.filter(({ id }) => fresh.has(id));
+  const stored: string[] = [];
+  try {
+    const photos = await storePhotos(dataDir, beads, archive.value, stored);
+    const written = photos.ok ? await writeAll(pen, archive.value, sha256Bytes(bytes), options) : photos;
+    if (!written.ok) await takeBack(pen.db, dataDir, stored);
+    return written;
+  } catch (error) {
+    await takeBack(pen.db, dataDir, stored);
+    throw error;
+  }
+}
+
+function readArchive(bytes: Uint8Array): Result<UnpackedArchive, ImportIssue> {
+  const archive = unpackArchive(bytes, sha256Bytes);
+  if (!archive.ok) return archive;
+  const { beads } = archive.value.manifest;
+  const twice = beads.find(({ photos }) => new Set(photos.map(({ sha256 }) => sha256)).size < photos.length);
+  if (twice) return fail(issue("import-photo-twice", [], { number: twice.number }));
+  const ids = beads.flatMap(({ photos }) => photos.map(({ id }) => id));
+  const shared = ids.find((id, i) => ids.indexOf(id) !== i);
+  return shared === undefined ? archive : fail(issue("import-photo-id-twice", [], { id: shared }));
+}
+
+/** Takes every photo in the way an upload is, so that it is checked and its views exist. */
+async function storePhotos(
+  dataDir: string,
+  beads: readonly ExchangeBead[],
+  { files }: UnpackedArchive,
+  stored: string[],
+): Promise<Result<null, ImportIssue>> {
+  for (const photo of beads.flatMap(({ photos }) => photos)) {
+    const name = `photos/${photo.sha256}.${photo.format}`;
+    const bytes = files.get(name);
+    if (!bytes) return fail(issue("archive-file-missing", [], { name }));
+    const taken = await receivePhoto(dataDir, once(bytes), { declaredBytes: bytes.length });
+    if (!taken.ok)
+      return fail(
+        issue("import-photo-refused", [], {
+          name,
+          why: taken.issues.map((one: PhotoIssue) => photoSentence(one)).join(" "),
+        }),
+      );
+    const { sha256, format, widthPx, heightPx, alreadyStored } = taken.value;
+    if (!alreadyStored) stored.push(sha256);
+    if (format !== photo.format || widthPx !== photo.widthPx || heightPx !== photo.heightPx)
+      return fail(issue("import-photo-facts", [], { name }));
+  }
+  return ok(null);
+}
+
+async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+  yield bytes;
+}
+
+/** Photos this import brought and no bead carries after all. */
+async function takeBack(db: Db, dataDir: string, stored: readonly string[]): Promise<void> {
+  for (const sha256 of stored) {
+    if ((await db.photo.count({ where: { sha256 } })) > 0) continue;
+    const [original, view] = [originalPath(dataDir, sha256), viewPath(dataDir, sha256, "view")];
+    if (original) await rm(original, { force: true });
+    if (view) await rm(path.dirname(view), { recursive: true, force: true });
+  }
+}
+
+/** Two thousand beads with their log entries take some seconds; the usual five are for one save. */
+const DEADLINE_MS = 300_000;
+
+function writeAll(
+  { db, by }: Pen,
+  { manifest }: UnpackedArchive,
+  archive: string,
+  { leaveConflicts }: { readonly leaveConflicts: boolean },
+): Promise<Result<ImportPlan, ImportIssue>> {
+  return guardStore<ImportPlan>(() =>
+    db.$transaction(
+      async (tx) => {
+        // Looked at again inside the transaction: somebody may have been faster.
+        const plan = await planImport(tx, manifest);
+        if (plan.conflicts > 0 && !leaveConflicts)
+          return fail(issue("import-conflicts", [], { conflicts: plan.conflicts })) as never;
+        const numbers = new Map(
+          plan.beads.flatMap(({ id, fate, number }) => (fate === "new" ? [[id, number]] : [])),
+        );
+        for (const bead of inOrder(manifest.beads.filter(({ id }) => numbers.has(id)))) {
+          const number = numbers.get(bead.id) ?? bead.number;
+          await writeBead(tx, bead, number);
+          await writeLog(tx, {
+            by,
+            subject: `bead:${bead.id}`,
+            action: "bead.imported",
+            detail: { number, ownNumber: bead.number, archive },
+          });
+        }
+        return ok(plan);
+      },
+      { timeout: DEADLINE_MS, maxWait: 20_000 },
+    ),
+  );
+}
+
+/** A bead after the one it points back to; what points in a circle comes last and loses its pointer. */
+function inOrder(beads: readonly ExchangeBead[]): readonly ExchangeBead[] {
+  const waiting = new Map(beads.map((bead) => [bead.id, bead]));
+  const sorted: ExchangeBead[] = [];
+  for (let before = -1; before !== sorted.length;) {
+    before = sorted.length;
+    for (const bead of waiting.values()) {
+      if (bead.previous && waiting.has(bead.previous.id)) continue;
+      sorted.push(bead);
+      waiting.delete(bead.id);
+    }
+  }
+  return [...sorted, ...[...waiting.values()].map((bead) => ({ ...bead, previous: null }))];
+}
+
+async function writeBead(tx: Tx, bead: ExchangeBead, number: number): Promise<void> {
+  const { id, revision, createdAt, updatedAt, previous, content, photos } = bead;
+  const before = previous && (await tx.bead.findUnique({ where: { id: previous.id }, select: { id: true } }));
+  await tx.bead.create({
+    data: {
+      id,
+      number,
+      revision,
+      createdAt: new Date(createdAt),
+      updatedAt: new Date(updatedAt),
+      title: content.title,
+      welder: content.welder,
+      setup: content.setup,
+      judgement: content.judgement,
+      previousId: before?.id ?? null,
+      photos: {
+        create: photos.map((photo, place) => ({
+          ...photo,
+          place,
+          drawing: content.photos.find((one) => one.id === photo.id)?.drawing ?? emptyDrawing,
+        })),
+      },
+    },
+  });
+}
