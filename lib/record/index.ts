@@ -64,3 +64,35 @@ export {
   type ImportPlan,
   type PlannedBead,
 } from "./import-beads";
+export {
+  addStudent,
+  closeGroup,
+  createGroup,
+  getGroup,
+  joinGroup,
+  leaveGroup,
+  listGroups,
+  type GroupRecord,
+  type StudentRecord,
+} from "./groups";
+export {
+  createExercise,
+  exerciseByCode,
+  getExercise,
+  listExercises,
+  saveExercise,
+  setExerciseOpen,
+  type ExerciseRecord,
+} from "./exercises";
+export {
+  handInBead,
+  HandInFormSchema,
+  handInPhoto,
+  takingExercise,
+  withdrawHandIn,
+  type HandedIn,
+  type HandInForm,
+} from "./hand-ins";
+export { getHandIn, handInBySecret, handInThing, listHandIns, type HandInRecord } from "./read-hand-ins";
+export { getFeedback, replyToFeedback, returnFeedback, saveFeedback, type FeedbackRecord } from "./feedback";
+export { addPhrase, changePhrase, deletePhrase, listPhrases, movePhrase, type PhraseRecord } from "./phrases";

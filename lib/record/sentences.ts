@@ -17,6 +17,40 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
       ? "An identification has up to 20 letters, digits, dots, dashes or slashes."
       : "A person needs a name of up to 120 letters and a role.",
   "person-gone": () => "This person is no longer in the list. Reload the page.",
+  "group-name-missing": () => "A group needs a name of up to 80 letters.",
+  "group-name-taken": () => "There is a group of this name already. Choose another name.",
+  "group-gone": () => "This group is no longer in the list. Go back to the groups.",
+  "exercise-not-understood": ({ path }) =>
+    path[0] === "title"
+      ? "An exercise needs a title of up to 120 letters."
+      : `This exercise could not be saved (${path.join(" › ") || "exercise"}). Correct it and save again.`,
+  "exercise-gone": () => "This exercise is no longer in the list. Go back to the group.",
+  "exercise-changed-elsewhere": () =>
+    "This exercise was changed in another window meanwhile, so nothing was saved. Reload the page and make your change again.",
+  "exercise-closed": () =>
+    "This exercise takes no more beads: your instructor has closed it. Ask them to open it again.",
+  "hand-in-code-unknown": () => "No exercise has this code. Check it against the notice on the bench.",
+  "hand-in-needs-account": () =>
+    "This exercise takes beads only from people who are signed in. Sign in, then open this address again.",
+  "hand-in-nameless": () => "Choose your name from the list or type it, so that the answer finds you.",
+  "hand-in-not-understood": ({ path }) =>
+    `This could not be handed in (${path.join(" › ") || "form"}). Correct it and send it again.`,
+  "hand-in-photo-twice": () =>
+    "This very photo was handed in for this exercise already, so it was not handed in twice. Take a new one of your bead.",
+  "hand-in-bead-twice": () => "This bead was handed in already.",
+  "hand-in-without-photo": () => "This bead has no photo. Add one first, then hand it in.",
+  "hand-in-gone": () => "This hand-in was withdrawn. Go back to the exercise.",
+  "hand-in-answered": () => "Your instructor has answered, so this hand-in stays.",
+  "feedback-not-understood": ({ path }) =>
+    `This feedback could not be saved (${path.join(" › ") || "feedback"}). It stays on this screen; correct it and it will be saved at once.`,
+  "feedback-returned": () => "This feedback was returned, so it stays as it is.",
+  "feedback-changed-elsewhere": () =>
+    "This feedback was changed in another window meanwhile, so nothing was saved here. Reload the page to go on from there.",
+  "feedback-empty": () => "Nothing was said yet. Draw, mark a line or write a remark, then return it.",
+  "feedback-not-returned": () => "There is no feedback to reply to yet.",
+  "reply-not-understood": () => "A reply has between one letter and 2000.",
+  "phrase-not-understood": () => "A phrase has between one letter and 300.",
+  "phrase-gone": () => "This phrase was deleted meanwhile. Reload the page.",
   "setup-name-missing": () => "Give the set-up a name of at least one letter, then save it.",
   "setup-gone": () => "This saved set-up was deleted meanwhile. Choose another one.",
   "filter-name-missing": () => "Give the filter a name of at least one letter, then save it.",

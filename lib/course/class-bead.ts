@@ -1,0 +1,28 @@
+import {
+  assess,
+  defaultAssessContext,
+  proposal,
+  type AssessContext,
+  type BeadContent,
+  type PhotoFacts,
+} from "@/lib/assess";
+import type { ClassBead } from "./class-counts";
+
+/** What is counted of one bead: its marks, its likeliest cause where there is something to cure, its verdict. */
+export function countedBead(
+  content: BeadContent,
+  photos: readonly PhotoFacts[],
+  context: AssessContext = defaultAssessContext,
+): Pick<ClassBead, "imperfections" | "cause" | "verdict"> {
+  const { diagnosis, verdict } = assess(content, photos, context);
+  const imperfections = content.photos.flatMap(({ drawing }) =>
+    drawing.marks.map((mark) => mark.imperfection),
+  );
+  const cured = diagnosis.ok && proposal(diagnosis.value, imperfections.length) !== null;
+  const [first] = diagnosis.ok && (cured || imperfections.length > 0) ? diagnosis.value.causes : [];
+  return {
+    imperfections,
+    cause: first ? { id: first.id, name: first.name } : null,
+    verdict: verdict?.ok ? verdict.value.verdict : null,
+  };
+}

@@ -1,0 +1,54 @@
+import { z } from "zod";
+import { PhotoPointSchema } from "@/lib/marks";
+
+/** Upright photo pixels, as in the drawings; without grain, because nothing is measured on this layer. */
+const point = PhotoPointSchema.omit({ grainPx: true });
+const id = z.string().min(1).max(40);
+
+export const MOST_LAYER_ITEMS = 200;
+export const MOST_WORDS = 160;
+
+/** What an instructor draws over a student's photo. */
+export const LayerItemSchema = z.discriminatedUnion("kind", [
+  /** Points at something; its head at `to`, words at its tail. */
+  z.object({ id, kind: z.literal("arrow"), from: point, to: point, words: z.string().max(MOST_WORDS) }),
+  z.object({ id, kind: z.literal("text"), at: point, words: z.string().trim().min(1).max(MOST_WORDS) }),
+  z.object({ id, kind: z.literal("freehand"), points: z.array(point).min(2).max(500) }),
+  z.object({ id, kind: z.literal("outline"), points: z.array(point).min(3).max(500) }),
+]);
+export type LayerItem = z.infer<typeof LayerItemSchema>;
+export type LayerPoint = z.infer<typeof point>;
+
+export const LayerSchema = z.object({
+  photoId: z.string().min(1).max(40),
+  items: z.array(LayerItemSchema).max(MOST_LAYER_ITEMS),
+});
+export type Layer = z.infer<typeof LayerSchema>;
+
+export const layerItemWords: Readonly<Record<LayerItem["kind"], string>> = {
+  arrow: "Arrow",
+  text: "Text",
+  freehand: "Freehand",
+  outline: "Outline",
+};
+
+/** What a list or a screen reader says of an item. */
+export function itemName(item: LayerItem): string {
+  const words = "words" in item ? item.words.trim() : "";
+  return words === "" ? layerItemWords[item.kind] : `${layerItemWords[item.kind]}: ${words}`;
+}
+
+/** The items over one photo; none when there is no layer for it. */
+export function itemsOver(layers: readonly Layer[], photoId: string): readonly LayerItem[] {
+  return layers.find((layer) => layer.photoId === photoId)?.items ?? [];
+}
+
+/** The layers with one photo's items replaced; a layer without items is not kept. */
+export function withItems(
+  layers: readonly Layer[],
+  photoId: string,
+  items: readonly LayerItem[],
+): readonly Layer[] {
+  const others = layers.filter((layer) => layer.photoId !== photoId);
+  return items.length === 0 ? others : [...others, { photoId, items: [...items] }];
+}

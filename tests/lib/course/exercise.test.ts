@@ -1,0 +1,43 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  CODE_LENGTH,
+  codeLetters,
+  emptyExercise,
+  exerciseCode,
+  handInSetup,
+  normaliseCode,
+} from "@/lib/course";
+
+describe("a hand-in code", () => {
+  it("has no two letters that are taken for each other", () => {
+    for (const [one, other] of ["0O", "1I", "1L", "2Z", "5S", "8B", "UV"])
+      expect(codeLetters.includes(one!) && codeLetters.includes(other!), `${one}${other}`).toBe(false);
+    expect(new Set(codeLetters).size).toBe(codeLetters.length);
+  });
+
+  it("is made of its letters whatever the chances, and is read as typed", () => {
+    const chance = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(chance, { minLength: CODE_LENGTH, maxLength: CODE_LENGTH }), (chances) => {
+        const code = exerciseCode(chances);
+        expect(code).toHaveLength(CODE_LENGTH);
+        for (const letter of code) expect(codeLetters).toContain(letter);
+        expect(normaliseCode(` ${code.slice(0, 3).toLowerCase()}-${code.slice(3)} `)).toBe(code);
+      }),
+    );
+  });
+});
+
+describe("the set-up of a bead handed in", () => {
+  const exercise = {
+    ...emptyExercise,
+    joint: "lap" as const,
+    electrodeClass: "E71T-11",
+    setup: { ...emptyExercise.setup, volts: 17, wireFeedMPerMin: 5, joint: "tee" as const },
+  };
+  it("is the exercise's, with what the student said; not known stays not known", () => {
+    const said = { wireFeedMPerMin: 6, volts: null, ctwdMm: 15, polarity: "DCEN" as const };
+    expect(handInSetup(exercise, said)).toMatchObject({ ...said, joint: "lap", electrodeClass: "E71T-11" });
+  });
+});
