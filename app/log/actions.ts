@@ -16,8 +16,17 @@ export async function verifyAction(): Promise<VerifyAnswer> {
   const { db } = await actionFor("log.read");
   const { entries, subjects, photos, frozen, head, findings } = await verifyRecords(db, dataDir());
   return {
-    looked: `${entries} log entries, ${subjects} records, ${photos} photos, ${frozen} frozen texts`,
+    looked: [
+      counted(entries, "log entry", "log entries"),
+      counted(subjects, "record"),
+      counted(photos, "photo"),
+      counted(frozen, "frozen text"),
+    ].join(", "),
     head,
     findings: findings.map(ledgerSentence),
   };
+}
+
+function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
 }

@@ -41,7 +41,7 @@ export function VerifyPanel({ verify }: { verify: () => Promise<Answer> }) {
             <p className={`${styles.said} ${answer.findings.length === 0 ? "" : styles.refused}`}>
               {answer.findings.length === 0
                 ? `Everything fits: ${answer.looked}.`
-                : `${answer.findings.length} findings among ${answer.looked}. Keep a copy of the data folder before anything is repaired.`}
+                : `${answer.findings.length === 1 ? "One finding" : `${answer.findings.length} findings`} among ${answer.looked}. Keep a copy of the data folder before anything is repaired.`}
             </p>
             <ul>
               {answer.findings.map((line) => (

@@ -44,7 +44,9 @@ export function HeaderMenu() {
           </nav>
           {signedIn && (
             <form action={signedIn.leave} className={styles.leave}>
-              <span>{signedIn.name}</span>
+              <Popover.Close asChild>
+                <Link href="/me">{signedIn.name}</Link>
+              </Popover.Close>
               <button type="submit">Sign out</button>
             </form>
           )}
