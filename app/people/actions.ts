@@ -10,6 +10,7 @@ import {
   changePerson,
   getPerson,
   listPeople,
+  notePassphrase,
   recordSentence,
   removePerson,
   setAccount,
@@ -49,6 +50,7 @@ export async function openAccountAction(id: string, _: FormAnswer, form: FormDat
   const passphrase = textOf(form, "passphrase");
   if (person.userId) {
     const set = await setPassphrase(db, person.userId, passphrase);
+    if (set.ok) await notePassphrase(pen, id);
     return set.ok
       ? { done: true, text: "The passphrase was changed; open sessions have ended." }
       : refused(set.issues.map(accountSentence).join(" "));

@@ -11,6 +11,7 @@ import {
 import type { Db, Tx } from "@/lib/db";
 import { DrawingSchema } from "@/lib/marks";
 import { RunSetupSchema } from "@/lib/setup";
+import { changedParts } from "./changed-parts";
 import { newId } from "./new-id";
 import { writing, type Pen } from "./pen";
 import type { BeadRecord, PhotoRecord, RecordIssue } from "./types";
@@ -134,8 +135,12 @@ export async function saveBead(
     return fail(issue("bead-not-understood", path, { reason: first?.message ?? "unknown" }));
   }
   return writing(pen, async (tx, log) => {
+    const before = await findRow(tx, id);
     const saved = await writeBead(tx, id, basedOn, parsed.data);
-    if (saved.ok) await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision });
+    if (saved.ok && before) {
+      const changed = changedParts(toRecord(before).content, parsed.data);
+      await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision, changed });
+    }
     return saved;
   });
 }

@@ -6,6 +6,7 @@ export {
   changePerson,
   getPerson,
   listPeople,
+  notePassphrase,
   personNames,
   PersonSchema,
   removePerson,

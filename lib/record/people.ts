@@ -3,6 +3,7 @@ import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
+import { writeLog } from "./log";
 import { newId } from "./new-id";
 import { writing, type Pen } from "./pen";
 import type { RecordIssue } from "./types";
@@ -102,6 +103,11 @@ export async function setAccount(
     await log(`person:${id}`, userId ? "account.opened" : "account.closed");
     return ok(null);
   });
+}
+
+/** Enters in the log that a person's passphrase was set anew; the passphrase itself lies with the accounts. */
+export async function notePassphrase({ db, by }: Pen, id: string): Promise<void> {
+  await db.$transaction((tx) => writeLog(tx, { by, subject: `person:${id}`, action: "passphrase.set" }));
 }
 
 /**

@@ -78,6 +78,20 @@ describe("beads", () => {
       ],
     };
     const saved = await saveBead(pen, bead.id, bead.revision, content);
+    const entry = await db.logEntry.findFirst({ orderBy: { seq: "desc" } });
+    expect(entry).toMatchObject({ subject: `bead:${bead.id}`, action: "bead.saved", by: "test" });
+    // What a save changed stands in the log by name of the part, never by what somebody wrote.
+    expect(JSON.parse(entry?.detail ?? "{}")).toEqual({
+      revision: 2,
+      changed: [
+        "judgement.answers",
+        "judgement.lookedFor",
+        `photo:${added.value.record.id}`,
+        "setup",
+        "title",
+        "welder",
+      ],
+    });
     expect(saved).toEqual({ ok: true, value: { revision: bead.revision + 1 } });
     expect((await getBead(db, bead.id))?.content).toEqual(content);
   });
