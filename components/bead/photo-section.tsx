@@ -1,13 +1,22 @@
 "use client";
 
 import { useState } from "react";
-import { BeadCanvas, MarkCard, ToolBar, type Tool } from "@/components/canvas";
-import type { Action, Mark, MarkShapeData } from "@/lib/marks";
-import { markLabel, scaleText, sizeText, statedLengthText } from "@/lib/report";
+import {
+  BeadCanvas,
+  MarkCard,
+  scaleFromPicks,
+  sizesAsked,
+  ToolBar,
+  type ScalePickKind,
+  type Tool,
+} from "@/components/canvas";
+import type { Action, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
+import { markLabel, scaleText, sizeText } from "@/lib/report";
 import { photoRoles } from "@/lib/assess";
 import { PhotoDrop } from "./photo-drop";
 import { PhotoStrip } from "./photo-strip";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
+import { ScalePanel } from "./scale-panel";
 import { BeadNames } from "./bead-names";
 import type { BenchProps } from "./shared";
 import { shapeSize } from "./shape-size";
@@ -25,6 +34,7 @@ export function PhotoSection({
   const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
   const [selectedId, setSelectedId] = useState<string | null>(null);
   const [tool, setTool] = useState<Tool>("move");
+  const [scaleKind, setScaleKind] = useState<ScalePickKind>("two-points");
   const [picks, setPicks] = useState<ScalePicks | null>(null);
   const photo = state.photos.find(({ id }) => id === shownId) ?? state.photos[0] ?? null;
 
@@ -56,6 +66,16 @@ export function PhotoSection({
   const selected = drawing.marks.findIndex((mark) => mark.id === selectedId);
   const act = (action: Action) => dispatch({ type: "draw", photoId: photo.id, action });
   const mark = drawing.marks[selected];
+  const setScale = ({ kind, points }: ScalePicks, sizesMm: readonly number[]) => {
+    const scale = scaleFromPicks(kind, points, sizesMm);
+    if (scale) act({ type: "scale.set", scale });
+    setPicks(null);
+    setTool("move");
+  };
+  const picked = (points: readonly PhotoPoint[]) => {
+    if (sizesAsked[scaleKind] === 0) setScale({ kind: scaleKind, points }, []);
+    else setPicks({ kind: scaleKind, points });
+  };
   const suggested = [...new Set(drawing.marks.map((one) => one.imperfection))];
 
   return (
@@ -91,19 +111,22 @@ export function PhotoSection({
             sizeLabel={label}
             shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, photo, units)}
             scaleLabel={scaleText(drawing.scale, units)}
-            onScalePicked={(a, b) => setPicks({ a, b })}
+            scaleKind={scaleKind}
+            onScalePicked={picked}
             onScaleCancelled={() => setPicks(null)}
             suggested={suggested}
           />
         </div>
       </div>
-      <p className={styles.scaleNote} data-testid="scale-note">
-        {drawing.scale
-          ? drawing.scale.kind === "two-points"
-            ? `Scale set: ${statedLengthText(drawing.scale.lengthMm, units)} between the two points.`
-            : "Scale set."
-          : "No scale: sizes are not known. Press Scale and pick two points a known length apart."}
-      </p>
+      <ScalePanel
+        scale={drawing.scale}
+        photo={photo}
+        units={units}
+        picking={tool === "scale"}
+        kind={scaleKind}
+        onKind={setScaleKind}
+        onRemove={() => act({ type: "scale.clear" })}
+      />
       {mark && (
         <MarkCard
           mark={mark}
@@ -133,10 +156,8 @@ export function PhotoSection({
         picks={picks}
         units={units}
         onClose={() => setPicks(null)}
-        onLength={(lengthMm) => {
-          if (picks) act({ type: "scale.set", scale: { kind: "two-points", ...picks, lengthMm } });
-          setPicks(null);
-          setTool("move");
+        onSizes={(sizesMm) => {
+          if (picks) setScale(picks, sizesMm);
         }}
       />
     </div>

@@ -2,14 +2,15 @@
 
 import { Dialog } from "radix-ui";
 import { useState } from "react";
+import type { ScalePickKind } from "@/components/canvas";
 import { Button, Chip, Field } from "@/components/ui";
-import type { Point } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
 import { parseLength, unitsSentence, type UnitPreferences } from "@/lib/units";
 import styles from "./scale-dialog.module.css";
 
 export interface ScalePicks {
-  readonly a: Point;
-  readonly b: Point;
+  readonly kind: ScalePickKind;
+  readonly points: readonly PhotoPoint[];
 }
 
 /** Flat things whose size is known. ISO/IEC 7810 fixes the card; the others are what the person reads on their rule. */
@@ -21,29 +22,31 @@ const known: readonly { readonly name: string; readonly text: string }[] = [
   { name: "2 in of a rule", text: "2 in" },
 ];
 
-/** Asks how far apart the two picked points are. */
+type Asked = { readonly title: string; readonly labels: readonly string[] };
+
+/** The sizes to ask for. A card's are known, so it never comes here. */
+const asked: Readonly<Record<ScalePickKind, Asked>> = {
+  "two-points": { title: "How far apart are the two points?", labels: ["Length"] },
+  disc: { title: "How wide is the disc?", labels: ["Diameter"] },
+  rectangle: {
+    title: "How long are the sides?",
+    labels: ["From the first corner to the second", "From the second corner to the third"],
+  },
+  edges: { title: "", labels: [] },
+};
+
+/** Asks for the size of the scale object that was picked. */
 export function ScaleDialog({
   picks,
   units,
-  onLength,
+  onSizes,
   onClose,
 }: {
   picks: ScalePicks | null;
   units: UnitPreferences;
-  onLength: (lengthMm: number) => void;
+  onSizes: (sizesMm: readonly number[]) => void;
   onClose: () => void;
 }) {
-  const [text, setText] = useState("");
-  const [error, setError] = useState<string | null>(null);
-
-  function accept(typed: string) {
-    const parsed = parseLength(typed, { default: units.length });
-    if (!parsed.ok) return setError(parsed.issues[0] ? unitsSentence(parsed.issues[0]) : "Type a length.");
-    setError(null);
-    setText("");
-    onLength(parsed.value);
-  }
-
   return (
     <Dialog.Root
       open={picks !== null}
@@ -54,52 +57,88 @@ export function ScaleDialog({
       <Dialog.Portal>
         <Dialog.Overlay className={styles.veil} />
         <Dialog.Content className={styles.dialog} aria-describedby={undefined}>
-          <Dialog.Title asChild>
-            <h2>How far apart are the two points?</h2>
-          </Dialog.Title>
-          <form
-            onSubmit={(event) => {
-              event.preventDefault();
-              accept(text);
-            }}
-          >
-            <Field
-              label={`Length (${units.length})`}
-              hint="50, 2 in, 1 3/8 in: any unit you type is understood."
-              error={error}
-            >
-              {(ids) => (
-                <input
-                  {...ids}
-                  autoFocus
-                  value={text}
-                  autoComplete="off"
-                  onChange={(event) => setText(event.target.value)}
-                />
-              )}
-            </Field>
-            <div className={styles.known}>
-              {known.map((one) => (
-                <Chip key={one.name} on={text === one.text} onClick={() => setText(one.text)}>
-                  {one.name}
-                </Chip>
-              ))}
-            </div>
-            <p>
-              The scale holds in the plane the rule lies in. Higher or lower, sizes are off; the error stated
-              with them includes it.
-            </p>
-            <div className={styles.buttons}>
-              <Button type="submit" tone="main" size="large">
-                Set scale
-              </Button>
-              <Button size="large" onClick={onClose}>
-                Pick again
-              </Button>
-            </div>
-          </form>
+          {picks && <SizeForm kind={picks.kind} units={units} onSizes={onSizes} onClose={onClose} />}
         </Dialog.Content>
       </Dialog.Portal>
     </Dialog.Root>
+  );
+}
+
+function SizeForm({
+  kind,
+  units,
+  onSizes,
+  onClose,
+}: {
+  kind: ScalePickKind;
+  units: UnitPreferences;
+  onSizes: (sizesMm: readonly number[]) => void;
+  onClose: () => void;
+}) {
+  const { title, labels } = asked[kind];
+  const [texts, setTexts] = useState<readonly string[]>(labels.map(() => ""));
+  const [errors, setErrors] = useState<readonly (string | null)[]>([]);
+
+  function accept() {
+    const parsed = texts.map((text) => parseLength(text, { default: units.length }));
+    setErrors(
+      parsed.map((one) => (one.ok ? null : one.issues[0] ? unitsSentence(one.issues[0]) : "Type a length.")),
+    );
+    const sizes = parsed.flatMap((one) => (one.ok ? [one.value] : []));
+    if (sizes.length === labels.length) onSizes(sizes);
+  }
+
+  return (
+    <>
+      <Dialog.Title asChild>
+        <h2>{title}</h2>
+      </Dialog.Title>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          accept();
+        }}
+      >
+        {labels.map((label, i) => (
+          <Field
+            key={label}
+            label={`${label} (${units.length})`}
+            hint="50, 2 in, 1 3/8 in: any unit you type is understood."
+            error={errors[i]}
+          >
+            {(ids) => (
+              <input
+                {...ids}
+                autoFocus={i === 0}
+                value={texts[i] ?? ""}
+                autoComplete="off"
+                onChange={(event) => setTexts(texts.with(i, event.target.value))}
+              />
+            )}
+          </Field>
+        ))}
+        {kind === "two-points" && (
+          <div className={styles.known}>
+            {known.map((one) => (
+              <Chip key={one.name} on={texts[0] === one.text} onClick={() => setTexts([one.text])}>
+                {one.name}
+              </Chip>
+            ))}
+          </div>
+        )}
+        <p>
+          The scale holds in the plane the object lies in. Higher or lower, sizes are off; the error stated
+          with them includes it.
+        </p>
+        <div className={styles.buttons}>
+          <Button type="submit" tone="main" size="large">
+            Set scale
+          </Button>
+          <Button size="large" onClick={onClose}>
+            Pick again
+          </Button>
+        </div>
+      </form>
+    </>
   );
 }

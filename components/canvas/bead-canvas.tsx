@@ -62,7 +62,11 @@ export default function BeadCanvas(props: BeadCanvasProps) {
   ];
 
   const draftAtPress = useRef(draft);
-  const reach = (css: number) => ({ again: css * unitPx, tolerance: 2.5 * unitPx });
+  const reach = (css: number) => ({
+    again: css * unitPx,
+    tolerance: 2.5 * unitPx,
+    scaleKind: marking.scaleKind,
+  });
   const { loupe, listeners } = usePointers(boxRef, control, {
     grip: (at, css) => {
       keys.hideCross();

@@ -26,7 +26,8 @@ export function DraftBar({
   return (
     <div className={styles.bar} data-touching={touching}>
       <p className={styles.hint}>
-        {size !== "" && <strong className={styles.size}>{size}</strong>} {hintFor(tool, draft, drawing)}
+        {size !== "" && <strong className={styles.size}>{size}</strong>}{" "}
+        {hintFor(tool, draft, drawing, marking.scaleKind)}
       </p>
       {repeat !== null && markingTools.has(tool) && (
         <button type="button" className={styles.plain} onClick={() => marking.setRepeat(null)}>

@@ -4,6 +4,7 @@ import type { MarkShapeData, Primitive, SceneShape } from "@/lib/marks";
 import type { Draft } from "./draft";
 import type { Handle } from "./handles";
 import { highlight } from "./palette";
+import { scaleStrokes } from "./scale-picks";
 
 /** A filled disc; sizes in photo pixels. */
 function disc(at: Point, radius: number, fill: string, stroke: string, strokeWidth: number): Primitive {
@@ -40,15 +41,22 @@ function shapeFigure(shape: MarkShapeData, unitPx: number): Figure {
 }
 
 function pathPicture(draft: Extract<Draft, { kind: "path" }>, unitPx: number): readonly Primitive[] {
-  const { points, next } = draft;
+  const { points, next, scaleKind } = draft;
   const last = points.at(-1);
-  const rubber = last && next ? drafted(path([last, next], false), unitPx, [6, 6]) : [];
+  // Picks on a rim, and on one edge after the other, are not joined.
+  const joins =
+    scaleKind === undefined ||
+    scaleStrokes(scaleKind, [...points, next])
+      .at(-1)
+      ?.at(-1) === next;
+  const rubber = last && next && joins ? drafted(path([last, next], false), unitPx, [6, 6]) : [];
   // Larger dots are those that finish it when tapped: the last, and on an outline the first.
   const finishes = (i: number): boolean => i === points.length - 1 || (draft.tool === "outline" && i === 0);
   const dots = points.map((p, i) =>
     disc(p, (finishes(i) ? 9 : 5) * unitPx, highlight.light, highlight.line, 2.5 * unitPx),
   );
-  return [...drafted(path(points, false), unitPx), ...rubber, ...dots];
+  const strokes = scaleKind === undefined ? [points] : scaleStrokes(scaleKind, points);
+  return [...strokes.flatMap((stroke) => drafted(path(stroke, false), unitPx)), ...rubber, ...dots];
 }
 
 /** What is being drawn, as primitives in photo pixels. */
@@ -67,8 +75,8 @@ export function draftPicture(draft: Draft | null, unitPx: number): readonly Prim
       return drafted(shapeFigure(draft.shape, unitPx), unitPx);
     case "unmeasured":
       return [
-        ...drafted(path([draft.a, draft.b], false), unitPx),
-        ...[draft.a, draft.b].map((p) => disc(p, 7 * unitPx, highlight.light, highlight.line, 2.5 * unitPx)),
+        ...scaleStrokes(draft.scaleKind, draft.points).flatMap((s) => drafted(path(s, false), unitPx)),
+        ...draft.points.map((p) => disc(p, 7 * unitPx, highlight.light, highlight.line, 2.5 * unitPx)),
       ];
     default:
       return assertNever(draft);

@@ -1,11 +1,12 @@
 import { assertNever } from "@/lib/base";
 import { add, distance, subtract, type Point } from "@/lib/geometry";
-import type { Drawing, SceneShape } from "@/lib/marks";
+import type { Drawing, PhotoPoint, SceneShape } from "@/lib/marks";
 import { closeFreehand, finish, placePoint, type Draft, type Step } from "./draft";
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
 import type { Tool } from "./types";
-import { roundPoint, roundPx } from "./view";
+import type { ScalePickKind } from "./scale-picks";
+import { grainOf, roundPoint, roundPx } from "./view";
 
 /** What a press took hold of. Decided once, at the press; a long press turns "stretch" into "place". */
 export type Grip =
@@ -45,10 +46,10 @@ export function gripAt(scenery: Scenery, at: Point, reach: number): Grip {
 /** A drag so far, photo pixels. */
 export interface Drag {
   readonly tool: Tool;
-  readonly from: Point;
-  readonly to: Point;
+  readonly from: PhotoPoint;
+  readonly to: PhotoPoint;
   /** Every place the pointer has been, first to last. */
-  readonly trail: readonly Point[];
+  readonly trail: readonly PhotoPoint[];
 }
 
 /** The draft as it was at the press, changed by the drag. */
@@ -60,7 +61,7 @@ export function dragDraft(grip: Grip, draft: Draft | null, { tool, from, to, tra
       // The point keeps its distance from the finger, so taking hold beside it does not make it jump.
       return {
         kind: "change",
-        action: grip.handle.move(roundPoint(add(grip.handle.at, subtract(to, from)))),
+        action: grip.handle.move({ ...roundPoint(add(grip.handle.at, subtract(to, from))), ...grain(to) }),
       };
     case "mark":
       return {
@@ -70,7 +71,9 @@ export function dragDraft(grip: Grip, draft: Draft | null, { tool, from, to, tra
     case "place":
       if (tool === "move") return draft;
       if (tool === "point") return { kind: "spot", at: to, radius: null };
-      return { kind: "path", tool, points: pathPoints(draft), next: to };
+      return draft?.kind === "path"
+        ? { ...draft, tool, next: to }
+        : { kind: "path", tool, points: [], next: to };
     case "stretch":
       if (tool === "move") return draft;
       if (tool === "point") return { kind: "spot", at: from, radius: roundPx(distance(from, to)) };
@@ -81,21 +84,27 @@ export function dragDraft(grip: Grip, draft: Draft | null, { tool, from, to, tra
   }
 }
 
-const pathPoints = (draft: Draft | null): readonly Point[] => (draft?.kind === "path" ? draft.points : []);
+/** A moved point is as fine as the view it was let go in. */
+const grain = ({ grainPx }: PhotoPoint): { grainPx?: number } =>
+  grainPx === undefined ? {} : { grainPx: grainOf(grainPx) };
 
-/** Photo pixels: how near "the same point again" is, and how coarse a freehand outline may become. */
+/** What a tap means here: how near "the same point again" is, and how coarse a freehand outline may become. */
 export interface Reach {
+  /** Photo pixels. */
   readonly again: number;
+  /** Photo pixels. */
   readonly tolerance: number;
+  /** What the scale tool picks. Left out: two points. */
+  readonly scaleKind?: ScalePickKind;
 }
 
 /** A press without a drag. */
-export function tap(grip: Grip, draft: Draft | null, tool: Tool, at: Point, reach: Reach): Step {
+export function tap(grip: Grip, draft: Draft | null, tool: Tool, at: PhotoPoint, reach: Reach): Step {
   if (tool === "move" || grip.kind === "pan" || grip.kind === "handle" || grip.kind === "mark") {
     return { draft, finished: null };
   }
   if (tool === "point") return { draft: null, finished: finish({ kind: "spot", at, radius: null }) };
-  return placePoint(tool, draft, at, reach.again);
+  return placePoint(tool, draft, at, reach.again, reach.scaleKind);
 }
 
 /** The end of a drag: what `draft` was at the press, and where it went. */

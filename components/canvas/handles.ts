@@ -7,7 +7,9 @@ import {
   type Drawing,
   type DrawingAction,
   type Mark,
+  type PhotoPoint,
 } from "@/lib/marks";
+import { scalePicks } from "./scale-picks";
 import type { Tool } from "./types";
 import { roundPx } from "./view";
 
@@ -17,7 +19,7 @@ export interface Handle {
   readonly at: Point;
   /** "between" puts a new point into the line, "radius" sets a spot's size. */
   readonly role: "point" | "between" | "radius";
-  readonly move: (to: Point) => DrawingAction;
+  readonly move: (to: PhotoPoint) => DrawingAction;
   /** Takes the point out; null where the shape needs it. */
   readonly remove: DrawingAction | null;
 }
@@ -47,11 +49,14 @@ function scaleHandles(scale: NonNullable<Drawing["scale"]>): readonly Handle[] {
     at,
     role: "point",
     move: (to) => ({ type: "scale.set", scale: mapScalePoints(scale, (p, i) => (i === index ? to : p)) }),
-    remove: null,
+    remove:
+      scale.kind === "disc" && scale.rim.length > scalePicks.disc.fewest
+        ? { type: "scale.set", scale: { ...scale, rim: scale.rim.toSpliced(index, 1) } }
+        : null,
   }));
 }
 
-function weldLineHandles(points: readonly Point[]): readonly Handle[] {
+function weldLineHandles(points: readonly PhotoPoint[]): readonly Handle[] {
   return points.map((at, index) => ({
     key: `weld-${index}`,
     at,

@@ -4,6 +4,8 @@ export { MarkCard } from "./mark-card";
 export { patternChoices, patternNames, placeChoices, stretchNames, type PlaceChoice } from "./mark-words";
 export { palette } from "./palette";
 export { MarkOverlay, type MarkOverlayProps } from "./scene-svg";
+export { scaleFromPicks, sizesAsked } from "./scale-from-picks";
+export { scalePicks, type ScalePickKind } from "./scale-picks";
 export { ToolBar } from "./tool-bar";
 export {
   tools,

@@ -1,7 +1,7 @@
-import type { Point } from "@/lib/geometry";
-import type { Action, History, Mark, MarkShapeData } from "@/lib/marks";
+import type { Action, History, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
 import type { ImperfectionId, Joint, Position } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
+import type { ScalePickKind } from "./scale-picks";
 
 export const tools = ["move", "point", "line", "outline", "scale", "weld-line"] as const;
 export type Tool = (typeof tools)[number];
@@ -39,8 +39,10 @@ export interface BeadCanvasProps {
   readonly shapeLabel?: (shape: MarkShapeData) => string;
   /** Words at the scale bar, for example "25 mm". */
   readonly scaleLabel?: string;
-  /** Both ends of a known length were picked. Ask for the length, then send `scale.set`. */
-  readonly onScalePicked: (a: Point, b: Point) => void;
+  /** What the scale tool picks; two points when left out. */
+  readonly scaleKind?: ScalePickKind;
+  /** The scale object was picked. Ask for its size, then send `scale.set`. */
+  readonly onScalePicked: (points: readonly PhotoPoint[]) => void;
   /** The picked ends were given up (Escape, another tool). */
   readonly onScaleCancelled?: () => void;
   /** Offered first in the picker: what this bead already shows. */

@@ -1,14 +1,14 @@
 import { useState, type KeyboardEvent } from "react";
 import { add, distance, type Point } from "@/lib/geometry";
-import { shapePoints } from "@/lib/marks";
-import { placePoint } from "./draft";
+import { shapePoints, type PhotoPoint } from "@/lib/marks";
+import { fewestOf, placePoint } from "./draft";
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
 import type { Scenery } from "./gesture";
 import { tools } from "./types";
 import type { Marking } from "./use-marking";
 import type { ViewControl } from "./use-view";
-import { pickPoint, roundPoint, type Size } from "./view";
+import { grainOf, pickPoint, roundPoint, type Size } from "./view";
 import { toolWords } from "./words";
 
 /** CSS pixels: one step of the cross-hair, and how near counts as on it. */
@@ -36,10 +36,12 @@ export function useKeys(
   const { drawing, handles, selectedId, unitPx } = scenery;
 
   const middle = (): Point => pickPoint(control.view, { x: box.width / 2, y: box.height / 2 });
+  /** A point of the cross-hair, with the grain of the view it is set in. */
+  const seen = (at: Point): PhotoPoint => ({ ...roundPoint(at), grainPx: grainOf(unitPx) });
   const goTo = (at: Point) => {
     setCross(at);
     control.show(at);
-    if (carried) marking.setDraft({ kind: "change", action: carried.move(at) });
+    if (carried) marking.setDraft({ kind: "change", action: carried.move(seen(at)) });
     else marking.hover(at);
   };
 
@@ -81,7 +83,7 @@ export function useKeys(
   };
 
   const place = () => {
-    const at = cross ?? middle();
+    const at = seen(cross ?? middle());
     setCross(at);
     if (carried) {
       setCarried(null);
@@ -90,13 +92,14 @@ export function useKeys(
     }
     if (!readOnly && pickUp(at)) return;
     if (tool === "move") return marking.select(markAt(drawing, scenery.shapes, at, REACH, unitPx));
-    if (tool !== "point") return marking.settle(placePoint(tool, draft, at, (REACH / 2) * unitPx));
+    if (tool !== "point")
+      return marking.settle(placePoint(tool, draft, at, (REACH / 2) * unitPx, marking.scaleKind));
     if (draft?.kind === "spot") return marking.done();
     marking.settle({ draft: { kind: "spot", at, radius: null }, finished: null });
   };
 
   const enter = () => {
-    const enough = draft?.kind === "path" && draft.points.length >= (draft.tool === "outline" ? 3 : 2);
+    const enough = draft?.kind === "path" && draft.points.length >= fewestOf(draft.tool, marking.scaleKind);
     return enough ? marking.done() : place();
   };
 
@@ -119,7 +122,7 @@ export function useKeys(
     const arrow = arrows[key];
     if (arrow) {
       const step = STEP * unitPx * (shift ? 10 : 1);
-      goTo(roundPoint(add(cross ?? middle(), { x: arrow.x * step, y: arrow.y * step })));
+      goTo(seen(add(cross ?? middle(), { x: arrow.x * step, y: arrow.y * step })));
       return true;
     }
     if (key === "Tab") return draft === null && tabTo(shift ? -1 : 1);

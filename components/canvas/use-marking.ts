@@ -4,6 +4,7 @@ import { newMark, reduce, startHistory, type MarkShapeData } from "@/lib/marks";
 import type { ImperfectionId } from "@/lib/trade";
 import { finish, takeBackPoint, type Draft, type Finished, type Step } from "./draft";
 import { newMarkId } from "./new-mark-id";
+import { scalePicked, type ScalePickKind } from "./scale-picks";
 import type { BeadCanvasProps, Tool } from "./types";
 import { roundPx } from "./view";
 import { sayDraft, sayMark, toolWords } from "./words";
@@ -11,6 +12,8 @@ import { sayDraft, sayMark, toolWords } from "./words";
 export interface Marking {
   readonly tool: Tool;
   readonly draft: Draft | null;
+  /** What the scale tool picks. */
+  readonly scaleKind: ScalePickKind;
   /** The drawing as it would be if the drag under way ended now. */
   readonly preview: BeadCanvasProps["history"]["present"];
   /** For the live region. */
@@ -33,25 +36,29 @@ export interface Marking {
   readonly remove: (id: string) => void;
 }
 
-/** A draft belongs to the tool it was begun with and, once a length is asked for, to the scale of that moment. */
+/** A draft belongs to the tool (and scale object) it was begun with and, once a length is asked for, to the scale of that moment. */
 interface Held {
   readonly draft: Draft | null;
   readonly tool: Tool;
   readonly scale: unknown;
+  readonly scaleKind: ScalePickKind;
 }
 
 /** State of the marking screen besides the view: the draft, what is said, and the way from a draft to one action. */
 export function useMarking(props: BeadCanvasProps): Marking {
-  const { history, onAction, onSelect, readOnly = false } = props;
+  const { history, onAction, onSelect, readOnly = false, scaleKind = "two-points" } = props;
   const drawing = history.present;
   const tool = readOnly ? "move" : props.tool;
-  const [held, setHeld] = useState<Held>({ draft: null, tool, scale: drawing.scale });
+  const [held, setHeld] = useState<Held>({ draft: null, tool, scale: drawing.scale, scaleKind });
   const [said, say] = useState("");
   const [repeat, setRepeat] = useState<ImperfectionId | null>(null);
 
-  const stale = held.tool !== tool || (held.draft?.kind === "unmeasured" && held.scale !== drawing.scale);
+  const stale =
+    held.tool !== tool ||
+    (tool === "scale" && held.scaleKind !== scaleKind) ||
+    (held.draft?.kind === "unmeasured" && held.scale !== drawing.scale);
   const draft = stale ? null : held.draft;
-  const setDraft = (next: Draft | null) => setHeld({ draft: next, tool, scale: drawing.scale });
+  const setDraft = (next: Draft | null) => setHeld({ draft: next, tool, scale: drawing.scale, scaleKind });
 
   const preview = useMemo(
     () => (draft?.kind === "change" ? reduce(startHistory(drawing), draft.action).present : drawing),
@@ -72,9 +79,9 @@ export function useMarking(props: BeadCanvasProps): Marking {
         setDraft({ kind: "unnamed", shape: finished.shape });
         return say("Drawn. Now name it.");
       case "scale":
-        setDraft({ kind: "unmeasured", a: finished.a, b: finished.b });
-        say("Both ends picked. Now type the length.");
-        return props.onScalePicked(finished.a, finished.b);
+        setDraft({ ...finished, kind: "unmeasured" });
+        say(scalePicked[finished.scaleKind]);
+        return props.onScalePicked(finished.points);
       case "weld-line":
         say("Weld line set");
         return onAction({ type: "weldLine.set", points: finished.points });
@@ -99,6 +106,7 @@ export function useMarking(props: BeadCanvasProps): Marking {
   return {
     tool,
     draft,
+    scaleKind,
     preview,
     said,
     repeat,

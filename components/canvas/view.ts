@@ -1,4 +1,5 @@
 import { add, subtract, times, type Point } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
 
 /** How the photo lies in the canvas box. Never in the undo history. */
 export interface View {
@@ -25,8 +26,14 @@ export const roundPoint = ({ x, y }: Point): Point => ({ x: roundPx(x), y: round
 /** Hundredths, and never -0. */
 export const roundPx = (value: number): number => Math.round(value * 100) / 100 + 0;
 
-/** The photo point under a place in the box, ready to be stored. */
-export const pickPoint = (view: View, screen: Point): Point => roundPoint(toPhoto(view, screen));
+/** Photo pixels under one CSS pixel to three digits: the grain a point set now is stored with. */
+export const grainOf = (unitPx: number): number => Number(unitPx.toPrecision(3));
+
+/** The photo point under a place in the box, ready to be stored, with the grain it was seen with. */
+export const pickPoint = (view: View, screen: Point): PhotoPoint => ({
+  ...roundPoint(toPhoto(view, screen)),
+  grainPx: grainOf(1 / view.zoom),
+});
 
 /** The whole photo in the middle of the box. A box without size shows it one to one. */
 export function fitView(photo: Size, box: Size): View {

@@ -1,6 +1,7 @@
 import type { Drawing, Mark } from "@/lib/marks";
 import { imperfections } from "@/lib/trade";
 import type { Draft } from "./draft";
+import { scalePicked, scalePickHint, type ScalePickKind } from "./scale-picks";
 import type { Tool } from "./types";
 
 /** What each tool is called and does, and the key that picks it. */
@@ -9,12 +10,17 @@ export const toolWords: Readonly<Record<Tool, { name: string; key: string; does:
   point: { name: "Point", key: "P", does: "Tap a spot; drag outwards to give a pore its size" },
   line: { name: "Line", key: "L", does: "Tap along it, or drag for a straight one" },
   outline: { name: "Outline", key: "O", does: "Tap round it, or draw round it in one go" },
-  scale: { name: "Scale", key: "S", does: "Pick both ends of a length you know" },
+  scale: { name: "Scale", key: "S", does: "Pick a thing whose size you know" },
   "weld-line": { name: "Weld", key: "W", does: "From the start of the weld to its crater" },
 };
 
 /** One line that says what to do next. */
-export function hintFor(tool: Tool, draft: Draft | null, drawing: Drawing): string {
+export function hintFor(
+  tool: Tool,
+  draft: Draft | null,
+  drawing: Drawing,
+  scaleKind: ScalePickKind = "two-points",
+): string {
   const placed = draft?.kind === "path" ? draft.points.length : 0;
   switch (tool) {
     case "move":
@@ -28,8 +34,8 @@ export function hintFor(tool: Tool, draft: Draft | null, drawing: Drawing): stri
     case "outline":
       return placed === 0 ? "Tap round it, or draw round it." : "Tap round. The first point again, or Done.";
     case "scale":
-      if (draft?.kind === "unmeasured") return "How long is it? Type the length.";
-      return placed === 0 ? "Tap one end of a length you know." : "Tap the other end.";
+      if (draft?.kind === "unmeasured") return scalePicked[draft.scaleKind];
+      return scalePickHint(scaleKind, placed);
     case "weld-line":
       return placed === 0 ? "Tap where the weld starts." : "Follow the weld to the crater, then Done.";
   }
@@ -51,7 +57,7 @@ export function sayDraft(draft: Draft | null): string {
     case "unnamed":
       return "Drawn. Now name it.";
     case "unmeasured":
-      return "Both ends picked. Now type the length.";
+      return scalePicked[draft.scaleKind];
     default:
       return "";
   }

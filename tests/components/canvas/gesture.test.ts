@@ -134,7 +134,11 @@ describe("taps", () => {
   });
 
   test("the second end finishes a scale", () => {
-    expect(tapAll("scale", [a, b]).finished).toEqual({ kind: "scale", a, b });
+    expect(tapAll("scale", [a, b]).finished).toEqual({
+      kind: "scale",
+      scaleKind: "two-points",
+      points: [a, b],
+    });
   });
 
   test("a tap with the point tool is a spot without a size", () => {

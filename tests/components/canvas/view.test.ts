@@ -68,7 +68,11 @@ describe("view", () => {
     expect(reveal(view, { x: 300, y: 200 }, box, 40).pan).toEqual({ x: 374 - 40 - 600, y: 0 });
   });
 
-  test("a picked point is stored in hundredths of a photo pixel", () => {
-    expect(pickPoint({ zoom: 0.3, pan: { x: 7, y: 9 } }, { x: 107, y: 9 })).toEqual({ x: 333.33, y: 0 });
+  test("a picked point is stored in hundredths of a photo pixel, with what one CSS pixel covered", () => {
+    expect(pickPoint({ zoom: 0.3, pan: { x: 7, y: 9 } }, { x: 107, y: 9 })).toEqual({
+      x: 333.33,
+      y: 0,
+      grainPx: 3.33,
+    });
   });
 });

@@ -1,0 +1,104 @@
+import type { ScalePickKind } from "@/components/canvas";
+import { Button } from "@/components/ui";
+import type { PhotoFacts } from "@/lib/assess";
+import type { Scale } from "@/lib/marks";
+import { calibrate, defaultMeasureOptions, measureSentence } from "@/lib/measure";
+import { scaleText } from "@/lib/report";
+import type { UnitPreferences } from "@/lib/units";
+import { ScaleDrawing } from "./scale-drawing";
+import { scaleObjects } from "./scale-objects";
+import styles from "./scale-panel.module.css";
+
+/** What the scale says, or that there is none; with the Scale tool in hand, what to pick it from and how to lose it. */
+export function ScalePanel({
+  scale,
+  photo,
+  units,
+  picking,
+  kind,
+  onKind,
+  onRemove,
+}: {
+  scale: Scale | null;
+  photo: PhotoFacts;
+  units: UnitPreferences;
+  /** The Scale tool is in hand. */
+  picking: boolean;
+  kind: ScalePickKind;
+  onKind: (kind: ScalePickKind) => void;
+  onRemove: () => void;
+}) {
+  return (
+    <div className={styles.panel}>
+      {picking && (
+        <div className={styles.objects} role="group" aria-label="What the scale is picked from">
+          {scaleObjects.map((object) => (
+            <button
+              key={object.kind}
+              type="button"
+              className={styles.object}
+              aria-pressed={object.kind === kind}
+              onClick={() => onKind(object.kind)}
+            >
+              <ScaleDrawing kind={object.kind} />
+              <span>
+                <strong>{object.name}</strong>
+                {object.how}
+              </span>
+            </button>
+          ))}
+        </div>
+      )}
+      <Reading scale={scale} photo={photo} units={units} />
+      {picking && scale !== null && (
+        <div>
+          <Button onClick={onRemove}>Remove the scale</Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Reading({
+  scale,
+  photo,
+  units,
+}: {
+  scale: Scale | null;
+  photo: PhotoFacts;
+  units: UnitPreferences;
+}) {
+  if (scale === null)
+    return (
+      <p className={styles.note} data-testid="scale-note">
+        No scale: sizes are not known. Press Scale and pick a thing whose size you know.
+      </p>
+    );
+  const found = calibrate(scale, { ...defaultMeasureOptions, photo });
+  const stated =
+    scale.kind === "two-points"
+      ? `${scaleText(scale, units)} between the two points`
+      : scaleText(scale, units);
+  return (
+    <>
+      <p className={styles.note} data-testid="scale-note">
+        Scale set: {stated}.{" "}
+        {found.ok &&
+          `${found.value.mmPerPx.toPrecision(3)} mm per photo pixel, ${tilt(found.value.tiltDeg)}.`}
+      </p>
+      {!found.ok && found.issues[0] && (
+        <p className={styles.problem} role="alert">
+          {measureSentence(found.issues[0])}
+        </p>
+      )}
+      <p>
+        It holds in the plane the object lies on. The error stated with each size allows for a mark up to{" "}
+        {defaultMeasureOptions.heightHalfWidthMm} mm above or below that plane.
+      </p>
+    </>
+  );
+}
+
+function tilt(tiltDeg: number | null): string {
+  return tiltDeg === null ? "tilt not seen" : `camera tilted ${tiltDeg.toFixed(0)}°`;
+}
