@@ -1,5 +1,6 @@
 export { assertNever, invariant } from "./assert";
 export { canonicalJson } from "./canonical-json";
+export { L_PER_CUBIC_FOOT, L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "./conversion";
 export { issue, type Issue } from "./issue";
 export { fail, ok, type Result } from "./result";
 export { confidences, needsCheck, type Confidence, type Source } from "./source";

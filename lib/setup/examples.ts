@@ -1,5 +1,5 @@
 import type { Source } from "@/lib/base";
-import { emptyRunSetup, type RunSetup } from "./run-setup";
+import { MM_PER_INCH, emptyRunSetup, type RunSetup } from "./run-setup";
 import { practice } from "./sources";
 
 export interface ExampleSetup {
@@ -10,7 +10,6 @@ export interface ExampleSetup {
   readonly source: Source;
 }
 
-const MM_PER_INCH = 25.4;
 const ipm = (inchesPerMinute: number) => (inchesPerMinute * MM_PER_INCH) / 1000;
 const cfh = (cubicFeetPerHour: number) => (cubicFeetPerHour * 28.316846592) / 60;
 

@@ -1,5 +1,4 @@
-import type { Source } from "@/lib/base";
-import { M_PER_MIN_PER_IPM, MM_PER_INCH } from "./convert";
+import { M_PER_MIN_PER_IPM, MM_PER_INCH, type Source } from "@/lib/base";
 import type { InputPower, Process } from "./names";
 import { commonPractice, remark, wireFeedManual } from "./tables/sources";
 

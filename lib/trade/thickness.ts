@@ -1,5 +1,4 @@
-import type { Source } from "@/lib/base";
-import { MM_PER_INCH } from "./convert";
+import { MM_PER_INCH, type Source } from "@/lib/base";
 import type { ElectrodeClass } from "./electrode-class";
 import type { Position } from "./names";
 import { fillerCourse, remark, shopReferenceNotes } from "./tables/sources";

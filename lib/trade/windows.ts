@@ -1,5 +1,4 @@
-import { needsCheck, type Source } from "@/lib/base";
-import { L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "./convert";
+import { L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH, needsCheck, type Source } from "@/lib/base";
 import type { ElectrodeClass, ElectrodePosition } from "./electrode-class";
 import type { Gas, Transfer } from "./names";
 import { together } from "./together";

@@ -1,14 +1,7 @@
-/**
- * Exact conversion factors, by definition: 1 in = 25.4 mm, 1 ft = 12 in (international yard and pound, 1959;
- * NIST SP 811 Appendix B.8 prints both as exact; cited from memory).
- */
-export const MM_PER_INCH = 25.4;
+import { L_PER_CUBIC_FOOT, L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "@/lib/base";
+
+export { L_PER_CUBIC_FOOT, L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH };
 export const MM_PER_FOOT = 12 * MM_PER_INCH;
-/** 1 in/min in m/min. */
-export const M_PER_MIN_PER_IPM = MM_PER_INCH / 1000;
-/** 1 ft³ in litres: (3.048 dm)³, exact. */
-export const L_PER_CUBIC_FOOT = 28.316846592;
-export const L_PER_MIN_PER_CFH = L_PER_CUBIC_FOOT / 60;
 
 /** Millimetres per unit of length, by every name people write. Lower case; µ and quotes are tidied before look-up. */
 export const lengthNames: Readonly<Record<string, number>> = {
