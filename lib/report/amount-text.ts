@@ -1,4 +1,4 @@
-import { assertNever, MM_PER_INCH } from "@/lib/base";
+import { assertNever } from "@/lib/base";
 import type { Amount, Change, UnitKind } from "@/lib/diagnose";
 import {
   formatAmps,

@@ -1,5 +1,5 @@
-import type { Source } from "@/lib/base";
-import { MM_PER_INCH, emptyRunSetup, type RunSetup } from "./run-setup";
+import { MM_PER_INCH, type Source } from "@/lib/base";
+import { emptyRunSetup, type RunSetup } from "./run-setup";
 import { practice } from "./sources";
 
 export interface ExampleSetup {

@@ -124,7 +124,7 @@ describe("/api/diagnose", () => {
     const answer = await post(JSON.stringify(given));
     expect(answer.status).toBe(200);
     expect(await answer.json()).toEqual(expected());
-    const schema = (await GET(new Request(here, { headers })).json()) as object;
+    const schema = (await (await GET(new Request(here, { headers }))).json()) as object;
     expect(new Ajv2020({ strict: false }).compile(schema)(given)).toBe(true);
   });
 
