@@ -53,6 +53,7 @@ export {
   wrapWords,
   type LayerInk,
 } from "./layer-primitives";
+export { wallPage, type WallContent, type WallRow } from "./wall-page";
 export { progress, type ProgressBead, type ProgressStep } from "./progress";
 export {
   RubricLineSchema,

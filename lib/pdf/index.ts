@@ -1,3 +1,5 @@
 import "server-only";
 
 export { sheetPdf, type SheetPdfInput } from "./sheet-pdf";
+export { classPdf, type ClassPdfInput } from "./class-pdf";
+export { feedbackPdf, type FeedbackPdfInput } from "./feedback-pdf";

@@ -1,0 +1,166 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { currentUnits } from "@/app/_door/current-units";
+import { pageFor } from "@/app/_door/here";
+import { ActionButton } from "@/components/course/action-form";
+import { ClassView } from "@/components/course/class-view";
+import styles from "@/components/course/course.module.css";
+import { QrCode } from "@/components/course/qr-code";
+import { Header } from "@/components/shell/header";
+import { buttonClass, Panel } from "@/components/ui";
+import { listCriteria } from "@/lib/accept";
+import { classCounts, startingSetup, type ClassBead } from "@/lib/course";
+import {
+  getExercise,
+  getGroup,
+  listHandIns,
+  type ExerciseRecord,
+  type GroupRecord,
+  type HandInRecord,
+} from "@/lib/record";
+import { dayText, setupRows } from "@/lib/report";
+import { openExerciseAction } from "../actions";
+import { classBeads } from "../class-beads";
+import { handInAddress } from "../hand-in-address";
+import { HandInState } from "@/components/course/hand-in-state";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Exercise" };
+
+export default async function ExercisePage({ params }: { params: Promise<{ exerciseId: string }> }) {
+  const { exerciseId } = await params;
+  const now = await pageFor("course.read");
+  const exercise = await getExercise(now.db, exerciseId);
+  if (!exercise) notFound();
+  const [group, handIns, units] = await Promise.all([
+    getGroup(now.db, exercise.group.id),
+    listHandIns(now.db, { exerciseId }),
+    currentUnits(),
+  ]);
+  const beads = await classBeads(now.db, handIns);
+  const criteria = listCriteria().find(({ id }) => id === exercise.content.criteriaId);
+  return (
+    <>
+      <Header />
+      <main className={styles.main}>
+        <div className={styles.top}>
+          <div>
+            <p className={styles.trail}>
+              <Link href={`/groups/${exercise.group.id}`}>{exercise.group.name}</Link>
+            </p>
+            <h1>{exercise.title}</h1>
+          </div>
+          <div className={styles.buttons}>
+            <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
+              Change
+            </Link>
+            <Link className={buttonClass()} href={`/exercises/${exercise.id}/notice`}>
+              Bench notice
+            </Link>
+            <Link className={buttonClass()} href={`/exercises/${exercise.id}/class`}>
+              Page for the wall
+            </Link>
+          </div>
+        </div>
+        <div className={styles.columns}>
+          <Panel title="What is asked" tone="straw">
+            {exercise.content.aim && <p className={styles.words}>{exercise.content.aim}</p>}
+            <table className={styles.table}>
+              <tbody>
+                {setupRows(startingSetup(exercise.content), units.preferences).map(({ label, value }) => (
+                  <tr key={label}>
+                    <th scope="row">{label}</th>
+                    <td>{value}</td>
+                  </tr>
+                ))}
+                <tr>
+                  <th scope="row">Judged by</th>
+                  <td>{criteria ? `${criteria.title}, ${criteria.edition}` : "not judged"}</td>
+                </tr>
+                {exercise.content.rubric.map(({ id, title, weight }) => (
+                  <tr key={id}>
+                    <th scope="row">{title}</th>
+                    <td>weight {weight}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </Panel>
+          <HandingIn exercise={exercise} />
+          <WhoHandedIn group={group} handIns={handIns} beads={beads} />
+        </div>
+        <ClassView
+          title="This exercise"
+          counts={classCounts(beads)}
+          studentNames={Object.fromEntries(
+            handIns.map(({ studentKey, student }) => [studentKey, student ?? "name removed"]),
+          )}
+        />
+      </main>
+    </>
+  );
+}
+
+async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
+  const { address, onlyHere } = await handInAddress(exercise.code);
+  return (
+    <Panel title="Handing in" tone={exercise.open ? "ok" : "danger"}>
+      <p className={styles.code}>{exercise.code}</p>
+      <QrCode address={address} side={220} label={`Hand-in address ${address}`} />
+      <a className={styles.address} href={address}>
+        {address}
+      </a>
+      {onlyHere && (
+        <p className={styles.notice}>
+          This Toeline answers on this machine only, so a phone cannot reach the address. It can once accounts
+          are set up and Toeline is served to the network.
+        </p>
+      )}
+      <p>
+        {exercise.open ? "Takes beads now" : "Closed"}
+        {exercise.withoutAccount ? ", without an account." : ", from people who are signed in."}
+        {exercise.dueAt && ` Due ${dayText(exercise.dueAt)}.`}
+      </p>
+      <div className={styles.buttons}>
+        <ActionButton
+          className={buttonClass()}
+          action={openExerciseAction.bind(null, exercise.id, !exercise.open)}
+        >
+          {exercise.open ? "Close" : "Open again"}
+        </ActionButton>
+      </div>
+    </Panel>
+  );
+}
+
+function WhoHandedIn({
+  group,
+  handIns,
+  beads,
+}: {
+  group: GroupRecord | null;
+  handIns: readonly HandInRecord[];
+  beads: readonly ClassBead[];
+}) {
+  const members = group?.members ?? [];
+  const missing = members.filter(({ id }) => !handIns.some(({ personId }) => personId === id));
+  return (
+    <Panel title="Who handed in" tone="purple">
+      <p>
+        {members.length - missing.length} of {members.length} in the group have handed in.
+      </p>
+      <ul className={styles.list}>
+        {handIns.map((handIn) => (
+          <HandInState
+            key={handIn.id}
+            handIn={handIn}
+            verdict={beads.find(({ handInId }) => handInId === handIn.id)?.verdict ?? null}
+            day={dayText(handIn.handedInAt)}
+          />
+        ))}
+      </ul>
+      {missing.length > 0 && <p>Not yet: {missing.map(({ name }) => name).join(", ")}.</p>}
+    </Panel>
+  );
+}

@@ -1,0 +1,24 @@
+import { countedBead, type ClassBead } from "@/lib/course";
+import { defaultAssessContext } from "@/lib/assess";
+import type { Db } from "@/lib/db";
+import { getBead, shopCounts, type HandInRecord } from "@/lib/record";
+
+/** What a class is counted by, one row a hand-in, in the same order. */
+export async function classBeads(db: Db, handIns: readonly HandInRecord[]): Promise<readonly ClassBead[]> {
+  const context = { ...defaultAssessContext, shopCounts: await shopCounts(db) };
+  const rows = await Promise.all(
+    handIns.map(async (handIn) => {
+      const bead = await getBead(db, handIn.beadId);
+      if (!bead) return null;
+      return {
+        handInId: handIn.id,
+        beadId: handIn.beadId,
+        student: handIn.studentKey,
+        exerciseId: handIn.exerciseId,
+        returned: Boolean(handIn.feedback?.returnedAt),
+        ...countedBead(bead.content, bead.photos, context),
+      };
+    }),
+  );
+  return rows.filter((row) => row !== null);
+}

@@ -1,0 +1,23 @@
+import { classCounts, wallPage, type WallContent } from "@/lib/course";
+import type { Db } from "@/lib/db";
+import { getGroup, listHandIns, type ExerciseRecord } from "@/lib/record";
+import { dayText } from "@/lib/report";
+import { classBeads } from "./class-beads";
+
+/** The page for the wall of one exercise, as it stands now; no name is in it. */
+export async function wallContent(db: Db, exercise: ExerciseRecord): Promise<WallContent> {
+  const [group, handIns] = await Promise.all([
+    getGroup(db, exercise.group.id),
+    listHandIns(db, { exerciseId: exercise.id }),
+  ]);
+  const counts = classCounts(await classBeads(db, handIns));
+  const members = group?.members ?? [];
+  return wallPage(counts, {
+    title: exercise.title,
+    group: exercise.group.name,
+    aim: exercise.content.aim,
+    day: dayText(new Date().toISOString()),
+    handedIn: members.filter(({ id }) => handIns.some(({ personId }) => personId === id)).length,
+    members: members.length,
+  });
+}

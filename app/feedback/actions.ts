@@ -1,0 +1,82 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import type { Answer } from "@/components/course/answer";
+import { personIdOf } from "@/lib/people";
+import {
+  addPhrase,
+  changePhrase,
+  deletePhrase,
+  handInThing,
+  movePhrase,
+  replyToFeedback,
+  returnFeedback,
+  saveFeedback,
+  withdrawHandIn,
+} from "@/lib/record";
+import { db } from "@/lib/db";
+import type { Deed } from "@/lib/people";
+import { actionFor } from "../_door/here";
+import { answer } from "../groups/answer";
+
+async function handInActionFor(deed: Deed, handInId: string) {
+  return actionFor(deed, (await handInThing(db(), handInId)) ?? { personId: null });
+}
+
+export async function saveFeedbackAction(
+  handInId: string,
+  basedOn: number,
+  content: unknown,
+): Promise<Answer<{ readonly revision: number }>> {
+  const { pen, actor } = await handInActionFor("feedback.write", handInId);
+  return answer(await saveFeedback(pen, handInId, basedOn, content, personIdOf(actor)));
+}
+
+export async function returnFeedbackAction(handInId: string, basedOn: number): Promise<Answer<unknown>> {
+  const { pen, actor } = await handInActionFor("feedback.write", handInId);
+  const returned = await returnFeedback(pen, handInId, basedOn, personIdOf(actor), new Date());
+  if (returned.ok) revalidatePath(`/feedback/${handInId}`);
+  return answer(returned);
+}
+
+export async function replyAction(handInId: string, form: FormData): Promise<Answer<unknown>> {
+  const { pen } = await handInActionFor("feedback.reply", handInId);
+  const replied = await replyToFeedback(pen, handInId, String(form.get("reply") ?? ""), new Date());
+  revalidatePath(`/feedback/${handInId}`);
+  return answer(replied);
+}
+
+export async function withdrawAction(handInId: string): Promise<Answer<unknown>> {
+  const { pen } = await handInActionFor("exercise.hand-in", handInId);
+  const withdrawn = await withdrawHandIn(pen, handInId);
+  revalidatePath("/feedback");
+  return answer(withdrawn);
+}
+
+export async function addPhraseAction(form: FormData): Promise<Answer<unknown>> {
+  const { pen } = await actionFor("course.write");
+  const added = await addPhrase(pen, form.get("text"));
+  revalidatePath("/feedback/phrases");
+  return answer(added);
+}
+
+export async function changePhraseAction(id: string, form: FormData): Promise<Answer<unknown>> {
+  const { pen } = await actionFor("course.write");
+  const changed = await changePhrase(pen, id, form.get("text"));
+  revalidatePath("/feedback/phrases");
+  return answer(changed);
+}
+
+export async function movePhraseAction(id: string, by: -1 | 1): Promise<Answer<unknown>> {
+  const { pen } = await actionFor("course.write");
+  const moved = await movePhrase(pen, id, by === -1 ? -1 : 1);
+  revalidatePath("/feedback/phrases");
+  return answer(moved);
+}
+
+export async function deletePhraseAction(id: string): Promise<Answer<unknown>> {
+  const { pen } = await actionFor("course.write");
+  const gone = await deletePhrase(pen, id);
+  revalidatePath("/feedback/phrases");
+  return answer(gone);
+}

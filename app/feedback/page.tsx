@@ -1,0 +1,51 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import styles from "@/components/course/course.module.css";
+import { HandInState } from "@/components/course/hand-in-state";
+import { Header } from "@/components/shell/header";
+import { buttonClass } from "@/components/ui";
+import { listHandIns } from "@/lib/record";
+import { dayText } from "@/lib/report";
+import { pageFor } from "../_door/here";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Feedback" };
+
+export default async function FeedbackListPage() {
+  const now = await pageFor("course.read");
+  const handIns = await listHandIns(now.db);
+  const waiting = handIns.filter(({ feedback }) => !feedback?.returnedAt);
+  const returned = handIns.filter(({ feedback }) => feedback?.returnedAt).reverse();
+  return (
+    <>
+      <Header />
+      <main className={styles.main}>
+        <div className={styles.top}>
+          <div>
+            <p className={styles.trail}>
+              <Link href="/groups">All groups</Link>
+            </p>
+            <h1>Feedback</h1>
+            <p>{waiting.length === 0 ? "Nothing waits." : `${waiting.length} waiting, the oldest first.`}</p>
+          </div>
+          <Link className={buttonClass()} href="/feedback/phrases">
+            Quick remarks
+          </Link>
+        </div>
+        {[...waiting, ...returned].length > 0 && (
+          <ul className={styles.list}>
+            {[...waiting, ...returned].map((handIn) => (
+              <HandInState
+                key={handIn.id}
+                handIn={handIn}
+                verdict={null}
+                day={dayText(handIn.handedInAt)}
+                withExercise
+              />
+            ))}
+          </ul>
+        )}
+      </main>
+    </>
+  );
+}

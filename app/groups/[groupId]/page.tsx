@@ -1,0 +1,147 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { classBeads } from "@/app/exercises/class-beads";
+import { pageFor } from "@/app/_door/here";
+import { ActionButton, ActionForm } from "@/components/course/action-form";
+import { ClassView } from "@/components/course/class-view";
+import styles from "@/components/course/course.module.css";
+import { Header } from "@/components/shell/header";
+import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { classCounts } from "@/lib/course";
+import {
+  getGroup,
+  listExercises,
+  listHandIns,
+  listPeople,
+  type GroupRecord,
+  type PersonRecord,
+} from "@/lib/record";
+import { dayText } from "@/lib/report";
+import { addStudentAction, closeGroupAction, joinGroupAction, leaveGroupAction } from "../actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Group" };
+
+export default async function GroupPage({ params }: { params: Promise<{ groupId: string }> }) {
+  const { groupId } = await params;
+  const now = await pageFor("course.read");
+  const group = await getGroup(now.db, groupId);
+  if (!group) notFound();
+  const [exercises, handIns, people] = await Promise.all([
+    listExercises(now.db, { groupId }),
+    listHandIns(now.db, { groupId }),
+    listPeople(now.db, { role: "welder" }),
+  ]);
+  const beads = await classBeads(now.db, handIns);
+  return (
+    <>
+      <Header />
+      <main className={styles.main}>
+        <div className={styles.top}>
+          <div>
+            <p className={styles.trail}>
+              <Link href="/groups">All groups</Link>
+            </p>
+            <h1>{group.name}</h1>
+            {group.closedAt && <p>Closed {dayText(group.closedAt)}: it takes no more beads.</p>}
+          </div>
+          <div className={styles.buttons}>
+            <Link className={buttonClass("main")} href={`/exercises/new?group=${group.id}`}>
+              New exercise
+            </Link>
+            <ActionButton
+              className={buttonClass()}
+              action={closeGroupAction.bind(null, group.id, group.closedAt === null)}
+            >
+              {group.closedAt ? "Open again" : "Close the group"}
+            </ActionButton>
+          </div>
+        </div>
+        <div className={styles.columns}>
+          <Panel title="Exercises" tone="bronze">
+            {exercises.length === 0 && <p>None yet.</p>}
+            <ul className={styles.list}>
+              {exercises.map((exercise) => (
+                <li key={exercise.id} className={styles.item}>
+                  <h3>
+                    <Link href={`/exercises/${exercise.id}`}>{exercise.title}</Link>
+                  </h3>
+                  <span className={styles.soft}>
+                    {exercise.handIns} handed in
+                    {exercise.dueAt && ` · due ${dayText(exercise.dueAt)}`}
+                    {!exercise.open && " · closed"}
+                  </span>
+                </li>
+              ))}
+            </ul>
+          </Panel>
+          <Students group={group} people={people} />
+        </div>
+        <ClassView
+          title="The class, all exercises"
+          counts={classCounts(beads)}
+          studentNames={Object.fromEntries(
+            handIns.map(({ studentKey, student }) => [studentKey, student ?? "name removed"]),
+          )}
+        />
+      </main>
+    </>
+  );
+}
+
+function Students({ group, people }: { group: GroupRecord; people: readonly PersonRecord[] }) {
+  const others = people.filter(({ id }) => !group.members.some((member) => member.id === id));
+  return (
+    <Panel title="Students" tone="purple">
+      {group.members.length === 0 && <p>Nobody yet. Students need no account to hand in.</p>}
+      <ul className={styles.list}>
+        {group.members.map((member) => (
+          <li key={member.id} className={styles.item}>
+            <Link className={styles.link} href={`/students/${member.id}`}>
+              {member.name}
+              {member.mark && ` (${member.mark})`}
+            </Link>
+            <ActionButton
+              className={buttonClass()}
+              sure={`Take ${member.name} out of the group?`}
+              action={leaveGroupAction.bind(null, group.id, member.id)}
+            >
+              Take out
+            </ActionButton>
+          </li>
+        ))}
+      </ul>
+      <ActionForm action={addStudentAction.bind(null, group.id)} className={styles.row} label="Add a student">
+        <Field label="Name">
+          {(ids) => <input {...ids} name="name" maxLength={120} required autoComplete="off" />}
+        </Field>
+        <Field label="Identification, if any">
+          {(ids) => <input {...ids} name="mark" maxLength={20} placeholder="W-07" autoComplete="off" />}
+        </Field>
+        <Button type="submit">Add student</Button>
+      </ActionForm>
+      {others.length > 0 && (
+        <ActionForm
+          action={joinGroupAction.bind(null, group.id)}
+          className={styles.row}
+          label="Add somebody known"
+        >
+          <Field label="Already known">
+            {(ids) => (
+              <select {...ids} name="person">
+                {others.map(({ id, name, mark }) => (
+                  <option key={id} value={id}>
+                    {name}
+                    {mark && ` (${mark})`}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+          <Button type="submit">Put into the group</Button>
+        </ActionForm>
+      )}
+    </Panel>
+  );
+}

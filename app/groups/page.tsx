@@ -1,0 +1,64 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { ActionForm } from "@/components/course/action-form";
+import styles from "@/components/course/course.module.css";
+import { Header } from "@/components/shell/header";
+import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { listGroups, listHandIns } from "@/lib/record";
+import { pageFor } from "../_door/here";
+import { createGroupAction } from "./actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Groups" };
+
+export default async function GroupsPage() {
+  const now = await pageFor("course.read");
+  const [groups, handIns] = await Promise.all([listGroups(now.db), listHandIns(now.db)]);
+  const waiting = handIns.filter(({ feedback }) => !feedback?.returnedAt).length;
+  return (
+    <>
+      <Header />
+      <main className={styles.main}>
+        <div className={styles.top}>
+          <div>
+            <h1>Groups</h1>
+            <p>{groups.length === 0 ? "No group yet." : `${groups.length} in all.`}</p>
+          </div>
+          <div className={styles.buttons}>
+            <Link className={buttonClass(waiting > 0 ? "main" : "plain")} href="/feedback">
+              {waiting === 0 ? "Nothing waits for feedback" : `${waiting} waiting for feedback`}
+            </Link>
+            <Link className={buttonClass()} href="/feedback/phrases">
+              Quick remarks
+            </Link>
+          </div>
+        </div>
+        <ul className={styles.list}>
+          {groups.map((group) => (
+            <li key={group.id} className={styles.item}>
+              <h3>
+                <Link href={`/groups/${group.id}`}>{group.name}</Link>
+              </h3>
+              <span className={styles.soft}>
+                {plural(group.members.length, "student")} · {plural(group.exercises, "exercise")}
+                {group.closedAt && " · closed"}
+              </span>
+            </li>
+          ))}
+        </ul>
+        <Panel title="New group" tone="straw">
+          <ActionForm action={createGroupAction} className={styles.row} label="New group">
+            <Field label="Name of the group">
+              {(ids) => <input {...ids} name="name" maxLength={80} required autoComplete="off" />}
+            </Field>
+            <Button type="submit" tone="main">
+              Make the group
+            </Button>
+          </ActionForm>
+        </Panel>
+      </main>
+    </>
+  );
+}
+
+const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? "" : "s"}`;

@@ -1,0 +1,101 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { currentUnits } from "@/app/_door/current-units";
+import { here } from "@/app/_door/here";
+import { ActionButton } from "@/components/course/action-form";
+import { BeadFacts } from "@/components/course/bead-facts";
+import styles from "@/components/course/course.module.css";
+import { KeepAddress } from "@/components/course/keep-address";
+import { LayeredPhoto } from "@/components/course/layered-photo";
+import { Reply } from "@/components/course/reply";
+import { ReturnedView } from "@/components/course/returned-view";
+import { Header } from "@/components/shell/header";
+import { buttonClass } from "@/components/ui";
+import { getBead, getFeedback, handInBySecret } from "@/lib/record";
+import { dayText, summariseBead } from "@/lib/report";
+import { replyBySecretAction, withdrawBySecretAction } from "../../actions";
+
+export const dynamic = "force-dynamic";
+// The address is the key, so it must not travel on to another site nor into a search engine.
+export const metadata: Metadata = { title: "Your hand-in", referrer: "no-referrer", robots: "noindex" };
+
+/** Where a student without an account waits for the answer, reads it and replies. The secret is the permission. */
+export default async function SecretPage({ params }: { params: Promise<{ code: string; secret: string }> }) {
+  const { code, secret } = await params;
+  const { db } = await here();
+  const handIn = await handInBySecret(db, code, secret);
+  if (!handIn) notFound();
+  const [bead, feedback, units] = await Promise.all([
+    getBead(db, handIn.beadId),
+    getFeedback(db, handIn.id),
+    currentUnits(),
+  ]);
+  if (!bead) notFound();
+  const own = `/hand-in/${code}/${secret}`;
+  const photoSrc = (sha256: string) => `${own}/photo/${sha256}/small`;
+  const { returned, digest, returnedAt } = feedback;
+  return (
+    <>
+      <Header />
+      <main className={`${styles.main} ${returned ? "" : styles.narrow}`}>
+        <div className={styles.top}>
+          <div>
+            <p className={styles.soft}>
+              {handIn.student} · handed in {dayText(handIn.handedInAt)}
+              {handIn.late && ", late"}
+            </p>
+            <h1>{handIn.exerciseTitle}</h1>
+          </div>
+          {returned && (
+            <a className={buttonClass()} href={`${own}/feedback.pdf`}>
+              Feedback as PDF
+            </a>
+          )}
+        </div>
+        {returned && digest && returnedAt ? (
+          <>
+            <ReturnedView returned={returned} digest={digest} day={dayText(returnedAt)} photoSrc={photoSrc} />
+            <Reply
+              reply={feedback.reply}
+              day={feedback.repliedAt && dayText(feedback.repliedAt)}
+              action={replyBySecretAction.bind(null, code, secret)}
+            />
+          </>
+        ) : (
+          <>
+            <KeepAddress address={own} />
+            {bead.photos.map((photo, i) => (
+              <LayeredPhoto
+                key={photo.id}
+                src={photoSrc(photo.sha256)}
+                widthPx={photo.widthPx}
+                heightPx={photo.heightPx}
+                drawing={
+                  bead.content.photos[i]?.drawing ?? {
+                    schemaVersion: 1,
+                    scale: null,
+                    weldLine: null,
+                    marks: [],
+                  }
+                }
+                items={[]}
+                name={`Photo ${i + 1}, ${photo.role}`}
+              />
+            ))}
+            {handIn.note && <p className={styles.words}>Your note: {handIn.note}</p>}
+            <div className={styles.buttons}>
+              <ActionButton
+                className={buttonClass("danger")}
+                sure="Take this bead back?"
+                action={withdrawBySecretAction.bind(null, code, secret)}
+              >
+                Withdraw
+              </ActionButton>
+            </div>
+          </>
+        )}
+        <BeadFacts summary={summariseBead(bead, units.preferences)} />
+      </main>
+    </>
+  );
+}

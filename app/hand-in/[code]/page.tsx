@@ -1,0 +1,114 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { currentUnits } from "@/app/_door/current-units";
+import { here, ownOnly } from "@/app/_door/here";
+import { ActionForm } from "@/components/course/action-form";
+import styles from "@/components/course/course.module.css";
+import { HandInForm } from "@/components/course/hand-in-form";
+import { Header } from "@/components/shell/header";
+import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { normaliseCode, startingSetup } from "@/lib/course";
+import { getGroup, getPerson, listBeads, recordSentence, takingExercise } from "@/lib/record";
+import { dayText, setupRows } from "@/lib/report";
+import { handInBeadAction } from "../actions";
+import { signedInStudent } from "../signed-in";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Hand in" };
+
+interface Props {
+  params: Promise<{ code: string }>;
+  searchParams: Promise<{ withdrawn?: string }>;
+}
+
+/** What the code on the bench opens, on a phone, with or without an account. */
+export default async function HandInPage({ params, searchParams }: Props) {
+  const code = normaliseCode(decodeURIComponent((await params).code));
+  const { withdrawn } = await searchParams;
+  const now = await here();
+  const who = signedInStudent(now);
+  const taking = await takingExercise(now.db, code, who.by !== null);
+  if (!taking.ok) {
+    const [refusal] = taking.issues;
+    return (
+      <Shell title="This cannot be handed in here">
+        <p className={styles.alert} role="alert">
+          {refusal && recordSentence(refusal)}
+        </p>
+        <div className={styles.buttons}>
+          {refusal?.code === "hand-in-needs-account" && (
+            <Link className={buttonClass("main", "large")} href="/sign-in">
+              Sign in
+            </Link>
+          )}
+          <Link className={buttonClass("plain", "large")} href="/hand-in">
+            Another code
+          </Link>
+        </div>
+      </Shell>
+    );
+  }
+  const exercise = taking.value;
+  const [group, units, own, beads] = await Promise.all([
+    getGroup(now.db, exercise.group.id),
+    currentUnits(),
+    who.signedInAs ? getPerson(now.db, who.signedInAs) : null,
+    who.by ? listBeads(now.db, ownOnly(now.actor)) : [],
+  ]);
+  const setup = startingSetup(exercise.content);
+  const offered = beads.filter(({ handInId, photos }) => handInId === null && photos.length > 0);
+  return (
+    <Shell title={exercise.title} kicker={exercise.group.name}>
+      {withdrawn && (
+        <p className={styles.notice}>Your hand-in was withdrawn. Hand in another bead if you like.</p>
+      )}
+      {exercise.content.aim && <p className={styles.words}>{exercise.content.aim}</p>}
+      {exercise.dueAt && <p className={styles.soft}>Due {dayText(exercise.dueAt)}.</p>}
+      <HandInForm
+        code={exercise.code}
+        students={(group?.members ?? []).map(({ id, name, mark }) => ({
+          id,
+          name: mark ? `${name} (${mark})` : name,
+        }))}
+        signedInAs={own?.name ?? null}
+        setup={setup}
+        facts={setupRows(setup, units.preferences)}
+        units={units.preferences}
+      />
+      {offered.length > 0 && (
+        <Panel title="Or hand in a bead you have">
+          <ActionForm action={handInBeadAction.bind(null, exercise.code)} label="Hand in a bead you have">
+            <Field label="Bead">
+              {(ids) => (
+                <select {...ids} name="bead">
+                  {offered.map(({ id, number, content }) => (
+                    <option key={id} value={id}>
+                      {number} {content.title}
+                    </option>
+                  ))}
+                </select>
+              )}
+            </Field>
+            <Field label="Note, if any">{(ids) => <input {...ids} name="note" maxLength={600} />}</Field>
+            <Button type="submit">Hand in this bead</Button>
+          </ActionForm>
+        </Panel>
+      )}
+    </Shell>
+  );
+}
+
+function Shell({ title, kicker, children }: { title: string; kicker?: string; children: React.ReactNode }) {
+  return (
+    <>
+      <Header />
+      <main className={`${styles.main} ${styles.narrow}`}>
+        <div>
+          {kicker && <p className={styles.soft}>{kicker}</p>}
+          <h1>{title}</h1>
+        </div>
+        {children}
+      </main>
+    </>
+  );
+}

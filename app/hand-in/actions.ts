@@ -1,0 +1,56 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import type { Answer } from "@/components/course/answer";
+import { actorRef, may } from "@/lib/people";
+import { handInBead, handInBySecret, replyToFeedback, withdrawHandIn } from "@/lib/record";
+import { beadActionFor, here } from "../_door/here";
+import { answer } from "../groups/answer";
+
+/** Hands in a bead somebody already has. */
+export async function handInBeadAction(code: string, form: FormData): Promise<Answer<unknown>> {
+  const beadId = String(form.get("bead") ?? "");
+  const { pen } = await beadActionFor("exercise.hand-in", beadId);
+  const made = await handInBead(pen, code, beadId, String(form.get("note") ?? ""));
+  if (!made.ok) return answer(made);
+  revalidatePath("/");
+  redirect(`/hand-in/${made.value.code}/${made.value.secret}`);
+}
+
+const gone = { ok: false, code: "hand-in-gone", message: "This address leads to no hand-in." } as const;
+
+/** The secret address is the key: whoever holds it acts as that hand-in and reaches nothing else. */
+async function bySecret(code: string, secret: string) {
+  const { db } = await here();
+  const handIn = await handInBySecret(db, code, secret);
+  if (!handIn) return null;
+  const actor = { kind: "hand-in", handInId: handIn.id, beadId: handIn.beadId } as const;
+  return { handIn, actor, pen: { db, by: actorRef(actor) } };
+}
+
+export async function replyBySecretAction(
+  code: string,
+  secret: string,
+  form: FormData,
+): Promise<Answer<unknown>> {
+  const found = await bySecret(code, secret);
+  if (!found || !may(found.actor, "feedback.reply", { personId: null, beadId: found.handIn.beadId }))
+    return gone;
+  const replied = await replyToFeedback(
+    found.pen,
+    found.handIn.id,
+    String(form.get("reply") ?? ""),
+    new Date(),
+  );
+  revalidatePath(`/hand-in/${code}/${secret}`);
+  return answer(replied);
+}
+
+export async function withdrawBySecretAction(code: string, secret: string): Promise<Answer<unknown>> {
+  const found = await bySecret(code, secret);
+  if (!found) return gone;
+  const withdrawn = await withdrawHandIn(found.pen, found.handIn.id);
+  if (!withdrawn.ok) return answer(withdrawn);
+  redirect(`/hand-in/${code}?withdrawn=1`);
+}

@@ -1,0 +1,40 @@
+import type { Metadata } from "next";
+import { redirect } from "next/navigation";
+import styles from "@/components/course/course.module.css";
+import { Header } from "@/components/shell/header";
+import { Button, Field } from "@/components/ui";
+import { normaliseCode } from "@/lib/course";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Hand in" };
+
+/** For whoever cannot photograph the code: typed, it leads to the same place. Open to everybody. */
+export default async function HandInDoor({ searchParams }: { searchParams: Promise<{ code?: string }> }) {
+  const { code } = await searchParams;
+  if (code && normaliseCode(code)) redirect(`/hand-in/${encodeURIComponent(normaliseCode(code))}`);
+  return (
+    <>
+      <Header />
+      <main className={`${styles.main} ${styles.narrow}`}>
+        <h1>Hand in a bead</h1>
+        <form className={styles.form} action="/hand-in">
+          <Field label="Code on the bench" hint="Six letters and digits.">
+            {(ids) => (
+              <input
+                {...ids}
+                name="code"
+                required
+                maxLength={20}
+                autoComplete="off"
+                autoCapitalize="characters"
+              />
+            )}
+          </Field>
+          <Button type="submit" tone="main" size="large">
+            Go on
+          </Button>
+        </form>
+      </main>
+    </>
+  );
+}

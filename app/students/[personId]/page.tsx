@@ -1,0 +1,71 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { pageFor } from "@/app/_door/here";
+import { StudentSteps, type StudentBead } from "@/components/course/student-steps";
+import styles from "@/components/course/course.module.css";
+import { Header } from "@/components/shell/header";
+import { buttonClass } from "@/components/ui";
+import { defaultAssessContext } from "@/lib/assess";
+import { countedBead, progress } from "@/lib/course";
+import { getPerson, listBeads, listHandIns, shopCounts } from "@/lib/record";
+import { dayText } from "@/lib/report";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Student" };
+
+/** A student's beads, oldest first: what improved from one to the next, and what did not. */
+export default async function StudentPage({ params }: { params: Promise<{ personId: string }> }) {
+  const { personId } = await params;
+  const now = await pageFor("bead.read", { personId });
+  const person = await getPerson(now.db, personId);
+  if (!person) notFound();
+  const [newest, handIns, counts] = await Promise.all([
+    listBeads(now.db, { welderId: personId }),
+    listHandIns(now.db, { personId }),
+    shopCounts(now.db),
+  ]);
+  const context = { ...defaultAssessContext, shopCounts: counts };
+  const beads: readonly StudentBead[] = [...newest].reverse().map((bead) => {
+    const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
+    const { imperfections, cause, verdict } = countedBead(bead.content, bead.photos, context);
+    return {
+      beadId: bead.id,
+      number: bead.number,
+      title: bead.content.title,
+      day: dayText(bead.createdAt),
+      photo: bead.photos[0]?.sha256 ?? null,
+      exerciseId: handIn?.exerciseId ?? null,
+      lookedFor: bead.content.judgement.lookedFor,
+      imperfections,
+      verdict,
+      cause: cause?.name ?? null,
+      feedback: handIn && { handInId: handIn.id, returned: Boolean(handIn.feedback?.returnedAt) },
+    };
+  });
+  return (
+    <>
+      <Header />
+      <main className={styles.main}>
+        <div className={styles.top}>
+          <div>
+            <p className={styles.trail}>
+              <Link href={now.may("course.read") ? "/students" : "/"}>
+                {now.may("course.read") ? "All students" : "All beads"}
+              </Link>
+            </p>
+            <h1>{person.name ?? "Name removed"}</h1>
+            <p>
+              {person.mark && `${person.mark} · `}
+              {beads.length === 1 ? "one bead" : `${beads.length} beads`}, oldest first
+            </p>
+          </div>
+          <Link className={buttonClass()} href="/hand-in">
+            Hand in by code
+          </Link>
+        </div>
+        <StudentSteps beads={beads} steps={progress(beads)} />
+      </main>
+    </>
+  );
+}

@@ -1,0 +1,53 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { redirect } from "next/navigation";
+import styles from "@/components/course/course.module.css";
+import { Header } from "@/components/shell/header";
+import { personIdOf } from "@/lib/people";
+import { listGroups, listHandIns, listPeople } from "@/lib/record";
+import { pageFor } from "../_door/here";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Students" };
+
+export default async function StudentsPage() {
+  const now = await pageFor("bead.read");
+  const own = personIdOf(now.actor);
+  if (!now.may("course.read") && own) redirect(`/students/${own}`);
+  await pageFor("course.read");
+  const [students, handIns, groups] = await Promise.all([
+    listPeople(now.db, { role: "welder" }),
+    listHandIns(now.db),
+    listGroups(now.db),
+  ]);
+  return (
+    <>
+      <Header />
+      <main className={styles.main}>
+        <div>
+          <p className={styles.trail}>
+            <Link href="/groups">All groups</Link>
+          </p>
+          <h1>Students</h1>
+        </div>
+        {students.length === 0 && <p>Nobody yet. Add students on the page of their group.</p>}
+        <ul className={styles.list}>
+          {students.map(({ id, name, mark }) => (
+            <li key={id} className={styles.item}>
+              <Link className={styles.link} href={`/students/${id}`}>
+                {name}
+                {mark && ` (${mark})`}
+              </Link>
+              <span className={styles.soft}>
+                {groups
+                  .filter(({ members }) => members.some((member) => member.id === id))
+                  .map((group) => `${group.name} · `)}
+                {handIns.filter(({ personId }) => personId === id).length} handed in
+              </span>
+            </li>
+          ))}
+        </ul>
+      </main>
+    </>
+  );
+}

@@ -1,0 +1,112 @@
+"use client";
+
+import { useRef, useState, useTransition, type ReactNode } from "react";
+import type { Answer } from "./answer";
+import styles from "./course.module.css";
+
+/**
+ * A form that sends its fields to an action and says in a sentence why something was refused; what was typed stays
+ * then. Emptied after success, ready for the next one.
+ */
+export function ActionForm({
+  action,
+  children,
+  className,
+  label,
+}: {
+  action: (data: FormData) => Promise<Answer<unknown> | void>;
+  children: ReactNode;
+  className?: string | undefined;
+  label?: string;
+}) {
+  const form = useRef<HTMLFormElement>(null);
+  const [message, setMessage] = useState<string | null>(null);
+  const [pending, start] = useTransition();
+  return (
+    <form
+      ref={form}
+      className={className ?? styles.form}
+      aria-label={label}
+      aria-busy={pending}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (pending) return;
+        const data = new FormData(event.currentTarget);
+        start(async () => {
+          const answer = await action(data).catch((error: unknown) => {
+            // A redirect travels as an error and must go on travelling.
+            if (error instanceof Error && "digest" in error) throw error;
+            return unreachable;
+          });
+          setMessage(answer && !answer.ok ? answer.message : null);
+          if (!answer || answer.ok) form.current?.reset();
+        });
+      }}
+    >
+      {children}
+      {message && (
+        <p className={styles.alert} role="alert">
+          {message}
+        </p>
+      )}
+    </form>
+  );
+}
+
+const unreachable = {
+  ok: false,
+  code: "unreachable",
+  message: "Toeline did not answer, so nothing was saved. Check the connection and try again.",
+} as const;
+
+/** A button for one deed with an answer. `sure`: asked before it is done, for what cannot be taken back. */
+export function ActionButton({
+  action,
+  children,
+  className,
+  sure,
+}: {
+  action: () => Promise<Answer<unknown> | void>;
+  children: ReactNode;
+  className: string;
+  sure?: string;
+}) {
+  const [message, setMessage] = useState<string | null>(null);
+  const [asking, setAsking] = useState(false);
+  const [pending, start] = useTransition();
+  const run = () =>
+    start(async () => {
+      setAsking(false);
+      const answer = await action();
+      setMessage(answer && !answer.ok ? answer.message : null);
+    });
+  return (
+    <>
+      {asking ? (
+        <span className={styles.buttons} role="group" aria-label={sure}>
+          <span>{sure}</span>
+          <button type="button" className={className} autoFocus onClick={run}>
+            Yes
+          </button>
+          <button type="button" className={className} onClick={() => setAsking(false)}>
+            No
+          </button>
+        </span>
+      ) : (
+        <button
+          type="button"
+          className={className}
+          disabled={pending}
+          onClick={sure ? () => setAsking(true) : run}
+        >
+          {children}
+        </button>
+      )}
+      {message && (
+        <p className={styles.alert} role="alert">
+          {message}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,184 @@
+"use client";
+
+import Link from "next/link";
+import { useReducer, useState, useTransition, type ReactNode } from "react";
+import type { CanvasPhoto } from "@/components/canvas";
+import { Button, Chip, Field, Panel } from "@/components/ui";
+import {
+  editLayer,
+  itemsOver,
+  saysSomething,
+  startLayer,
+  withItems,
+  type FeedbackContent,
+  type LayerAction,
+  type LayerHistory,
+  type RubricLine,
+} from "@/lib/course";
+import type { Drawing } from "@/lib/marks";
+import type { Answer } from "./answer";
+import page from "./course.module.css";
+import styles from "./layer-canvas.module.css";
+import { LayerBoard } from "./layer-board";
+import { RubricMarking } from "./rubric-marking";
+import { useDraft, type SaveDraft } from "./use-draft";
+
+export interface DeskPhoto extends CanvasPhoto {
+  readonly id: string;
+  readonly drawing: Drawing;
+}
+
+export interface FeedbackDeskProps {
+  readonly photos: readonly DeskPhoto[];
+  readonly draft: FeedbackContent;
+  readonly revision: number;
+  readonly rubric: readonly RubricLine[];
+  readonly phrases: readonly string[];
+  readonly save: SaveDraft;
+  readonly giveBack: (basedOn: number) => Promise<Answer<unknown>>;
+  /** What Toeline and the student say, beside. */
+  readonly beside: ReactNode;
+}
+
+/** The instructor's desk: the photo to draw on, what to say beside it, one press to return it. */
+export function FeedbackDesk(props: FeedbackDeskProps) {
+  const { photos, draft, rubric, phrases } = props;
+  const [said, setSaid] = useState(draft);
+  const [layers, edit] = useReducer(editLayers, draft, (first) =>
+    Object.fromEntries(photos.map(({ id }) => [id, startLayer(itemsOver(first.layers, id))])),
+  );
+  const [shownId, setShownId] = useState(photos[0]?.id ?? "");
+  const { state, flush } = useDraft(props.revision, said, props.save);
+  const change = (part: Partial<FeedbackContent>) => setSaid((old) => ({ ...old, ...part }));
+  const draw = (photoId: string, action: LayerAction) => {
+    const history = layers[photoId];
+    if (!history) return;
+    const next = editLayer(history, action);
+    edit({ photoId, next });
+    if (next !== history)
+      setSaid((old) => ({ ...old, layers: [...withItems(old.layers, photoId, next.present)] }));
+  };
+  const shown = photos.find(({ id }) => id === shownId);
+  const history = layers[shownId];
+  const toggle = (text: string) =>
+    change({
+      quick: said.quick.includes(text) ? said.quick.filter((one) => one !== text) : [...said.quick, text],
+    });
+  return (
+    <div className={styles.desk}>
+      <div>
+        {photos.length > 1 && (
+          <div className={styles.photos} role="group" aria-label="Photos">
+            {photos.map(({ id }, i) => (
+              <Chip key={id} on={id === shownId} onClick={() => setShownId(id)}>
+                Photo {i + 1}
+              </Chip>
+            ))}
+          </div>
+        )}
+        {shown && history && (
+          <LayerBoard
+            key={shown.id}
+            photo={shown}
+            drawing={shown.drawing}
+            history={history}
+            onAction={(action) => draw(shown.id, action)}
+          />
+        )}
+      </div>
+      <div className={styles.side}>
+        <Panel title="Remarks" tone="ok">
+          <div className={page.buttons} role="group" aria-label="Quick remarks">
+            {[...new Set([...phrases, ...said.quick])].map((text) => (
+              <Chip key={text} on={said.quick.includes(text)} onClick={() => toggle(text)}>
+                {text}
+              </Chip>
+            ))}
+          </div>
+          {phrases.length === 0 && (
+            <p>
+              <Link className={page.link} href="/feedback/phrases">
+                Write your quick remarks
+              </Link>{" "}
+              once, then they stand here.
+            </p>
+          )}
+          <Field label="Remark">
+            {(ids) => (
+              <textarea
+                {...ids}
+                rows={4}
+                maxLength={4000}
+                value={said.remark}
+                onChange={(event) => change({ remark: event.target.value })}
+              />
+            )}
+          </Field>
+        </Panel>
+        {rubric.length > 0 && (
+          <Panel title="Rubric" tone="purple">
+            <RubricMarking lines={rubric} marks={said.marks} onChange={(marks) => change({ marks })} />
+          </Panel>
+        )}
+        <Panel title="Return it" tone="straw">
+          <p data-testid="draft-state" data-state={state.kind} role="status">
+            {state.kind === "saved" && "Draft saved."}
+            {state.kind === "saving" && "Saving the draft …"}
+            {state.kind === "refused" && state.message}
+          </p>
+          <GiveBack
+            ready={saysSomething(said)}
+            giveBack={async () => {
+              const revision = await flush();
+              return revision === null ? null : props.giveBack(revision);
+            }}
+          />
+        </Panel>
+        {props.beside}
+      </div>
+    </div>
+  );
+}
+
+function editLayers(
+  layers: Readonly<Record<string, LayerHistory>>,
+  { photoId, next }: { photoId: string; next: LayerHistory },
+): Readonly<Record<string, LayerHistory>> {
+  return layers[photoId] === next ? layers : { ...layers, [photoId]: next };
+}
+
+/** Asked twice, because it cannot be taken back. */
+function GiveBack({ ready, giveBack }: { ready: boolean; giveBack: () => Promise<Answer<unknown> | null> }) {
+  const [asking, setAsking] = useState(false);
+  const [message, setMessage] = useState<string | null>(null);
+  const [pending, start] = useTransition();
+  const run = () =>
+    start(async () => {
+      const answer = await giveBack();
+      setAsking(false);
+      setMessage(answer && !answer.ok ? answer.message : null);
+    });
+  return (
+    <>
+      {asking ? (
+        <div className={page.buttons} role="group" aria-label="Return it now?">
+          <span>Once returned it cannot be changed.</span>
+          <Button tone="main" autoFocus disabled={pending} onClick={run}>
+            Yes, return it
+          </Button>
+          <Button onClick={() => setAsking(false)}>Not yet</Button>
+        </div>
+      ) : (
+        <Button tone="main" size="large" disabled={!ready} onClick={() => setAsking(true)}>
+          Return feedback
+        </Button>
+      )}
+      {!ready && <p>Draw, mark a line or write a remark first.</p>}
+      {message && (
+        <p className={page.alert} role="alert">
+          {message}
+        </p>
+      )}
+    </>
+  );
+}

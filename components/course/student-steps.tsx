@@ -1,0 +1,88 @@
+import Link from "next/link";
+import { VerdictBadge } from "@/components/beads/verdict-badge";
+import type { ProgressBead, ProgressStep } from "@/lib/course";
+import { imperfections, type ImperfectionId } from "@/lib/trade";
+import styles from "./course.module.css";
+
+export interface StudentBead extends ProgressBead {
+  readonly number: number;
+  readonly title: string;
+  readonly day: string;
+  /** SHA-256 of its first photo. */
+  readonly photo: string | null;
+  readonly cause: string | null;
+  readonly feedback: { readonly handInId: string; readonly returned: boolean } | null;
+}
+
+const names = (ids: readonly ImperfectionId[]) =>
+  [...new Set(ids)].map((id) => imperfections[id].name).join(", ");
+
+/** Beads in order, each against the one before it for the same exercise. */
+export function StudentSteps({
+  beads,
+  steps,
+}: {
+  beads: readonly StudentBead[];
+  steps: readonly ProgressStep[];
+}) {
+  if (beads.length === 0) return <p>No bead yet.</p>;
+  return (
+    <ol className={styles.list}>
+      {beads.map((bead, i) => (
+        <li key={bead.beadId} className={styles.item}>
+          {bead.photo && (
+            <img className={styles.thumb} src={`/api/photos/${bead.photo}/thumb`} alt="" loading="lazy" />
+          )}
+          <div style={{ flex: "1 1 320px" }}>
+            <h3>
+              <Link href={`/beads/${bead.beadId}`}>
+                {bead.number} {bead.title}
+              </Link>
+            </h3>
+            <p className={styles.soft}>
+              {bead.day}
+              {bead.cause && ` · first cause: ${bead.cause}`}
+            </p>
+            <p>
+              {bead.imperfections.length === 0 ? "Nothing marked." : `Marked: ${names(bead.imperfections)}.`}
+            </p>
+            <Step step={steps[i]} before={beads.find(({ beadId }) => beadId === steps[i]?.before)} />
+          </div>
+          <VerdictBadge verdict={bead.verdict} />
+          {bead.feedback && (
+            <Link className={styles.link} href={`/feedback/${bead.feedback.handInId}`}>
+              {bead.feedback.returned ? "Feedback" : "Handed in"}
+            </Link>
+          )}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Step({ step, before }: { step: ProgressStep | undefined; before: StudentBead | undefined }) {
+  if (!step || !before) return null;
+  const lines = [
+    { word: "Gone", ids: step.gone, tone: styles.good },
+    { word: "Still there", ids: step.stayed, tone: styles.bad },
+    { word: "New", ids: step.fresh, tone: styles.bad },
+    { word: "Not marked this time, and nobody said they looked", ids: step.notLooked, tone: styles.wait },
+  ].filter(({ ids }) => ids.length > 0);
+  if (lines.length === 0 && step.verdict === null) return null;
+  return (
+    <div>
+      <p>
+        Against bead {before.number}
+        {step.verdict === "better" && ": now meets its criteria"}
+        {step.verdict === "worse" && ": met its criteria before, does not now"}
+      </p>
+      <ul>
+        {lines.map(({ word, ids, tone }) => (
+          <li key={word} className={tone}>
+            {word}: {names(ids)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
