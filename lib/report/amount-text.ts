@@ -34,7 +34,9 @@ export function valueText(value: number, kind: UnitKind, units: UnitPreferences)
     case "temperature":
       return units.length === "mm" ? `${value.toFixed(0)} °C` : `${((value * 9) / 5 + 32).toFixed(0)} °F`;
     case "heat-input":
-      return units.length === "mm" ? `${value.toFixed(2)} kJ/mm` : `${(value * MM_PER_INCH).toFixed(1)} kJ/in`;
+      return units.length === "mm"
+        ? `${value.toFixed(2)} kJ/mm`
+        : `${(value * MM_PER_INCH).toFixed(1)} kJ/in`;
     case "count":
       return value.toFixed(0);
     default:
