@@ -3,3 +3,4 @@ import "server-only";
 export { sheetPdf, type SheetPdfInput } from "./sheet-pdf";
 export { classPdf, type ClassPdfInput } from "./class-pdf";
 export { feedbackPdf, type FeedbackPdfInput } from "./feedback-pdf";
+export { inspectionPdf, type InspectionPdfInput } from "./inspection-pdf";

@@ -97,3 +97,30 @@ export {
 export { getHandIn, handInBySecret, handInThing, listHandIns, type HandInRecord } from "./read-hand-ins";
 export { getFeedback, replyToFeedback, returnFeedback, saveFeedback, type FeedbackRecord } from "./feedback";
 export { addPhrase, changePhrase, deletePhrase, listPhrases, movePhrase, type PhraseRecord } from "./phrases";
+export { attachBead, createJob, getJob, listJobs, saveJob, type JobRecord } from "./jobs";
+export {
+  addInstrument,
+  changeInstrument,
+  listInstruments,
+  retireInstrument,
+  type InstrumentRecord,
+} from "./instruments";
+export {
+  correctInspection,
+  createInspection,
+  draftRecord,
+  getInspection,
+  jobBeads,
+  listInspections,
+  saveInspection,
+  type InspectionRecord,
+} from "./inspections";
+export {
+  checkSigned,
+  listSigned,
+  seenDigest,
+  signerName,
+  signInspection,
+  type SignedRevisionRecord,
+  type Signing,
+} from "./signed";

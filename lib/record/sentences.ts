@@ -55,6 +55,34 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "setup-gone": () => "This saved set-up was deleted meanwhile. Choose another one.",
   "filter-name-missing": () => "Give the filter a name of at least one letter, then save it.",
   "filter-gone": () => "This saved filter was deleted meanwhile. Choose another one.",
+  "job-not-understood": ({ path }) =>
+    path[0] === "title"
+      ? "A job needs a title of up to 120 letters."
+      : `This job could not be saved (${path.join(" › ") || "job"}). It stays on this screen; correct it and save again.`,
+  "job-gone": () => "This job is no longer in the list. Go back to the jobs.",
+  "job-changed-elsewhere": () =>
+    "This job was changed in another window meanwhile, so nothing was saved. Reload the page and make your change again.",
+  "weld-gone": () => "This weld is no longer on the job. Reload the page.",
+  "weld-has-beads": ({ data }) =>
+    `Weld ${data["weld"]} has beads, so it stays. Take its beads off first, then strike it off.`,
+  "instrument-not-understood": ({ path }) =>
+    `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
+  "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",
+  "inspection-gone": () => "This inspection is no longer in the list. Go back to the jobs.",
+  "inspection-not-understood": ({ path }) =>
+    `This inspection could not be saved (${path.join(" › ") || "form"}). It stays on this screen; correct it and save again.`,
+  "inspection-changed-elsewhere": () =>
+    "This inspection was changed in another window meanwhile, so nothing was saved. Reload the page and make your change again.",
+  "inspection-signed": () =>
+    "This inspection is signed, so it stays as it is. Choose “Correct” to make a further revision.",
+  "sign-not-inspector": () =>
+    "Only somebody with the role of inspector and an account of their own signs. An owner gives both under “People”.",
+  "sign-not-what-was-seen": () =>
+    "Something changed since this page was opened, so nothing was signed. Reload the page, read it again, then sign.",
+  "sign-points-unanswered": () =>
+    "Points are open, so nothing was signed. Say in words how you take them, then sign.",
+  "sign-reason-missing": () =>
+    "A further revision needs a reason, so nothing was signed. Write why it is corrected.",
   "store-full": () =>
     "The disk is full, so nothing was saved. Free some space; your changes stay on this screen and are saved at the next change.",
   "store-unusable": () =>

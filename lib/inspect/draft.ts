@@ -1,0 +1,34 @@
+import { z } from "zod";
+import { DaySchema } from "./instrument";
+
+export const INSPECTION_VERSION = 1;
+
+const id = z.string().trim().min(1).max(40);
+const line = (most: number) => z.string().trim().max(most).default("");
+
+/** What an inspection says beside what the beads say. Null is "not recorded". */
+export const InspectionDraftSchema = z.object({
+  schemaVersion: z.literal(INSPECTION_VERSION).default(INSPECTION_VERSION),
+  /** Whether it can be written in: false once signed, true again while a correction is being made. */
+  open: z.boolean().default(true),
+  examinedOn: DaySchema.nullable().default(null),
+  /** Who looked, where that is not the maker of the part. */
+  examiningBody: line(120),
+  /** "remote": by mirror, borescope or camera, where the eye cannot get there. */
+  look: z.enum(["direct", "remote"]).nullable().default(null),
+  remoteAid: line(120),
+  lightLux: z.number().min(0).max(200_000).nullable().default(null),
+  distanceMm: z.number().min(0).max(100_000).nullable().default(null),
+  /** Between the line of sight and the surface. */
+  angleDeg: z.number().min(0).max(90).nullable().default(null),
+  surface: line(200),
+  instrumentIds: z.array(id).max(60).default([]),
+  /** Welds looked at, and how much of each. */
+  welds: z
+    .array(z.object({ weldId: id, quantity: line(40) }))
+    .max(400)
+    .default([]),
+  remarks: z.string().max(4000).default(""),
+});
+export type InspectionDraft = z.infer<typeof InspectionDraftSchema>;
+export const emptyInspection: InspectionDraft = InspectionDraftSchema.parse({});

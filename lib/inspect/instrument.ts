@@ -1,0 +1,62 @@
+import { z } from "zod";
+
+export const instrumentKinds = [
+  "fillet-gauge",
+  "throat-gauge",
+  "undercut-gauge",
+  "cap-gauge",
+  "misalignment-gauge",
+  "feeler-gauge",
+  "calliper",
+  "rule",
+  "protractor",
+  "magnifier",
+  "light-meter",
+  "borescope",
+  "camera",
+] as const;
+export type InstrumentKind = (typeof instrumentKinds)[number];
+
+export const instrumentNames: Readonly<Record<InstrumentKind, string>> = {
+  "fillet-gauge": "fillet gauge",
+  "throat-gauge": "throat gauge",
+  "undercut-gauge": "undercut gauge",
+  "cap-gauge": "cap height gauge",
+  "misalignment-gauge": "misalignment gauge",
+  "feeler-gauge": "feeler gauge",
+  calliper: "calliper",
+  rule: "rule or tape",
+  protractor: "protractor",
+  magnifier: "magnifier",
+  "light-meter": "light meter",
+  borescope: "borescope or mirror",
+  camera: "camera",
+};
+
+/** What is only looked through shows no size, so it carries no calibration. */
+const uncalibrated: ReadonlySet<InstrumentKind> = new Set(["magnifier", "borescope", "camera"]);
+
+/** A calendar day, "2026-11-25". */
+export const DaySchema = z.iso.date();
+
+export const InstrumentSchema = z.object({
+  schemaVersion: z.literal(1).default(1),
+  kind: z.enum(instrumentKinds),
+  name: z.string().trim().min(1).max(80),
+  serial: z.string().trim().max(60).default(""),
+  /** Smallest step it reads: mm, degrees or lux, as its kind has it. */
+  resolution: z.number().positive().max(1000).nullable().default(null),
+  calibratedOn: DaySchema.nullable().default(null),
+  dueOn: DaySchema.nullable().default(null),
+});
+export type Instrument = z.infer<typeof InstrumentSchema>;
+
+export type Calibration = "valid" | "overdue" | "not-yet" | "not-recorded" | "needs-none";
+
+/** How an instrument stood on a day. The due day itself is still within. Days compare as texts. */
+export function calibrationOn(instrument: Instrument, day: string): Calibration {
+  if (instrument.dueOn === null) return uncalibrated.has(instrument.kind) ? "needs-none" : "not-recorded";
+  if (instrument.dueOn < day) return "overdue";
+  if (instrument.calibratedOn !== null && instrument.calibratedOn > day) return "not-yet";
+  return "valid";
+}

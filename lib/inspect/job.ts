@@ -1,0 +1,61 @@
+import { z } from "zod";
+import { joints, positions, processes } from "@/lib/trade";
+
+/** Bump when the stored shape changes, and teach the parser the older one. */
+export const JOB_VERSION = 1;
+
+const id = z.string().trim().min(1).max(40);
+const line = (most: number) => z.string().trim().max(most).default("");
+
+export const JobPartSchema = z.object({
+  id,
+  /** "Bracket, left" */
+  name: z.string().trim().min(1).max(80),
+  drawing: line(80),
+  material: line(80),
+  /** Of the thinner plate at the weld. */
+  thicknessMm: z.number().positive().max(500).nullable().default(null),
+});
+export type JobPart = z.infer<typeof JobPartSchema>;
+
+export const JobWeldSchema = z.object({
+  id,
+  /** As on the drawing: "W3". */
+  number: z.string().trim().min(1).max(40),
+  partId: id.nullable().default(null),
+  joint: z.enum(joints).nullable().default(null),
+  position: z.enum(positions).nullable().default(null),
+  /** Person who welded it; their mark goes on the record, never their name. */
+  welderId: id.nullable().default(null),
+  /** Identification mark, where the welder is not among the people kept here. */
+  welderMark: line(20),
+  /** How much of it is to be looked at: "100 %", "400 mm". */
+  quantity: line(40),
+});
+export type JobWeld = z.infer<typeof JobWeldSchema>;
+
+const distinct = (name: "id" | "number") => (rows: readonly Record<"id", string>[]) =>
+  new Set(rows.map((row) => (row as Record<string, string>)[name])).size === rows.length;
+
+export const JobContentSchema = z.object({
+  schemaVersion: z.literal(JOB_VERSION).default(JOB_VERSION),
+  title: z.string().trim().min(1).max(120),
+  /** Who made the part. */
+  maker: line(120),
+  /** Contract or order reference. */
+  contract: line(80),
+  /** Welding procedure specification reference. */
+  procedure: line(80),
+  process: z.enum(processes).nullable().default(null),
+  /** Id of a criteria set in lib/accept; null: not chosen. */
+  criteriaId: z.string().max(60).nullable().default(null),
+  parts: z.array(JobPartSchema).max(200).refine(distinct("id")).default([]),
+  welds: z
+    .array(JobWeldSchema)
+    .max(400)
+    .refine(distinct("id"))
+    .refine(distinct("number"), "each weld needs its own number")
+    .default([]),
+});
+/** Work to be inspected, as it is written down before anybody looks. */
+export type JobContent = z.infer<typeof JobContentSchema>;

@@ -1,0 +1,161 @@
+import { dayText, jointWords, lengthText, positionWords, processWords } from "@/lib/report";
+import { inch, metric } from "@/lib/units";
+import { lookedAt } from "./points";
+import { instrumentNames } from "./instrument";
+import type { InspectionResult, SignedBead, SignedRecord } from "./signed-record";
+
+export interface RecordRow {
+  readonly label: string;
+  readonly value: string;
+}
+export interface RecordSection {
+  readonly title: string;
+  readonly rows: readonly RecordRow[];
+}
+
+export const resultNames: Readonly<Record<InspectionResult, string>> = {
+  accepted: "Accepted",
+  "not-accepted": "Not accepted",
+  open: "Open",
+};
+
+const calibrationNames: Readonly<Record<string, string>> = {
+  valid: "calibration valid",
+  overdue: "CALIBRATION OVERDUE",
+  "not-yet": "calibrated after the inspection",
+  "not-recorded": "calibration not recorded",
+  "needs-none": "no calibration needed",
+};
+
+const NOT = "not recorded";
+const said = (text: string | null): string => text || NOT;
+/** "600 mm (23.6 in)" */
+const both = (mm: number | null): string =>
+  mm === null ? NOT : `${lengthText(mm, metric)} (${lengthText(mm, inch)})`;
+
+/** The record in words, section by section: one source for the screen, the paper and the comparison of revisions. */
+export function recordSections(record: SignedRecord): readonly RecordSection[] {
+  return [jobSection(record), viewingSection(record), instrumentSection(record), ...weldSections(record)];
+}
+
+function jobSection({ job }: SignedRecord): RecordSection {
+  const { content } = job;
+  return {
+    title: "Job",
+    rows: [
+      { label: "Job", value: `${job.number}, ${content.title} (revision ${job.revision})` },
+      { label: "Maker of the part", value: said(content.maker) },
+      { label: "Contract or order", value: said(content.contract) },
+      { label: "Procedure (WPS)", value: said(content.procedure) },
+      { label: "Welding process", value: content.process ? processWords[content.process] : NOT },
+      { label: "Acceptance criteria", value: said(job.criteria) },
+    ],
+  };
+}
+
+function viewingSection({ draft }: SignedRecord): RecordSection {
+  const look = { direct: "direct", remote: `remote: ${said(draft.remoteAid)}` };
+  return {
+    title: "Viewing conditions",
+    rows: [
+      { label: "Day of the inspection", value: draft.examinedOn ? dayText(draft.examinedOn) : NOT },
+      ...(draft.examiningBody ? [{ label: "Examining body", value: draft.examiningBody }] : []),
+      { label: "Look", value: draft.look ? look[draft.look] : NOT },
+      { label: "Light at the surface", value: draft.lightLux === null ? NOT : `${draft.lightLux} lx` },
+      { label: "Distance of the eye", value: both(draft.distanceMm) },
+      { label: "Viewing angle", value: draft.angleDeg === null ? NOT : `${draft.angleDeg}° to the surface` },
+      { label: "Surface", value: said(draft.surface) },
+      ...(draft.remarks ? [{ label: "Remarks", value: draft.remarks }] : []),
+    ],
+  };
+}
+
+function instrumentSection({ instruments }: SignedRecord): RecordSection {
+  return {
+    title: "Instruments",
+    rows: instruments.map((one) => ({
+      label: one.name,
+      value: [
+        instrumentNames[one.kind],
+        `serial ${said(one.serial)}`,
+        ...(one.resolution === null ? [] : [`reads to ${one.resolution}`]),
+        `calibrated ${said(one.calibratedOn)}`,
+        `due ${said(one.dueOn)}`,
+        calibrationNames[one.calibration] ?? one.calibration,
+      ].join("; "),
+    })),
+  };
+}
+
+function weldSections(record: SignedRecord): readonly RecordSection[] {
+  const { content } = record.job;
+  return lookedAt(content, record.draft).map((weld) => {
+    const part = content.parts.find(({ id }) => id === weld.partId);
+    const result = record.weldResults.find(({ weldId }) => weldId === weld.id)?.result ?? "open";
+    const quantity = record.draft.welds.find(({ weldId }) => weldId === weld.id)?.quantity ?? "";
+    const beads = record.beads.filter(({ weldId }) => weldId === weld.id);
+    return {
+      title: `Weld ${weld.number}`,
+      rows: [
+        { label: "Result", value: resultNames[result] },
+        { label: "Part", value: said(part?.name ?? null) },
+        { label: "Drawing", value: said(part?.drawing ?? null) },
+        { label: "Material", value: said(part?.material ?? null) },
+        { label: "Thickness", value: both(part?.thicknessMm ?? null) },
+        {
+          label: "Joint and position",
+          value: `${weld.joint ? jointWords[weld.joint] : NOT}, ${weld.position ? positionWords[weld.position] : NOT}`,
+        },
+        { label: "Welder identification", value: said(record.welderMarks[weld.id] ?? null) },
+        { label: "To inspect", value: said(weld.quantity) },
+        { label: "Looked at", value: said(quantity) },
+        { label: "Beads", value: beads.map(({ number }) => number).join(", ") || "none" },
+      ],
+    };
+  });
+}
+
+/** "12.3 ± 0.4 mm (0.484 ± 0.016 in)"; one alone where both say the same. */
+export function bothText({
+  metric: mm,
+  inch: inches,
+}: {
+  readonly metric: string;
+  readonly inch: string;
+}): string {
+  return mm === inches || inches === "" ? mm : `${mm} (${inches})`;
+}
+
+/** What was found on one bead and how it was judged, as lines a comparison can hold side by side. */
+export function beadRows(bead: SignedBead): readonly RecordRow[] {
+  const { verdict } = bead;
+  return [
+    { label: "Result", value: resultNames[bead.result] },
+    { label: "Criteria", value: verdict ? `${verdict.criteria}, ${verdict.edition}` : "none chosen" },
+    ...bead.photos.map((photo, i) => ({
+      label: `Photo ${i + 1}`,
+      value: `${photo.role}, SHA-256 ${photo.sha256}`,
+    })),
+    ...bead.marks.map((mark) => ({
+      label: `Mark ${mark.photo}:${mark.numbers}`,
+      value: [mark.name, mark.iso6520 ?? "", mark.place, bothText(mark.size), mark.note]
+        .filter(Boolean)
+        .join("; "),
+    })),
+    ...(verdict?.clauses ?? []).map((one) => ({
+      label: `Clause ${one.clause}, ${one.title}`,
+      value: `${one.result}: ${bothText(one.detail)}`,
+    })),
+    ...(verdict && verdict.missing.length > 0
+      ? [{ label: "Missing", value: verdict.missing.join("; ") }]
+      : []),
+    ...(verdict && verdict.notLookedFor.length > 0
+      ? [{ label: "Not looked for", value: verdict.notLookedFor.join(", ") }]
+      : []),
+    ...bead.judgement.readings.map((one) => ({
+      label: `Reading of ${one.quantity} with ${one.instrument}`,
+      value: `${one.value} (resolution ${one.resolution})`,
+    })),
+    ...(bead.judgement.note ? [{ label: "Note", value: bead.judgement.note }] : []),
+  ];
+}

@@ -1,0 +1,26 @@
+import type { Source } from "@/lib/base";
+
+const iso17637: Source = {
+  document: "ISO 17637",
+  edition: "2003",
+  clause: "2",
+  confidence: "seen-older",
+};
+
+/**
+ * What ISO 17637 asks of a direct look, read in the edition of 2003; the current one is of 2016, so check your copy.
+ * Lux, millimetres, degrees to the surface.
+ */
+export const viewingLimits = {
+  lightLux: { least: 350, recommended: 500, source: iso17637 },
+  distanceMm: { most: 600, source: iso17637 },
+  angleDeg: { least: 30, source: iso17637 },
+} as const;
+
+/** Where the list of what a record holds comes from: its heading was read, its lines are from memory. */
+export const recordListSource: Source = {
+  document: "ISO 17637",
+  edition: "2003",
+  clause: "5",
+  confidence: "memory",
+};

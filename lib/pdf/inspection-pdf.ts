@@ -1,0 +1,124 @@
+import PDFDocument from "pdfkit";
+import { dayText } from "@/lib/report";
+import { recordSections, resultNames, type SignedRecord } from "@/lib/inspect";
+import type { ScenePalette } from "@/lib/marks";
+import { drawFurniture } from "./draw-furniture";
+import { openFaces } from "./faces";
+import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, putBlock, type Flow } from "./flow";
+import { drawInspectionBead, drawRows } from "./inspection-bead";
+import { layText, run } from "./lay-text";
+import { BODY_WIDTH, LEFT, PAGE, RULE } from "./page";
+
+export interface InspectionPdfInput {
+  readonly record: SignedRecord;
+  /** SHA-256 of the signed text; of the record without a signature where it is a draft. */
+  readonly digest: string;
+  /** Name of the signer, where it still fits the digest on the record; null: only the mark is printed. */
+  readonly signerName: string | null;
+  /** JPEG bytes by the photo's SHA-256, upright and free of metadata. */
+  readonly photos: ReadonlyMap<string, Uint8Array>;
+  readonly recordUrl: string;
+  readonly palette: ScenePalette;
+  /** ISO 8601. */
+  readonly createdAt: string;
+}
+
+const nameOf = ({ inspection, signature }: SignedRecord): string =>
+  `Inspection ${inspection.number}, ${signature ? `revision ${signature.revision}` : "DRAFT, not signed"}`;
+
+/**
+ * The inspection report as a tagged PDF 1.7, A4, drawn from the record alone: what was signed is printed, not what
+ * would be found today. Metric first, inch beside it. The same input gives the same bytes.
+ */
+export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Array> {
+  const { record, digest, recordUrl } = input;
+  const title = record.job.content.title;
+  const doc = openDocument(`${nameOf(record)}: ${title}`, input.createdAt);
+  const bytes = collect(doc);
+  const root = doc.struct("Document");
+  doc.addStructure(root);
+  doc.addPage();
+  const flow: Flow = { doc, faces: openFaces(doc), ink: input.palette.text, root, y: 0 };
+  drawTop(flow, input);
+  for (const { title: heading, rows } of recordSections(record)) drawRows(flow, heading, rows);
+  drawPoints(flow, record);
+  for (const bead of record.beads) drawInspectionBead(flow, bead, record, input);
+  drawSignature(flow, input);
+  root.end();
+  drawFurniture(flow, { record: nameOf(record), title, digest, recordUrl });
+  doc.end();
+  return bytes;
+}
+
+function openDocument(title: string, createdAt: string): PDFKit.PDFDocument {
+  return new PDFDocument({
+    size: [PAGE.width, PAGE.height],
+    margin: 0,
+    autoFirstPage: false,
+    bufferPages: true,
+    tagged: true,
+    pdfVersion: "1.7",
+    lang: "en",
+    displayTitle: true,
+    // No font until ours are registered: pdfkit would read Helvetica's measures from its own folder.
+    font: null as unknown as string,
+    info: { Title: title, Producer: "Toeline", Creator: "Toeline", CreationDate: new Date(createdAt) },
+  });
+}
+
+function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = [];
+    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    doc.on("error", reject);
+  });
+}
+
+function drawTop(flow: Flow, { record }: InspectionPdfInput): void {
+  drawRule(flow, 36, RULE.heavy);
+  flow.y = 46;
+  const put = (type: string, text: string, face: "display" | "heavy" | "text", size: number) => {
+    const block = layText(flow.faces, [run(text, face, size)], BODY_WIDTH, { leading: 1.14 });
+    putBlock(flow, flow.root, type, block, LEFT, flow.y);
+    flow.y += block.height + 3;
+  };
+  put("P", `Visual inspection report · ${nameOf(record)}`, "display", 12);
+  put("H1", record.job.content.title, "heavy", 25);
+  put("P", `Result: ${resultNames[record.result]}`, "heavy", 17);
+  put("P", record.statement, "text", 9);
+  flow.y += 8;
+}
+
+function drawPoints(flow: Flow, { points, signature }: SignedRecord): void {
+  if (points.length === 0) return;
+  makeRoom(flow, HEADING_HEIGHT + 28);
+  drawHeading(flow, "Open points and notes");
+  for (const { weight, sentence } of points)
+    flowText(flow, [run(weight === "open" ? "Open: " : "Note: ", "strong", 9), run(sentence, "text", 9)], {
+      gap: 2,
+    });
+  if (signature?.acknowledgement)
+    flowText(flow, [run("The signer says: ", "strong", 9), run(signature.acknowledgement, "text", 9)]);
+  flow.y += 9;
+}
+
+function drawSignature(flow: Flow, { record, signerName }: InspectionPdfInput): void {
+  const { signature } = record;
+  makeRoom(flow, HEADING_HEIGHT + 70);
+  drawHeading(flow, "Signature");
+  const say = (text: string) => flowText(flow, [run(text, "text", 9.5)], { breaks: true });
+  if (!signature) return say("DRAFT, not signed. Nobody has put their name to this.");
+  const { signer, signedAt, revision, reason, changes } = signature;
+  say(
+    `Signed by ${signerName ?? "an inspector whose name was removed"}, identification ${signer.mark ?? "none"}.`,
+  );
+  say(
+    `${dayText(signedAt)}, ${signedAt.slice(11, 19)} UTC, by giving their passphrase. Revision ${revision}.`,
+  );
+  say(`Person ${signer.personId}; SHA-256 of salt and name ${signer.nameHash}`);
+  if (signature.previousDigest) say(`SHA-256 of the revision before ${signature.previousDigest}`);
+  if (reason) say(`Reason of this revision: ${reason}`);
+  if (revision > 1) say(changes.length === 0 ? "Nothing else changed." : "What changed:");
+  for (const line of changes) flowText(flow, [run(`– ${line}`, "text", 8.5)], { gap: 1 });
+}
