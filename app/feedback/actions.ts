@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import type { Answer } from "@/components/course/answer";
-import { personIdOf } from "@/lib/people";
+import { personIdOf, type Thing } from "@/lib/people";
 import {
   addPhrase,
   changePhrase,
@@ -15,39 +15,38 @@ import {
   withdrawHandIn,
 } from "@/lib/record";
 import { db } from "@/lib/db";
-import type { Deed } from "@/lib/people";
 import { actionFor } from "../_door/here";
 import { answer } from "../groups/answer";
 
-async function handInActionFor(deed: Deed, handInId: string) {
-  return actionFor(deed, (await handInThing(db(), handInId)) ?? { personId: null });
-}
+/** To whom a hand-in belongs; one that is not there belongs to nobody. */
+const thingOf = async (handInId: string): Promise<Thing> =>
+  (await handInThing(db(), handInId)) ?? { personId: null };
 
 export async function saveFeedbackAction(
   handInId: string,
   basedOn: number,
   content: unknown,
 ): Promise<Answer<{ readonly revision: number }>> {
-  const { pen, actor } = await handInActionFor("feedback.write", handInId);
+  const { pen, actor } = await actionFor("feedback.write", await thingOf(handInId));
   return answer(await saveFeedback(pen, handInId, basedOn, content, personIdOf(actor)));
 }
 
 export async function returnFeedbackAction(handInId: string, basedOn: number): Promise<Answer<unknown>> {
-  const { pen, actor } = await handInActionFor("feedback.write", handInId);
+  const { pen, actor } = await actionFor("feedback.write", await thingOf(handInId));
   const returned = await returnFeedback(pen, handInId, basedOn, personIdOf(actor), new Date());
   if (returned.ok) revalidatePath(`/feedback/${handInId}`);
   return answer(returned);
 }
 
 export async function replyAction(handInId: string, form: FormData): Promise<Answer<unknown>> {
-  const { pen } = await handInActionFor("feedback.reply", handInId);
+  const { pen } = await actionFor("feedback.reply", await thingOf(handInId));
   const replied = await replyToFeedback(pen, handInId, String(form.get("reply") ?? ""), new Date());
   revalidatePath(`/feedback/${handInId}`);
   return answer(replied);
 }
 
 export async function withdrawAction(handInId: string): Promise<Answer<unknown>> {
-  const { pen } = await handInActionFor("exercise.hand-in", handInId);
+  const { pen } = await actionFor("exercise.hand-in", await thingOf(handInId));
   const withdrawn = await withdrawHandIn(pen, handInId);
   revalidatePath("/feedback");
   return answer(withdrawn);

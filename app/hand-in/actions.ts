@@ -21,7 +21,7 @@ export async function handInBeadAction(code: string, form: FormData): Promise<An
 const gone = { ok: false, code: "hand-in-gone", message: "This address leads to no hand-in." } as const;
 
 /** The secret address is the key: whoever holds it acts as that hand-in and reaches nothing else. */
-async function bySecret(code: string, secret: string) {
+async function studentDoor(code: string, secret: string) {
   const { db } = await here();
   const handIn = await handInBySecret(db, code, secret);
   if (!handIn) return null;
@@ -34,7 +34,7 @@ export async function replyBySecretAction(
   secret: string,
   form: FormData,
 ): Promise<Answer<unknown>> {
-  const found = await bySecret(code, secret);
+  const found = await studentDoor(code, secret);
   if (!found || !may(found.actor, "feedback.reply", { personId: null, beadId: found.handIn.beadId }))
     return gone;
   const replied = await replyToFeedback(
@@ -48,7 +48,7 @@ export async function replyBySecretAction(
 }
 
 export async function withdrawBySecretAction(code: string, secret: string): Promise<Answer<unknown>> {
-  const found = await bySecret(code, secret);
+  const found = await studentDoor(code, secret);
   if (!found) return gone;
   const withdrawn = await withdrawHandIn(found.pen, found.handIn.id);
   if (!withdrawn.ok) return answer(withdrawn);

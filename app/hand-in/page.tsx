@@ -3,7 +3,8 @@ import { redirect } from "next/navigation";
 import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { Button, Field } from "@/components/ui";
-import { normaliseCode } from "@/lib/course";
+import { exerciseByCode, recordSentence } from "@/lib/record";
+import { here } from "../_door/here";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Hand in" };
@@ -11,18 +12,22 @@ export const metadata: Metadata = { title: "Hand in" };
 /** For whoever cannot photograph the code: typed, it leads to the same place. Open to everybody. */
 export default async function HandInDoor({ searchParams }: { searchParams: Promise<{ code?: string }> }) {
   const { code } = await searchParams;
-  if (code && normaliseCode(code)) redirect(`/hand-in/${encodeURIComponent(normaliseCode(code))}`);
+  const { db } = await here();
+  const exercise = code ? await exerciseByCode(db, code) : null;
+  if (exercise) redirect(`/hand-in/${exercise.code}`);
+  const unknown = code ? recordSentence({ code: "hand-in-code-unknown", path: [], data: {} }) : null;
   return (
     <>
       <Header />
       <main className={`${styles.main} ${styles.narrow}`}>
         <h1>Hand in a bead</h1>
         <form className={styles.form} action="/hand-in">
-          <Field label="Code on the bench" hint="Six letters and digits.">
+          <Field label="Code on the bench" hint="Six letters and digits." error={unknown}>
             {(ids) => (
               <input
                 {...ids}
                 name="code"
+                defaultValue={code ?? ""}
                 required
                 maxLength={20}
                 autoComplete="off"

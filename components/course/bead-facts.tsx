@@ -12,7 +12,7 @@ export function BeadFacts({ summary, href }: { summary: BeadSummary; href?: stri
     >
       <p className={styles.soft}>{summary.setupLine}</p>
       <p>
-        {summary.seen.length === 0 ? "Nothing marked by the student." : `Marked: ${summary.seen.join(", ")}.`}
+        {summary.seen.length === 0 ? "Nothing is marked on it yet." : `Marked: ${summary.seen.join(", ")}.`}
       </p>
       {summary.firstChange && (
         <p>
@@ -21,7 +21,7 @@ export function BeadFacts({ summary, href }: { summary: BeadSummary; href?: stri
       )}
       {href && (
         <a className={styles.link} href={href}>
-          Open the bead
+          Open the bead to mark what is there
         </a>
       )}
       <p className={styles.soft}>Acceptance belongs to the governing code and qualified people.</p>

@@ -20,8 +20,9 @@ export function ClassView({
       <h2>{title}</h2>
       <p>
         {counts.beads} {counts.beads === 1 ? "bead" : "beads"} by {counts.students}{" "}
-        {counts.students === 1 ? "student" : "students"}. Nothing marked on {shareText(counts.clean)}
-        {counts.meets.of > 0 && `; meets its criteria: ${shareText(counts.meets)} judged`}.
+        {counts.students === 1 ? "student" : "students"}. Looked over: {counts.looked} of {counts.beads};
+        every count below is of these. Nothing found on {shareText(counts.clean)}
+        {counts.meets.of > 0 && `; with a verdict, meets its criteria: ${shareText(counts.meets)}`}.
       </p>
       <div className={styles.columns}>
         <Panel title="What is wrong most" tone="bronze">

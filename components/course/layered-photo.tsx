@@ -25,7 +25,10 @@ export function LayeredPhoto({ src, widthPx, heightPx, drawing, items, name }: L
   const said = items.map(itemName).join("; ");
   return (
     <figure className={styles.figure}>
-      <div className={styles.frame} style={{ aspectRatio: `${widthPx} / ${heightPx}` }}>
+      <div
+        className={styles.frame}
+        style={{ aspectRatio: `${widthPx} / ${heightPx}`, ["--ratio" as string]: widthPx / heightPx }}
+      >
         <img src={src} alt={name} />
         <MarkOverlay scene={marks} widthPx={widthPx} heightPx={heightPx} acrossUnits={ACROSS} />
         <svg

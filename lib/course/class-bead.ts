@@ -13,7 +13,7 @@ export function countedBead(
   content: BeadContent,
   photos: readonly PhotoFacts[],
   context: AssessContext = defaultAssessContext,
-): Pick<ClassBead, "imperfections" | "cause" | "verdict"> {
+): Pick<ClassBead, "imperfections" | "looked" | "cause" | "verdict"> {
   const { diagnosis, verdict } = assess(content, photos, context);
   const imperfections = content.photos.flatMap(({ drawing }) =>
     drawing.marks.map((mark) => mark.imperfection),
@@ -22,6 +22,7 @@ export function countedBead(
   const [first] = diagnosis.ok && (cured || imperfections.length > 0) ? diagnosis.value.causes : [];
   return {
     imperfections,
+    looked: imperfections.length > 0 || content.judgement.lookedFor.length > 0,
     cause: first ? { id: first.id, name: first.name } : null,
     verdict: verdict?.ok ? verdict.value.verdict : null,
   };

@@ -9,6 +9,8 @@ export interface ClassBead {
   readonly student: string;
   readonly exerciseId: string;
   readonly imperfections: readonly ImperfectionId[];
+  /** Something is marked or was looked for. A bead nobody looked over is not a clean one. */
+  readonly looked: boolean;
   /** The likeliest cause, where something is to be cured; null otherwise. */
   readonly cause: { readonly id: string; readonly name: string } | null;
   readonly verdict: "accept" | "reject" | "cannot-say" | null;
@@ -18,7 +20,7 @@ export interface ClassBead {
 export interface ClassCount {
   readonly key: string;
   readonly name: string;
-  /** Beads it was on, of all beads handed in. */
+  /** Beads it was on, of the beads somebody looked over. */
   readonly share: Share;
   readonly handInIds: readonly string[];
 }
@@ -35,11 +37,13 @@ export interface RepeatedCause {
 export interface ClassCounts {
   readonly beads: number;
   readonly students: number;
+  /** Beads somebody looked over: what every count below is of. */
+  readonly looked: number;
   /** Largest first; each imperfection once a bead. */
   readonly wrong: readonly ClassCount[];
   readonly causes: readonly ClassCount[];
   readonly clean: Share;
-  /** Of the beads that were judged at all. */
+  /** Of the beads with a yes or a no; "cannot say yet" is neither. */
   readonly meets: Share;
   /** A cause that came first on at least two beads of one student. */
   readonly repeats: readonly RepeatedCause[];
@@ -88,17 +92,19 @@ function repeatsOf(beads: readonly ClassBead[]): readonly RepeatedCause[] {
 
 /** A class in numbers. Nothing in it is a percentage by itself: every share carries its count and interval. */
 export function classCounts(beads: readonly ClassBead[]): ClassCounts {
-  const judged = beads.filter(({ verdict }) => verdict !== null);
+  const looked = beads.filter((bead) => bead.looked);
+  const judged = beads.filter(({ verdict }) => verdict !== null && verdict !== "cannot-say");
   return {
     beads: beads.length,
     students: new Set(beads.map(({ student }) => student)).size,
-    wrong: countsOf(beads, ({ imperfections }) =>
+    looked: looked.length,
+    wrong: countsOf(looked, ({ imperfections }) =>
       imperfections.map((id) => ({ key: id, name: table[id].name })),
     ),
-    causes: countsOf(beads, causeTag),
-    clean: shareOf(beads.filter((bead) => bead.imperfections.length === 0).length, beads.length),
+    causes: countsOf(looked, causeTag),
+    clean: shareOf(looked.filter(({ imperfections }) => imperfections.length === 0).length, looked.length),
     meets: shareOf(judged.filter(({ verdict }) => verdict === "accept").length, judged.length),
-    repeats: repeatsOf(beads),
+    repeats: repeatsOf(looked),
   };
 }
 

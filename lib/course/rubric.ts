@@ -60,6 +60,6 @@ export function rubricScore(lines: readonly RubricLine[], marks: RubricMarks): R
 export function scoreText({ points, outOf, open, share }: RubricScore): string {
   if (outOf === 0) return "";
   const sum = `${Number(points.toFixed(2))} of ${outOf}`;
-  if (share === null) return `${sum} so far, ${open} ${open === 1 ? "line" : "lines"} open`;
+  if (share === null) return `${sum}, ${open} ${open === 1 ? "line" : "lines"} not marked`;
   return `${sum} (${Math.round(share * 100)} %)`;
 }

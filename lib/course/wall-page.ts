@@ -43,14 +43,14 @@ export function wallPage(
     ...head,
     facts: [
       { label: "Handed in, of the group", value: `${handedIn} of ${members}` },
-      { label: "Beads", value: String(counts.beads) },
-      { label: "Nothing marked", value: shareText(counts.clean) },
+      { label: "Beads looked over, of those handed in", value: `${counts.looked} of ${counts.beads}` },
+      { label: "Looked over, nothing found", value: shareText(counts.clean) },
       ...(counts.meets.of > 0
-        ? [{ label: "Meets its criteria, of those judged", value: shareText(counts.meets) }]
+        ? [{ label: "Meets its criteria, of those with a verdict", value: shareText(counts.meets) }]
         : []),
     ],
     wrong: counts.wrong.slice(0, MOST_ROWS).map(row),
     causes: counts.causes.slice(0, MOST_ROWS).map(row),
-    foot: "Counts of beads handed in. The interval says what so few beads can say about many more (95 %, Wilson 1927).",
+    foot: "Counts of beads looked over. The interval says what so few beads can say about many more (95 %, Wilson 1927).",
   };
 }

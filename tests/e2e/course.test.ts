@@ -137,12 +137,12 @@ describe("from hand-in to returned feedback to reply", () => {
     await drag(desk, [700, 500], [900, 650]);
     // A straight drag encloses nothing, so it is no outline; three taps and "End here" are one.
     expect(await items(desk)).toBe("1");
-    for (const at of [
+    for (const [atX, atY] of [
       [700, 500],
       [900, 500],
       [800, 650],
     ] as const) {
-      const { x, y } = await spot(desk, ...at);
+      const { x, y } = await spot(desk, atX, atY);
       await desk.mouse.click(x, y);
       await desk.waitForTimeout(400);
     }
@@ -175,7 +175,7 @@ describe("from hand-in to returned feedback to reply", () => {
     await desk.getByRole("button", { name: /Toes.*: 2 of 4/ }).click();
     await desk.getByRole("button", { name: /Size and profile.*: 4 of 4/ }).click();
     // Weights of the usual rubric: 3·4/4 + 3·2/4 = 4.5 of 10, three lines open.
-    expect(await desk.getByTestId("score").innerText()).toBe("4.5 of 10 so far, 3 lines open");
+    expect(await desk.getByTestId("score").innerText()).toBe("4.5 of 10, 3 lines not marked");
     await desk.waitForSelector('[data-testid="draft-state"][data-state="saved"]');
     await desk.waitForTimeout(900);
     await desk.waitForSelector('[data-testid="draft-state"][data-state="saved"]');

@@ -16,6 +16,9 @@ import { signedInStudent } from "../signed-in";
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Hand in" };
 
+/** What the form asks for itself stands in its fields, not in the line below them. */
+const askedAgain = { wireFeedMPerMin: null, volts: null, ctwdMm: null, polarity: null };
+
 interface Props {
   params: Promise<{ code: string }>;
   searchParams: Promise<{ withdrawn?: string }>;
@@ -72,7 +75,7 @@ export default async function HandInPage({ params, searchParams }: Props) {
         }))}
         signedInAs={own?.name ?? null}
         setup={setup}
-        facts={setupRows(setup, units.preferences)}
+        facts={setupRows({ ...setup, ...askedAgain }, units.preferences)}
         units={units.preferences}
       />
       {offered.length > 0 && (

@@ -11,6 +11,7 @@ const bead = (student: string, imperfections: ClassBead["imperfections"], more: 
     student,
     exerciseId: "e",
     imperfections,
+    looked: true,
     cause: null,
     verdict: null,
     returned: false,
@@ -41,6 +42,7 @@ describe("a class in numbers", () => {
       bead("a", [], { verdict: "accept" }),
       bead("b", []),
       bead("c", [], { verdict: "reject" }),
+      bead("d", [], { verdict: "cannot-say" }),
     ]);
     expect(counts.meets).toMatchObject({ count: 1, of: 2 });
   });
@@ -57,6 +59,13 @@ describe("a class in numbers", () => {
       ["ctwd-long", 2],
       ["travel-fast", 2],
     ]);
+  });
+
+  it("does not take a bead nobody looked over for a clean one", () => {
+    const counts = classCounts([bead("a", ["undercut"]), bead("b", []), bead("c", [], { looked: false })]);
+    expect(counts).toMatchObject({ beads: 3, looked: 2 });
+    expect(counts.clean).toMatchObject({ count: 1, of: 2 });
+    expect(counts.wrong[0]?.share).toMatchObject({ count: 1, of: 2 });
   });
 
   it("says nothing of nothing", () => {

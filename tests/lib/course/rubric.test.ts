@@ -24,7 +24,7 @@ describe("the arithmetic of a rubric", () => {
   it("gives no share while a line is open, and none when nothing counts", () => {
     const open = rubricScore(lines, { a: 4 });
     expect(open).toEqual({ points: 3, outOf: 6, open: 2, share: null });
-    expect(scoreText(open)).toBe("3 of 6 so far, 2 lines open");
+    expect(scoreText(open)).toBe("3 of 6, 2 lines not marked");
     expect(rubricScore(lines, { a: "left-out", b: "left-out", c: "left-out" }).share).toBeNull();
     expect(scoreText(rubricScore([], {}))).toBe("");
   });
