@@ -1,0 +1,158 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { DraftEditor } from "@/components/inspect/draft-editor";
+import { RecordView } from "@/components/inspect/record-view";
+import { SignForm } from "@/components/inspect/sign-form";
+import { Header } from "@/components/shell/header";
+import { buttonClass, Panel, SaidForm } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+import { movedSince, openPoints, instrumentNames } from "@/lib/inspect";
+import { personIdOf } from "@/lib/people";
+import {
+  draftRecord,
+  getInspection,
+  getJob,
+  jobBeads,
+  listInstruments,
+  listPeople,
+  listSigned,
+  seenDigest,
+  signerName,
+} from "@/lib/record";
+import { pageFor } from "../../_door/here";
+import { correctInspectionAction, saveInspectionAction, signAction } from "../actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Inspection" };
+
+export default async function InspectionPage({ params }: { params: Promise<{ inspectionId: string }> }) {
+  const { inspectionId } = await params;
+  const now = await pageFor("record.read");
+  const inspection = await getInspection(now.db, inspectionId);
+  if (!inspection) notFound();
+  const { draft } = inspection;
+  const [job, signed, beads] = await Promise.all([
+    getJob(now.db, inspection.jobId),
+    listSigned(now.db, inspectionId),
+    jobBeads(now.db, inspection.jobId),
+  ]);
+  const newest = signed.at(-1);
+  const record = draft.open ? await draftRecord(now.db, inspectionId) : (newest?.record ?? null);
+  if (!job) notFound();
+  const moved = newest?.record ? movedSince(newest.record, beads) : [];
+  return (
+    <>
+      <Header>
+        <Link href={`/jobs/${job.id}`}>Job {job.number}</Link>
+      </Header>
+      <main className={styles.page}>
+        <h1>
+          Inspection {inspection.number}:{" "}
+          {draft.open ? "draft, not signed" : `signed, revision ${newest?.revision}`}
+        </h1>
+        <div className={styles.row}>
+          {draft.open && (
+            <a className={buttonClass()} href={`/api/inspections/${inspectionId}/pdf?draft`}>
+              PDF of the draft
+            </a>
+          )}
+          {signed.map(({ revision }) => (
+            <Link
+              key={revision}
+              className={buttonClass()}
+              href={`/inspections/${inspectionId}/revisions/${revision}`}
+            >
+              Signed revision {revision}
+            </Link>
+          ))}
+        </div>
+        {moved.length > 0 && (
+          <Panel title="Changed since it was signed" tone="danger">
+            {moved.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </Panel>
+        )}
+        {!draft.open && newest && !newest.intact && <Tampered />}
+        {!draft.open && now.may("job.write") && (
+          <SaidForm action={correctInspectionAction.bind(null, inspectionId)} submit="Correct" tone="plain" />
+        )}
+        {draft.open && now.may("job.write") && (
+          <DraftEditor
+            start={draft}
+            revision={inspection.revision}
+            save={saveInspectionAction.bind(null, inspectionId)}
+            instruments={await instrumentChoices(now.db, draft.instrumentIds)}
+            welds={job.content.welds.map(({ id, number, quantity }) => ({ id, title: number, quantity }))}
+          />
+        )}
+        {draft.open && record && (
+          <Signing now={now} record={record} inspectionId={inspectionId} isCorrection={signed.length > 0} />
+        )}
+        {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
+      </main>
+    </>
+  );
+}
+
+function Tampered() {
+  return (
+    <Panel title="This text was changed after signing" tone="danger">
+      <p>Its digest no longer fits. Do not rely on it; the log page says more.</p>
+    </Panel>
+  );
+}
+
+type Now = Awaited<ReturnType<typeof pageFor>>;
+
+async function instrumentChoices(db: Now["db"], used: readonly string[]) {
+  return (await listInstruments(db))
+    .filter(({ id, retiredAt }) => retiredAt === null || used.includes(id))
+    .map(({ id, content }) => ({
+      id,
+      title: `${content.name}, ${instrumentNames[content.kind]}, serial ${content.serial || "not recorded"}, due ${content.dueOn ?? "not recorded"}`,
+    }));
+}
+
+async function Signing({
+  now,
+  record,
+  inspectionId,
+  isCorrection,
+}: {
+  now: Now;
+  record: NonNullable<Awaited<ReturnType<typeof draftRecord>>>;
+  inspectionId: string;
+  isCorrection: boolean;
+}) {
+  const chooses = now.actor.kind === "owner-here";
+  const inspectors = (await listPeople(now.db, { role: "inspector" })).filter(
+    ({ userId }) => userId !== null,
+  );
+  const own = personIdOf(now.actor);
+  const maySign = chooses
+    ? inspectors.length > 0
+    : now.may("record.sign", { personId: own }) && inspectors.some(({ id }) => id === own);
+  if (!maySign)
+    return (
+      <Panel title="Sign" tone="purple">
+        <p>
+          Only an inspector with an account of their own signs.{" "}
+          {chooses && <Link href="/people">Enter one under People and open an account.</Link>}
+        </p>
+      </Panel>
+    );
+  return (
+    <SignForm
+      action={signAction.bind(null, inspectionId, seenDigest(record))}
+      signers={inspectors.map(({ id, name, mark }) => ({
+        id,
+        title: [name, mark].filter(Boolean).join(", "),
+      }))}
+      chooses={chooses}
+      hasOpenPoints={openPoints(record).length > 0}
+      isCorrection={isCorrection}
+    />
+  );
+}

@@ -1,0 +1,69 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { RecordView } from "@/components/inspect/record-view";
+import { Header } from "@/components/shell/header";
+import { buttonClass, Panel } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+import { movedSince } from "@/lib/inspect";
+import { jobBeads, listSigned, signerName } from "@/lib/record";
+import { pageFor } from "../../../../_door/here";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Signed record" };
+
+export default async function RevisionPage({
+  params,
+}: {
+  params: Promise<{ inspectionId: string; revision: string }>;
+}) {
+  const { inspectionId, revision } = await params;
+  const now = await pageFor("record.read");
+  const all = await listSigned(now.db, inspectionId);
+  const one = all.find((row) => String(row.revision) === revision);
+  if (!one) notFound();
+  const newest = all.at(-1)?.revision ?? one.revision;
+  const { record } = one;
+  const moved = record ? movedSince(record, await jobBeads(now.db, record.job.id)) : [];
+  return (
+    <>
+      <Header>
+        <Link href={`/inspections/${inspectionId}`}>The inspection</Link>
+      </Header>
+      <main className={styles.page}>
+        <h1>
+          Inspection {record?.inspection.number}, signed revision {one.revision}
+        </h1>
+        {newest > one.revision && (
+          <Panel title="Not the newest" tone="straw">
+            <Link href={`/inspections/${inspectionId}/revisions/${newest}`}>
+              Revision {newest} stands in its place.
+            </Link>
+          </Panel>
+        )}
+        {!one.intact && (
+          <Panel title="This text was changed after signing" tone="danger">
+            <p>Its digest no longer fits. Do not rely on it; the log page says more.</p>
+          </Panel>
+        )}
+        {moved.length > 0 && (
+          <Panel title="Changed since it was signed" tone="danger">
+            {moved.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </Panel>
+        )}
+        <div className={styles.row}>
+          <a
+            className={buttonClass("main")}
+            href={`/api/inspections/${inspectionId}/pdf?revision=${one.revision}`}
+          >
+            PDF of this revision
+          </a>
+        </div>
+        <p className={styles.mono}>SHA-256 {one.digest}</p>
+        {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
+      </main>
+    </>
+  );
+}

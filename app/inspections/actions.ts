@@ -1,0 +1,76 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import type { FormAnswer } from "@/components/ui";
+import { accountSentence, passphraseFits } from "@/lib/account";
+import { personIdOf, type Actor } from "@/lib/people";
+import { correctInspection, getPerson, recordSentence, saveInspection, signInspection } from "@/lib/record";
+import { textOf } from "../_door/form-text";
+import { actionFor } from "../_door/here";
+import { noteWrongPassphrase, secondsToWait } from "./passphrase-tries";
+
+const no = (text: string): FormAnswer => ({ done: false, text });
+
+export async function saveInspectionAction(id: string, basedOn: number, draft: unknown): Promise<FormAnswer> {
+  const { pen } = await actionFor("job.write");
+  const saved = await saveInspection(pen, id, basedOn, draft);
+  if (!saved.ok) return no(saved.issues.map(recordSentence).join(" "));
+  revalidatePath(`/inspections/${id}`);
+  return { done: true, text: "Saved.", once: String(saved.value.revision) };
+}
+
+export async function correctInspectionAction(id: string): Promise<FormAnswer> {
+  const { pen } = await actionFor("job.write");
+  const opened = await correctInspection(pen, id);
+  revalidatePath(`/inspections/${id}`);
+  return opened.ok
+    ? { done: true, text: "Open for correction." }
+    : no(opened.issues.map(recordSentence).join(" "));
+}
+
+/**
+ * Where people sign in, only the one who is signed in signs, and never a token. On a machine without accounts whoever
+ * sits there chooses an inspector, and that inspector's passphrase decides.
+ */
+function signerOf(actor: Actor, chosen: string): string | null {
+  if (actor.kind === "owner-here") return chosen;
+  return actor.kind === "person" && actor.scopes === null ? personIdOf(actor) : null;
+}
+
+export async function signAction(
+  id: string,
+  seen: string,
+  _: FormAnswer,
+  form: FormData,
+): Promise<FormAnswer> {
+  // Whoever may read the record reaches this; whether they may sign is decided next, for the signer themself.
+  const { db, actor, may } = await actionFor("record.read");
+  const signerId = signerOf(actor, textOf(form, "signer"));
+  const person = signerId === null ? null : await getPerson(db, signerId);
+  const mayAtAll =
+    actor.kind === "owner-here" || (signerId !== null && may("record.sign", { personId: signerId }));
+  if (!mayAtAll || person?.role !== "inspector" || !person.userId)
+    return no(recordSentence({ code: "sign-not-inspector", path: [], data: {} }));
+  const now = new Date();
+  const seconds = secondsToWait(person.id, now.getTime());
+  if (seconds > 0) return no(accountSentence({ code: "too-many-tries", path: [], data: { seconds } }));
+  if (!(await passphraseFits(db, person.userId, textOf(form, "passphrase")))) {
+    noteWrongPassphrase(person.id, now.getTime());
+    return no("This is not the passphrase of the inspector, so nothing was signed.");
+  }
+  const signed = await signInspection(
+    { db, by: `person:${person.id}` },
+    {
+      inspectionId: id,
+      signerId: person.id,
+      seen,
+      acknowledgement: textOf(form, "acknowledgement"),
+      reason: textOf(form, "reason"),
+      now,
+    },
+  );
+  if (!signed.ok) return no(signed.issues.map(recordSentence).join(" "));
+  revalidatePath(`/inspections/${id}`);
+  redirect(`/inspections/${id}/revisions/${signed.value.revision}`);
+}

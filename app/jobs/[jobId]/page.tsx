@@ -1,0 +1,126 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { JobEditor } from "@/components/inspect/job-editor";
+import { Header } from "@/components/shell/header";
+import { buttonClass, Field, Panel, SaidForm } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+import { listCriteria } from "@/lib/accept";
+import { getJob, jobBeads, listBeads, listInspections, listPeople } from "@/lib/record";
+import { pageFor } from "../../_door/here";
+import {
+  attachBeadAction,
+  beginInspectionAction,
+  detachBeadAction,
+  newBeadForWeldAction,
+  saveJobAction,
+} from "../actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Job" };
+
+export default async function JobPage({ params }: { params: Promise<{ jobId: string }> }) {
+  const { jobId } = await params;
+  const now = await pageFor("job.read");
+  const job = await getJob(now.db, jobId);
+  if (!job) notFound();
+  const [beads, all, inspections, people] = await Promise.all([
+    jobBeads(now.db, jobId),
+    listBeads(now.db),
+    listInspections(now.db, { jobId }),
+    listPeople(now.db),
+  ]);
+  const free = all.filter((bead) => bead.jobId === null);
+  const { welds } = job.content;
+  return (
+    <>
+      <Header>
+        <Link href="/jobs">All jobs</Link>
+      </Header>
+      <main className={styles.page}>
+        <h1>
+          Job {job.number}: {job.content.title}
+        </h1>
+        <Panel title="Inspections" tone="blue">
+          <div className={styles.row}>
+            {inspections.map((one) => (
+              <Link key={one.id} href={`/inspections/${one.id}`} className={buttonClass()}>
+                Inspection {one.number}: {one.draft.open ? "draft" : `signed, revision ${one.signed}`}
+              </Link>
+            ))}
+          </div>
+          {now.may("job.write") && (
+            <SaidForm action={beginInspectionAction.bind(null, jobId)} submit="New inspection" />
+          )}
+        </Panel>
+        {welds.map((weld) => (
+          <Panel key={weld.id} title={`Weld ${weld.number}`} tone="bronze">
+            {beads
+              .filter(({ weldId }) => weldId === weld.id)
+              .map((bead) => (
+                <div key={bead.id} className={styles.row}>
+                  <Link href={`/beads/${bead.id}`} className={buttonClass()}>
+                    Bead {bead.number}: {bead.content.title}
+                  </Link>
+                  {now.may("job.write") && (
+                    <SaidForm
+                      action={detachBeadAction.bind(null, jobId, bead.id)}
+                      submit={`Take bead ${bead.number} off`}
+                      tone="plain"
+                    />
+                  )}
+                </div>
+              ))}
+            {now.may("job.write") && (
+              <SaidForm
+                action={newBeadForWeldAction.bind(null, jobId, weld.id)}
+                submit="New bead for this weld"
+                tone="plain"
+              />
+            )}
+          </Panel>
+        ))}
+        {now.may("job.write") && free.length > 0 && welds.length > 0 && (
+          <Panel title="Attach a bead that is there already">
+            <SaidForm action={attachBeadAction.bind(null, jobId)} submit="Attach" tone="plain">
+              <Field label="Bead">
+                {(ids) => (
+                  <select {...ids} name="bead">
+                    {free.map((bead) => (
+                      <option key={bead.id} value={bead.id}>
+                        {bead.number}: {bead.content.title}
+                      </option>
+                    ))}
+                  </select>
+                )}
+              </Field>
+              <Field label="to weld">
+                {(ids) => (
+                  <select {...ids} name="weld">
+                    {welds.map(({ id, number }) => (
+                      <option key={id} value={id}>
+                        {number}
+                      </option>
+                    ))}
+                  </select>
+                )}
+              </Field>
+            </SaidForm>
+          </Panel>
+        )}
+        {now.may("job.write") && (
+          <JobEditor
+            start={job.content}
+            revision={job.revision}
+            save={saveJobAction.bind(null, jobId)}
+            criteria={listCriteria().map(({ id, title, edition }) => ({ id, title: `${title}, ${edition}` }))}
+            people={people.map(({ id, name, mark }) => ({
+              id,
+              title: [mark, name].filter(Boolean).join(", "),
+            }))}
+          />
+        )}
+      </main>
+    </>
+  );
+}

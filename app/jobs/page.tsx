@@ -1,0 +1,62 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Header } from "@/components/shell/header";
+import { Field, Panel, SaidForm } from "@/components/ui";
+import styles from "@/components/ui/form.module.css";
+import { listInspections, listJobs } from "@/lib/record";
+import { dayText } from "@/lib/report";
+import { pageFor } from "../_door/here";
+import { createJobAction } from "./actions";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Jobs and inspections" };
+
+export default async function JobsPage() {
+  const now = await pageFor("job.read");
+  const [jobs, inspections] = await Promise.all([listJobs(now.db), listInspections(now.db)]);
+  return (
+    <>
+      <Header />
+      <main className={styles.page}>
+        <h1>Jobs and inspections</h1>
+        {jobs.length === 0 && (
+          <p className={styles.note}>No job yet. A job holds parts, drawings and welds.</p>
+        )}
+        {jobs.map(({ id, number, content, createdAt }) => (
+          <Panel
+            key={id}
+            title={
+              <Link href={`/jobs/${id}`}>
+                Job {number}: {content.title}
+              </Link>
+            }
+            tone="blue"
+          >
+            <p className={styles.note}>
+              {dayText(createdAt)} · {content.welds.length} welds
+              {content.procedure && ` · WPS ${content.procedure}`}
+            </p>
+            <div className={styles.row}>
+              {inspections
+                .filter(({ jobId }) => jobId === id)
+                .map((one) => (
+                  <Link key={one.id} href={`/inspections/${one.id}`}>
+                    Inspection {one.number}: {one.draft.open ? "draft" : `signed, revision ${one.signed}`}
+                  </Link>
+                ))}
+            </div>
+          </Panel>
+        ))}
+        {now.may("job.write") && (
+          <Panel title="New job" tone="straw">
+            <SaidForm action={createJobAction} submit="Make the job">
+              <Field label="Title">
+                {(ids) => <input {...ids} name="title" maxLength={120} required autoComplete="off" />}
+              </Field>
+            </SaidForm>
+          </Panel>
+        )}
+      </main>
+    </>
+  );
+}

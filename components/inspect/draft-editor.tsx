@@ -1,0 +1,185 @@
+"use client";
+
+import { Field, Panel } from "@/components/ui";
+import form from "@/components/ui/form.module.css";
+import type { InspectionDraft } from "@/lib/inspect";
+import { ChoiceField, NumberField, TextField } from "./fields";
+import styles from "./inspect.module.css";
+import { SaveBar } from "./save-bar";
+import { useSaving, type Save } from "./use-saving";
+
+interface Choice {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** How the look was made, with what, and at which welds; saved as a whole. */
+export function DraftEditor({
+  start,
+  revision,
+  save,
+  instruments,
+  welds,
+}: {
+  readonly start: InspectionDraft;
+  readonly revision: number;
+  readonly save: Save;
+  readonly instruments: readonly Choice[];
+  readonly welds: readonly (Choice & { readonly quantity: string })[];
+}) {
+  const { content, change, submit, said, pending } = useSaving(start, revision, save);
+  const toggle = (id: string, on: boolean) =>
+    change({
+      instrumentIds: on ? [...content.instrumentIds, id] : content.instrumentIds.filter((one) => one !== id),
+    });
+  return (
+    <Panel title="How it was looked at" tone="straw">
+      <form
+        className={styles.wide}
+        aria-label="Inspection"
+        onSubmit={(event) => {
+          event.preventDefault();
+          submit();
+        }}
+      >
+        <Viewing content={content} change={change} />
+        <fieldset className={styles.item}>
+          <legend>Instruments used</legend>
+          {instruments.length === 0 && <p>None are entered yet: see “Instruments” in the menu.</p>}
+          {instruments.map(({ id, title }) => (
+            <label key={id} className={form.check}>
+              <input
+                type="checkbox"
+                checked={content.instrumentIds.includes(id)}
+                onChange={({ target }) => toggle(id, target.checked)}
+              />
+              {title}
+            </label>
+          ))}
+        </fieldset>
+        <WeldsLooked content={content} change={change} welds={welds} />
+        <Field label="Remarks" hint="No names: they would stay on the record for good.">
+          {(ids) => (
+            <textarea
+              {...ids}
+              rows={3}
+              value={content.remarks}
+              maxLength={4000}
+              onChange={({ target }) => change({ remarks: target.value })}
+            />
+          )}
+        </Field>
+        <SaveBar pending={pending} said={said}>
+          Save the inspection
+        </SaveBar>
+      </form>
+    </Panel>
+  );
+}
+
+interface Part {
+  readonly content: InspectionDraft;
+  readonly change: (part: Partial<InspectionDraft>) => void;
+}
+
+function Viewing({ content, change }: Part) {
+  return (
+    <div className={styles.grid}>
+      <TextField
+        label="Day of the inspection"
+        type="date"
+        value={content.examinedOn ?? ""}
+        onChange={(day) => change({ examinedOn: day || null })}
+      />
+      <ChoiceField
+        label="Look"
+        value={content.look}
+        onChange={(look) => change({ look })}
+        choices={[
+          { id: "direct", title: "direct, by eye" },
+          { id: "remote", title: "remote: mirror, borescope or camera" },
+        ]}
+      />
+      {content.look === "remote" && (
+        <TextField
+          label="By what"
+          value={content.remoteAid}
+          onChange={(remoteAid) => change({ remoteAid })}
+        />
+      )}
+      <NumberField
+        label="Light at the surface, lx"
+        hint="at least 350, better 500 (ISO 17637)"
+        value={content.lightLux}
+        onChange={(lightLux) => change({ lightLux })}
+      />
+      <NumberField
+        label="Distance of the eye, mm"
+        hint="600 or less (ISO 17637)"
+        value={content.distanceMm}
+        onChange={(distanceMm) => change({ distanceMm })}
+      />
+      <NumberField
+        label="Viewing angle, degrees"
+        hint="30 or more to the surface (ISO 17637)"
+        value={content.angleDeg}
+        onChange={(angleDeg) => change({ angleDeg })}
+      />
+      <TextField
+        label="Surface"
+        hint="as welded, slag off, brushed …"
+        value={content.surface}
+        onChange={(surface) => change({ surface })}
+        most={200}
+      />
+      <TextField
+        label="Examining body"
+        hint="where it is not the maker"
+        value={content.examiningBody}
+        onChange={(examiningBody) => change({ examiningBody })}
+      />
+    </div>
+  );
+}
+
+function WeldsLooked({
+  content,
+  change,
+  welds,
+}: Part & { readonly welds: readonly (Choice & { readonly quantity: string })[] }) {
+  return (
+    <fieldset className={styles.item}>
+      <legend>Welds looked at</legend>
+      {welds.map(({ id, title, quantity }) => {
+        const looked = content.welds.find(({ weldId }) => weldId === id);
+        const others = content.welds.filter(({ weldId }) => weldId !== id);
+        return (
+          <div key={id} className={styles.grid}>
+            <label className={form.check}>
+              <input
+                type="checkbox"
+                checked={looked !== undefined}
+                onChange={({ target }) =>
+                  change({ welds: target.checked ? [...others, { weldId: id, quantity }] : others })
+                }
+              />
+              Weld {title}
+            </label>
+            {looked && (
+              <TextField
+                label={`How much of weld ${title}`}
+                value={looked.quantity}
+                most={40}
+                onChange={(next) =>
+                  change({
+                    welds: content.welds.map((one) => (one.weldId === id ? { ...one, quantity: next } : one)),
+                  })
+                }
+              />
+            )}
+          </div>
+        );
+      })}
+    </fieldset>
+  );
+}

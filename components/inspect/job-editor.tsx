@@ -1,0 +1,239 @@
+"use client";
+
+import { Button, Panel } from "@/components/ui";
+import type { JobContent, JobPart, JobWeld } from "@/lib/inspect";
+import { jointWords, positionWords, processWords } from "@/lib/report";
+import { joints, positions, processes } from "@/lib/trade";
+import { ChoiceField, NumberField, TextField } from "./fields";
+import styles from "./inspect.module.css";
+import { SaveBar } from "./save-bar";
+import { useSaving, type Save } from "./use-saving";
+
+interface Choice {
+  readonly id: string;
+  readonly title: string;
+}
+
+const titled = <T extends string>(ids: readonly T[], words: Readonly<Record<T, string>>) =>
+  ids.map((id) => ({ id, title: words[id] }));
+
+/** A key for a new row, unlike any there is. */
+const freshId = (letter: string, rows: readonly { readonly id: string }[]): string => {
+  let next = rows.length + 1;
+  while (rows.some(({ id }) => id === `${letter}${next}`)) next += 1;
+  return `${letter}${next}`;
+};
+
+/** Everything a job says, saved as a whole. */
+export function JobEditor({
+  start,
+  revision,
+  save,
+  criteria,
+  people,
+}: {
+  readonly start: JobContent;
+  readonly revision: number;
+  readonly save: Save;
+  readonly criteria: readonly Choice[];
+  readonly people: readonly Choice[];
+}) {
+  const { content, change, submit, said, pending } = useSaving(start, revision, save);
+  const setPart = (id: string, part: Partial<JobPart>) =>
+    change({ parts: content.parts.map((one) => (one.id === id ? { ...one, ...part } : one)) });
+  const setWeld = (id: string, weld: Partial<JobWeld>) =>
+    change({ welds: content.welds.map((one) => (one.id === id ? { ...one, ...weld } : one)) });
+  const addPart = () => {
+    const id = freshId("p", content.parts);
+    const name = `Part ${content.parts.length + 1}`;
+    change({ parts: [...content.parts, { id, name, drawing: "", material: "", thicknessMm: null }] });
+  };
+  const addWeld = () => {
+    const id = freshId("w", content.welds);
+    const partId = content.parts[0]?.id ?? null;
+    const unsaid = { joint: null, position: null, welderId: null, welderMark: "", quantity: "100 %" };
+    change({ welds: [...content.welds, { id, number: `W${id.slice(1)}`, partId, ...unsaid }] });
+  };
+  return (
+    <Panel title="What is to be inspected" tone="straw">
+      <form
+        className={styles.wide}
+        aria-label="Job"
+        onSubmit={(event) => {
+          event.preventDefault();
+          submit();
+        }}
+      >
+        <JobHead content={content} change={change} criteria={criteria} />
+        {content.parts.map((part) => (
+          <PartFields
+            key={part.id}
+            part={part}
+            change={(next) => setPart(part.id, next)}
+            strike={() => change({ parts: content.parts.filter(({ id }) => id !== part.id) })}
+          />
+        ))}
+        <Button onClick={addPart}>Add a part</Button>
+        {content.welds.map((weld) => (
+          <WeldFields
+            key={weld.id}
+            weld={weld}
+            parts={content.parts}
+            people={people}
+            change={(next) => setWeld(weld.id, next)}
+            strike={() => change({ welds: content.welds.filter(({ id }) => id !== weld.id) })}
+          />
+        ))}
+        <Button onClick={addWeld}>Add a weld</Button>
+        <SaveBar pending={pending} said={said}>
+          Save the job
+        </SaveBar>
+      </form>
+    </Panel>
+  );
+}
+
+function JobHead({
+  content,
+  change,
+  criteria,
+}: {
+  readonly content: JobContent;
+  readonly change: (part: Partial<JobContent>) => void;
+  readonly criteria: readonly Choice[];
+}) {
+  return (
+    <div className={styles.grid}>
+      <TextField label="Title" value={content.title} onChange={(title) => change({ title })} />
+      <TextField label="Maker of the part" value={content.maker} onChange={(maker) => change({ maker })} />
+      <TextField
+        label="Contract or order"
+        value={content.contract}
+        onChange={(contract) => change({ contract })}
+        most={80}
+      />
+      <TextField
+        label="Procedure (WPS)"
+        value={content.procedure}
+        onChange={(procedure) => change({ procedure })}
+        most={80}
+      />
+      <ChoiceField
+        label="Welding process"
+        value={content.process}
+        onChange={(process) => change({ process })}
+        choices={titled(processes, processWords)}
+      />
+      <ChoiceField
+        label="Acceptance criteria"
+        value={content.criteriaId}
+        onChange={(criteriaId) => change({ criteriaId })}
+        choices={criteria}
+      />
+    </div>
+  );
+}
+
+function PartFields({
+  part,
+  change,
+  strike,
+}: {
+  readonly part: JobPart;
+  readonly change: (part: Partial<JobPart>) => void;
+  readonly strike: () => void;
+}) {
+  return (
+    <fieldset className={styles.item}>
+      <legend>{part.name}</legend>
+      <div className={styles.grid}>
+        <TextField label="Part" value={part.name} onChange={(name) => change({ name })} most={80} />
+        <TextField
+          label="Drawing number"
+          value={part.drawing}
+          onChange={(drawing) => change({ drawing })}
+          most={80}
+        />
+        <TextField
+          label="Material"
+          value={part.material}
+          onChange={(material) => change({ material })}
+          most={80}
+        />
+        <NumberField
+          label="Thickness, mm"
+          hint="of the thinner plate"
+          value={part.thicknessMm}
+          onChange={(thicknessMm) => change({ thicknessMm })}
+        />
+      </div>
+      <Button onClick={strike}>Strike {part.name} off</Button>
+    </fieldset>
+  );
+}
+
+function WeldFields({
+  weld,
+  parts,
+  people,
+  change,
+  strike,
+}: {
+  readonly weld: JobWeld;
+  readonly parts: readonly JobPart[];
+  readonly people: readonly Choice[];
+  readonly change: (weld: Partial<JobWeld>) => void;
+  readonly strike: () => void;
+}) {
+  return (
+    <fieldset className={styles.item}>
+      <legend>Weld {weld.number}</legend>
+      <div className={styles.grid}>
+        <TextField
+          label="Weld number"
+          value={weld.number}
+          onChange={(number) => change({ number })}
+          most={40}
+        />
+        <ChoiceField
+          label="On part"
+          value={weld.partId}
+          onChange={(partId) => change({ partId })}
+          choices={parts.map(({ id, name }) => ({ id, title: name }))}
+        />
+        <ChoiceField
+          label="Joint"
+          value={weld.joint}
+          onChange={(joint) => change({ joint })}
+          choices={titled(joints, jointWords)}
+        />
+        <ChoiceField
+          label="Position"
+          value={weld.position}
+          onChange={(position) => change({ position })}
+          choices={titled(positions, positionWords)}
+        />
+        <ChoiceField
+          label="Welder"
+          value={weld.welderId}
+          onChange={(welderId) => change({ welderId })}
+          choices={people}
+        />
+        <TextField
+          label="or their mark"
+          hint="the record holds the mark, never the name"
+          value={weld.welderMark}
+          onChange={(welderMark) => change({ welderMark })}
+          most={20}
+        />
+        <TextField
+          label="To inspect"
+          value={weld.quantity}
+          onChange={(quantity) => change({ quantity })}
+          most={40}
+        />
+      </div>
+      <Button onClick={strike}>Strike weld {weld.number} off</Button>
+    </fieldset>
+  );
+}
