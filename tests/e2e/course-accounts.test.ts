@@ -81,6 +81,7 @@ async function signedIn(name: string, window: typeof desktop | typeof phone): Pr
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(undefined, { accounts: true }), openBrowser()]);
+  process.env["TOELINE_DATA"] = server.dataFolder;
   db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
   const group = value(await createGroup(pen(), "Bay 3"));
   codes.open = await exercise(group.id, "Open to the bench", true);

@@ -121,6 +121,7 @@ describe("the feedback sheet as a PDF", () => {
       // 3·4/4 + 3·2/4 = 4.5 of 6.
       "4.5 of 6 (75 %)",
       "I will wait at the crater.",
+      "Acceptance belongs to the governing code",
       "page 1 of",
       "c".repeat(64),
     ])
