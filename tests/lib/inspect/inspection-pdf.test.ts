@@ -1,0 +1,103 @@
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import sharp from "sharp";
+import { beforeAll, describe, expect, it } from "vitest";
+import { sealRecord, type SignedRecord } from "@/lib/inspect";
+import { inspectionPdf } from "@/lib/pdf";
+import { palette } from "../pdf/sheet-of";
+import { plain, readPdf } from "../pdf/read-pdf";
+import { beadOf, HEIGHT_PX, recordOf, signature, WIDTH_PX } from "./build";
+
+const root = fileURLToPath(new URL("../../..", import.meta.url));
+const set = path.join(root, "demo-images/set");
+const out = path.join(root, "tests/.out/pdf");
+const digest = "5e".repeat(32);
+let pictures: Buffer[];
+
+beforeAll(async () => {
+  const files = readdirSync(set).filter((name) => name.endsWith(".jpg"));
+  pictures = await Promise.all(
+    files.map((name) =>
+      sharp(path.join(set, name))
+        .resize(WIDTH_PX / 4, HEIGHT_PX / 4, { fit: "cover" })
+        .jpeg()
+        .toBuffer(),
+    ),
+  );
+});
+
+async function print(record: SignedRecord, name: string) {
+  const photos = new Map(
+    record.beads
+      .flatMap((bead) => bead.photos)
+      .map(({ sha256 }, i) => [sha256, pictures[i % pictures.length] ?? new Uint8Array()]),
+  );
+  const bytes = await inspectionPdf({
+    record,
+    digest,
+    signerName: "Vesna Harcourt",
+    photos,
+    recordUrl: "http://127.0.0.1:3000/inspections/i1/revisions/1",
+    palette,
+    createdAt: "2026-11-25T12:00:00.000Z",
+  });
+  // For people who look.
+  mkdirSync(out, { recursive: true });
+  writeFileSync(path.join(out, `${name}.pdf`), bytes);
+  const pages = await readPdf(bytes);
+  return { bytes, pages, text: plain(pages.map(({ text }) => text).join(" ")) };
+}
+
+const signed = (count: number) => sealRecord(recordOf({ beads: [beadOf(count)] }), null, signature).record;
+
+describe.each([1, 30])("the report of a record with %i photos", (count) => {
+  it("shows every photo, what was recorded, and on each page number, revision and digest", async () => {
+    const { pages, text } = await print(signed(count), `inspection-${count}`);
+    expect(pages.reduce((sum, { images }) => sum + images, 0)).toBe(count);
+    pages.forEach((page, i) => {
+      expect(page.text).toContain("Inspection 1, revision 1");
+      expect(page.text).toContain(`page ${i + 1} of ${pages.length}`);
+      expect(page.text).toContain(digest);
+    });
+    for (const words of [
+      "WPS-12",
+      "D-100",
+      "W-07",
+      "520 lx",
+      "400 mm (15.7",
+      "serial F-2",
+      "Undercut",
+      "Vesna Harcourt, identification I-03",
+      "Acceptance rests with the governing code",
+    ])
+      expect(text).toContain(words);
+    expect(text).not.toContain("Quenby");
+    expect(text).not.toContain("DRAFT");
+    const tags = pages.flatMap((page) => page.tags);
+    for (const tag of ["H1", "H2", "Table", "TH", "TD", "Figure", "Caption"]) expect(tags).toContain(tag);
+    expect(tags.filter((tag) => tag === "Figure").length).toBe(count);
+  });
+
+  it("stands within the page", async () => {
+    const { pages } = await print(signed(count), `inspection-${count}`);
+    for (const { items } of pages)
+      for (const { x, width, y } of items.filter(({ text }) => text.trim() !== "")) {
+        expect(x).toBeGreaterThanOrEqual(39);
+        expect(x + width).toBeLessThanOrEqual(595.28 - 39);
+        expect(y).toBeGreaterThan(20);
+      }
+  });
+});
+
+describe("the report", () => {
+  it("of a draft says on each page that it is one", async () => {
+    const { pages } = await print(recordOf(), "inspection-draft");
+    for (const { text } of pages) expect(text).toContain("DRAFT, not signed");
+  });
+
+  it("is the same bytes for the same record", async () => {
+    const [one, two] = [await print(signed(1), "inspection-1"), await print(signed(1), "inspection-1")];
+    expect(Buffer.compare(one.bytes, two.bytes)).toBe(0);
+  });
+});
