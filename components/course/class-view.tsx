@@ -21,7 +21,7 @@ export function ClassView({
       <p>
         {counts.beads} {counts.beads === 1 ? "bead" : "beads"} by {counts.students}{" "}
         {counts.students === 1 ? "student" : "students"}. Looked over: {counts.looked} of {counts.beads};
-        every count below is of these. Nothing found on {shareText(counts.clean)}
+        every count below is of these. {counts.looked > 0 && `Nothing found on ${shareText(counts.clean)}`}
         {counts.meets.of > 0 && `; with a verdict, meets its criteria: ${shareText(counts.meets)}`}.
       </p>
       <div className={styles.columns}>

@@ -44,7 +44,11 @@ export function StudentSteps({
               {bead.cause && ` · first cause: ${bead.cause}`}
             </p>
             <p>
-              {bead.imperfections.length === 0 ? "Nothing marked." : `Marked: ${names(bead.imperfections)}.`}
+              {bead.imperfections.length === 0
+                ? bead.lookedFor.length === 0
+                  ? "Not looked over yet."
+                  : "Looked over, nothing found."
+                : `Marked: ${names(bead.imperfections)}.`}
             </p>
             <Step step={steps[i]} before={beads.find(({ beadId }) => beadId === steps[i]?.before)} />
           </div>

@@ -1,8 +1,8 @@
 /**
- * Letters of a hand-in code. Read off a bench with a dirty visor: no 0/O, 1/I/L, 2/Z, 5/S, 8/B, U/V, and no vowels, so
+ * Letters of a hand-in code. Read off a bench with a dirty visor: no 0/O/Q, 1/I/L, 2/Z, 5/S, 8/B, U/V, and no vowels, so
  * that no code spells a word.
  */
-export const codeLetters = "CDFGHJKMNPQRTVWXY34679";
+export const codeLetters = "CDFGHJKMNPRTVWXY34679";
 export const CODE_LENGTH = 6;
 
 /** A code from random numbers in [0, 1): one for each letter. The chance is the caller's. */
