@@ -21,8 +21,9 @@ export function ClassView({
       <p>
         {counts.beads} {counts.beads === 1 ? "bead" : "beads"} by {counts.students}{" "}
         {counts.students === 1 ? "student" : "students"}. Looked over: {counts.looked} of {counts.beads};
-        every count below is of these. {counts.looked > 0 && `Nothing found on ${shareText(counts.clean)}`}
-        {counts.meets.of > 0 && `; with a verdict, meets its criteria: ${shareText(counts.meets)}`}.
+        every count below is of these.
+        {counts.looked > 0 && ` Nothing found on ${shareText(counts.clean)}.`}
+        {counts.meets.of > 0 && ` Meets its criteria, of those with a verdict: ${shareText(counts.meets)}.`}
       </p>
       <div className={styles.columns}>
         <Panel title="What is wrong most" tone="bronze">
