@@ -1,5 +1,10 @@
+import { gatherBloom, spreadBloom, type BloomMap } from "./camera/bloom";
 import type { Camera } from "./camera/camera";
+import { developRows, type Development } from "./camera/develop";
 import { exposeRows, type Exposure } from "./camera/expose";
+import { blurAcross } from "./camera/lens";
+import { meterGain } from "./camera/meter";
+import type { VisibleBlocks } from "./camera/visible-blocks";
 import type { HeightGrid } from "./field/height-grid";
 import type { CeilingMap } from "./field/ray-hit";
 import type { Profile } from "./geometry/profile";
@@ -9,7 +14,7 @@ import type { OpennessMap } from "./light/openness";
 import { createBench, type Bench } from "./materials/bench";
 import type { SurfaceLook } from "./materials/surface-material";
 
-/** All that lighting and tracing need, as plain data and shared memory, so that any thread can do any rows. */
+/** All that lighting, tracing and developing need, as plain data and shared memory, so that any thread can do any rows. */
 export interface BandJob {
   readonly grid: HeightGrid;
   readonly profile: Profile;
@@ -17,6 +22,7 @@ export interface BandJob {
   readonly rig: LightRig;
   readonly openness: OpennessMap;
   readonly ceiling: CeilingMap;
+  readonly visible: VisibleBlocks;
   readonly camera: Camera;
   readonly bench: Bench;
   readonly benchSeed: number;
@@ -24,27 +30,54 @@ export interface BandJob {
   readonly samples: number;
   readonly radiance: Float32Array;
   readonly exposure: Exposure;
+  readonly development: Development;
+  readonly bloom: BloomMap;
+  /** One number, shared: the exposure the meter chose once all rows were traced. */
+  readonly gain: Float64Array;
+  readonly rgb: Uint8Array;
 }
 
-/** "light" goes over rows of the grid, "expose" over rows of the picture; all light comes before any exposure. */
-export type BandPhase = "light" | "expose";
+/** In this order; a phase starts when all rows of the one before are done. */
+export const bandPhases = ["light", "expose", "bloom", "across", "develop"] as const;
+export type BandPhase = (typeof bandPhases)[number];
 
-export const bandRows = (job: BandJob, phase: BandPhase): number =>
-  phase === "light" ? job.grid.ny : job.camera.heightPx;
+/** How many rows a phase goes over: rows of the grid, of the bloom map or of the picture; 0 where it has nothing to do. */
+export function bandRows(job: BandJob, phase: BandPhase): number {
+  if (phase === "light") return job.grid.ny;
+  if (phase === "bloom") return job.development.bloom > 0 ? job.bloom.ny : 0;
+  return job.camera.heightPx;
+}
 
 /** Does rows `from` to `to` (half-open). Every row depends on the job alone: how rows are shared out changes nothing. */
 export function runBand(job: BandJob, phase: BandPhase, from: number, to: number): void {
-  const { grid, profile, look, rig, openness, camera, radiance } = job;
-  if (phase === "light") {
-    lightRows({ grid, profile, look, rig, openness, eye: camera.position }, radiance, from, to);
-    return;
+  const { exposure, development } = job;
+  switch (phase) {
+    case "light": {
+      const { grid, profile, look, rig, openness, visible, camera, radiance } = job;
+      lightRows({ grid, profile, look, rig, openness, visible, eye: camera.position }, radiance, from, to);
+      return;
+    }
+    case "expose": {
+      const { camera, grid, ceiling, radiance, rig, profile, thicknessMm, samples } = job;
+      const bench = createBench(job.bench, job.benchSeed);
+      const input = { camera, grid, ceiling, radiance, rig, up: profile.up, bench, thicknessMm, samples };
+      exposeRows(input, exposure, from, to);
+      return;
+    }
+    case "bloom":
+      gatherBloom(job.bloom, exposure, development, 1.4 / job.gain[0]!, from, to);
+      return;
+    case "across":
+      blurAcross(exposure, development, from, to);
+      return;
+    case "develop":
+      developRows(exposure, job.bloom, development, job.gain[0]!, job.rgb, from, to);
   }
-  const bench = createBench(job.bench, job.benchSeed);
-  const { ceiling, thicknessMm, samples, exposure } = job;
-  exposeRows(
-    { camera, grid, ceiling, radiance, rig, up: profile.up, bench, thicknessMm, samples },
-    exposure,
-    from,
-    to,
-  );
+}
+
+/** What one thread does alone after all rows of a phase. */
+export function closePhase(job: BandJob, phase: BandPhase): void {
+  const { widthPx, heightPx, exposureEv, bloom } = job.development;
+  if (phase === "expose") job.gain[0] = meterGain(job.exposure.rgb, widthPx, heightPx, exposureEv);
+  if (phase === "bloom" && bloom > 0) spreadBloom(job.bloom);
 }

@@ -3,5 +3,4 @@ export { RenderParamsSchema, type RenderParams, type RenderParamsInput } from ".
 export { scenarioNames, type ScenarioName } from "./scenarios";
 export { encodePicture, type Encoding } from "./encode";
 export { planeToImage, projectPoint, type Camera, type Matrix3, type Pixel } from "./camera/camera";
-export { stripLayout } from "./scale-objects";
 export type { ImperfectionTruth, PlaneTruth, SectionTruth, Truth } from "./truth";

@@ -1,7 +1,9 @@
-import { bandRows, runBand, type BandJob } from "./bands";
+import { bandPhases, bandRows, closePhase, runBand, type BandJob } from "./bands";
 import { buildScene, type BuiltScene } from "./build-scene";
+import { createBloomMap } from "./camera/bloom";
 import { createCamera, type Camera } from "./camera/camera";
-import { develop, type Development } from "./camera/develop";
+import type { Development } from "./camera/develop";
+import { createVisibleBlocks } from "./camera/visible-blocks";
 import { createCeilingMap } from "./field/ray-hit";
 import { radians } from "./geometry/vector";
 import { createLightRig } from "./light/lamp";
@@ -93,6 +95,7 @@ function prepare(input: RenderParamsInput): Prepared {
     rig: createLightRig(spec.lighting, radians(spec.lightTurnDeg), spec.profile.up),
     openness: createOpennessMap(grid, spec.profile),
     ceiling: createCeilingMap(grid),
+    visible: createVisibleBlocks(grid, camera),
     camera,
     bench: spec.bench,
     benchSeed: namedSeed(params.seed, "bench"),
@@ -100,13 +103,18 @@ function prepare(input: RenderParamsInput): Prepared {
     samples: draft ? 1 : 2,
     radiance: sharedFloats(3 * grid.nx * grid.ny),
     exposure: { rgb: sharedFloats(3 * pixels), depth: sharedFloats(pixels) },
+    development: development(spec, camera, params),
+    bloom: createBloomMap(camera.widthPx, camera.heightPx),
+    gain: new Float64Array(new SharedArrayBuffer(8)),
+    rgb: new Uint8Array(new SharedArrayBuffer(3 * pixels)),
   };
   return { params, scene, job };
 }
 
 function finish({ params, scene, job }: Prepared): RenderedScene {
   const { camera } = job;
-  const rgb = develop(job.exposure, development(scene.spec, camera, params));
+  // Libraries that take pixels refuse shared memory.
+  const rgb = new Uint8Array(job.rgb);
   const truth = sceneTruth(scene, camera, { scenario: params.scenario, seed: params.seed });
   return { rgb, width: camera.widthPx, height: camera.heightPx, truth };
 }
@@ -117,8 +125,10 @@ function finish({ params, scene, job }: Prepared): RenderedScene {
  */
 export function renderScene(input: RenderParamsInput): RenderedScene {
   const prepared = prepare(input);
-  for (const phase of ["light", "expose"] as const)
+  for (const phase of bandPhases) {
     runBand(prepared.job, phase, 0, bandRows(prepared.job, phase));
+    closePhase(prepared.job, phase);
+  }
   return finish(prepared);
 }
 

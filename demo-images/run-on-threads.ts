@@ -1,5 +1,5 @@
 import { Worker } from "node:worker_threads";
-import { bandRows, type BandJob, type BandPhase } from "./bands";
+import { bandPhases, bandRows, closePhase, type BandJob, type BandPhase } from "./bands";
 
 const BANDS_PER_THREAD = 8;
 
@@ -30,16 +30,17 @@ function drain(worker: Worker, phase: BandPhase, queue: [number, number][]): Pro
   });
 }
 
-/** Lights and exposes the job on worker threads; the shared arrays of the job hold the result. */
+/** Does all phases of the job on worker threads; the shared arrays of the job hold the result. */
 export async function runOnThreads(job: BandJob, threads: number): Promise<void> {
   const workers = Array.from({ length: Math.max(1, threads) }, () => startWorker(job));
   try {
-    for (const phase of ["light", "expose"] as const) {
+    for (const phase of bandPhases) {
       const rows = bandRows(job, phase);
       const size = Math.ceil(rows / (workers.length * BANDS_PER_THREAD));
       const queue: [number, number][] = [];
       for (let from = 0; from < rows; from += size) queue.push([from, Math.min(rows, from + size)]);
       await Promise.all(workers.map((worker) => drain(worker, phase, queue)));
+      closePhase(job, phase);
     }
   } finally {
     await Promise.all(workers.map((worker) => worker.terminate()));

@@ -1,89 +1,71 @@
-/** Gaussian blur of interleaved RGB, in place, separable, clamped at the border. `sigmaPx` may differ by axis. */
-export function blurRgb(
-  rgb: Float32Array,
-  width: number,
-  height: number,
-  sigmaX: number,
-  sigmaY = sigmaX,
-): void {
-  const line = new Float32Array(3 * Math.max(width, height));
-  if (sigmaX > 0.15) blurLines(rgb, line, height, width * 3, width, 3, kernel(sigmaX));
-  if (sigmaY > 0.15) blurLines(rgb, line, width, 3, height, width * 3, kernel(sigmaY));
+/** Gaussian weights for a sigma in pixels; null where the blur is too small to see. */
+export type KernelOf = (sigmaPx: number) => Float32Array | null;
+
+const STEPS_PER_PX = 16;
+const LEAST_SIGMA_PX = 0.15;
+
+/** Kernels in steps of a sixteenth of a pixel, each made when it is first asked for. */
+export function createKernels(): KernelOf {
+  const made: Float32Array[] = [];
+  return (sigmaPx) => {
+    if (sigmaPx < LEAST_SIGMA_PX) return null;
+    const at = Math.round(sigmaPx * STEPS_PER_PX);
+    return (made[at] ??= gaussian(at / STEPS_PER_PX));
+  };
 }
 
-function kernel(sigma: number): Float32Array {
+function gaussian(sigma: number): Float32Array {
   const reach = Math.ceil(2.6 * sigma);
-  const weights = new Float32Array(2 * reach + 1);
-  let sum = 0;
-  for (let i = -reach; i <= reach; i++)
-    sum += weights[i + reach] = Math.exp((-0.5 * i * i) / (sigma * sigma));
-  return weights.map((w) => w / sum);
+  const weights = Float64Array.from({ length: 2 * reach + 1 }, (_, i) =>
+    Math.exp((-0.5 * (i - reach) ** 2) / (sigma * sigma)),
+  );
+  const sum = weights.reduce((total, w) => total + w, 0);
+  return Float32Array.from(weights, (w) => w / sum);
 }
 
-function blurLines(
+/**
+ * Weighted sum of RGB triples `step` apart about the one at `k`, written to `out` at `to`; taps beyond `least` and `most`
+ * triples away are held at the border.
+ */
+export function gather(
   rgb: Float32Array,
-  line: Float32Array,
-  lines: number,
-  stride: number,
-  length: number,
+  k: number,
   step: number,
+  least: number,
+  most: number,
   weights: Float32Array,
+  out: Float32Array,
+  to: number,
 ): void {
-  const reach = (weights.length - 1) / 2;
-  for (let n = 0; n < lines; n++) {
-    const base = n * stride;
-    for (let i = 0; i < length; i++) {
-      const k = base + i * step;
-      line[3 * i] = rgb[k]!;
-      line[3 * i + 1] = rgb[k + 1]!;
-      line[3 * i + 2] = rgb[k + 2]!;
-    }
-    for (let i = 0; i < length; i++) {
-      let r = 0;
-      let g = 0;
-      let b = 0;
-      for (let q = -reach; q <= reach; q++) {
-        const at = 3 * Math.min(length - 1, Math.max(0, i + q));
-        const w = weights[q + reach]!;
-        r += w * line[at]!;
-        g += w * line[at + 1]!;
-        b += w * line[at + 2]!;
-      }
-      const k = base + i * step;
-      rgb[k] = r;
-      rgb[k + 1] = g;
-      rgb[k + 2] = b;
-    }
+  const reach = (weights.length - 1) >> 1;
+  let r = 0;
+  let g = 0;
+  let b = 0;
+  for (let q = -reach; q <= reach; q++) {
+    const at = k + step * (q < least ? least : q > most ? most : q);
+    const w = weights[q + reach]!;
+    r += w * rgb[at]!;
+    g += w * rgb[at + 1]!;
+    b += w * rgb[at + 2]!;
   }
+  out[to] = r;
+  out[to + 1] = g;
+  out[to + 2] = b;
 }
 
-/** Blur by fields of depth: sigma in pixels grows with |1/z - 1/zf|; three sharpness levels are mixed. */
-export function blurByDepth(
-  rgb: Float32Array,
-  depth: Float32Array,
-  width: number,
-  height: number,
-  focusMm: number,
-  strengthPxMm: number,
-): void {
-  const levels = [1.1, 2.4, 5].map((sigma) => {
-    const copy = rgb.slice();
-    blurRgb(copy, width, height, sigma);
-    return { sigma, copy };
-  });
-  for (let k = 0; k < depth.length; k++) {
-    const sigma = Math.min(5, strengthPxMm * Math.abs(1 / depth[k]! - 1 / focusMm));
-    if (sigma < 0.2) continue;
-    let lowSigma = 0;
-    let low = rgb;
-    let high = levels[0]!;
-    for (const level of levels) {
-      high = level;
-      if (sigma <= level.sigma) break;
-      lowSigma = level.sigma;
-      low = level.copy;
+/** The same Gaussian over a whole small picture, in place. */
+export function blurEvenly(rgb: Float32Array, width: number, height: number, sigmaPx: number): void {
+  const weights = createKernels()(sigmaPx);
+  if (weights === null) return;
+  const across = new Float32Array(rgb.length);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const k = 3 * (y * width + x);
+      gather(rgb, k, 3, -x, width - 1 - x, weights, across, k);
     }
-    const t = Math.min(1, (sigma - lowSigma) / (high.sigma - lowSigma));
-    for (let c = 3 * k; c < 3 * k + 3; c++) rgb[c] = low[c]! + (high.copy[c]! - low[c]!) * t;
-  }
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const k = 3 * (y * width + x);
+      gather(across, k, 3 * width, -y, height - 1 - y, weights, rgb, k);
+    }
 }

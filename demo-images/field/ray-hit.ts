@@ -47,6 +47,29 @@ export const createRayHit = (): RayHit => ({ kind: "none", t: 0, fx: 0, fy: 0, a
 
 export type CastRay = (hit: RayHit, dx: number, dy: number, dz: number) => void;
 
+/** One ray while it is followed, in grid units across and mm down: one object reused, so that nothing is allocated. */
+interface Ray {
+  dx: number;
+  dy: number;
+  dz: number;
+  tIn: number;
+  tOut: number;
+  /** Side by which it enters the box of the plate. */
+  axis: 0 | 1;
+  /** Last place known to be above the surface, and how far above (0 unknown). */
+  before: number;
+  gapBefore: number;
+  /** First place found below it, and how far. */
+  after: number;
+  gapAfter: number;
+}
+
+/** When a ray from `o` along `d` enters and leaves the span 0 to `max`; it never does where in > out. */
+const entry = (o: number, d: number, max: number): number =>
+  d === 0 ? -Infinity : (d > 0 ? -o : max - o) / d;
+const exit = (o: number, d: number, max: number): number =>
+  d === 0 ? (o < 0 || o > max ? -1 : Infinity) : (d > 0 ? max - o : -o) / d;
+
 /** A caster of rays from one eye against one grid; `sideDepthMm` is how far down the plate's cut sides reach. */
 export function createRayCaster(
   grid: HeightGrid,
@@ -54,13 +77,69 @@ export function createRayCaster(
   eye: readonly [number, number, number],
   sideDepthMm: number,
 ): CastRay {
-  const { h, nx, ny, stepMm } = grid;
+  const { nx, ny, stepMm } = grid;
   const ox = (eye[0] - grid.x0) / stepMm;
   const oy = (eye[1] - grid.y0) / stepMm;
-  const oz = eye[2];
   const maxX = nx - 1;
   const maxY = ny - 1;
-  const heightAt = (fx: number, fy: number): number => {
+  const heightAt = createHeightReader(grid);
+  const march = createMarch(grid, ceiling, heightAt, [ox, oy, eye[2]]);
+  const refine = createRefinement(heightAt, [ox, oy, eye[2]]);
+  const ray: Ray = {
+    dx: 0.5,
+    dy: 0.5,
+    dz: 0.5,
+    tIn: 0.5,
+    tOut: 0.5,
+    axis: 0,
+    before: 0.5,
+    gapBefore: 0.5,
+    after: 0.5,
+    gapAfter: 0.5,
+  };
+  return (hit, dxMm, dyMm, dz) => {
+    hit.kind = "none";
+    ray.dx = dxMm / stepMm;
+    ray.dy = dyMm / stepMm;
+    ray.dz = dz;
+    const ax = entry(ox, ray.dx, maxX);
+    const ay = entry(oy, ray.dy, maxY);
+    ray.axis = ay > ax ? 1 : 0;
+    ray.tIn = Math.max(0, ax, ay);
+    ray.tOut = Math.min(exit(ox, ray.dx, maxX), exit(oy, ray.dy, maxY));
+    if (ray.tIn >= ray.tOut) return;
+    if (ray.tIn > 0) {
+      const fx = ox + ray.dx * ray.tIn;
+      const fy = oy + ray.dy * ray.tIn;
+      const below = heightAt(fx, fy) - (eye[2] + dz * ray.tIn);
+      if (below > 0) return meetSide(hit, ray, fx, fy, below, sideDepthMm);
+    }
+    if (!march(ray)) return;
+    const t = refine(ray);
+    hit.kind = "field";
+    hit.t = t;
+    hit.fx = Math.min(maxX - 1e-3, Math.max(0, ox + ray.dx * t));
+    hit.fy = Math.min(maxY - 1e-3, Math.max(0, oy + ray.dy * t));
+  };
+}
+
+function meetSide(hit: RayHit, ray: Ray, fx: number, fy: number, below: number, sideDepthMm: number): void {
+  if (below > sideDepthMm) return;
+  hit.kind = "side";
+  hit.t = ray.tIn;
+  hit.axis = ray.axis;
+  hit.fx = fx;
+  hit.fy = fy;
+  hit.below = below;
+}
+
+type ReadHeight = (fx: number, fy: number) => number;
+
+/** Bilinear height at grid coordinates, held at the border. */
+function createHeightReader({ h, nx, ny }: HeightGrid): ReadHeight {
+  const maxX = nx - 1;
+  const maxY = ny - 1;
+  return (fx, fy) => {
     const i = fx < 0 ? 0 : fx >= maxX ? maxX - 1 : fx | 0;
     const j = fy < 0 ? 0 : fy >= maxY ? maxY - 1 : fy | 0;
     const u = fx - i;
@@ -69,43 +148,25 @@ export function createRayCaster(
     const low = h[k]! + (h[k + 1]! - h[k]!) * u;
     return low + (h[k + nx]! + (h[k + nx + 1]! - h[k + nx]!) * u - low) * v;
   };
-  return (hit, dxMm, dyMm, dz) => {
-    hit.kind = "none";
-    const dx = dxMm / stepMm;
-    const dy = dyMm / stepMm;
-    let tIn = 0;
-    let tOut = Infinity;
-    let axis: 0 | 1 = 0;
-    const ax = dx === 0 ? -Infinity : (dx > 0 ? -ox : maxX - ox) / dx;
-    const bx = dx === 0 ? (ox < 0 || ox > maxX ? -1 : Infinity) : (dx > 0 ? maxX - ox : -ox) / dx;
-    const ay = dy === 0 ? -Infinity : (dy > 0 ? -oy : maxY - oy) / dy;
-    const by = dy === 0 ? (oy < 0 || oy > maxY ? -1 : Infinity) : (dy > 0 ? maxY - oy : -oy) / dy;
-    tIn = Math.max(tIn, ax, ay);
-    if (ay > ax) axis = 1;
-    tOut = Math.min(bx, by);
-    if (tIn >= tOut) return;
-    if (tIn > 0) {
-      const fx = ox + dx * tIn;
-      const fy = oy + dy * tIn;
-      const below = heightAt(fx, fy) - (oz + dz * tIn);
-      if (below > 0) {
-        if (below > sideDepthMm) return;
-        hit.kind = "side";
-        hit.t = tIn;
-        hit.axis = axis;
-        hit.fx = fx;
-        hit.fy = fy;
-        hit.below = below;
-        return;
-      }
-    }
-    let t = tIn;
+}
+
+/** Follows a ray from where it enters until it is below the surface; false if it leaves the plate first. */
+function createMarch(
+  grid: HeightGrid,
+  ceiling: CeilingMap,
+  heightAt: ReadHeight,
+  [ox, oy, oz]: readonly [number, number, number],
+): (ray: Ray) => boolean {
+  const least = 0.12 * grid.stepMm;
+  return (ray) => {
+    const { dx, dy, dz, tOut } = ray;
+    let t = ray.tIn;
     if (dz < 0) t = Math.max(t, (ceiling.highest + 1e-4 - oz) / dz);
-    const speed = Math.hypot(dx, dy);
+    const speed = Math.sqrt(dx * dx + dy * dy);
     const cellStep = speed > 1e-9 ? 0.9 / speed : Infinity;
     const fall = Math.max(1e-6, -dz);
-    const least = 0.12 * stepMm;
-    let before = t;
+    ray.before = t;
+    ray.gapBefore = 0;
     while (t < tOut) {
       const fx = ox + dx * t;
       const fy = oy + dy * t;
@@ -118,27 +179,50 @@ export function createRayCaster(
         const toY = dy > 0 ? ((bj + 1) * BLOCK - fy) / dy : dy < 0 ? (bj * BLOCK - fy) / dy : Infinity;
         const toTop = dz < 0 ? (top - z) / dz : Infinity;
         const leap = Math.min(toX, toY, toTop);
-        before = t;
-        t += Math.max(leap, 1e-7) + 1e-6;
-        if (leap === toTop) t += 1e-6;
+        ray.before = t;
+        ray.gapBefore = 0;
+        t += Math.max(leap, 1e-7) + (leap === toTop ? 2e-6 : 1e-6);
         continue;
       }
       const gap = z - heightAt(fx, fy);
-      if (gap <= 0) break;
-      before = t;
+      if (gap <= 0) {
+        ray.after = t;
+        ray.gapAfter = gap;
+        return true;
+      }
+      ray.before = t;
+      ray.gapBefore = gap;
       t += Math.min(cellStep, Math.max(gap, least) / fall);
     }
-    if (t >= tOut) return;
-    let low = before;
-    let high = t;
-    for (let i = 0; i < 7; i++) {
-      const mid = (low + high) / 2;
-      if (oz + dz * mid > heightAt(ox + dx * mid, oy + dy * mid)) low = mid;
-      else high = mid;
+    return false;
+  };
+}
+
+/** Where between its last place above and its first below the ray meets the surface: false position, to a tenth of a micrometre. */
+function createRefinement(
+  heightAt: ReadHeight,
+  [ox, oy, oz]: readonly [number, number, number],
+): (ray: Ray) => number {
+  return (ray) => {
+    let low = ray.before;
+    let high = ray.after;
+    let gapLow =
+      ray.gapBefore > 0 ? ray.gapBefore : oz + ray.dz * low - heightAt(ox + ray.dx * low, oy + ray.dy * low);
+    let gapHigh = ray.gapAfter;
+    for (let i = 0; i < 8 && gapHigh < -1e-4 && gapLow > 0; i++) {
+      // Every third step halves, so that a wall in the span cannot hold the false position at one end.
+      const share = i % 3 === 2 ? 0.5 : gapLow / (gapLow - gapHigh);
+      const t = low + (high - low) * share;
+      const gap = oz + ray.dz * t - heightAt(ox + ray.dx * t, oy + ray.dy * t);
+      if (gap > 0) {
+        low = t;
+        gapLow = gap;
+        if (gap < 1e-4) return t;
+      } else {
+        high = t;
+        gapHigh = gap;
+      }
     }
-    hit.kind = "field";
-    hit.t = high;
-    hit.fx = Math.min(maxX - 1e-3, Math.max(0, ox + dx * high));
-    hit.fy = Math.min(maxY - 1e-3, Math.max(0, oy + dy * high));
+    return high;
   };
 }

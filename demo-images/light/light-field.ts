@@ -1,6 +1,7 @@
+import type { VisibleBlocks } from "../camera/visible-blocks";
 import type { HeightGrid } from "../field/height-grid";
 import { surfaceDistance, type Profile } from "../geometry/profile";
-import { surfaceMaterial, type SurfaceLook } from "../materials/surface-material";
+import { createSurfaceMaterial, type SurfaceLook } from "../materials/surface-material";
 import { createSurfacePoint } from "../materials/surface-point";
 import { createShadowTest } from "./cast-shadow";
 import type { LightRig } from "./lamp";
@@ -13,22 +14,29 @@ export interface LightFieldInput {
   readonly look: SurfaceLook;
   readonly rig: LightRig;
   readonly openness: OpennessMap;
+  readonly visible: VisibleBlocks;
   readonly eye: readonly [number, number, number];
 }
 
-/** Lights the grid's rows j0 to j1 (half-open) as seen from the eye; writes linear RGB triples into `radiance`. */
+/**
+ * Lights the grid's rows j0 to j1 (half-open) as seen from the eye; writes linear RGB triples into `radiance`, where the
+ * camera may look.
+ */
 export function lightRows(input: LightFieldInput, radiance: Float32Array, j0: number, j1: number): void {
-  const { grid, profile, look, rig, openness, eye } = input;
+  const { grid, profile, look, rig, openness, visible, eye } = input;
   const { nx, ny, h, stepMm } = grid;
   const { object } = grid.mask;
   const shade = createShade(rig, profile.up);
   const key = rig.lamps.find((lamp) => lamp.castsShadow);
   const lit = key === undefined ? () => 1 : createShadowTest(grid, key);
   const point = createSurfacePoint();
+  const surfaceMaterial = createSurfaceMaterial(look, grid);
   for (let j = j0; j < j1; j++) {
     const y = grid.y0 + j * stepMm;
     const s = surfaceDistance(profile, y);
+    const blocks = ((j / visible.block) | 0) * visible.nx;
     for (let i = 0; i < nx; i++) {
+      if (visible.seen[blocks + ((i / visible.block) | 0)] === 0) continue;
       const k = j * nx + i;
       const x = grid.x0 + i * stepMm;
       const z = h[k]!;
@@ -46,7 +54,7 @@ export function lightRows(input: LightFieldInput, radiance: Float32Array, j0: nu
       const vz = eye[2] - z;
       const v = 1 / Math.sqrt(vx * vx + vy * vy + vz * vz);
       const open = sampleOpenness(openness, i, j);
-      surfaceMaterial(point, look, grid, k, x, y, s, open);
+      surfaceMaterial(point, k, x, y, s, open);
       shade(point, -gx * n, -gy * n, n, vx * v, vy * v, vz * v, lit(i, j), open, radiance, 3 * k);
     }
   }

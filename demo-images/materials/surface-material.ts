@@ -2,8 +2,8 @@ import { noise2, smoothstep } from "../noise/noise";
 import type { HeightGrid } from "../field/height-grid";
 import { coats } from "./coats";
 import { objectMaterial } from "./object-material";
-import { plateMaterial, type PlateLook } from "./plate-material";
-import { coat, tintPoint, type SurfacePoint } from "./surface-point";
+import { createPlateMaterial, type PlateLook } from "./plate-material";
+import { coat, tintPoint, type Coat, type SurfacePoint } from "./surface-point";
 import { weldMaterial, type WeldLook } from "./weld-material";
 
 export interface SurfaceLook {
@@ -11,58 +11,65 @@ export interface SurfaceLook {
   readonly weld: WeldLook;
 }
 
-const scratchPoint = (p: SurfacePoint): SurfacePoint => ({ ...p });
-
-/** Sets `point` to what lies at grid point k: plate or weld first, then everything stuck to it, dirt last. */
-export function surfaceMaterial(
+/** Sets a point to what lies at grid point k, plan (x, y), `s` across the plate's own surface. */
+export type SurfaceMaterial = (
   point: SurfacePoint,
-  look: SurfaceLook,
-  grid: HeightGrid,
   k: number,
   x: number,
   y: number,
   s: number,
   openness: number,
-): void {
+) => void;
+
+/** Plate or weld first, then everything stuck to it, dirt last. */
+export function createSurfaceMaterial(look: SurfaceLook, grid: HeightGrid): SurfaceMaterial {
   const { mask } = grid;
-  const object = mask.object[k]!;
-  if (object > 0) return objectMaterial(point, object, mask.ink[k]! / 255, x, y);
-  const bead = mask.bead[k]! / 255;
-  const valley = (0.96 - openness) * 2.2;
-  if (bead < 1) plateMaterial(point, look.plate, x, s, mask.heat[k]!);
-  if (bead > 0) {
-    const plate = bead < 1 ? scratchPoint(point) : null;
-    weldMaterial(point, look.weld, x, y, valley);
-    if (plate !== null) {
-      coat(
-        point,
-        {
-          diffuse: [plate.dr, plate.dg, plate.db],
-          mirror: [plate.fr, plate.fg, plate.fb],
-          rough: plate.rough,
-        },
-        1 - bead,
-      );
+  const plate = createPlateMaterial(look.plate);
+  const stuck = createStuck(mask, look.weld.seed);
+  return (point, k, x, y, s, openness) => {
+    const object = mask.object[k]!;
+    if (object > 0) return objectMaterial(point, object, mask.ink[k]! / 255, x, y);
+    const bead = mask.bead[k]! / 255;
+    if (bead < 1) plate(point, x, s, mask.heat[k]!);
+    if (bead > 0) {
+      const under = bead < 1 ? coatOf(point) : null;
+      weldMaterial(point, look.weld, x, y, (0.96 - openness) * 2.2);
+      if (under !== null) coat(point, under, 1 - bead);
     }
-  }
-  coat(point, coats.weldBright, mask.bare[k]! / 255);
-  if (mask.spatter[k]! > 0) {
-    // The mask's level is the ball's own shade: some come down bright, most with a dark skin.
-    coat(point, coats.weldOxide, 1);
-    coat(point, coats.spatter, mask.spatter[k]! / 255);
-  }
-  coat(point, coats.poreFloor, mask.hole[k]! / 255);
-  coat(
-    point,
-    noise2(x * 0.8, y * 0.8, look.weld.seed + 97) > 0.1 ? coats.slagMatt : coats.slag,
-    mask.slag[k]! / 255,
-  );
-  coat(point, coats.silicate, mask.silicate[k]! / 255);
-  if (mask.rust[k]! > 0) coat(point, coats.rust, mask.rust[k]! / 255);
-  coat(point, coats.fume, (mask.fume[k]! / 255) * 0.75);
-  coat(point, coats.soot, (mask.soot[k]! / 255) * 0.92);
-  coat(point, coats.crack, mask.crack[k]! / 255);
-  dust(point, x, y, look.plate.seed);
+    stuck(point, k, x, y);
+    dust(point, x, y, look.plate.seed);
+  };
+}
+
+const coatOf = (p: SurfacePoint): Coat => ({
+  diffuse: [p.dr, p.dg, p.db],
+  mirror: [p.fr, p.fg, p.fb],
+  rough: p.rough,
+});
+
+/** What was left, splashed, opened or settled on the metal, in the order it lies. */
+function createStuck(
+  mask: HeightGrid["mask"],
+  seed: number,
+): (point: SurfacePoint, k: number, x: number, y: number) => void {
+  return (point, k, x, y) => {
+    coat(point, coats.weldBright, mask.bare[k]! / 255);
+    if (mask.spatter[k]! > 0) {
+      // The mask's level is the ball's own shade: some come down bright, most with a dark skin.
+      coat(point, coats.weldOxide, 1);
+      coat(point, coats.spatter, mask.spatter[k]! / 255);
+    }
+    coat(point, coats.poreFloor, mask.hole[k]! / 255);
+    if (mask.slag[k]! > 0) {
+      const matt = noise2(x * 0.8, y * 0.8, seed + 97) > 0.1;
+      coat(point, matt ? coats.slagMatt : coats.slag, mask.slag[k]! / 255);
+    }
+    coat(point, coats.silicate, mask.silicate[k]! / 255);
+    coat(point, coats.rust, mask.rust[k]! / 255);
+    coat(point, coats.fume, (mask.fume[k]! / 255) * 0.75);
+    coat(point, coats.soot, (mask.soot[k]! / 255) * 0.92);
+    coat(point, coats.crack, mask.crack[k]! / 255);
+  };
 }
 
 /** Grinding dust and finger marks lie on everything. */
