@@ -1,4 +1,5 @@
 import PDFDocument from "pdfkit";
+import { collect } from "./collect";
 import { drawFurniture, type Furniture } from "./draw-furniture";
 import { openFaces } from "./faces";
 import { drawRule, putBlock, type Flow } from "./flow";
@@ -42,15 +43,6 @@ export async function coursePdf(paper: CoursePaper, draw: (flow: Flow) => void):
   drawFurniture(flow, paper);
   doc.end();
   return bytes;
-}
-
-function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
-    doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    doc.on("error", reject);
-  });
 }
 
 const TOP = 36;

@@ -2,6 +2,7 @@ import PDFDocument from "pdfkit";
 import { dayText } from "@/lib/report";
 import { recordSections, resultNames, type SignedRecord } from "@/lib/inspect";
 import type { ScenePalette } from "@/lib/marks";
+import { collect } from "./collect";
 import { drawFurniture } from "./draw-furniture";
 import { openFaces } from "./faces";
 import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, putBlock, type Flow } from "./flow";
@@ -63,15 +64,6 @@ function openDocument(title: string, createdAt: string): PDFKit.PDFDocument {
     // No font until ours are registered: pdfkit would read Helvetica's measures from its own folder.
     font: null as unknown as string,
     info: { Title: title, Producer: "Toeline", Creator: "Toeline", CreationDate: new Date(createdAt) },
-  });
-}
-
-function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
-    doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    doc.on("error", reject);
   });
 }
 

@@ -1,6 +1,7 @@
 import PDFDocument from "pdfkit";
 import type { ScenePalette } from "@/lib/marks";
 import type { SheetDocument } from "@/lib/report";
+import { collect } from "./collect";
 import { drawCauses } from "./draw-causes";
 import { drawChange } from "./draw-change";
 import { drawFurniture } from "./draw-furniture";
@@ -66,15 +67,6 @@ function openDocument({ sheet, createdAt }: SheetPdfInput): PDFKit.PDFDocument {
       Creator: "Toeline",
       CreationDate: new Date(createdAt),
     },
-  });
-}
-
-function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
-    doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    doc.on("error", reject);
   });
 }
 

@@ -1,0 +1,26 @@
+import { routeFor } from "@/app/_door/here";
+import { stripPapers, stripPdf, type StripPaper } from "@/lib/pdf";
+
+export const dynamic = "force-dynamic";
+
+/** The scale strip to print; `?paper=a4|letter`, A4 unless said otherwise. */
+export async function GET(request: Request): Promise<Response> {
+  const now = await routeFor(request, "bead.read");
+  if (now instanceof Response) return now;
+  const asked = new URL(request.url).searchParams.get("paper") ?? "a4";
+  if (!Object.hasOwn(stripPapers, asked))
+    return Response.json(
+      { issues: [{ code: "paper-unknown", message: "The strip is printed on paper=a4 or paper=letter." }] },
+      { status: 422 },
+    );
+  // The strip is the same every day; a fixed date keeps the file the same as well.
+  const bytes = await stripPdf(asked as StripPaper, "2026-01-01T00:00:00.000Z");
+  return new Response(Buffer.from(bytes), {
+    headers: {
+      "content-type": "application/pdf",
+      "content-disposition": `inline; filename="toeline-strip-${asked}.pdf"`,
+      "cache-control": "private, no-store",
+      "x-content-type-options": "nosniff",
+    },
+  });
+}
