@@ -1,0 +1,167 @@
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { plain, readPdf } from "../lib/pdf/read-pdf";
+import { Bench } from "./support/bench";
+import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { startServer, type TestServer } from "./support/server";
+
+const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
+const PASSPHRASE = "eleven copper kettles";
+
+let server: TestServer;
+let browser: Browser;
+beforeAll(async () => {
+  [server, browser] = await Promise.all([startServer(), openBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+async function addInspector(page: Page): Promise<void> {
+  await page.goto(`${server.url}/people`);
+  await page.getByLabel("Name", { exact: true }).last().fill("Vesna Harcourt");
+  await page
+    .getByLabel(/Identification/)
+    .last()
+    .fill("I-03");
+  await page.getByLabel("Role").last().selectOption("inspector");
+  await page.getByRole("button", { name: "Add" }).click();
+  await page.getByText("Vesna Harcourt was added.").waitFor();
+  await page.reload();
+  await page.getByText("Open an account").click();
+  await page.getByLabel("Sign-in name").fill("vesna");
+  await page.getByLabel("Passphrase", { exact: true }).fill(PASSPHRASE);
+  await page.getByRole("button", { name: "Open account" }).click();
+  await page.getByText("The account is open: vesna.").waitFor();
+}
+
+async function addJob(page: Page): Promise<string> {
+  await page.goto(`${server.url}/jobs`);
+  await page.getByLabel("Title").fill("Bracket run 4");
+  await page.getByRole("button", { name: "Make the job" }).click();
+  await page.waitForURL(/\/jobs\/[a-z0-9]+$/);
+  await page.getByLabel("Maker of the part").fill("Harrow Basin Training Bay");
+  await page.getByLabel("Procedure (WPS)").fill("WPS-12");
+  await page.getByLabel("Welding process").selectOption("FCAW-S");
+  await page.getByLabel("Acceptance criteria").selectOption("iso-5817-c");
+  await page.getByRole("button", { name: "Add a part" }).click();
+  await page.getByLabel("Drawing number").fill("D-100");
+  await page.getByLabel("Material").fill("S235");
+  await page.getByLabel("Thickness, mm").fill("10");
+  await page.getByRole("button", { name: "Add a weld" }).click();
+  await page.getByLabel("Joint").selectOption("tee");
+  await page.getByLabel("Position").selectOption("horizontal");
+  await page.getByLabel("or their mark").fill("W-07");
+  await page.getByRole("button", { name: "Save the job" }).click();
+  await page.getByText("Saved.", { exact: true }).waitFor();
+  return page.url();
+}
+
+async function sign(page: Page, passphrase: string): Promise<void> {
+  await page.getByLabel("Passphrase of the inspector").fill(passphrase);
+  await page.getByRole("button", { name: "Sign the record" }).click();
+}
+
+const pdf = async (address: string) => {
+  const answer = await fetch(`${server.url}${address}`);
+  expect(answer.status, address).toBe(200);
+  const pages = await readPdf(new Uint8Array(await answer.arrayBuffer()));
+  return plain(pages.map(({ text }) => text).join(" "));
+};
+
+describe("a job", () => {
+  it("goes from its bead to a signed report and to a correction as revision 2", async () => {
+    const page = await (await browser.newContext(desktop)).newPage();
+    page.setDefaultTimeout(15_000);
+    await addInspector(page);
+    const job = await addJob(page);
+    await shoot(page, "job");
+    await page.getByRole("button", { name: "New bead for this weld" }).click();
+    await page.waitForURL(/\/beads\/[a-z0-9]+$/);
+    const bench = new Bench(page);
+    await bench.addPhoto(jpeg);
+    await bench.photoShown();
+    await bench.drawLine(
+      [
+        [400, 500],
+        [600, 510],
+      ],
+      "Undercut",
+    );
+    await bench.saved();
+
+    await page.goto(job);
+    await page.getByRole("button", { name: "New inspection" }).click();
+    await page.waitForURL(/\/inspections\/[a-z0-9]+$/);
+    const inspection = new URL(page.url()).pathname;
+    await page.getByLabel("Day of the inspection").fill("2026-11-25");
+    await page.getByLabel("Look", { exact: true }).selectOption("direct");
+    await page.getByLabel("Light at the surface, lx").fill("300");
+    await page.getByLabel("Distance of the eye, mm").fill("400");
+    await page.getByLabel("Viewing angle, degrees").fill("60");
+    await page.getByLabel("Surface", { exact: true }).fill("brushed");
+    await page.getByRole("button", { name: "Save the inspection" }).click();
+    await page.getByText("The light was 300 lx; ISO 17637 asks for at least 350 lx.").waitFor();
+    await shoot(page, "inspection-draft");
+    expect(await pdf(`/api${inspection}/pdf?draft`)).toContain("DRAFT, not signed");
+
+    await page.getByLabel("What you say to the open points").fill("Seen; they stay open.");
+    await sign(page, "not the passphrase at all");
+    await page.getByText("This is not the passphrase of the inspector, so nothing was signed.").waitFor();
+    await sign(page, PASSPHRASE);
+    await page.waitForURL(/\/revisions\/1$/);
+    await shoot(page, "signed-record");
+    const digest =
+      /[0-9a-f]{64}/.exec(
+        await page
+          .getByText(/^SHA-256 /)
+          .first()
+          .innerText(),
+      )?.[0] ?? "none";
+    const first = await pdf(`/api${inspection}/pdf?revision=1`);
+    for (const words of [
+      digest,
+      "W-07",
+      "Undercut",
+      "WPS-12",
+      "300 lx",
+      "Inspection 1, revision 1",
+      "page 1 of",
+    ])
+      expect(first).toContain(words);
+
+    await page.goto(server.url + inspection);
+    await page.getByRole("button", { name: "Correct" }).click();
+    await page.getByLabel("Light at the surface, lx").fill("550");
+    await page.getByRole("button", { name: "Save the inspection" }).click();
+    await page.getByText("Saved.", { exact: true }).waitFor();
+    await page.getByLabel("What you say to the open points").fill("Seen; they stay open.");
+    await sign(page, PASSPHRASE);
+    await page.getByText(/A further revision needs a reason/).waitFor();
+    await page.getByLabel("Why the record is corrected").fill("The lamp was read again.");
+    await sign(page, PASSPHRASE);
+    await page.waitForURL(/\/revisions\/2$/);
+    await page.getByText("Viewing conditions › Light at the surface: was 300 lx, now 550 lx").waitFor();
+    expect(await pdf(`/api${inspection}/pdf?revision=1`)).toBe(first);
+    expect(await pdf(`/api${inspection}/pdf?revision=2`)).toContain("The lamp was read again.");
+    await page.goto(`${server.url}${inspection}/revisions/1`);
+    await page.getByText("Revision 2 stands in its place.").waitFor();
+    await page.context().close();
+
+    const small = await (await browser.newContext(phone)).newPage();
+    for (const [address, name] of [
+      [new URL(job).pathname, "job-phone"],
+      [`${inspection}/revisions/2`, "signed-record-phone"],
+    ] as const) {
+      await small.goto(server.url + address);
+      await small.getByRole("heading", { level: 1 }).waitFor();
+      const [width, scroll] = await small.evaluate(() => [innerWidth, document.documentElement.scrollWidth]);
+      expect(scroll, name).toBeLessThanOrEqual(width ?? 0);
+      await shoot(small, name);
+    }
+    await small.context().close();
+  });
+});
