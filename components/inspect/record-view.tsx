@@ -48,7 +48,7 @@ export function RecordView({
         >
           {bead.photos.map(({ id, sha256, role }, i) => (
             // Served by our own route at its own size; next/image would fetch it again.
-             
+
             <img
               key={id}
               src={`/api/photos/${sha256}/small`}

@@ -19,7 +19,7 @@ export function SignForm({
   return (
     <Panel title="Sign" tone="purple">
       <p>
-        Signing freezes the record below, as this page shows it. It holds your identification and a digest of
+        Signing freezes the record above, as this page shows it. It holds your identification and a digest of
         your name, and cannot be changed or deleted afterwards.
       </p>
       <SaidForm action={action} submit="Sign the record">

@@ -87,10 +87,10 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
             welds={job.content.welds.map(({ id, number, quantity }) => ({ id, title: number, quantity }))}
           />
         )}
+        {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
         {draft.open && record && (
           <Signing now={now} record={record} inspectionId={inspectionId} isCorrection={signed.length > 0} />
         )}
-        {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
       </main>
     </>
   );
