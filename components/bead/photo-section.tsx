@@ -126,6 +126,10 @@ export function PhotoSection({
         kind={scaleKind}
         onKind={setScaleKind}
         onRemove={() => act({ type: "scale.clear" })}
+        onFound={(scale) => {
+          act({ type: "scale.set", scale });
+          setTool("move");
+        }}
       />
       {mark && (
         <MarkCard

@@ -7,6 +7,7 @@ import { scaleText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { ScaleDrawing } from "./scale-drawing";
 import { scaleObjects } from "./scale-objects";
+import { StripFinder } from "./strip-finder";
 import styles from "./scale-panel.module.css";
 
 /** What the scale says, or that there is none; with the Scale tool in hand, what to pick it from and how to lose it. */
@@ -18,6 +19,7 @@ export function ScalePanel({
   kind,
   onKind,
   onRemove,
+  onFound,
 }: {
   scale: Scale | null;
   photo: PhotoFacts;
@@ -27,9 +29,12 @@ export function ScalePanel({
   kind: ScalePickKind;
   onKind: (kind: ScalePickKind) => void;
   onRemove: () => void;
+  /** The printed strip was found in the photo. */
+  onFound: (scale: Scale) => void;
 }) {
   return (
     <div className={styles.panel}>
+      {picking && <StripFinder photo={photo} onFound={onFound} />}
       {picking && (
         <div className={styles.objects} role="group" aria-label="What the scale is picked from">
           {scaleObjects.map((object) => (

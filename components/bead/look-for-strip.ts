@@ -1,0 +1,49 @@
+import type { Result } from "@/lib/base";
+import type { Scale } from "@/lib/marks";
+import type { FoundStrip, StripIssue } from "@/lib/strip";
+
+export interface StripPhoto {
+  readonly sha256: string;
+  /** The upright original, in pixels: what the drawing counts in. */
+  readonly widthPx: number;
+}
+
+/** The pixels of the largest picture the server shows. Throws when it cannot be loaded. */
+async function pixels(sha256: string): Promise<ImageData> {
+  const answer = await fetch(`/api/photos/${sha256}/view`);
+  if (!answer.ok) throw new Error("the photo could not be loaded");
+  const bitmap = await createImageBitmap(await answer.blob());
+  const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+  const context = canvas.getContext("2d", { willReadFrequently: true });
+  if (!context) throw new Error("this browser gives no pixels");
+  context.drawImage(bitmap, 0, 0);
+  bitmap.close();
+  return context.getImageData(0, 0, canvas.width, canvas.height);
+}
+
+function askWorker(image: ImageData): Promise<Result<FoundStrip, StripIssue>> {
+  const worker = new Worker(new URL("./strip-worker.ts", import.meta.url), { type: "module" });
+  return new Promise<Result<FoundStrip, StripIssue>>((resolve, reject) => {
+    worker.onmessage = ({ data }: MessageEvent<Result<FoundStrip, StripIssue>>) => resolve(data);
+    worker.onerror = () => reject(new Error("the search ended early"));
+    worker.postMessage({ width: image.width, height: image.height, data: image.data }, [image.data.buffer]);
+  }).finally(() => worker.terminate());
+}
+
+/** Finds the strip in a photo and gives the scale in the drawing's pixels, or why there is none. */
+export async function lookForStrip(photo: StripPhoto): Promise<Result<Scale, StripIssue>> {
+  const image = await pixels(photo.sha256);
+  const found = await askWorker(image);
+  if (!found.ok) return found;
+  const factor = photo.widthPx / image.width;
+  const corners = found.value.corners.map(({ x, y, xMm, yMm }) => ({
+    x: x * factor,
+    y: y * factor,
+    xMm,
+    yMm,
+  }));
+  return {
+    ok: true,
+    value: { kind: "strip", corners, cornerSigmaPx: found.value.cornerSigmaPx * factor, printFactor: 1 },
+  };
+}
