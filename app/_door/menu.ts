@@ -4,10 +4,10 @@ import { reach, type Actor, type Deed } from "@/lib/people";
 const places: readonly { href: string; name: string; deed: Deed }[] = [
   { href: "/", name: "Beads", deed: "bead.read" },
   { href: "/groups", name: "Groups and exercises", deed: "course.read" },
+  { href: "/students", name: "Students", deed: "course.read" },
   { href: "/jobs", name: "Jobs and inspections", deed: "job.read" },
   { href: "/instruments", name: "Instruments", deed: "job.read" },
   { href: "/trends", name: "Trends", deed: "trends.read" },
-  { href: "/criteria", name: "Shop's own limits", deed: "criteria.write" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },

@@ -19,7 +19,7 @@ export function evaluateStack(
   const range = evaluateFormula(test.limit, context.symbols, context.units);
   const limit = limitOf(test.limit, range, "<=", "mm", context.units);
   const sections = sectionsOf(observations).filter((section) => section.length >= 2);
-  if (sections.length === 0) return outcome("meets", "none-found", { limit: limit.row });
+  if (sections.length === 0) return outcome("meets", "none-together", { limit: limit.row });
   const single = sections.map((section): { high: number; low: number; sum: Quantity; ids: string[] } => {
     const certain = section.filter((one) => one.alongMm !== null);
     const read = (list: readonly Observation[]): Quantity[] =>

@@ -59,6 +59,8 @@ export type GaugeId = (typeof gaugeIds)[number];
 export type RowReason =
   | "none-allowed"
   | "none-found"
+  /** Not two of them marked in one cross section. */
+  | "none-together"
   | "within-limit"
   | "over-limit"
   | "straddles-limit"

@@ -148,7 +148,7 @@ describe("on a phone, 390 x 844, by touch", () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await bench.saved();
     await page.goto(server.url);
-    await page.getByText("Undercut").first().waitFor();
+    await page.locator("li").getByText("Undercut").first().waitFor();
     await shoot(page, "phone-list");
     expect(errors).toEqual([]);
     await page.context().close();
