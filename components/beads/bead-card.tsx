@@ -3,8 +3,11 @@ import type { BeadSummary } from "@/lib/report";
 import { VerdictBadge } from "./verdict-badge";
 import styles from "./bead-card.module.css";
 
-/** One bead in the list: its picture, how it was run, what is on it and where it stands. */
-export function BeadCard({ bead }: { bead: BeadSummary }) {
+/**
+ * One bead in the list: its picture, how it was run, what is on it and where it stands. `pickForm` is the form its box
+ * belongs to; null: no box.
+ */
+export function BeadCard({ bead, pickForm = null }: { bead: BeadSummary; pickForm?: string | null }) {
   return (
     <li className={styles.card}>
       <Link href={`/beads/${bead.id}`} className={styles.link}>
@@ -34,6 +37,11 @@ export function BeadCard({ bead }: { bead: BeadSummary }) {
           </div>
         </div>
       </Link>
+      {pickForm !== null && (
+        <label className={`${styles.pick} pick-box`}>
+          <input type="checkbox" name="pick" value={bead.id} form={pickForm} /> Pick bead {bead.number}
+        </label>
+      )}
     </li>
   );
 }

@@ -141,7 +141,6 @@ describe("who may what, through the doors", () => {
     ["/people", ["owner", "instructor", "inspector"]],
     ["/log", ["owner", "inspector"]],
     ["/groups", ["owner", "instructor"]],
-    ["/students", ["owner", "instructor"]],
     ["/feedback", ["owner", "instructor"]],
     ["/jobs", ["owner", "inspector"]],
     ["/instruments", ["owner", "inspector"]],

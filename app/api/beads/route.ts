@@ -9,7 +9,9 @@ export const dynamic = "force-dynamic";
 
 /** The beads that fit the filter, `limit` of them from `offset` on, with the verdict worked out for each. */
 export async function GET(request: Request): Promise<Response> {
-  const asked = await askedBeads(request, "bead.read");
+  const now = await routeFor(request, "bead.read");
+  if (now instanceof Response) return now;
+  const asked = await askedBeads(now, request, "bead.read");
   if (asked instanceof Response) return asked;
   const page = PageSchema.safeParse({
     limit: asked.params.get("limit") ?? undefined,

@@ -1,3 +1,4 @@
+import { routeFor } from "@/app/_door/here";
 import { trendReport, trendSentence } from "@/lib/trends";
 import { groupingOf } from "@/app/trends/grouping";
 import { askedBeads, notUnderstood } from "../export/_asked/asked-beads";
@@ -6,7 +7,9 @@ export const dynamic = "force-dynamic";
 
 /** The numbers behind the trends page, for the beads that fit the filter: `by` groups them, `period` cuts time. */
 export async function GET(request: Request): Promise<Response> {
-  const asked = await askedBeads(request, "trends.read");
+  const now = await routeFor(request, "trends.read");
+  if (now instanceof Response) return now;
+  const asked = await askedBeads(now, request, "trends.read");
   if (asked instanceof Response) return asked;
   const { by, period, unread } = groupingOf(asked.params);
   if (unread.length > 0) return notUnderstood(unread);

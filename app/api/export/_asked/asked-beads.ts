@@ -1,10 +1,9 @@
-import { routeFor, type Here } from "@/app/_door/here";
+import type { Here } from "@/app/_door/here";
 import { defaultAssessContext } from "@/lib/assess";
 import { personIdOf, reach, type Actor, type Deed } from "@/lib/people";
 import { findBeads, readFilter, shopCounts, type BeadFilter, type FoundBeads } from "@/lib/record";
 
 export interface AskedBeads extends FoundBeads {
-  readonly now: Here;
   readonly filter: BeadFilter;
   readonly params: URLSearchParams;
 }
@@ -14,16 +13,18 @@ export function reachedBeads(actor: Actor, deed: Deed): { readonly welderId?: st
   return reach(actor, deed) === "all" ? {} : { welderId: personIdOf(actor) ?? "nobody" };
 }
 
-/** Who asks, and the beads their address names; or the answer that refuses them. */
-export async function askedBeads(request: Request, deed: Deed): Promise<AskedBeads | Response> {
-  const now = await routeFor(request, deed);
-  if (now instanceof Response) return now;
+/**
+ * The beads an address names, as far as the deed reaches; of those found only the picked ones (`pick=ID`, once for
+ * each) where any is picked. Or the answer that says what in it cannot be read. */
+export async function askedBeads(now: Here, request: Request, deed: Deed): Promise<AskedBeads | Response> {
   const params = new URL(request.url).searchParams;
   const { filter, unread } = readFilter(params);
   if (unread.length > 0) return notUnderstood(unread);
   const context = { ...defaultAssessContext, shopCounts: await shopCounts(now.db) };
   const beads = await findBeads(now.db, filter, reachedBeads(now.actor, deed), context);
-  return { now, filter, params, ...beads };
+  const picked = new Set(params.getAll("pick"));
+  const found = picked.size === 0 ? beads.found : beads.found.filter(({ beadId }) => picked.has(beadId));
+  return { filter, params, all: beads.all, found };
 }
 
 export function notUnderstood(fields: readonly string[]): Response {

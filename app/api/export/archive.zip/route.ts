@@ -1,3 +1,4 @@
+import { routeFor } from "@/app/_door/here";
 import { dataDir } from "@/lib/db";
 import { archiveOf, archiveSentence } from "@/lib/record";
 import { askedBeads, download } from "../_asked/asked-beads";
@@ -8,7 +9,9 @@ const statuses = { "archive-empty": 404, "archive-too-many": 413, "archive-photo
 
 /** One bead (`?id=`), a job's (`?job=`) or whatever fits the filter, with original photos and checksums. */
 export async function GET(request: Request): Promise<Response> {
-  const asked = await askedBeads(request, "data.export");
+  const now = await routeFor(request, "data.export");
+  if (now instanceof Response) return now;
+  const asked = await askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
   const beads = asked.found.map(({ bead }) => bead);
   const archive = await archiveOf(dataDir(), beads);

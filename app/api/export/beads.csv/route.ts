@@ -1,3 +1,4 @@
+import { routeFor } from "@/app/_door/here";
 import { beadTable, tableToCsv } from "@/lib/exchange";
 import { askedBeads, download } from "../_asked/asked-beads";
 
@@ -5,7 +6,9 @@ export const dynamic = "force-dynamic";
 
 /** The beads that fit the filter as CSV: one row per bead. */
 export async function GET(request: Request): Promise<Response> {
-  const asked = await askedBeads(request, "data.export");
+  const now = await routeFor(request, "data.export");
+  if (now instanceof Response) return now;
+  const asked = await askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
   const csv = tableToCsv(beadTable(asked.found.map(({ bead }) => bead)));
   return download(csv, "text/csv; charset=utf-8; header=present", "toeline-beads.csv");

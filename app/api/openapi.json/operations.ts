@@ -1,0 +1,239 @@
+import type { Deed } from "@/lib/people";
+import {
+  filterParameters,
+  importParameters,
+  pageParameters,
+  pickParameter,
+  roleParameter,
+  trendParameters,
+  type Parameter,
+  type SchemaName,
+} from "./schemas";
+
+/** Content of a body: one of our schemas as JSON, or a file of this media type. */
+export type Body = { readonly json: SchemaName } | { readonly file: string };
+
+export interface Operation {
+  readonly path: string;
+  readonly method: "get" | "post" | "put";
+  readonly id: string;
+  readonly summary: string;
+  /** What somebody must be allowed to do; null: open to whoever reaches the server. */
+  readonly deed: Deed | null;
+  readonly parameters?: readonly Parameter[];
+  readonly body?: Body;
+  readonly success: { readonly status: 200 | 201; readonly body: Body };
+  /** What a refusal looks like. */
+  readonly refusals: readonly number[];
+  readonly refusalBody?: SchemaName;
+}
+
+const json = (name: SchemaName): Body => ({ json: name });
+const file = (type: string): Body => ({ file: type });
+const plainJson = file("application/json");
+const answers = (status: 200 | 201, body: Body): Operation["success"] => ({ status, body });
+
+const beads: readonly Operation[] = [
+  {
+    path: "/api/beads",
+    method: "get",
+    id: "listBeads",
+    summary: "The beads that fit a filter, a page at a time, with the verdict of each.",
+    deed: "bead.read",
+    parameters: [...filterParameters, ...pageParameters],
+    success: answers(200, json("BeadList")),
+    refusals: [400],
+  },
+  {
+    path: "/api/beads",
+    method: "post",
+    id: "makeBead",
+    summary: "Makes a bead; what is left out stays unknown.",
+    deed: "bead.create",
+    body: json("NewBead"),
+    success: answers(201, json("Bead")),
+    refusals: [422, 503],
+  },
+  {
+    path: "/api/beads/{beadId}",
+    method: "get",
+    id: "readBead",
+    summary: "One bead with its revision.",
+    deed: "bead.read",
+    success: answers(200, json("Bead")),
+    refusals: [404],
+  },
+  {
+    path: "/api/beads/{beadId}",
+    method: "put",
+    id: "saveBead",
+    summary: "Saves a whole bead if it is still at the revision it was based on; 409 when it is not.",
+    deed: "bead.write",
+    body: json("SaveBead"),
+    success: answers(200, json("Revision")),
+    refusals: [400, 404, 409, 422, 503],
+  },
+  {
+    path: "/api/beads/{beadId}/photos",
+    method: "post",
+    id: "addPhoto",
+    summary: "Puts a photo on a bead; the body is the picture's bytes.",
+    deed: "bead.write",
+    parameters: roleParameter,
+    body: file("application/octet-stream"),
+    success: answers(201, json("PhotoTaken")),
+    refusals: [400, 404, 409, 413, 415, 422, 507],
+  },
+  {
+    path: "/api/beads/{beadId}/annotations.json",
+    method: "get",
+    id: "exportAnnotations",
+    summary: "The marks as a W3C Web Annotation collection with SVG selectors in photo pixels.",
+    deed: "data.export",
+    success: answers(200, file("application/ld+json")),
+    refusals: [404],
+  },
+  {
+    path: "/api/beads/{beadId}/sheet.pdf",
+    method: "get",
+    id: "sheet",
+    summary: "The sheet of a bead as a PDF.",
+    deed: "bead.read",
+    success: answers(200, file("application/pdf")),
+    refusals: [404],
+  },
+  {
+    path: "/api/photos/{sha256}/{size}",
+    method: "get",
+    id: "picture",
+    summary: "A derived picture (view, small or thumb), upright and without metadata.",
+    deed: "bead.read",
+    success: answers(200, file("image/*")),
+    refusals: [404],
+  },
+];
+
+const exportOf = (
+  name: string,
+  id: string,
+  summary: string,
+  body: Body,
+  refusals: readonly number[] = [],
+): Operation => ({
+  path: `/api/export/${name}`,
+  method: "get",
+  id,
+  summary,
+  deed: "data.export",
+  parameters: [...filterParameters, ...pickParameter],
+  success: answers(200, body),
+  refusals: [400, ...refusals],
+});
+
+const data: readonly Operation[] = [
+  exportOf(
+    "beads.csv",
+    "exportBeadsCsv",
+    "One row per bead, metric, guarded against formulas.",
+    file("text/csv"),
+  ),
+  exportOf(
+    "marks.csv",
+    "exportMarksCsv",
+    "One row per mark, metric, guarded against formulas.",
+    file("text/csv"),
+  ),
+  exportOf("beads.json", "exportBeadsJson", "Beads by the published schema.", json("BeadsFile")),
+  exportOf(
+    "archive.zip",
+    "exportArchive",
+    "Beads with their original photos and checksums: one (id), a job's (job) or whatever fits.",
+    file("application/zip"),
+    [404, 409, 413],
+  ),
+  {
+    path: "/api/export/beads.schema.json",
+    method: "get",
+    id: "beadsSchema",
+    summary: "The JSON Schema of beads.json.",
+    deed: "data.export",
+    success: answers(200, file("application/schema+json")),
+    refusals: [],
+  },
+  {
+    path: "/api/import",
+    method: "post",
+    id: "importArchive",
+    summary: "Imports an archive, all or nothing; with check=yes it only says what it would do.",
+    deed: "data.import",
+    parameters: importParameters,
+    body: file("application/zip"),
+    success: answers(201, json("ImportPlan")),
+    refusals: [409, 413, 422, 503],
+  },
+  {
+    path: "/api/trends",
+    method: "get",
+    id: "trends",
+    summary:
+      "Paretos, reject rate by period with control limits, and groups, for the beads that fit a filter.",
+    deed: "trends.read",
+    parameters: [...filterParameters, ...trendParameters],
+    success: answers(200, json("Trends")),
+    refusals: [400],
+  },
+];
+
+/** A door that answers GET with its schema and POST with an answer to one case. */
+function door(name: string, body: SchemaName, summary: string): readonly Operation[] {
+  const path = `/api/${name}`;
+  return [
+    {
+      path,
+      method: "get",
+      id: `${name}Schema`,
+      summary: `The JSON Schema of what ${name} takes.`,
+      deed: "bead.read",
+      success: answers(200, plainJson),
+      refusals: [],
+    },
+    {
+      path,
+      method: "post",
+      id: name,
+      summary,
+      deed: "bead.read",
+      body: json(body),
+      success: answers(200, plainJson),
+      refusals: [400, 422],
+      refusalBody: "Errors",
+    },
+  ];
+}
+
+/** Every operation of the HTTP API. A test compares it with the route files there are. */
+export const operations: readonly Operation[] = [
+  ...beads,
+  ...data,
+  ...door("diagnose", "DiagnoseCase", "Likely causes of what was seen, checks, and the one change to try."),
+  ...door("judge", "JudgeCase", "A verdict, clause by clause, by one criteria set."),
+  ...door("measure", "MeasureCase", "Sizes in millimetres with their uncertainty, from marks and a scale."),
+  {
+    path: "/api/openapi.json",
+    method: "get",
+    id: "openapi",
+    summary: "This document.",
+    deed: "bead.read",
+    success: answers(200, plainJson),
+    refusals: [],
+  },
+  {
+    path: "/api/health",
+    method: "get",
+    id: "health",
+    summary: "Says that the server answers.",
+    deed: null,
+    success: answers(200, plainJson),
+    refusals: [],
+  },
+];

@@ -1,0 +1,153 @@
+import { z } from "zod";
+import { BeadContentSchema, photoRoles } from "@/lib/assess";
+import { DiagnoseInputSchema } from "@/lib/diagnose";
+import { JudgeInputSchema } from "@/lib/accept";
+import { BeadsFileSchema, ExchangePhotoSchema } from "@/lib/exchange";
+import { MeasureCaseSchema } from "@/lib/measure";
+import { BeadFilterSchema } from "@/lib/record";
+import { groupings } from "@/app/trends/grouping";
+import { periods } from "@/lib/trends";
+import { NewBeadSchema, PageSchema } from "../beads/shapes";
+
+const text = z.string();
+const previous = z.object({ id: text, number: z.int(), title: text }).nullable();
+
+const BeadSchema = z.object({
+  id: text,
+  number: z.int(),
+  revision: z.int(),
+  createdAt: z.iso.datetime(),
+  updatedAt: z.iso.datetime(),
+  previous,
+  welderId: text.nullable(),
+  jobId: text.nullable(),
+  weldId: text.nullable(),
+  handInId: text.nullable(),
+  content: BeadContentSchema,
+  photos: z.array(ExchangePhotoSchema),
+});
+
+const IssuesSchema = z.object({
+  issues: z.array(z.object({ code: text, message: text.optional(), path: z.array(z.unknown()).optional() })),
+});
+
+const ImportPlanSchema = z.object({
+  done: z.boolean(),
+  beads: z.array(
+    z.object({
+      id: text,
+      title: text,
+      fate: z.enum(["new", "same", "differs", "photo-taken"]),
+      ownNumber: z.int(),
+      number: z.int(),
+      photos: z.int(),
+      revision: z.int(),
+      revisionHere: z.int().nullable(),
+    }),
+  ),
+  fresh: z.int(),
+  same: z.int(),
+  conflicts: z.int(),
+  renumbered: z.int(),
+  otherTables: z.boolean(),
+});
+
+const ShareSchema = z.object({
+  count: z.int(),
+  of: z.int(),
+  value: z.number().nullable(),
+  low: z.number(),
+  high: z.number(),
+  method: text,
+});
+
+const TrendsSchema = z.looseObject({
+  beads: z.int(),
+  rejects: z.looseObject({ rejected: ShareSchema }),
+  by: z.enum(groupings.map(({ id }) => id)),
+  period: z.enum(periods),
+});
+
+/** What stands behind `#/components/schemas/…`: made from the schemas the routes parse with. */
+const inputs = {
+  BeadContent: BeadContentSchema,
+  NewBead: NewBeadSchema,
+  SaveBead: z.object({ basedOn: z.int().min(1), content: BeadContentSchema }),
+  DiagnoseCase: DiagnoseInputSchema,
+  JudgeCase: JudgeInputSchema,
+  MeasureCase: MeasureCaseSchema,
+} as const;
+
+const outputs = {
+  Bead: BeadSchema,
+  BeadList: z.object({
+    total: z.int(),
+    limit: z.int(),
+    offset: z.int(),
+    beads: z.array(
+      BeadSchema.extend({
+        verdict: z.enum(["accept", "reject", "cannot-say"]).nullable(),
+        confirmedCause: text.nullable(),
+      }),
+    ),
+  }),
+  BeadsFile: BeadsFileSchema,
+  ImportPlan: ImportPlanSchema,
+  Issues: IssuesSchema,
+  Errors: z.object({ errors: z.array(text) }),
+  Trends: TrendsSchema,
+  PhotoTaken: z.object({
+    photo: ExchangePhotoSchema,
+    alsoOn: z.array(z.int()),
+    notices: z.array(z.unknown()),
+  }),
+  Revision: z.object({ revision: z.int() }),
+} as const;
+
+export type SchemaName = keyof typeof inputs | keyof typeof outputs;
+
+/** JSON Schema without its dialect: a document of OpenAPI 3.1 says that once. */
+function plain(schema: z.ZodType, io: "input" | "output"): Record<string, unknown> {
+  const { $schema: _dialect, ...rest } = z.toJSONSchema(schema, {
+    target: "draft-2020-12",
+    io,
+    unrepresentable: "any",
+  });
+  return rest;
+}
+
+export function componentSchemas(): Record<SchemaName, unknown> {
+  const made = [
+    ...Object.entries(inputs).map(([name, schema]) => [name, plain(schema, "input")] as const),
+    ...Object.entries(outputs).map(([name, schema]) => [name, plain(schema, "output")] as const),
+  ];
+  return Object.fromEntries(made) as Record<SchemaName, unknown>;
+}
+
+export interface Parameter {
+  readonly name: string;
+  readonly in: "query" | "path";
+  readonly required: boolean;
+  readonly schema: unknown;
+}
+
+function queryOf(schema: z.ZodObject): readonly Parameter[] {
+  const { properties = {} } = z.toJSONSchema(schema, { target: "draft-2020-12", io: "input" });
+  return Object.entries(properties).map(([name, property]) => ({
+    name,
+    in: "query",
+    required: false,
+    schema: property,
+  }));
+}
+
+export const filterParameters = queryOf(BeadFilterSchema);
+export const pageParameters = queryOf(PageSchema);
+export const trendParameters = queryOf(
+  z.object({ by: z.enum(groupings.map(({ id }) => id)).optional(), period: z.enum(periods).optional() }),
+);
+export const pickParameter = queryOf(z.object({ pick: z.array(text).optional() }));
+export const roleParameter = queryOf(z.object({ role: z.enum(photoRoles).optional() }));
+export const importParameters = queryOf(
+  z.object({ check: z.literal("yes").optional(), conflicts: z.literal("leave").optional() }),
+);

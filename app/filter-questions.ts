@@ -1,0 +1,189 @@
+import type { AskedFor, FilterQuestion } from "@/components/beads/filter-panel";
+import { listCriteria } from "@/lib/accept";
+import { diagnoseVocabulary } from "@/lib/diagnose";
+import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/record";
+import { jointWords, polarityWords, positionWords, processWords, progressionWords } from "@/lib/report";
+import { imperfections } from "@/lib/trade";
+
+type Field = keyof BeadFilter;
+type Words = Readonly<Record<string, string>>;
+
+export const causeNames: Words = Object.fromEntries(
+  diagnoseVocabulary().causes.map(({ id, name }) => [id, name]),
+);
+export const imperfectionNames: Words = Object.fromEntries(
+  Object.values(imperfections).map(({ id, name }) => [id, name]),
+);
+const criteriaNames: Words = Object.fromEntries(listCriteria().map(({ id, title }) => [id, title]));
+
+/** A question whose answers are what stands in the records, so that no answer finds nothing. */
+interface Asked {
+  readonly field: Field;
+  readonly label: string;
+  readonly words?: Words;
+  readonly values: (one: ObservedBead) => readonly (string | null)[];
+}
+
+const asked: readonly Asked[] = [
+  { field: "welder", label: "Welder", values: ({ welder }) => [welder] },
+  { field: "process", label: "Process", words: processWords, values: (one) => [one.process] },
+  { field: "class", label: "Wire class", values: (one) => [one.electrodeClass] },
+  { field: "joint", label: "Joint", words: jointWords, values: (one) => [one.joint] },
+  { field: "position", label: "Position", words: positionWords, values: (one) => [one.position] },
+  { field: "progression", label: "Progression", words: progressionWords, values: setupOf("progression") },
+  { field: "polarity", label: "Polarity", words: polarityWords, values: setupOf("polarity") },
+  { field: "gas", label: "Gas", values: setupOf("gas") },
+  { field: "transfer", label: "Transfer", values: setupOf("transfer") },
+  { field: "metal", label: "Base metal", values: setupOf("baseMetal") },
+  { field: "surface", label: "Surface", values: setupOf("surface") },
+  { field: "power", label: "Input power", values: setupOf("inputPower") },
+  { field: "imperfection", label: "Marked", words: imperfectionNames, values: (one) => one.imperfections },
+  { field: "cause", label: "Confirmed cause", words: causeNames, values: (one) => [one.confirmedCause] },
+  {
+    field: "criteria",
+    label: "Criteria",
+    words: criteriaNames,
+    values: ({ bead }) => [bead.content.judgement.criteriaId],
+  },
+];
+
+function setupOf(
+  key: "progression" | "polarity" | "gas" | "transfer" | "baseMetal" | "surface" | "inputPower",
+) {
+  return ({ bead }: ObservedBead): readonly (string | null)[] => [bead.content.setup[key]];
+}
+
+const fixed: readonly { field: Field; label: string; words: Words }[] = [
+  {
+    field: "verdict",
+    label: "Verdict",
+    words: {
+      accept: "Meets the criteria",
+      reject: "Does not meet",
+      "cannot-say": "Cannot say yet",
+      decided: "Met or not met",
+      none: "No criteria chosen",
+    },
+  },
+  {
+    field: "outcome",
+    label: "What the change did",
+    words: {
+      cured: "Cured",
+      better: "Better",
+      "no-difference": "No difference",
+      worse: "Worse",
+      unknown: "Not said",
+    },
+  },
+  { field: "photo", label: "Photo", words: { yes: "With a photo", no: "Without" } },
+];
+const sortWords: Words = {
+  newest: "Newest first",
+  oldest: "Oldest first",
+  number: "Number",
+  title: "Title",
+  welder: "Welder",
+};
+const bare: readonly { field: Field; label: string; kind: "date" | "number" }[] = [
+  { field: "from", label: "From day", kind: "date" },
+  { field: "to", label: "To day", kind: "date" },
+  { field: "minThickness", label: "Thickness from (mm)", kind: "number" },
+  { field: "maxThickness", label: "Thickness to (mm)", kind: "number" },
+];
+
+const optionsOf = (words: Words): FilterQuestion["options"] =>
+  Object.entries(words).map(([value, label]) => ({ value, label }));
+
+function recordedOptions({ words, values }: Asked, all: readonly ObservedBead[]): FilterQuestion["options"] {
+  const found = new Set(all.flatMap(values));
+  const known = [...found].flatMap((value) =>
+    value === null ? [] : [{ value, label: words?.[value] ?? value }],
+  );
+  known.sort((a, b) => a.label.localeCompare(b.label, "en"));
+  return found.has(null) ? [...known, { value: UNKNOWN, label: "Not recorded" }] : known;
+}
+
+/** Every question a list of beads can be narrowed by, with the answers that stand in the records. */
+export function filterQuestions(
+  filter: BeadFilter,
+  all: readonly ObservedBead[],
+  { sort }: { readonly sort: boolean },
+): readonly FilterQuestion[] {
+  const value = (field: Field): string => String(filter[field] ?? "");
+  return [
+    ...asked.map((one): FilterQuestion => ({
+      name: one.field,
+      label: one.label,
+      kind: "choice",
+      value: value(one.field),
+      options: recordedOptions(one, all),
+    })),
+    ...fixed.map(({ field, label, words }): FilterQuestion => ({
+      name: field,
+      label,
+      kind: "choice",
+      value: value(field),
+      options: optionsOf(words),
+    })),
+    ...bare.map(({ field, label, kind }): FilterQuestion => ({
+      name: field,
+      label,
+      kind,
+      value: value(field),
+      options: [],
+    })),
+    ...(sort
+      ? [
+          {
+            name: "sort",
+            label: "Sort by",
+            kind: "choice",
+            value: value("sort"),
+            options: optionsOf(sortWords),
+          } satisfies FilterQuestion,
+        ]
+      : []),
+  ];
+}
+
+const labels: Readonly<
+  Partial<Record<Field, { readonly label: string; readonly words?: Words | undefined }>>
+> = Object.fromEntries(
+  [...asked, ...fixed, ...bare, { field: "sort", label: "Sorted by", words: sortWords }].map((one) => [
+    one.field,
+    { label: one.label, words: "words" in one ? one.words : undefined },
+  ]),
+);
+
+function sayPart(field: Field, value: NonNullable<BeadFilter[Field]>): string {
+  if (field === "q") return `“${String(value)}”`;
+  if (Array.isArray(value)) return value.length === 1 ? "1 picked bead" : `${value.length} picked beads`;
+  if (field === "job") return "Of one job";
+  const { label = field, words } = labels[field] ?? {};
+  return `${label}: ${words?.[String(value)] ?? (value === UNKNOWN ? "not recorded" : String(value))}`;
+}
+
+/** What is asked for now in words, each with the address without it; `rest` is what else the address holds. */
+export function askedFor(filter: BeadFilter, page: string, rest = ""): readonly AskedFor[] {
+  return filterFields.flatMap((field) => {
+    const value = filter[field];
+    if (value === undefined) return [];
+    const { [field]: _off, ...others } = filter;
+    const query = [filterQuery(others), rest].filter(Boolean).join("&");
+    return [{ label: sayPart(field, value), without: query ? `${page}?${query}` : page }];
+  });
+}
+
+/** Every part of a filter as a form's hidden fields. */
+export function hiddenParts(filter: BeadFilter): readonly (readonly [string, string])[] {
+  return [...new URLSearchParams(filterQuery(filter))];
+}
+
+/** A page's `searchParams` as the address had them. */
+export function asParams(search: Readonly<Record<string, string | string[] | undefined>>): URLSearchParams {
+  const params = new URLSearchParams();
+  for (const [name, value] of Object.entries(search))
+    for (const one of Array.isArray(value) ? value : [value]) if (one !== undefined) params.append(name, one);
+  return params;
+}

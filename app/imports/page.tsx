@@ -1,0 +1,25 @@
+import type { Metadata } from "next";
+import { ImportPanel } from "@/components/beads/import-panel";
+import { Header } from "@/components/shell/header";
+import styles from "@/components/ui/form.module.css";
+import { pageFor } from "../_door/here";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Import" };
+
+export default async function ImportsPage() {
+  await pageFor("data.import");
+  return (
+    <>
+      <Header />
+      <main className={styles.page}>
+        <h1>Import</h1>
+        <p>
+          An archive holds beads with their original photos and checksums. Beads keep their ids and, where it
+          is free here, their number; people and jobs of the other shop stay there.
+        </p>
+        <ImportPanel />
+      </main>
+    </>
+  );
+}

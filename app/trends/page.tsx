@@ -1,0 +1,187 @@
+import type { Metadata } from "next";
+import { FilterPanel, type FilterQuestion } from "@/components/beads/filter-panel";
+import { Header } from "@/components/shell/header";
+import { ParetoChart } from "@/components/trends/pareto-chart";
+import { RejectChart } from "@/components/trends/reject-chart";
+import type { ParetoLine } from "@/components/trends/trend-links";
+import { GroupTable, ParetoTable, RejectTable } from "@/components/trends/trend-tables";
+import styles from "@/components/trends/trends.module.css";
+import { Panel, type PanelTone } from "@/components/ui";
+import { findBeads, readFilter, type BeadFilter } from "@/lib/record";
+import { periods, shareText, trendReport, trendSentence, type TrendReport } from "@/lib/trends";
+import { asParams, askedFor, filterQuestions, hiddenParts } from "../filter-questions";
+import { pageFor } from "../_door/here";
+import { reachedBeads } from "../api/export/_asked/asked-beads";
+import { groupingOf, groupings } from "./grouping";
+import { groupLines, paretoLines, rejectPoints, signalLines } from "./lines";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Trends" };
+
+/** Bars of a Pareto before the rest is gathered. */
+const MOST_BARS = 8;
+
+export default async function TrendsPage({
+  searchParams,
+}: {
+  searchParams: Promise<Record<string, string | string[] | undefined>>;
+}) {
+  const now = await pageFor("trends.read");
+  const params = asParams(await searchParams);
+  const { filter } = readFilter(params);
+  const { by, period } = groupingOf(params);
+  const { found, all } = await findBeads(now.db, filter, reachedBeads(now.actor, "trends.read"));
+  const report = trendReport(found, { period, by: by.keyOf, most: MOST_BARS });
+  const rest = new URLSearchParams({ by: by.id, period }).toString();
+  return (
+    <>
+      <Header />
+      <main className={styles.page}>
+        <div>
+          <h1>Trends</h1>
+          <p role="status" className={styles.sum}>
+            {summary(report, all.length)}
+          </p>
+        </div>
+        <FilterPanel
+          key={params.toString()}
+          action="/trends"
+          words={null}
+          questions={[...chartQuestions(by.id, period), ...filterQuestions(filter, all, { sort: false })]}
+          asked={askedFor(filter, "/trends", rest)}
+          hidden={hiddenParts({ q: filter.q, id: filter.id, job: filter.job })}
+        />
+        <ParetoPanel
+          title="What is marked most"
+          tone="blue"
+          what="Imperfection"
+          lines={paretoLines(report.imperfections.rows, filter, "imperfection")}
+          none="Nothing is marked on these beads."
+          note="Each imperfection counts once per bead, however often it is marked on it."
+        />
+        <ParetoPanel
+          title="Confirmed causes"
+          tone="purple"
+          what="Cause"
+          lines={paretoLines(report.causes.rows, filter, "cause")}
+          none="No cause is confirmed yet: run a bead again with the proposed change and say what it did."
+          note="A cause counts when the next bead, with that one change, was cured. It stands at the bead that had the fault."
+        />
+        <RejectPanel report={report} filter={filter} period={period} />
+        {report.groups.length > 0 && (
+          <Panel title={`By ${by.label.toLowerCase()}`} tone="bronze">
+            <GroupTable lines={groupLines(report.groups, filter, by)} what={by.label} />
+            <p className={styles.note}>
+              Where two bars overlap widely, the difference may be chance. The mark is what was counted, the
+              bar its 95 % interval (Wilson).
+            </p>
+          </Panel>
+        )}
+      </main>
+    </>
+  );
+}
+
+function chartQuestions(by: string, period: string): readonly FilterQuestion[] {
+  return [
+    {
+      name: "by",
+      label: "Groups by",
+      kind: "choice",
+      value: by,
+      options: groupings.map(({ id, label }) => ({ value: id, label })),
+      blank: null,
+    },
+    {
+      name: "period",
+      label: "One point for each",
+      kind: "choice",
+      value: period,
+      options: periods.map((one) => ({ value: one, label: one })),
+      blank: null,
+    },
+  ];
+}
+
+function summary({ beads, rejects }: TrendReport, all: number): string {
+  if (all === 0) return "Nothing recorded yet.";
+  const open = rejects.undecidedIds.length;
+  return [
+    `${beads} of ${all} beads.`,
+    `Rejected: ${shareText(rejects.rejected)}.`,
+    open > 0 ? `${open} without a decided verdict are left out of it.` : "",
+  ]
+    .filter(Boolean)
+    .join(" ");
+}
+
+function ParetoPanel({
+  title,
+  tone,
+  what,
+  lines,
+  none,
+  note,
+}: {
+  title: string;
+  tone: PanelTone;
+  what: string;
+  lines: readonly ParetoLine[];
+  none: string;
+  note: string;
+}) {
+  return (
+    <Panel title={title} tone={tone}>
+      {lines.length === 0 ? (
+        <p>{none}</p>
+      ) : (
+        <div className={styles.pair}>
+          <ParetoChart lines={lines} label={title} />
+          <ParetoTable lines={lines} caption={title} what={what} />
+        </div>
+      )}
+      <p className={styles.note}>{note}</p>
+    </Panel>
+  );
+}
+
+function RejectPanel({
+  report: { chart },
+  filter,
+  period,
+}: {
+  report: TrendReport;
+  filter: BeadFilter;
+  period: string;
+}) {
+  if (!chart.ok)
+    return (
+      <Panel title="Rejects over time" tone="straw">
+        <p>{chart.issues.map(trendSentence).join(" ")}</p>
+      </Panel>
+    );
+  const { centre, points, trialLimits, skipped } = chart.value;
+  const lines = rejectPoints(points, filter);
+  const signals = signalLines(chart.value);
+  return (
+    <Panel title="Rejects over time" tone="straw">
+      {signals.length > 0 && (
+        <ul className={styles.signals}>
+          {signals.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+      <div className={styles.pair}>
+        <RejectChart points={lines} centre={centre.value ?? 0} />
+        <RejectTable points={lines} />
+      </div>
+      <p className={styles.note}>
+        All together: {shareText(centre)}. Limits: centre ± 3 √(p̄ (1 − p̄) / n) for each {period}’s own number
+        of beads (p-chart, NIST/SEMATECH e-Handbook 6.3.3.2).
+        {trialLimits && " Fewer than 20 points: trial limits, to be drawn again as the record grows."}
+        {skipped.length > 0 && ` Without a decided verdict: ${skipped.join(", ")}.`}
+      </p>
+    </Panel>
+  );
+}

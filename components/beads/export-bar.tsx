@@ -1,0 +1,47 @@
+import { Download } from "lucide-react";
+import { buttonClass } from "@/components/ui";
+import styles from "./export-bar.module.css";
+
+/** Id of the form the cards' boxes belong to, wherever they stand on the page. */
+export const PICK_FORM = "pick-beads";
+
+/** What each button takes away. */
+const files = [
+  { href: "/api/export/archive.zip", label: "Archive with photos" },
+  { href: "/api/export/beads.csv", label: "Beads, CSV" },
+  { href: "/api/export/marks.csv", label: "Marks, CSV" },
+  { href: "/api/export/beads.json", label: "Beads, JSON" },
+] as const;
+
+/** Takes the ticked beads away as a file; without a tick all that are found. An ordinary form. */
+export function ExportBar({
+  count,
+  hidden,
+}: {
+  count: number;
+  hidden: readonly (readonly [name: string, value: string])[];
+}) {
+  return (
+    <details className={styles.bar}>
+      <summary className={styles.summary}>
+        <Download size={20} aria-hidden="true" /> Export
+      </summary>
+      <form id={PICK_FORM} method="get" className={styles.form}>
+        {hidden.map(([name, value]) => (
+          <input key={`${name} ${value}`} type="hidden" name={name} value={value} />
+        ))}
+        <p>
+          {count === 1 ? "The bead found" : `All ${count} beads found`}, or only those you tick at the foot of
+          their cards.
+        </p>
+        <div className={styles.row}>
+          {files.map(({ href, label }) => (
+            <button key={href} type="submit" formAction={href} className={buttonClass()}>
+              {label}
+            </button>
+          ))}
+        </div>
+      </form>
+    </details>
+  );
+}

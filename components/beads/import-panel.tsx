@@ -1,0 +1,159 @@
+"use client";
+
+import { FileUp } from "lucide-react";
+import Link from "next/link";
+import { useState } from "react";
+import { Button, buttonClass, Panel } from "@/components/ui";
+import form from "@/components/ui/form.module.css";
+import styles from "./import-panel.module.css";
+
+interface PlannedBead {
+  readonly id: string;
+  readonly title: string;
+  readonly fate: "new" | "same" | "differs" | "photo-taken";
+  readonly ownNumber: number;
+  readonly number: number;
+  readonly photos: number;
+  readonly revision: number;
+  readonly revisionHere: number | null;
+}
+interface Plan {
+  readonly done: boolean;
+  readonly beads: readonly PlannedBead[];
+  readonly fresh: number;
+  readonly same: number;
+  readonly conflicts: number;
+  readonly renumbered: number;
+  readonly otherTables: boolean;
+}
+type Answer = { readonly plan: Plan } | { readonly lines: readonly string[] };
+
+async function send(file: File, query: string): Promise<Answer> {
+  try {
+    const answer = await fetch(`/api/import${query}`, { method: "POST", body: file });
+    const json = (await answer.json()) as Plan & { issues?: readonly { message?: string }[] };
+    if (answer.ok) return { plan: json };
+    return { lines: (json.issues ?? []).map(({ message }) => message ?? "It was refused.") };
+  } catch {
+    return {
+      lines: ["The server did not answer; nothing was imported. Check that it runs, then try again."],
+    };
+  }
+}
+
+/** Chooses an archive, shows what importing it would do, and does it when that is wanted. */
+export function ImportPanel() {
+  const [file, setFile] = useState<File | null>(null);
+  const [answer, setAnswer] = useState<Answer | null>(null);
+  const [working, setWorking] = useState(false);
+  const ask = async (chosen: File, query: string): Promise<void> => {
+    setWorking(true);
+    setAnswer(await send(chosen, query));
+    setWorking(false);
+  };
+  const plan = answer && "plan" in answer ? answer.plan : null;
+  return (
+    <Panel title="An archive from another machine" tone="blue">
+      <label className={buttonClass("main", "large", styles.choose)}>
+        <FileUp size={24} aria-hidden="true" /> {working ? "Looking into it …" : "Choose an archive"}
+        <input
+          type="file"
+          accept=".zip,application/zip"
+          className="visually-hidden"
+          disabled={working}
+          onChange={(event) => {
+            const chosen = event.target.files?.[0];
+            // The same file again is a choice as well.
+            event.target.value = "";
+            if (!chosen) return;
+            setFile(chosen);
+            void ask(chosen, "?check=yes");
+          }}
+        />
+      </label>
+      <p className={form.note}>It is checked first and nothing is written until you say so.</p>
+      <div aria-live="polite" className={styles.answer}>
+        {answer && "lines" in answer && (
+          <ul className={`${form.said} ${form.refused} ${styles.lines}`}>
+            {answer.lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        )}
+        {plan && <PlanView plan={plan} />}
+      </div>
+      {plan && !plan.done && file && plan.fresh > 0 && (
+        <Button
+          tone="main"
+          disabled={working}
+          onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
+        >
+          {plan.conflicts > 0
+            ? `Import ${beadWord(plan.fresh)}, leave the other ${plan.conflicts} as here`
+            : `Import ${beadWord(plan.fresh)}`}
+        </Button>
+      )}
+    </Panel>
+  );
+}
+
+const beadWord = (count: number): string => (count === 1 ? "1 bead" : `${count} beads`);
+
+function summaryOf({ done, fresh, same, conflicts }: Plan): string {
+  const parts = [
+    done ? `${beadWord(fresh)} imported` : `${beadWord(fresh)} would be new`,
+    same > 0 && `${same} here already, exactly so`,
+    conflicts > 0 && `${conflicts} here with other content, left as here`,
+  ];
+  return `${parts.filter(Boolean).join("; ")}.`;
+}
+
+function fateOf({ fate, number, ownNumber, revision, revisionHere }: PlannedBead): string {
+  if (fate === "same") return "Here already, exactly so";
+  if (fate === "differs")
+    return `Here with other content (revision ${revisionHere} here, ${revision} in the archive): left as here`;
+  if (fate === "photo-taken") return "A photo's id belongs to another bead here: left out";
+  return number === ownNumber ? "New" : `New; number ${ownNumber} is taken here, so it becomes ${number}`;
+}
+
+function PlanView({ plan }: { plan: Plan }) {
+  return (
+    <>
+      <p className={form.said}>{summaryOf(plan)}</p>
+      {plan.otherTables && (
+        <p className={form.note}>
+          The archive was made with other tables of limits than this version carries: a verdict may read
+          differently here.
+        </p>
+      )}
+      <div className={form.scroll} role="region" aria-label="Beads of the archive" tabIndex={0}>
+        <table className={form.table}>
+          <thead>
+            <tr>
+              <th scope="col">Bead</th>
+              <th scope="col">Title</th>
+              <th scope="col">Photos</th>
+              <th scope="col">{plan.done ? "What became of it" : "What would become of it"}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {plan.beads.map((bead) => (
+              <tr key={bead.id}>
+                <td>{bead.number}</td>
+                <td>
+                  {plan.done && bead.fate !== "photo-taken" ? (
+                    <Link href={`/beads/${bead.id}`}>{bead.title}</Link>
+                  ) : (
+                    bead.title
+                  )}
+                </td>
+                <td>{bead.photos}</td>
+                <td>{fateOf(bead)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}
