@@ -56,7 +56,10 @@ function describe(operation: Operation): Record<string, unknown> {
     parameters: [...pathParameters(path), ...parameters],
     ...(body ? { requestBody: { required: true, content: content(body) } } : {}),
     responses: {
-      [String(success.status)]: { description: "Done.", content: content(success.body) },
+      [String(success.status)]: {
+        description: "Done.",
+        ...(success.body ? { content: content(success.body) } : {}),
+      },
       ...refusals(operation),
     },
   };

@@ -15,14 +15,15 @@ export type Body = { readonly json: SchemaName } | { readonly file: string };
 
 export interface Operation {
   readonly path: string;
-  readonly method: "get" | "post" | "put";
+  readonly method: "get" | "post" | "put" | "delete";
   readonly id: string;
   readonly summary: string;
   /** What somebody must be allowed to do; null: open to whoever reaches the server. */
   readonly deed: Deed | null;
   readonly parameters?: readonly Parameter[];
   readonly body?: Body;
-  readonly success: { readonly status: 200 | 201; readonly body: Body };
+  /** null: an answer without a body. */
+  readonly success: { readonly status: 200 | 201 | 204; readonly body: Body | null };
   /** What a refusal looks like. */
   readonly refusals: readonly number[];
   readonly refusalBody?: SchemaName;
@@ -218,6 +219,35 @@ export const operations: readonly Operation[] = [
   ...door("diagnose", "DiagnoseCase", "Likely causes of what was seen, checks, and the one change to try."),
   ...door("judge", "JudgeCase", "A verdict, clause by clause, by one criteria set."),
   ...door("measure", "MeasureCase", "Sizes in millimetres with their uncertainty, from marks and a scale."),
+  {
+    path: "/api/beads/{beadId}/photos/{photoId}",
+    method: "delete",
+    id: "removePhoto",
+    summary: "Takes a photo and its marks off a bead; the original stays in the store.",
+    deed: "bead.write",
+    success: { status: 204, body: null },
+    refusals: [404, 503],
+  },
+  {
+    path: "/api/inspections/{inspectionId}/pdf",
+    method: "get",
+    id: "inspectionPdf",
+    summary: "A signed revision as a PDF (revision=N), or the draft (draft).",
+    deed: "record.read",
+    success: answers(200, file("application/pdf")),
+    refusals: [404, 409],
+  },
+  {
+    path: "/api/hand-in/{code}",
+    method: "post",
+    id: "handIn",
+    summary:
+      "Hands in a bead for an exercise: the photo as the body, the form in a header; open where the exercise is.",
+    deed: null,
+    body: file("image/*"),
+    success: answers(201, plainJson),
+    refusals: [403, 404, 409, 413, 415, 422, 503],
+  },
   {
     path: "/api/openapi.json",
     method: "get",
