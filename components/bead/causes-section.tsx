@@ -1,6 +1,7 @@
 "use client";
 
-import { Panel } from "@/components/ui";
+import Link from "next/link";
+import { buttonClass, Panel } from "@/components/ui";
 import { diagnoseSentences, type Check, type ShopCounts } from "@/lib/diagnose";
 import { applyChange, proposal, type TriedChange } from "@/lib/assess";
 import { changeText } from "@/lib/report";
@@ -12,6 +13,7 @@ import { TriedPanel } from "./tried-panel";
 
 /** Causes on the workbench: nothing to say yet, or the panel with its answers wired to the bead. */
 export function CausesSection({
+  beadId,
   state,
   dispatch,
   assessment,
@@ -68,6 +70,11 @@ export function CausesSection({
           onOutcome={(next) => dispatch({ type: "judgement", change: { outcome: next } })}
         />
       )}
+      {previous && tried && (
+        <Link className={buttonClass("plain")} href={`/beads/${beadId}/compare`}>
+          Side by side with bead {previous.number}
+        </Link>
+      )}
       <CausesPanel
         diagnosis={diagnosis.value}
         proposed={proposal(
@@ -85,6 +92,9 @@ export function CausesSection({
           )
         }
       />
+      <Link className={buttonClass("plain")} href={`/beads/${beadId}/card`}>
+        Bench card: the change and the settings, large
+      </Link>
       <ShopPanel shop={shop} />
     </div>
   );

@@ -1,6 +1,6 @@
 import { MarkOverlay } from "@/components/canvas";
-import { fitLabels, scene } from "@/lib/marks";
 import type { SheetCause, SheetDocument } from "@/lib/report";
+import { ACROSS, printedScene } from "./printed-scene";
 import styles from "./sheet.module.css";
 
 /** The printed page of one bead. Every word on it comes from the document; this file only sets it. */
@@ -83,15 +83,6 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
       </footer>
     </article>
   );
-}
-
-/** Screen units across the printed photo: its numbers come out about 2.5 mm high on A4. */
-const ACROSS = 620;
-
-/** The scene of the screen, without the words that would lie on each other at this size; the table has them all. */
-function printedScene({ drawing, labels, scaleLabel, widthPx }: SheetDocument["photos"][number]) {
-  const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
-  return fitLabels(shapes, widthPx / ACROSS, null);
 }
 
 function Photos({ sheet }: { sheet: SheetDocument }) {

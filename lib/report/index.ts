@@ -1,5 +1,6 @@
 export { amountText, changeText, valueText } from "./amount-text";
 export { summariseBead, type BeadSummary, type SummarisableBead } from "./bead-summary";
+export { compareSheets, type ComparedMark, type ComparedRow, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { findingLines } from "./finding-lines";
 export { lengthText, statedLengthText } from "./length-text";

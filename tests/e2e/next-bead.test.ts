@@ -50,6 +50,18 @@ describe("from a bead to the next one", () => {
     await bench.saved();
     await shoot(page, "next-bead");
 
+    await page.getByRole("link", { name: /Side by side with bead 1/ }).click();
+    await page.waitForURL(/\/compare$/);
+    const gone = page.locator("section", { has: page.getByRole("heading", { name: "No longer marked" }) });
+    await gone.getByRole("row", { name: /Undercut/ }).waitFor();
+    await shoot(page, "side-by-side-desktop");
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await page.goto(`${first}/card`);
+    await page.getByRole("heading", { level: 1, name: change.split(".")[0] ?? change }).waitFor();
+    await shoot(page, "bench-card-phone");
+    await page.setViewportSize({ width: 1440, height: 900 });
+
     await page.goto(first);
     await bench.section("Causes");
     await page.getByText("One cure confirmed here").waitFor();

@@ -1,0 +1,36 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { currentUnits } from "@/app/_door/current-units";
+import { beadPageFor } from "@/app/_door/here";
+import { BenchCard } from "@/components/report/bench-card";
+import { PrintButton } from "@/components/report/print-button";
+import { Header } from "@/components/shell/header";
+import { defaultAssessContext } from "@/lib/assess";
+import { getBead, shopCounts } from "@/lib/record";
+import { sheetDocument } from "@/lib/report";
+
+export const dynamic = "force-dynamic";
+export const metadata: Metadata = { title: "Bench card" };
+
+interface Props {
+  params: Promise<{ beadId: string }>;
+}
+
+export default async function CardPage({ params }: Props) {
+  const { beadId } = await params;
+  const { db } = await beadPageFor("bead.read", beadId);
+  const [bead, units, counts] = await Promise.all([getBead(db, beadId), currentUnits(), shopCounts(db)]);
+  if (!bead) notFound();
+  return (
+    <>
+      <Header>
+        <Link href={`/beads/${bead.id}`}>Back</Link>
+        <PrintButton />
+      </Header>
+      <BenchCard
+        sheet={sheetDocument(bead, units.preferences, { ...defaultAssessContext, shopCounts: counts })}
+      />
+    </>
+  );
+}
