@@ -6,7 +6,7 @@ import { blurAcross } from "./camera/lens";
 import { meterGain } from "./camera/meter";
 import type { VisibleBlocks } from "./camera/visible-blocks";
 import type { HeightGrid } from "./field/height-grid";
-import type { CeilingMap } from "./field/ray-hit";
+import type { CeilingMap } from "./field/ceiling-map";
 import type { Profile } from "./geometry/profile";
 import type { LightRig } from "./light/lamp";
 import { lightRows } from "./light/light-field";

@@ -1,4 +1,5 @@
 import { createBead } from "./geometry/bead";
+import type { Facet } from "./geometry/profile";
 import { createHeightGrid, type HeightGrid } from "./field/height-grid";
 import { paintBead } from "./field/paint-bead";
 import { paintPlate } from "./field/paint-plate";
@@ -7,10 +8,12 @@ import { paintFault } from "./imperfections/paint-fault";
 import { finishRelief } from "./materials/finish";
 import {
   createCard,
+  createCoverTest,
   createDisc,
   createRule,
   createStrip,
   paintObject,
+  type Placement,
   type ScaleObject,
 } from "./scale-objects";
 import type { SceneSpec } from "./scene";
@@ -18,8 +21,6 @@ import type { SceneSpec } from "./scene";
 export interface BuiltScene {
   readonly spec: SceneSpec;
   readonly grid: HeightGrid;
-  /** Heights after the beads and before any imperfection: where outlines lie. */
-  readonly smooth: Float32Array;
   readonly draft: SceneDraft;
   readonly object: ScaleObject | null;
 }
@@ -37,22 +38,36 @@ export function createScaleObject(kind: ScaleObject["kind"], sizeMm: number): Sc
   }
 }
 
+interface PlacedObject {
+  readonly object: ScaleObject;
+  readonly facet: Facet;
+  readonly placement: Placement;
+}
+
+function placeObject(spec: SceneSpec): PlacedObject | null {
+  if (spec.scaleObject === null) return null;
+  const { kind, side, placement, sizeMm } = spec.scaleObject;
+  const facets = spec.profile.facets;
+  const facet = side === "left" ? facets[0]! : facets[facets.length - 1]!;
+  return { object: createScaleObject(kind, sizeMm), facet, placement };
+}
+
 /** Makes the surface: plate, beads in the order laid, imperfections, and the scale object on top. */
 export function buildScene(spec: SceneSpec, stepMm: number): BuiltScene {
   const grid = createHeightGrid(spec.area, stepMm);
   paintPlate(grid, spec.profile, finishRelief(spec.plate.finish, spec.plate.seed));
   const beads = spec.beads.map(createBead);
   for (const bead of beads) paintBead(grid, bead);
-  const smooth = grid.h.slice();
-  const draft: SceneDraft = { grid, profile: spec.profile, beads, records: [] };
+  const placed = placeObject(spec);
+  const draft: SceneDraft = {
+    grid,
+    smooth: grid.h.slice(),
+    profile: spec.profile,
+    beads,
+    records: [],
+    isCovered: placed === null ? () => false : createCoverTest(placed.facet, placed.object, placed.placement),
+  };
   for (const fault of spec.faults) paintFault(draft, fault);
-  let object: ScaleObject | null = null;
-  if (spec.scaleObject !== null) {
-    const { kind, side, placement, sizeMm } = spec.scaleObject;
-    object = createScaleObject(kind, sizeMm);
-    const facets = spec.profile.facets;
-    const facet = side === "left" ? facets[0]! : facets[facets.length - 1]!;
-    paintObject(grid, facet, object, placement);
-  }
-  return { spec, grid, smooth, draft, object };
+  if (placed !== null) paintObject(grid, placed.facet, placed.object, placed.placement);
+  return { spec, grid, draft, object: placed?.object ?? null };
 }

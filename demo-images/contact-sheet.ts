@@ -2,15 +2,21 @@ import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { scenarioNames } from "./scenarios";
 
-/** Puts the demo set, small, into one picture for the README: five to a row. */
-const COLUMNS = 5;
-const CELL = { width: 320, height: 240 } as const;
+/** Puts the demo set, small, into one picture for the README: six to a row, the last row in the middle. */
+const COLUMNS = 6;
+const CELL = { width: 268, height: 201 } as const;
 const GAP = 6;
 const folder = fileURLToPath(new URL("./set/", import.meta.url));
+/** Half of what the last row lacks. */
+function indent(i: number): number {
+  const inRow = Math.min(COLUMNS, scenarioNames.length - COLUMNS * Math.floor(i / COLUMNS));
+  return Math.round(((COLUMNS - inRow) * (CELL.width + GAP)) / 2);
+}
+
 const cells = await Promise.all(
   scenarioNames.map(async (name, i) => ({
     input: await sharp(`${folder}${name}.jpg`).resize(CELL.width, CELL.height, { fit: "cover" }).toBuffer(),
-    left: GAP + (i % COLUMNS) * (CELL.width + GAP),
+    left: GAP + indent(i) + (i % COLUMNS) * (CELL.width + GAP),
     top: GAP + Math.floor(i / COLUMNS) * (CELL.height + GAP),
   })),
 );

@@ -4,7 +4,7 @@ import { createBloomMap } from "./camera/bloom";
 import { createCamera, type Camera } from "./camera/camera";
 import type { Development } from "./camera/develop";
 import { createVisibleBlocks } from "./camera/visible-blocks";
-import { createCeilingMap } from "./field/ray-hit";
+import { createCeilingMap } from "./field/ceiling-map";
 import { radians } from "./geometry/vector";
 import { createLightRig } from "./light/lamp";
 import { createOpennessMap } from "./light/openness";
@@ -55,7 +55,7 @@ export function resolveSpec(params: RenderParams): SceneSpec {
   };
 }
 
-function createSceneCamera(spec: SceneSpec, params: RenderParams): Camera {
+export function createSceneCamera(spec: SceneSpec, params: RenderParams): Camera {
   const widthPx = 2 * Math.round(Math.sqrt(params.megapixels * 1e6 * spec.pose.aspect) / 2);
   const heightPx = 2 * Math.round(widthPx / spec.pose.aspect / 2);
   const [x, y] = spec.pose.target;

@@ -10,10 +10,9 @@ import {
   type Pixel,
 } from "./camera/camera";
 import { sampleHeight } from "./field/height-grid";
-import { surfaceDistance } from "./geometry/profile";
+import { beadSections } from "./geometry/sections";
 import type { Vec3 } from "./geometry/vector";
-import type { PlanPoint } from "./imperfections/draft";
-import { lastBead } from "./imperfections/draft";
+import { lastBead, type ImperfectionRecord, type PlanPoint } from "./imperfections/draft";
 import { facetFrame, objectPlane, placedPoint } from "./scale-objects";
 
 export interface PlaneTruth {
@@ -88,41 +87,24 @@ const roundPixel = (p: Pixel): Pixel => [round(p[0], 2), round(p[1], 2)];
 
 function weldTruth(scene: BuiltScene, pixelAt: (p: PlanPoint) => Pixel): Truth["weld"] {
   const bead = lastBead(scene.draft);
-  const { startMm, endMm } = bead.shape;
-  const smooth = { ...scene.grid, h: scene.smooth };
-  const corner =
-    scene.spec.profile.facets.length === 2 || scene.spec.profile.facets[0]!.name === "lower-plate";
-  const axisPx: Pixel[] = [];
-  const leftToePx: Pixel[] = [];
-  const rightToePx: Pixel[] = [];
-  const sections: SectionTruth[] = [];
-  for (let x = startMm + 1; x < endMm; x += 1) {
-    const toes = bead.toesAt(x);
-    if (toes === null) continue;
-    const middle = (toes.leftMm + toes.rightMm) / 2;
-    const zl = sampleHeight(smooth, x, toes.leftMm);
-    const zr = sampleHeight(smooth, x, toes.rightMm);
-    const widthMm = Math.hypot(toes.rightMm - toes.leftMm, zr - zl);
-    const level = (toes.rightMm - toes.leftMm) / widthMm;
-    leftToePx.push(pixelAt([x, toes.leftMm]));
-    rightToePx.push(pixelAt([x, toes.rightMm]));
-    axisPx.push(pixelAt([x, middle]));
-    sections.push({
-      alongMm: round(x - startMm, 3),
-      widthMm: round(widthMm, 3),
-      heightMm: round((sampleHeight(smooth, x, middle) - (zl + zr) / 2) * level, 3),
-      lowerLegMm: corner ? round(Math.abs(surfaceDistance(scene.spec.profile, toes.leftMm)), 3) : null,
-      upperLegMm: corner ? round(Math.abs(surfaceDistance(scene.spec.profile, toes.rightMm)), 3) : null,
-    });
-  }
+  const { startMm, endMm, leftMm, rightMm } = bead.shape;
+  const sections = beadSections({ ...scene.grid, h: scene.draft.smooth }, scene.spec.profile, bead);
+  const middle = (leftMm + rightMm) / 2;
+  const rounded = (value: number | null): number | null => (value === null ? null : round(value, 3));
   return {
     lengthMm: endMm - startMm,
-    startPx: pixelAt([startMm, (bead.shape.leftMm + bead.shape.rightMm) / 2]),
-    endPx: pixelAt([endMm, (bead.shape.leftMm + bead.shape.rightMm) / 2]),
-    axisPx,
-    leftToePx,
-    rightToePx,
-    sections,
+    startPx: pixelAt([startMm, middle]),
+    endPx: pixelAt([endMm, middle]),
+    axisPx: sections.map((s) => pixelAt([s.xMm, (s.leftMm + s.rightMm) / 2])),
+    leftToePx: sections.map((s) => pixelAt([s.xMm, s.leftMm])),
+    rightToePx: sections.map((s) => pixelAt([s.xMm, s.rightMm])),
+    sections: sections.map((s) => ({
+      alongMm: round(s.xMm - startMm, 3),
+      widthMm: round(s.widthMm, 3),
+      heightMm: round(s.heightMm, 3),
+      lowerLegMm: rounded(s.lowerLegMm),
+      upperLegMm: rounded(s.upperLegMm),
+    })),
   };
 }
 
@@ -149,52 +131,56 @@ function objectTruth(scene: BuiltScene, camera: Camera): Truth["scaleObject"] {
   };
 }
 
+function planesTruth(scene: BuiltScene, camera: Camera): PlaneTruth[] {
+  const rolled = scene.spec.profile.facets.filter((facet) => facet.rolled && facet.name !== "root");
+  return rolled.map((facet) => {
+    const { origin, alongU, alongV } = facetFrame(facet);
+    const homography = planeToImage(camera, { origin, alongU, alongV });
+    return { name: facet.name, origin, alongU, alongV, planeToImage: homography };
+  });
+}
+
+function imperfectionTruth(
+  record: ImperfectionRecord,
+  startMm: number,
+  pixelAt: (p: PlanPoint) => Pixel,
+): ImperfectionTruth {
+  const xs = record.outline.map((p) => p[0] - startMm);
+  return {
+    kind: record.kind,
+    closed: record.closed,
+    outlinePx: record.outline.map(pixelAt),
+    sizes: Object.fromEntries(Object.entries(record.sizes).map(([name, value]) => [name, round(value, 3)])),
+    alongMm: [round(Math.min(...xs), 2), round(Math.max(...xs), 2)],
+    place: record.place,
+    stretch: record.stretch,
+  };
+}
+
 /** Everything that is true of the picture, in upright pixels and millimetres. */
 export function sceneTruth(
   scene: BuiltScene,
   camera: Camera,
   names: { scenario: string; seed: number },
 ): Truth {
-  const smooth = { ...scene.grid, h: scene.smooth };
+  const { draft, spec } = scene;
+  const smooth = { ...scene.grid, h: draft.smooth };
   const pixelAt = ([x, y]: PlanPoint): Pixel =>
     roundPixel(projectPoint(camera, [x, y, sampleHeight(smooth, x, y)]));
-  const { startMm } = lastBead(scene.draft).shape;
-  const rolled = scene.spec.profile.facets.filter((facet) => facet.rolled && facet.name !== "root");
+  const { startMm } = lastBead(draft).shape;
   return {
     schemaVersion: 1,
-    title: scene.spec.title,
+    title: spec.title,
     scenario: names.scenario,
     seed: names.seed,
     widthPx: camera.widthPx,
     heightPx: camera.heightPx,
     pixelOrigin: "top-left corner of the top-left pixel, upright picture",
-    setup: scene.spec.setup,
+    setup: spec.setup,
     camera,
-    planes: rolled.map((facet) => {
-      const { origin, alongU, alongV } = facetFrame(facet);
-      return {
-        name: facet.name,
-        origin,
-        alongU,
-        alongV,
-        planeToImage: planeToImage(camera, { origin, alongU, alongV }),
-      };
-    }),
+    planes: planesTruth(scene, camera),
     scaleObject: objectTruth(scene, camera),
     weld: weldTruth(scene, pixelAt),
-    imperfections: scene.draft.records.map((record) => {
-      const xs = record.outline.map((p) => p[0] - startMm);
-      return {
-        kind: record.kind,
-        closed: record.closed,
-        outlinePx: record.outline.map(pixelAt),
-        sizes: Object.fromEntries(
-          Object.entries(record.sizes).map(([name, value]) => [name, round(value, 3)]),
-        ),
-        alongMm: [round(Math.min(...xs), 2), round(Math.max(...xs), 2)] as const,
-        place: record.place,
-        stretch: record.stretch,
-      };
-    }),
+    imperfections: draft.records.map((record) => imperfectionTruth(record, startMm, pixelAt)),
   };
 }

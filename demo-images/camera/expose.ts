@@ -1,4 +1,4 @@
-import type { CeilingMap } from "../field/ray-hit";
+import type { CeilingMap } from "../field/ceiling-map";
 import { createRayCaster, createRayHit, type RayHit } from "../field/ray-hit";
 import type { Camera } from "./camera";
 import { createBenchShader, sideTone, type Surroundings } from "./surroundings";

@@ -28,7 +28,11 @@ function footprint(grid: HeightGrid, up: Vec3): (x: number, y: number) => number
   const x1 = grid.x0 + (grid.nx - 1) * grid.stepMm;
   const y1 = grid.y0 + (grid.ny - 1) * grid.stepMm;
   const foot = up[1] === 0 ? { y0: grid.y0, y1 } : { y0: grid.y0 * Math.SQRT2, y1: 8 };
-  return (x, y) => Math.hypot(Math.max(grid.x0 - x, x - x1, 0), Math.max(foot.y0 - y, y - foot.y1, 0));
+  return (x, y) => {
+    const dx = Math.max(grid.x0 - x, x - x1, 0);
+    const dy = Math.max(foot.y0 - y, y - foot.y1, 0);
+    return Math.sqrt(dx * dx + dy * dy);
+  };
 }
 
 /** Light from the bench under the plate, with the plate's shadow on it. */
@@ -40,6 +44,7 @@ export function createBenchShader({ up, rig, grid, thicknessMm, bench }: Surroun
   const shiftY = (dot(key.towards, across) / keyUp) * thicknessMm;
   const outside = footprint(grid, up);
   const colour = new Float32Array(3);
+  const lamps = rig.lamps.map((lamp) => ({ ...lamp, falls: Math.max(0.1, dot(lamp.towards, up)) / Math.PI }));
   const soft = 1.5 + thicknessMm * 0.5;
   return (ox, oy, oz, dx, dy, dz, out) => {
     const fall = dx * up[0] + dy * up[1] + dz * up[2];
@@ -56,13 +61,10 @@ export function createBenchShader({ up, rig, grid, thicknessMm, bench }: Surroun
     bench(px, py, colour);
     const contact = 1 - 0.8 * Math.exp(-outside(px, py) / (0.5 * thicknessMm + 1.5));
     const shadow = Math.min(1, outside(px + shiftX, py + shiftY) / soft);
-    const far = 1 / (1 + (Math.hypot(px, py) / 420) ** 2);
+    const far = 1 / (1 + (px * px + py * py) / (420 * 420));
     for (let c = 0; c < 3; c++) {
       let light = (rig.sky[c]! * 0.9 + 0.02) * contact;
-      for (const lamp of rig.lamps)
-        light +=
-          (lamp.colour[c]! * Math.max(0.1, dot(lamp.towards, up)) * (lamp.castsShadow ? shadow : contact)) /
-          Math.PI;
+      for (const lamp of lamps) light += lamp.colour[c]! * lamp.falls * (lamp.castsShadow ? shadow : contact);
       out[c] = colour[c]! * light * far;
     }
     return t;

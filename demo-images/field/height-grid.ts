@@ -13,6 +13,7 @@ export const maskNames = [
   "hole",
   "crack",
   "object",
+  "cover",
   "ink",
 ] as const;
 export type MaskName = (typeof maskNames)[number];

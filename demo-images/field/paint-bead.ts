@@ -1,4 +1,5 @@
 import type { Bead } from "../geometry/bead";
+import { restartRelief } from "../geometry/restart";
 import { fractalNoise2, noise2, smoothstep } from "../noise/noise";
 import { raiseMask, sampleHeight, type HeightGrid } from "./height-grid";
 
@@ -83,7 +84,9 @@ export function paintBead(grid: HeightGrid, bead: Bead): void {
         bead.ripples.heightAt(x, u, half) +
         shape.roughMm *
           (1.6 * fractalNoise2(x * 0.9, y * 0.9, shape.seed + 41, 3) + noise2(x * 5, y * 5, shape.seed + 42));
-      const face = leftZ + (rise * (u + 1)) / 2 + (columns.crown[i] as number) * cap - craterDish(bead, x, u);
+      const again = shape.restart === null ? 0 : restartRelief(shape.restart, half, x, u);
+      const crown = (columns.crown[i] as number) * cap + again;
+      const face = leftZ + (rise * (u + 1)) / 2 + crown - craterDish(bead, x, u);
       const edge = smoothstep(1, 0.86, Math.abs(u));
       const under = grid.h[k] as number;
       grid.h[k] = under + (face + relief - under) * Math.max(edge, Math.min(1, (face - under) * 4));
@@ -105,7 +108,8 @@ function paintHeat(grid: HeightGrid, bead: Bead): void {
     const centre = toes === null ? middle : (toes.leftMm + toes.rightMm) / 2;
     const reach = toes === null ? half : (toes.rightMm - toes.leftMm) / 2;
     for (let j = 0; j < grid.ny; j++) {
-      const distance = Math.hypot(out, grid.y0 + j * grid.stepMm - centre) - reach;
+      const across = grid.y0 + j * grid.stepMm - centre;
+      const distance = Math.sqrt(out * out + across * across) - reach;
       if (distance >= HEAT_REACH_MM) continue;
       raiseMask(grid.mask.heat, j * grid.nx + i, 1 - Math.max(0, distance) / HEAT_REACH_MM);
     }

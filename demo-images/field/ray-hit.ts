@@ -1,36 +1,5 @@
+import { BLOCK, BLOCK_SHIFT, type CeilingMap } from "./ceiling-map";
 import type { HeightGrid } from "./height-grid";
-
-/** Highest point of each block of the grid, so that rays skip empty air. */
-export interface CeilingMap {
-  readonly block: number;
-  readonly nx: number;
-  readonly ny: number;
-  readonly top: Float32Array;
-  readonly highest: number;
-}
-
-const BLOCK = 16;
-
-export function createCeilingMap(grid: HeightGrid): CeilingMap {
-  const nx = Math.ceil(grid.nx / BLOCK);
-  const ny = Math.ceil(grid.ny / BLOCK);
-  const top = new Float32Array(nx * ny).fill(-Infinity);
-  let highest = -Infinity;
-  for (let j = 0; j < grid.ny; j++) {
-    for (let i = 0; i < grid.nx; i++) {
-      const h = grid.h[j * grid.nx + i]!;
-      if (h > highest) highest = h;
-      // A point on a block's border belongs to both blocks: cells span it.
-      for (let bj = ((j - 1) / BLOCK) | 0; bj <= ((j / BLOCK) | 0); bj++) {
-        for (let bi = ((i - 1) / BLOCK) | 0; bi <= ((i / BLOCK) | 0); bi++) {
-          const k = bj * nx + bi;
-          if (h > top[k]!) top[k] = h;
-        }
-      }
-    }
-  }
-  return { block: BLOCK, nx, ny, top, highest };
-}
 
 /** What a ray met: the field at (fx, fy) in grid units, a cut side of the plate, or nothing. */
 export interface RayHit {
@@ -64,6 +33,20 @@ interface Ray {
   gapAfter: number;
 }
 
+/** Fields start as fractions, so that the engine keeps them as plain doubles. */
+const createRay = (): Ray => ({
+  dx: 0.5,
+  dy: 0.5,
+  dz: 0.5,
+  tIn: 0.5,
+  tOut: 0.5,
+  axis: 0,
+  before: 0.5,
+  gapBefore: 0.5,
+  after: 0.5,
+  gapAfter: 0.5,
+});
+
 /** When a ray from `o` along `d` enters and leaves the span 0 to `max`; it never does where in > out. */
 const entry = (o: number, d: number, max: number): number =>
   d === 0 ? -Infinity : (d > 0 ? -o : max - o) / d;
@@ -85,18 +68,7 @@ export function createRayCaster(
   const heightAt = createHeightReader(grid);
   const march = createMarch(grid, ceiling, heightAt, [ox, oy, eye[2]]);
   const refine = createRefinement(heightAt, [ox, oy, eye[2]]);
-  const ray: Ray = {
-    dx: 0.5,
-    dy: 0.5,
-    dz: 0.5,
-    tIn: 0.5,
-    tOut: 0.5,
-    axis: 0,
-    before: 0.5,
-    gapBefore: 0.5,
-    after: 0.5,
-    gapAfter: 0.5,
-  };
+  const ray = createRay();
   return (hit, dxMm, dyMm, dz) => {
     hit.kind = "none";
     ray.dx = dxMm / stepMm;
@@ -150,6 +122,10 @@ function createHeightReader({ h, nx, ny }: HeightGrid): ReadHeight {
   };
 }
 
+/** How far along the ray the next block begins, in one direction of the grid. */
+const toBorder = (f: number, block: number, d: number): number =>
+  d > 0 ? ((block + 1) * BLOCK - f) / d : d < 0 ? (block * BLOCK - f) / d : Infinity;
+
 /** Follows a ray from where it enters until it is below the surface; false if it leaves the plate first. */
 function createMarch(
   grid: HeightGrid,
@@ -171,14 +147,12 @@ function createMarch(
       const fx = ox + dx * t;
       const fy = oy + dy * t;
       const z = oz + dz * t;
-      const bi = fx >> 4;
-      const bj = fy >> 4;
+      const bi = fx >> BLOCK_SHIFT;
+      const bj = fy >> BLOCK_SHIFT;
       const top = ceiling.top[bj * ceiling.nx + bi]!;
       if (z > top) {
-        const toX = dx > 0 ? ((bi + 1) * BLOCK - fx) / dx : dx < 0 ? (bi * BLOCK - fx) / dx : Infinity;
-        const toY = dy > 0 ? ((bj + 1) * BLOCK - fy) / dy : dy < 0 ? (bj * BLOCK - fy) / dy : Infinity;
         const toTop = dz < 0 ? (top - z) / dz : Infinity;
-        const leap = Math.min(toX, toY, toTop);
+        const leap = Math.min(toBorder(fx, bi, dx), toBorder(fy, bj, dy), toTop);
         ray.before = t;
         ray.gapBefore = 0;
         t += Math.max(leap, 1e-7) + (leap === toTop ? 2e-6 : 1e-6);

@@ -1,4 +1,5 @@
 import { fractalNoise1, noise1, smoothstep } from "../noise/noise";
+import { restartSwell, type Restart } from "./restart";
 import { createRipples, type Ripples, type RippleShape } from "./ripples";
 
 /** One pass as laid, before imperfections. Lengths in mm, x along the weld. */
@@ -23,6 +24,7 @@ export interface BeadShape {
   readonly unevenLengthMm: number;
   /** Extra height of the start as a share of the crown; a cold start is a lump. */
   readonly startLump: number;
+  readonly restart: Restart | null;
   readonly craterDepthMm: number;
   /** Surface roughness of the frozen metal, mm. */
   readonly roughMm: number;
@@ -37,6 +39,7 @@ export const goodBead = {
   unevenWidth: 0.035,
   unevenLengthMm: 9,
   startLump: 0.25,
+  restart: null,
   craterDepthMm: 0.5,
   roughMm: 0.012,
 } as const;
@@ -62,57 +65,82 @@ function endFullness(distanceMm: number, radiusMm: number): number {
   return Math.sqrt(Math.max(0, 1 - t * t));
 }
 
-export function createBead(shape: BeadShape): Bead {
-  const ripples = createRipples(shape.ripple, shape.startMm, shape.endMm, shape.seed);
+/** What the widths and heights of one bead are worked out from. */
+interface Course {
+  readonly shape: BeadShape;
+  readonly ripples: Ripples;
+  readonly half: number;
+  /** No end is a half-circle: each side sets off a little later than the other, mm. */
+  readonly lags: readonly [number, number];
+}
+
+function courseOf(shape: BeadShape): Course {
   const half = (shape.rightMm - shape.leftMm) / 2;
-  const middle = (shape.rightMm + shape.leftMm) / 2;
-  const s = shape.seed;
-  const raggedToe = (x: number, side: number): number =>
-    shape.raggedMm *
-    (1.2 * fractalNoise1(x * 0.33, s + 20 + side, 2) +
-      0.9 * fractalNoise1(x * 1.3, s + 24 + side, 2) +
-      0.8 *
-        (1 - ripples.heightAt(x, side === 0 ? -1 : 1, half) / Math.max(0.02, shape.ripple.heightMm)) *
-        0.8);
   const lag = (n: number): number =>
-    half * (0.25 + 0.5 * shape.startLump) * Math.abs(noise1(s * 0.7 + n * 3.3, 3));
-  const lags = [lag(0) - Math.min(lag(0), lag(1)), lag(1) - Math.min(lag(0), lag(1))];
+    half * (0.25 + 0.5 * shape.startLump) * Math.abs(noise1(shape.seed * 0.7 + n * 3.3, 3));
+  const earlier = Math.min(lag(0), lag(1));
   return {
     shape,
-    ripples,
-    toesAt(x) {
-      if (x <= shape.startMm || x >= shape.endMm) return null;
-      // No end is a half-circle: each side of it sets off a little earlier or later than the other.
-      const side = (n: number): number => {
-        const start = endFullness(
-          x - shape.startMm - (lags[n] as number),
-          half * (1.05 + 0.2 * noise1(s + n, 4)),
-        );
-        return (
-          start * endFullness(shape.endMm - x - 0.12 * half * n, half * (1.05 + 0.15 * noise1(s + n, 6)))
-        );
-      };
-      const coldStart = 1 + 2.4 * Math.exp(-(x - shape.startMm) / 5);
-      const centre =
-        middle + shape.wanderMm * fractalNoise1(x / shape.wanderLengthMm + 0.37, s + 31, 2) * 1.6;
-      const swell =
-        1 +
-        shape.unevenWidth * 1.7 * fractalNoise1(x / shape.unevenLengthMm, s + 32, 2) +
-        0.1 * shape.startLump * Math.exp(-(((x - shape.startMm - half) / half) ** 2));
-      const left = side(0);
-      const right = side(1);
-      return {
-        leftMm: centre - left * (half * swell + raggedToe(x, 0) * coldStart),
-        rightMm: centre + right * (half * swell + raggedToe(x, 1) * coldStart),
-      };
-    },
-    crownAt(x) {
-      const fromStart = x - shape.startMm;
-      const toEnd = shape.endMm - x;
-      const lump = 1 + shape.startLump * Math.exp(-(((fromStart - half) / (1.1 * half)) ** 2));
-      const ends = endFullness(fromStart, half * 0.9) * (0.35 + 0.65 * smoothstep(0, 2.2 * half, toEnd));
-      const swell = 1 - 0.8 * shape.unevenWidth * fractalNoise1(x / shape.unevenLengthMm, s + 32, 2);
-      return shape.crownMm * lump * ends * swell * (1 + 0.05 * fractalNoise1(x * 0.21, s + 33, 2));
-    },
+    ripples: createRipples(shape.ripple, shape.startMm, shape.endMm, shape.seed),
+    half,
+    lags: [lag(0) - earlier, lag(1) - earlier],
+  };
+}
+
+/** Sub-millimetre raggedness of a toe, mm: slow and quick, and pulled in between two crescents. */
+function raggedToe({ shape, ripples, half }: Course, x: number, side: 0 | 1): number {
+  const s = shape.seed + side;
+  const crescent = ripples.heightAt(x, side === 0 ? -1 : 1, half) / Math.max(0.02, shape.ripple.heightMm);
+  return (
+    shape.raggedMm *
+    (1.2 * fractalNoise1(x * 0.33, s + 20, 2) +
+      0.9 * fractalNoise1(x * 1.3, s + 24, 2) +
+      0.64 * (1 - crescent))
+  );
+}
+
+/** Share of the full half-width on one side, less than 1 near the ends. */
+function fullness({ shape, half, lags }: Course, x: number, side: 0 | 1): number {
+  const s = shape.seed;
+  const radius = half * (1.05 + 0.2 * noise1(s + side, 4));
+  const start = endFullness(x - shape.startMm - lags[side], radius);
+  const endRadius = half * (1.05 + 0.15 * noise1(s + side, 6));
+  return start * endFullness(shape.endMm - x - 0.12 * half * side, endRadius);
+}
+
+function toesOf(course: Course, x: number): Toes | null {
+  const { shape, half } = course;
+  if (x <= shape.startMm || x >= shape.endMm) return null;
+  const s = shape.seed;
+  const middle = (shape.rightMm + shape.leftMm) / 2;
+  const coldStart = 1 + 2.4 * Math.exp(-(x - shape.startMm) / 5);
+  const centre = middle + shape.wanderMm * fractalNoise1(x / shape.wanderLengthMm + 0.37, s + 31, 2) * 1.6;
+  const swell =
+    (1 +
+      shape.unevenWidth * 1.7 * fractalNoise1(x / shape.unevenLengthMm, s + 32, 2) +
+      0.1 * shape.startLump * Math.exp(-(((x - shape.startMm - half) / half) ** 2))) *
+    (shape.restart === null ? 1 : restartSwell(shape.restart, half, x));
+  const reach = (side: 0 | 1): number =>
+    fullness(course, x, side) * (half * swell + raggedToe(course, x, side) * coldStart);
+  return { leftMm: centre - reach(0), rightMm: centre + reach(1) };
+}
+
+function crownOf({ shape, half }: Course, x: number): number {
+  const s = shape.seed;
+  const fromStart = x - shape.startMm;
+  const toEnd = shape.endMm - x;
+  const lump = 1 + shape.startLump * Math.exp(-(((fromStart - half) / (1.1 * half)) ** 2));
+  const ends = endFullness(fromStart, half * 0.9) * (0.35 + 0.65 * smoothstep(0, 2.2 * half, toEnd));
+  const swell = 1 - 0.8 * shape.unevenWidth * fractalNoise1(x / shape.unevenLengthMm, s + 32, 2);
+  return shape.crownMm * lump * ends * swell * (1 + 0.05 * fractalNoise1(x * 0.21, s + 33, 2));
+}
+
+export function createBead(shape: BeadShape): Bead {
+  const course = courseOf(shape);
+  return {
+    shape,
+    ripples: course.ripples,
+    toesAt: (x) => toesOf(course, x),
+    crownAt: (x) => crownOf(course, x),
   };
 }

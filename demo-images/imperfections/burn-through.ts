@@ -1,5 +1,5 @@
 import { forEachPoint, raiseMask } from "../field/height-grid";
-import { createRandom } from "../noise/random";
+import { createRandom, type Random } from "../noise/random";
 import { fractalNoise2, smoothstep } from "../noise/noise";
 import { centreAt, lastBead, outlineArea, ring, type SceneDraft } from "./draft";
 
@@ -12,13 +12,11 @@ export interface BurnThroughOptions {
   readonly seed: number;
 }
 
-/** A hole where the pool fell through: a keyhole with a rolled, shiny rim and the joint sagging into it. */
-export function paintBurnThrough(draft: SceneDraft, options: BurnThroughOptions): void {
-  const random = createRandom(options.seed);
-  const y0 = centreAt(lastBead(draft), options.xMm) + random.normal(0, 0.4);
+/** A keyhole's edge: an oval with an uneven round. */
+function createRim({ lengthMm, widthMm }: BurnThroughOptions, random: Random): (angle: number) => number {
   const phases = Array.from({ length: 4 }, () => random.between(0, 6.28));
-  const radiusAt = (a: number): number => {
-    const oval = 1 / Math.hypot(Math.cos(a) / (options.lengthMm / 2), Math.sin(a) / (options.widthMm / 2));
+  return (a) => {
+    const oval = 1 / Math.hypot(Math.cos(a) / (lengthMm / 2), Math.sin(a) / (widthMm / 2));
     return (
       oval *
       (1 +
@@ -27,6 +25,36 @@ export function paintBurnThrough(draft: SceneDraft, options: BurnThroughOptions)
         0.045 * Math.sin(7 * a + phases[2]!))
     );
   };
+}
+
+/** A hole where the pool fell through: a keyhole with a rolled, shiny rim and the joint sagging into it. */
+export function paintBurnThrough(draft: SceneDraft, options: BurnThroughOptions): void {
+  const random = createRandom(options.seed);
+  const y0 = centreAt(lastBead(draft), options.xMm) + random.normal(0, 0.4);
+  const radiusAt = createRim(options, random);
+  sinkJoint(draft, options, y0, radiusAt);
+  const outline = ring(options.xMm, y0, radiusAt, 40);
+  draft.records.push({
+    kind: "burn-through",
+    outline,
+    closed: true,
+    sizes: {
+      lengthMm: radiusAt(0) + radiusAt(Math.PI),
+      widthMm: radiusAt(Math.PI / 2) + radiusAt(-Math.PI / 2),
+      areaMmSquared: outlineArea(outline),
+    },
+    place: "face",
+    stretch: "run",
+  });
+}
+
+/** The joint sags, its rim rolls up, and the middle drops away. */
+function sinkJoint(
+  draft: SceneDraft,
+  options: BurnThroughOptions,
+  y0: number,
+  radiusAt: (angle: number) => number,
+): void {
   const { grid } = draft;
   const reach = options.lengthMm / 2 + 9.5;
   forEachPoint(
@@ -52,13 +80,4 @@ export function paintBurnThrough(draft: SceneDraft, options: BurnThroughOptions)
       raiseMask(grid.mask.soot, k, 0.55 * smoothstep(5, 0.5, distance));
     },
   );
-  const outline = ring(options.xMm, y0, radiusAt, 40);
-  draft.records.push({
-    kind: "burn-through",
-    outline,
-    closed: true,
-    sizes: { lengthMm: options.lengthMm, widthMm: options.widthMm, areaMmSquared: outlineArea(outline) },
-    place: "face",
-    stretch: "run",
-  });
 }

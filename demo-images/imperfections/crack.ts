@@ -3,6 +3,26 @@ import { createRandom, type Random } from "../noise/random";
 import { paintChannel, pathLength } from "./channel";
 import { centreAt, lastBead, type PlanPoint, type SceneDraft } from "./draft";
 
+export interface CraterCrackOptions {
+  readonly arms: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly seed: number;
+}
+
+export interface LongitudinalCrackOptions {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly widthMm: number;
+  readonly seed: number;
+}
+
+export interface TransverseCrackOptions {
+  readonly xMm: number;
+  readonly widthMm: number;
+  readonly seed: number;
+}
+
 /** A jagged walk from a point along a heading: cracks run between grains, never straight. */
 function crackPath(
   random: Random,
@@ -52,10 +72,7 @@ function record(
 }
 
 /** A star of short cracks from the bottom of the crater. */
-export function paintCraterCrack(
-  draft: SceneDraft,
-  options: { arms: number; lengthMm: number; widthMm: number; seed: number },
-): void {
+export function paintCraterCrack(draft: SceneDraft, options: CraterCrackOptions): void {
   const random = createRandom(options.seed);
   const bead = lastBead(draft);
   const half = (bead.shape.rightMm - bead.shape.leftMm) / 2;
@@ -69,10 +86,7 @@ export function paintCraterCrack(
   }
 }
 
-export function paintLongitudinalCrack(
-  draft: SceneDraft,
-  options: { fromMm: number; toMm: number; widthMm: number; seed: number },
-): void {
+export function paintLongitudinalCrack(draft: SceneDraft, options: LongitudinalCrackOptions): void {
   const random = createRandom(options.seed);
   const bead = lastBead(draft);
   const path: PlanPoint[] = [];
@@ -85,10 +99,7 @@ export function paintLongitudinalCrack(
   record(draft, "longitudinal-crack", path, options.widthMm, "run");
 }
 
-export function paintTransverseCrack(
-  draft: SceneDraft,
-  options: { xMm: number; widthMm: number; seed: number },
-): void {
+export function paintTransverseCrack(draft: SceneDraft, options: TransverseCrackOptions): void {
   const random = createRandom(options.seed);
   const toes = lastBead(draft).toesAt(options.xMm);
   if (toes === null) return;

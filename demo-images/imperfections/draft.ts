@@ -1,5 +1,5 @@
 import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
-import type { HeightGrid } from "../field/height-grid";
+import { sampleHeight, type HeightGrid } from "../field/height-grid";
 import type { Bead } from "../geometry/bead";
 import type { Profile } from "../geometry/profile";
 
@@ -21,10 +21,14 @@ export interface ImperfectionRecord {
 /** The scene while it is being made: effects are confined to its grid and its records. */
 export interface SceneDraft {
   readonly grid: HeightGrid;
+  /** Heights after the beads and before any imperfection: where outlines lie and whole beads are measured. */
+  readonly smooth: Float32Array;
   readonly profile: Profile;
   /** Passes in the order laid; the last is the one in question. */
   readonly beads: readonly Bead[];
   readonly records: ImperfectionRecord[];
+  /** True where the scale object lies, or comes within `reachMm`: what is under it cannot be seen and is not put there. */
+  readonly isCovered: (xMm: number, yMm: number, reachMm: number) => boolean;
 }
 
 export const lastBead = (draft: SceneDraft): Bead => draft.beads[draft.beads.length - 1] as Bead;
@@ -42,6 +46,24 @@ export function ring(x: number, y: number, radiusAt: (angle: number) => number, 
     const r = radiusAt(a);
     return [x + r * Math.cos(a), y + r * Math.sin(a)];
   });
+}
+
+/** Plan millimetres across the weld per millimetre of the surface as it leans at a point, over `reachMm` either way. */
+export function leanShare(draft: SceneDraft, x: number, y: number, reachMm: number): number {
+  const grid = { ...draft.grid, h: draft.smooth };
+  const slope = (sampleHeight(grid, x, y + reachMm) - sampleHeight(grid, x, y - reachMm)) / (2 * reachMm);
+  return 1 / Math.hypot(1, slope);
+}
+
+/** A ring drawn on the leaning surface, as the plan sees it: squeezed across the weld by its lean. */
+export function leaningRing(
+  x: number,
+  y: number,
+  lean: number,
+  radiusAt: (angle: number) => number,
+  count = 28,
+): PlanPoint[] {
+  return ring(x, y, radiusAt, count).map(([px, py]): PlanPoint => [px, y + (py - y) * lean]);
 }
 
 /** Shoelace area, mm². */

@@ -47,42 +47,88 @@ export interface WireStubOptions {
   readonly seed: number;
 }
 
-/** A length of unmelted wire frozen into the bead at one end and standing off the plate at the other. */
+/** A length of unmelted wire frozen into the bead at one end and bent down on the plate: a round bar, not a wall. */
 export function paintWireStub(draft: SceneDraft, options: WireStubOptions): void {
   const { grid } = draft;
   const y0 = centreAt(lastBead(draft), options.xMm);
   const heading = (options.headingDeg * Math.PI) / 180;
   const [c, s] = [Math.cos(heading), Math.sin(heading)];
   const radius = options.diameterMm / 2;
-  const base = sampleHeight(grid, options.xMm, y0);
+  const bowAt = (along: number): number => 0.012 * along * along;
+  const place = (along: number): PlanPoint => [
+    options.xMm + along * c - bowAt(along) * s,
+    y0 + along * s + bowAt(along) * c,
+  ];
+  const beds = wireBed(draft, options.lengthMm, place);
+  const bedAt = (along: number): number => {
+    const f = Math.min(beds.length - 1.001, Math.max(0, along / BED_STEP_MM));
+    const i = Math.floor(f);
+    return beds[i]! + (beds[i + 1]! - beds[i]!) * (f - i);
+  };
   const reach = options.lengthMm + 2;
-  forEachPoint(
-    grid,
-    { x0: options.xMm - reach, x1: options.xMm + reach, y0: y0 - reach, y1: y0 + reach },
-    (k, x, y) => {
-      const along = (x - options.xMm) * c + (y - y0) * s;
-      const bow = 0.05 * (along * along) * 0.2;
-      const across = (y - y0) * c - (x - options.xMm) * s - bow;
-      if (along < -0.8 || along > options.lengthMm || Math.abs(across) >= radius) return;
-      const top = base + 0.06 * along + Math.sqrt(radius * radius - across * across);
-      if (top > grid.h[k]!) {
-        grid.h[k] = top;
-        grid.mask.spatter[k] = 200;
-        grid.mask.soot[k] = 0;
-      }
-    },
-  );
-  const outline: PlanPoint[] = [0, 0.25, 0.5, 0.75, 1].map((t) => {
-    const along = t * options.lengthMm;
-    const bow = 0.01 * along * along;
-    return [options.xMm + along * c - bow * s, y0 + along * s + bow * c];
+  const box = { x0: options.xMm - reach, x1: options.xMm + reach, y0: y0 - reach, y1: y0 + reach };
+  forEachPoint(grid, box, (k, x, y) => {
+    const along = (x - options.xMm) * c + (y - y0) * s;
+    const across = (y - y0) * c - (x - options.xMm) * s - bowAt(along);
+    if (along < -0.8 || along > options.lengthMm || Math.abs(across) >= radius) return;
+    const top = bedAt(along) + radius + Math.sqrt(radius * radius - across * across);
+    if (top <= grid.h[k]!) return;
+    grid.h[k] = top;
+    grid.mask.spatter[k] = 190;
+    grid.mask.soot[k] = 0;
+    grid.mask.fume[k] = 0;
   });
   draft.records.push({
     kind: "wire-stub",
-    outline,
+    outline: [0, 0.25, 0.5, 0.75, 1].map((t) => place(t * options.lengthMm)),
     closed: false,
     sizes: { lengthMm: options.lengthMm, diameterMm: options.diameterMm },
     place: "face",
     stretch: null,
+  });
+}
+
+const BED_STEP_MM = 0.25;
+
+/** Height of the wire's underside along it: over the ground, but never bent more sharply than wire bends. */
+function wireBed(draft: SceneDraft, lengthMm: number, place: (along: number) => PlanPoint): number[] {
+  const steps = Math.ceil(lengthMm / BED_STEP_MM) + 2;
+  const ground = Array.from({ length: steps }, (_, i) =>
+    sampleHeight({ ...draft.grid, h: draft.smooth }, ...place(i * BED_STEP_MM)),
+  );
+  // Frozen in at its root; from there down to the plate about as steeply as it runs.
+  const fall = BED_STEP_MM / 1.1;
+  const bed = [ground[0]! - 0.15];
+  for (let i = 1; i < steps; i++) bed.push(Math.max(ground[i]!, bed[i - 1]! - fall));
+  return bed;
+}
+
+export interface ClampMarkOptions {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly diameterMm: number;
+  readonly seed: number;
+}
+
+/** Where a screw clamp bit: a burnished ring that was turned while it was tightened. It is no imperfection of the weld. */
+export function paintClampMark(draft: SceneDraft, options: ClampMarkOptions): void {
+  const { grid } = draft;
+  const { xMm, yMm, seed } = options;
+  const radius = options.diameterMm / 2;
+  const reach = 1.3 * radius;
+  forEachPoint(grid, { x0: xMm - reach, x1: xMm + reach, y0: yMm - reach, y1: yMm + reach }, (k, x, y) => {
+    const dx = x - xMm;
+    const dy = y - yMm;
+    const r = Math.hypot(dx, dy) / radius;
+    if (r > 1.25 || r < 0.05) return;
+    const turn = Math.atan2(dy, dx);
+    // It never bears evenly: the ring is bright over part of its round, and drawn out into arcs where it slipped.
+    const bearing = smoothstep(-0.35, 0.35, noise2(2.1 * Math.cos(turn), 2.1 * Math.sin(turn), seed));
+    const groove = noise2(r * 26, turn * 1.1, seed + 1) + 0.6 * noise2(r * 60, turn * 2.3, seed + 2);
+    const ring = smoothstep(0.66, 0.78, r) * smoothstep(1.06, 0.97, r);
+    const slip = 0.35 * smoothstep(0.3, 0.7, groove) * smoothstep(1.25, 1, r) * smoothstep(0.2, 0.6, r);
+    const worn = bearing * ring * (0.62 + 0.45 * groove) + slip * bearing;
+    grid.h[k]! -= 0.03 * bearing * ring + 0.004 * groove * ring;
+    raiseMask(grid.mask.bare, k, Math.min(0.92, 1.15 * worn));
   });
 }

@@ -1,27 +1,40 @@
-import type { ImperfectionId } from "@/lib/trade";
+import type { ImperfectionId, Stretch } from "@/lib/trade";
+import { sampleHeight } from "../field/height-grid";
+import { beadSections } from "../geometry/sections";
+import { aboveThePlates, measuredBead } from "./measured-bead";
 import { centreAt, lastBead, outlineArea, ring, type PlanPoint, type SceneDraft } from "./draft";
 
 /** The dished end crater of the last bead, as laid. */
 export function recordOpenCrater(draft: SceneDraft): void {
   const bead = lastBead(draft);
-  const { endMm, leftMm, rightMm, craterDepthMm } = bead.shape;
+  const { endMm, leftMm, rightMm } = bead.shape;
   const half = (rightMm - leftMm) / 2;
   const x = endMm - 1.25 * half;
+  const y = centreAt(bead, x);
   // The dish's own ellipse: 1.05 half-widths along, 0.8 across (see craterDish).
-  const outline = ring(
-    x,
-    centreAt(bead, x),
-    (a) => half / Math.hypot(Math.cos(a) / 1.05, Math.sin(a) / 0.8),
-    36,
-  );
+  const outline = ring(x, y, (a) => half / Math.hypot(Math.cos(a) / 1.05, Math.sin(a) / 0.8), 36);
   draft.records.push({
     kind: "open-crater",
     outline,
     closed: true,
-    sizes: { depthMm: craterDepthMm, areaMmSquared: outlineArea(outline) },
+    sizes: { depthMm: dishDepth(draft, outline, [x, y]), areaMmSquared: outlineArea(outline) },
     place: "face",
     stretch: "crater",
   });
+}
+
+/** Lowest point of a dish under the mean height of its rim, as it lies in the field, mm. */
+function dishDepth(draft: SceneDraft, rim: readonly PlanPoint[], middle: PlanPoint): number {
+  const grid = { ...draft.grid, h: draft.smooth };
+  const edge = rim.reduce((sum, [x, y]) => sum + sampleHeight(grid, x, y), 0) / rim.length;
+  let lowest = Infinity;
+  for (const [x, y] of rim)
+    for (let t = 0; t <= 0.8; t += 0.1)
+      lowest = Math.min(
+        lowest,
+        sampleHeight(grid, middle[0] + (x - middle[0]) * t, middle[1] + (y - middle[1]) * t),
+      );
+  return edge - lowest;
 }
 
 /** Temper colour as a band beside the bead out to `reachMm`. */
@@ -35,7 +48,7 @@ export function recordBand(
   kind: ImperfectionId,
   outMm: number,
   sizes: Record<string, number>,
-  limits: { readonly fromMm?: number; readonly toMm?: number } = {},
+  limits: { readonly fromMm?: number; readonly toMm?: number; readonly stretch?: Stretch } = {},
 ): void {
   const bead = lastBead(draft);
   const left: PlanPoint[] = [];
@@ -54,27 +67,40 @@ export function recordBand(
     closed: true,
     sizes,
     place: "face",
-    stretch: limits.fromMm === undefined ? "whole-length" : "run",
+    stretch: limits.stretch ?? "whole-length",
   });
 }
 
-/** The lump or the cold, ragged first millimetres of the last bead, as laid. */
-export function recordPoorStart(draft: SceneDraft, lengthMm: number): void {
-  const { startMm } = lastBead(draft).shape;
-  recordBand(draft, "poor-start", 0, { lengthMm }, { fromMm: startMm + 0.3, toMm: startMm + lengthMm });
+/** The lump or the cold, ragged first millimetres of the last bead, or those after its restart, as laid. */
+export function recordPoorStart(draft: SceneDraft, at: "start" | "restart", lengthMm: number): void {
+  const { startMm, restart } = lastBead(draft).shape;
+  const from = at === "start" ? startMm + 0.3 : (restart?.atMm ?? startMm) - 1.5;
+  const toMm = from + lengthMm;
+  const { sections } = measuredBead(draft);
+  const usual = sections.filter(({ xMm }) => xMm > toMm + 2).map(({ heightMm }) => heightMm);
+  const all = beadSections({ ...draft.grid, h: draft.smooth }, draft.profile, lastBead(draft));
+  const lump = all.filter(({ xMm }) => xMm >= from && xMm <= toMm).map(({ heightMm }) => heightMm);
+  const mean = usual.reduce((sum, h) => sum + h, 0) / Math.max(1, usual.length);
+  const sizes = { lengthMm, heightMm: Math.max(...lump), usualHeightMm: mean };
+  recordBand(draft, "poor-start", 0, sizes, { fromMm: from, toMm, stretch: at });
 }
 
 export interface RootStretch {
-  readonly id: ImperfectionId;
+  readonly id: "root-concavity" | "incomplete-penetration";
   readonly fromMm: number;
   readonly toMm: number;
   readonly halfWidthMm: number;
-  readonly sizes: Record<string, number>;
 }
 
-/** A stretch of the root as seen from the back, about the joint line y = 0. */
+/** A stretch of the root as seen from the back, about the joint line y = 0; depth as it lies in the field. */
 export function recordRootStretch(draft: SceneDraft, stretch: RootStretch): void {
   const { fromMm, toMm, halfWidthMm: half } = stretch;
+  const grid = { ...draft.grid, h: draft.smooth };
+  const sections = Array.from({ length: Math.floor(toMm - fromMm) - 3 }, (_, i) => ({
+    ...{ xMm: fromMm + 2 + i, leftMm: -0.3, rightMm: 0.3, widthMm: 0.6, heightMm: 0 },
+    ...{ lowerLegMm: null, upperLegMm: null },
+  }));
+  const depths = aboveThePlates({ grid, profile: draft.profile, sections }).map((h) => -h);
   draft.records.push({
     kind: stretch.id,
     outline: [
@@ -84,7 +110,7 @@ export function recordRootStretch(draft: SceneDraft, stretch: RootStretch): void
       [fromMm, half],
     ],
     closed: true,
-    sizes: stretch.sizes,
+    sizes: { lengthMm: toMm - fromMm, depthMm: Math.max(...depths) },
     place: "root",
     stretch: "run",
   });

@@ -1,5 +1,4 @@
 import { forEachPoint, raiseMask } from "../field/height-grid";
-import { surfaceDistance } from "../geometry/profile";
 import { fractalNoise1, smoothstep } from "../noise/noise";
 import { lastBead, type PlanPoint, type SceneDraft } from "./draft";
 
@@ -15,75 +14,86 @@ export interface UndercutOptions {
   readonly seed: number;
 }
 
-/** A groove in the plate just outside a toe: steep at the weld, running out into the plate. */
+/** Below this share of its depth the groove cannot be told from the toe, and a bite ends. */
+const LEAST_SHARE = 0.08;
+
+/** How much of its full depth the groove has at x, 0 to about 1.1. */
+function createStrength({ fromMm, toMm, broken, seed }: UndercutOptions): (x: number) => number {
+  return (x) => {
+    const ends = smoothstep(fromMm, fromMm + 2.5, x) * smoothstep(toMm, toMm - 2.5, x);
+    const bite = smoothstep(-0.15, 0.25, fractalNoise1(x * 0.16, seed, 2) + 0.4 * (1 - broken));
+    const swell = 0.8 + 0.3 * fractalNoise1(x * 0.6, seed + 3, 3);
+    return Math.max(0, ends * (1 - broken + broken * bite) * swell);
+  };
+}
+
+/** The groove at one place along the weld; widths in plan millimetres. */
+interface Cut {
+  readonly x: number;
+  readonly toe: number;
+  readonly outward: 1 | -1;
+  readonly width: number;
+  readonly strength: number;
+}
+
+/** Cuts one column of the grid: steep at the weld, running out into the plate, with a bright floor. */
+function cutColumn(draft: SceneDraft, { x, toe, outward, width, strength }: Cut, depthMm: number): void {
+  const { grid } = draft;
+  const step = grid.stepMm;
+  const box = { x0: x - step * 0.499, x1: x + step * 0.5, y0: toe - width * 1.6, y1: toe + width * 1.6 };
+  forEachPoint(grid, box, (k, _x, y) => {
+    const r = ((y - toe) * outward) / width;
+    if (r < -0.3 || r > 1.5) return;
+    const groove = r < 0.3 ? smoothstep(-0.3, 0.3, r) : r < 1 ? 1 - smoothstep(0.3, 1, r) : 0;
+    const bank = 0.05 * strength * Math.exp(-(((r - 1.12) / 0.2) ** 2));
+    grid.h[k]! += bank - depthMm * strength * groove;
+    if (r > -0.1 && r < 0.95) raiseMask(grid.mask.bare, k, 0.8 * strength);
+  });
+}
+
+/** A groove in the plate just outside a toe, in one piece or in bites; each bite is an imperfection of its own. */
 export function paintUndercut(draft: SceneDraft, options: UndercutOptions): void {
   const bead = lastBead(draft);
-  const { grid, profile } = draft;
   const outward = options.side === "left" ? -1 : 1;
   const plan = planShare(draft, options.side);
-  const strengthAt = (x: number): number => {
-    const ends =
-      smoothstep(options.fromMm, options.fromMm + 2.5, x) * smoothstep(options.toMm, options.toMm - 2.5, x);
-    const bite = smoothstep(
-      -0.15,
-      0.25,
-      fractalNoise1(x * 0.16, options.seed, 2) + 0.4 * (1 - options.broken),
-    );
-    return (
-      ends *
-      (1 - options.broken + options.broken * bite) *
-      (0.8 + 0.3 * fractalNoise1(x * 0.6, options.seed + 3, 3))
-    );
+  const strengthAt = createStrength(options);
+  let bite: Cut[] = [];
+  const close = (): void => {
+    if (bite.length > 1) recordBite(draft, options, bite, plan);
+    bite = [];
   };
-  const toeAt = (x: number): number | null => {
+  for (let x = options.fromMm; x <= options.toMm; x += draft.grid.stepMm) {
     const toes = bead.toesAt(x);
-    return toes === null ? null : options.side === "left" ? toes.leftMm : toes.rightMm;
-  };
-  const inner: PlanPoint[] = [];
-  const outer: PlanPoint[] = [];
-  let deepest = 0;
-  for (let x = options.fromMm; x <= options.toMm; x += grid.stepMm) {
-    const toe = toeAt(x);
-    const strength = Math.max(0, strengthAt(x));
-    if (toe === null) continue;
-    const width = options.widthMm * plan * (0.45 + 0.55 * strength);
-    const box = {
-      x0: x - grid.stepMm * 0.499,
-      x1: x + grid.stepMm * 0.5,
-      y0: toe - width * 1.6,
-      y1: toe + width * 1.6,
-    };
-    forEachPoint(grid, box, (k, _x, y) => {
-      const r = ((y - toe) * outward) / width;
-      if (r < -0.3 || r > 1.5) return;
-      const groove = r < 0.3 ? smoothstep(-0.3, 0.3, r) : r < 1 ? 1 - smoothstep(0.3, 1, r) : 0;
-      grid.h[k]! +=
-        -(options.depthMm * strength * groove) / plan +
-        0.05 * strength * Math.exp(-(((r - 1.12) / 0.2) ** 2));
-      if (r > -0.1 && r < 0.95) raiseMask(grid.mask.bare, k, 0.8 * strength);
-    });
-    deepest = Math.max(deepest, options.depthMm * strength);
-    if (strength > 0.08) {
-      inner.push([x, toe - 0.15 * outward * width]);
-      outer.push([x, toe + outward * width]);
-    }
+    if (toes === null) continue;
+    const strength = strengthAt(x);
+    const toe = options.side === "left" ? toes.leftMm : toes.rightMm;
+    const cut: Cut = { x, toe, outward, width: options.widthMm * plan * (0.45 + 0.55 * strength), strength };
+    // Square to a leaning plate the groove is `plan` times as deep as straight down.
+    cutColumn(draft, cut, options.depthMm / plan);
+    if (strength > LEAST_SHARE) bite.push(cut);
+    else close();
   }
-  const thin = Math.max(1, Math.round(0.4 / grid.stepMm));
-  const keep = (p: PlanPoint[]): PlanPoint[] => p.filter((_, i) => i % thin === 0);
-  const at = (inner[inner.length >> 1] as PlanPoint | undefined) ?? [options.fromMm, 0];
-  const edge = (outer[outer.length >> 1] as PlanPoint | undefined) ?? at;
+  close();
+}
+
+function recordBite(draft: SceneDraft, options: UndercutOptions, bite: readonly Cut[], plan: number): void {
+  const thin = Math.max(1, Math.round(0.4 / draft.grid.stepMm));
+  const kept = bite.filter((_, i) => i % thin === 0 || i === bite.length - 1);
+  const inner = kept.map((c): PlanPoint => [c.x, c.toe - 0.15 * c.outward * c.width]);
+  const outer = kept.map((c): PlanPoint => [c.x, c.toe + c.outward * c.width]);
+  const { startMm, endMm } = lastBead(draft).shape;
+  const lengthMm = bite[bite.length - 1]!.x - bite[0]!.x;
   draft.records.push({
     kind: "undercut",
-    outline: [...keep(inner), ...keep(outer).reverse()],
+    outline: [...inner, ...outer.reverse()],
     closed: true,
     sizes: {
-      lengthMm: options.toMm - options.fromMm,
-      widthMm: Math.abs(surfaceDistance(profile, edge[1]) - surfaceDistance(profile, at[1])),
-      depthMm: deepest,
+      lengthMm,
+      widthMm: (1.15 * Math.max(...bite.map((c) => c.width))) / plan,
+      depthMm: options.depthMm * Math.max(...bite.map((c) => c.strength)),
     },
     place: toePlace(draft, options.side),
-    stretch:
-      options.toMm - options.fromMm > 0.9 * (bead.shape.endMm - bead.shape.startMm) ? "whole-length" : "run",
+    stretch: lengthMm > 0.9 * (endMm - startMm) ? "whole-length" : "run",
   });
 }
 

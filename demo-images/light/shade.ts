@@ -50,6 +50,8 @@ function flatten(rig: LightRig): FlatLamp[] {
  * GGX mirror light and Lambert diffuse light from soft lamps and a two-tone room.
  * Lamps are spherical Gaussians and the GGX lobe is warped to one, so that a rough surface and a soft lamp meet in
  * closed form (Wang et al., ACM TOG 28, 2009; Schlick 1994 for Fresnel; Karis 2013 for the visibility term).
+ * One long function on purpose: it runs for every point of the plate, and parts that hand each other three colours and
+ * two directions would allocate them anew each time.
  */
 export function createShade(rig: LightRig, up: Vec3): Shade {
   const lamps = flatten(rig);

@@ -25,4 +25,5 @@ export const coats = {
   poreFloor: { diffuse: [0.012, 0.011, 0.01], mirror: [0.045, 0.042, 0.04], rough: 0.6 },
   crack: { diffuse: [0.006, 0.006, 0.006], mirror: [0.01, 0.01, 0.01], rough: 0.9 },
   cutEdge: { diffuse: [0.06, 0.058, 0.056], mirror: [0.3, 0.29, 0.28], rough: 0.5 },
+  objectSide: { diffuse: [0.012, 0.012, 0.012], mirror: [0.02, 0.02, 0.02], rough: 0.7 },
 } as const satisfies Record<string, Coat>;

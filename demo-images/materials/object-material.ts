@@ -7,7 +7,7 @@ const pairs: readonly { readonly base: Coat; readonly ink: Coat }[] = [
     ink: { diffuse: [0.012, 0.012, 0.013], mirror: [0.03, 0.03, 0.03], rough: 0.6 },
   },
   {
-    base: { diffuse: [0.15, 0.155, 0.15], mirror: [0.045, 0.045, 0.045], rough: 0.3 },
+    base: { diffuse: [0.12, 0.123, 0.119], mirror: [0.045, 0.045, 0.045], rough: 0.3 },
     ink: { diffuse: [0.03, 0.045, 0.085], mirror: [0.045, 0.045, 0.045], rough: 0.3 },
   },
   {

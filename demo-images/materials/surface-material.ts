@@ -28,7 +28,11 @@ export function createSurfaceMaterial(look: SurfaceLook, grid: HeightGrid): Surf
   const stuck = createStuck(mask, look.weld.seed);
   return (point, k, x, y, s, openness) => {
     const object = mask.object[k]!;
-    if (object > 0) return objectMaterial(point, object, mask.ink[k]! / 255, x, y);
+    if (object > 0) {
+      objectMaterial(point, object, mask.ink[k]! / 255, x, y);
+      // Outside its edge stands its side, in its own shade.
+      return coat(point, coats.objectSide, 1 - mask.cover[k]! / 255);
+    }
     const bead = mask.bead[k]! / 255;
     if (bead < 1) plate(point, x, s, mask.heat[k]!);
     if (bead > 0) {

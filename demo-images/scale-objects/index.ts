@@ -2,5 +2,12 @@ export { createCard, ID1 } from "./card";
 export { createDisc } from "./disc";
 export { createRule } from "./rule";
 export { createStrip } from "./strip";
-export { facetFrame, objectPlane, paintObject, placedPoint, type Placement } from "./place-object";
+export {
+  createCoverTest,
+  facetFrame,
+  objectPlane,
+  paintObject,
+  placedPoint,
+  type Placement,
+} from "./place-object";
 export { scaleObjectKinds, type ScaleObject, type ScaleObjectKind } from "./scale-object";

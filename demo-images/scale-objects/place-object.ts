@@ -39,24 +39,62 @@ export function placedPoint(placement: Placement, a: number, b: number): readonl
   ];
 }
 
+/** Plan (x, y) on the plate to the object's own (a, b). */
+function createToObject(
+  plane: PlaneFrame,
+  placement: Placement,
+): (x: number, y: number) => readonly [number, number] {
+  const t = radians(placement.turnDeg);
+  const [cos, sin] = [Math.cos(t), Math.sin(t)];
+  return (x, y) => {
+    const du = x - placement.xMm;
+    const dv = (y - plane.origin[1]) / plane.alongV[1] - placement.vMm;
+    return [du * cos + dv * sin, dv * cos - du * sin];
+  };
+}
+
+/** Tells whether the object lies over plan (x, y), or comes so near that seen at a slant it could hide `reachMm` about it. */
+export function createCoverTest(
+  facet: Facet,
+  object: ScaleObject,
+  placement: Placement,
+): (xMm: number, yMm: number, reachMm: number) => boolean {
+  const plane = objectPlane(facet, object);
+  const toObject = createToObject(plane, placement);
+  return (x, y, reach) => {
+    const near = reach + object.thicknessMm;
+    const facing = facet.y0 < facet.y1 && y >= facet.y0 && y <= facet.y1;
+    const [a, b] = toObject(x, y);
+    return facing && Math.abs(a) < object.lengthMm / 2 + near && Math.abs(b) < object.widthMm / 2 + near;
+  };
+}
+
+/** Read in rendered pixels, an edge drawn without this comes out a fifth of a grid step inside its true place. */
+const EDGE_SHIFT = 0.2;
+
 /** Lays the object on the plate: lifts the field to its top and writes its material and ink. */
 export function paintObject(grid: HeightGrid, facet: Facet, object: ScaleObject, placement: Placement): void {
   const plane = objectPlane(facet, object);
-  const t = radians(placement.turnDeg);
+  const toObject = createToObject(plane, placement);
   const reach = Math.hypot(object.lengthMm, object.widthMm) / 2 + 2;
-  const y = plane.origin[1] + placement.vMm * plane.alongV[1];
-  const box = { x0: placement.xMm - reach, x1: placement.xMm + reach, y0: y - reach, y1: y + reach };
-  forEachPoint(grid, box, (k, px, py) => {
-    const v = (py - plane.origin[1]) / plane.alongV[1];
-    const du = px - placement.xMm;
-    const dv = v - placement.vMm;
-    const a = du * Math.cos(t) + dv * Math.sin(t);
-    const b = dv * Math.cos(t) - du * Math.sin(t);
-    const cover = object.cover(a, b, grid.stepMm);
-    if (cover < 0.5) return;
-    const top = plane.origin[2] + v * plane.alongV[2] + object.relief(a, b);
-    grid.h[k] = top;
+  const middle = plane.origin[1] + placement.vMm * plane.alongV[1];
+  const box = {
+    x0: placement.xMm - reach,
+    x1: placement.xMm + reach,
+    y0: middle - reach,
+    y1: middle + reach,
+  };
+  forEachPoint(grid, box, (k, x, y) => {
+    const [a, b] = toObject(x, y);
+    // The edge runs between points: those up to a step outside it are lifted too and take its colour by their share, so
+    // that the picture turns from object to its dark side where the edge is, whichever way that faces.
+    const wide = object.cover(a, b, 2 * grid.stepMm);
+    if (wide <= 0) return;
+    const cover = Math.min(1, Math.max(0, 2 * wide - 0.5 + EDGE_SHIFT));
+    const v = (y - plane.origin[1]) / plane.alongV[1];
+    grid.h[k] = plane.origin[2] + v * plane.alongV[2] + object.relief(a, b);
     grid.mask.object[k] = object.code;
+    grid.mask.cover[k] = Math.round(255 * cover);
     grid.mask.ink[k] = Math.round(255 * object.ink(a, b, grid.stepMm));
     grid.mask.spatter[k] = 0;
     grid.mask.soot[k] = 0;

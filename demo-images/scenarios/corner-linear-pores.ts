@@ -48,5 +48,5 @@ export const cornerLinearPores: Scenario = (seed) =>
     bench: "wood",
     lighting: "window",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -26, turnDeg: 0 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -6], fieldWidthMm: 116, tiltDeg: 26, azimuthDeg: 4, rollDeg: 1 }),
+    pose: poseOf({ target: [0, -6], fieldWidthMm: 124, tiltDeg: 26, azimuthDeg: 4, rollDeg: 1 }),
   });

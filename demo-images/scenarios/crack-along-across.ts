@@ -15,6 +15,7 @@ export const crackAlongAcross: Scenario = (seed) =>
     }),
     profile: flatProfile(),
     thicknessMm: 16,
+    area: { x0: -67, x1: 66, y0: -39, y1: 36 },
     plate: { finish: "ground", seed: mixSeed(seed, 20), heatBandMm: 5, rust: 0.04, groundStripMm: 0 },
     beads: [
       beadOf({
@@ -35,6 +36,6 @@ export const crackAlongAcross: Scenario = (seed) =>
     ],
     bench: "concrete",
     lighting: "raking",
-    scaleObject: { kind: "strip", side: "left", placement: { xMm: -1, vMm: -22, turnDeg: -1 }, sizeMm: 0 },
-    pose: poseOf({ target: [0, -7], fieldWidthMm: 112, tiltDeg: 12, azimuthDeg: 25, rollDeg: 1.5 }),
+    scaleObject: { kind: "strip", side: "left", placement: { xMm: 0, vMm: -22, turnDeg: -1 }, sizeMm: 0 },
+    pose: poseOf({ target: [0, -7], fieldWidthMm: 138, tiltDeg: 12, azimuthDeg: 25, rollDeg: 1.5 }),
   });

@@ -16,7 +16,7 @@ export const craterCrack: Scenario = (seed) =>
     }),
     profile: flatProfile(),
     thicknessMm: 12,
-    area: { x0: -100, x1: 34, y0: -30, y1: 28 },
+    area: { x0: -100, x1: 34, y0: -33, y1: 30 },
     plate: { finish: "mill-scale", seed: mixSeed(seed, 20), heatBandMm: 6, rust: 0.06, groundStripMm: 12 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.35, tint: 0 },
     beads: [

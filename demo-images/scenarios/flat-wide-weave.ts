@@ -33,7 +33,8 @@ export const flatWideWeave: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "bead-shape", id: "flat-wide-bead", sizes: { widthMm: 17, heightMm: 1.25 } },
+      { kind: "bead-shape", id: "flat-wide-bead" },
+      { kind: "clamp-mark", xMm: 38, yMm: 25, diameterMm: 17, seed: mixSeed(seed, 9) },
       { kind: "silicate", x: -20, y: 3, radiusMm: 1.1, heightMm: 0.15, seed: mixSeed(seed, 4) },
       { kind: "silicate", x: 3, y: -4, radiusMm: 0.8, heightMm: 0.12, seed: mixSeed(seed, 5) },
       { kind: "silicate", x: 19, y: 1, radiusMm: 1.4, heightMm: 0.16, seed: mixSeed(seed, 6) },

@@ -19,7 +19,7 @@ export const gasMarksWormholes: Scenario = (seed) => {
     setup,
     profile: flatProfile(),
     thicknessMm: 10,
-    area: { x0: -60, x1: 60, y0: -38, y1: 30 },
+    area: { x0: -67, x1: 65, y0: -38, y1: 30 },
     plate: { finish: "mill-scale", seed: mixSeed(seed, 20), heatBandMm: 6, rust: 0.05, groundStripMm: 0 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.4, tint: 0 },
     beads: [
@@ -43,6 +43,6 @@ export const gasMarksWormholes: Scenario = (seed) => {
     bench: "paper",
     lighting: "window",
     scaleObject: { kind: "strip", side: "left", placement: { xMm: 0, vMm: -24, turnDeg: 1.4 }, sizeMm: 0 },
-    pose: poseOf({ target: [0, -7], fieldWidthMm: 120, tiltDeg: 12, azimuthDeg: -20, rollDeg: -1 }),
+    pose: poseOf({ target: [0, -7], fieldWidthMm: 138, tiltDeg: 12, azimuthDeg: -20, rollDeg: -1 }),
   });
 };

@@ -58,9 +58,9 @@ export const grooveTrappedSlag: Scenario = (seed) => {
       }),
     ],
     faults: [
-      { kind: "slag-line", path: line(-34, -6, -0.2), widthMm: 1.3, seed: mixSeed(seed, 4) },
-      { kind: "slag-line", path: line(6, 30, -0.1), widthMm: 1.1, seed: mixSeed(seed, 5) },
-      { kind: "slag-line", path: line(-20, 8, 6.1), widthMm: 1.2, seed: mixSeed(seed, 6) },
+      { kind: "slag-line", along: { path: line(-34, -6, -0.2) }, widthMm: 1.3, seed: mixSeed(seed, 4) },
+      { kind: "slag-line", along: { path: line(6, 30, -0.1) }, widthMm: 1.1, seed: mixSeed(seed, 5) },
+      { kind: "slag-line", along: { path: line(-20, 8, 6.1) }, widthMm: 1.2, seed: mixSeed(seed, 6) },
       { kind: "spatter", count: 34, medianMm: 0.9, spreadMm: 8, seed: mixSeed(seed, 31) },
     ],
     bench: "steel-table",

@@ -16,7 +16,7 @@ export const grooveUnderfill: Scenario = (seed) =>
     }),
     profile: grooveProfile({ thicknessMm: 8, rootGapMm: 5, includedAngleDeg: 45, stepMm: 1.2 }),
     thicknessMm: 12,
-    area: { x0: -64, x1: 64, y0: -38, y1: 34 },
+    area: { x0: -68, x1: 68, y0: -38, y1: 34 },
     plate: { finish: "mill-scale", seed: mixSeed(seed, 20), heatBandMm: 5.5, rust: 0.12, groundStripMm: 13 },
     beads: [
       beadOf({
@@ -44,13 +44,14 @@ export const grooveUnderfill: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "bead-shape", id: "underfill", sizes: { depthMm: 1.1 } },
-      { kind: "bead-shape", id: "misalignment", sizes: { stepMm: 1.2 } },
+      { kind: "bead-shape", id: "underfill" },
+      { kind: "bead-shape", id: "misalignment" },
+      { kind: "clamp-mark", xMm: -44, yMm: 23, diameterMm: 19, seed: mixSeed(seed, 9) },
       { kind: "stuck-slag", x: -22, y: 2.2, radiusMm: 1.7, heightMm: 0.25, seed: mixSeed(seed, 4) },
       { kind: "spatter", count: 26, medianMm: 0.8, spreadMm: 8, seed: mixSeed(seed, 31) },
     ],
     bench: "rubber-mat",
     lighting: "raking",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -17, turnDeg: -0.9 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -4], fieldWidthMm: 116, tiltDeg: 14, azimuthDeg: 16, rollDeg: 0.8 }),
+    pose: poseOf({ target: [0, -4], fieldWidthMm: 126, tiltDeg: 14, azimuthDeg: 16, rollDeg: 0.8 }),
   });

@@ -9,6 +9,7 @@ import { grooveUnderfill } from "./groove-underfill";
 import { lapColdLap } from "./lap-cold-lap";
 import type { Scenario } from "./parts";
 import { poorStartArcStrike } from "./poor-start-arc-strike";
+import { restartCluster } from "./restart-cluster";
 import { rootSide } from "./root-side";
 import { stainlessLapSpatter } from "./stainless-lap-spatter";
 import { stainlessTemperColour } from "./stainless-temper-colour";
@@ -16,6 +17,7 @@ import { stringerPadGood } from "./stringer-pad-good";
 import { stringerRopey } from "./stringer-ropey";
 import { teeHollowUndersized } from "./tee-hollow-undersized";
 import { teePorositySoot } from "./tee-porosity-soot";
+import { teeToesSlag } from "./tee-toes-slag";
 import { teeUndercut } from "./tee-undercut";
 import { teeUnevenLegs } from "./tee-uneven-legs";
 import { verticalUpUneven } from "./vertical-up-uneven";
@@ -41,6 +43,8 @@ export const scenarios = {
   "burn-through-sheet": burnThroughSheet,
   "crack-along-across": crackAlongAcross,
   "crater-crack": craterCrack,
+  "restart-cluster": restartCluster,
+  "tee-toes-slag": teeToesSlag,
 } as const satisfies Record<string, Scenario>;
 
 export type ScenarioName = keyof typeof scenarios;

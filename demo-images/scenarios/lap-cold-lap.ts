@@ -17,7 +17,7 @@ export const lapColdLap: Scenario = (seed) =>
     }),
     profile: lapProfile(2),
     thicknessMm: 2,
-    area: { x0: -64, x1: 60, y0: -38, y1: 34 },
+    area: { x0: -67, x1: 66, y0: -38, y1: 34 },
     plate: { finish: "brushed", seed: mixSeed(seed, 20), heatBandMm: 4.5, rust: 0.05, groundStripMm: 0 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.45, tint: 0 },
     beads: [
@@ -52,5 +52,5 @@ export const lapColdLap: Scenario = (seed) =>
     bench: "wood",
     lighting: "window",
     scaleObject: { kind: "strip", side: "left", placement: { xMm: 0, vMm: -22, turnDeg: -1.5 }, sizeMm: 0 },
-    pose: poseOf({ target: [0, -5], fieldWidthMm: 122, tiltDeg: 18, azimuthDeg: -6, rollDeg: 1 }),
+    pose: poseOf({ target: [0, -5], fieldWidthMm: 138, tiltDeg: 18, azimuthDeg: -6, rollDeg: 1 }),
   });

@@ -34,8 +34,17 @@ export const poorStartArcStrike: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "poor-start", lengthMm: 9 },
-      { kind: "bead-shape", id: "wandering", sizes: { amplitudeMm: 2.6 } },
+      { kind: "poor-start", at: "start", lengthMm: 9 },
+      { kind: "bead-shape", id: "wandering" },
+      {
+        kind: "porosity",
+        count: 2,
+        medianMm: 0.9,
+        layout: "scattered",
+        fromMm: -38,
+        toMm: -28,
+        seed: mixSeed(seed, 6),
+      },
       { kind: "soot", soot: 0.4, fume: 0.45, reachMm: 9, seed: mixSeed(seed, 30) },
       { kind: "wire-stub", xMm: -36, lengthMm: 9, diameterMm: 0.9, headingDeg: 62, seed: mixSeed(seed, 2) },
       { kind: "arc-strike", xMm: -20, yMm: 15, diameterMm: 3.6, seed: mixSeed(seed, 3) },
@@ -45,5 +54,5 @@ export const poorStartArcStrike: Scenario = (seed) =>
     bench: "wood",
     lighting: "overhead",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -22, turnDeg: 0.6 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -3], fieldWidthMm: 114, tiltDeg: 15, azimuthDeg: -14, rollDeg: -1 }),
+    pose: poseOf({ target: [0, -3], fieldWidthMm: 126, tiltDeg: 15, azimuthDeg: -14, rollDeg: -1 }),
   });

@@ -56,14 +56,13 @@ export const rootSide: Scenario = (seed) => {
       }),
     ],
     faults: [
-      { kind: "bead-shape", id: "excess-penetration", sizes: { heightMm: 2.3 } },
+      { kind: "bead-shape", id: "excess-penetration" },
       {
         kind: "root-stretch",
         id: "root-concavity",
         fromMm: -11,
         toMm: 9,
         halfWidthMm: 1.8,
-        sizes: { depthMm: 0.5 },
       },
       {
         kind: "root-stretch",
@@ -71,13 +70,12 @@ export const rootSide: Scenario = (seed) => {
         fromMm: 11,
         toMm: 46,
         halfWidthMm: 1.1,
-        sizes: { lengthMm: 35 },
       },
       { kind: "spatter", count: 8, medianMm: 0.6, spreadMm: 7, seed: mixSeed(seed, 31) },
     ],
     bench: "steel-table",
     lighting: "window",
     scaleObject: { kind: "rule", side: "right", placement: { xMm: 0, vMm: 19, turnDeg: 1.2 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, 4], fieldWidthMm: 114, tiltDeg: 14, azimuthDeg: 8, rollDeg: -1 }),
+    pose: poseOf({ target: [0, 4], fieldWidthMm: 124, tiltDeg: 14, azimuthDeg: 8, rollDeg: -1 }),
   });
 };

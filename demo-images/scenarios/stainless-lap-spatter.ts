@@ -23,7 +23,7 @@ export const stainlessLapSpatter: Scenario = (seed) =>
     }),
     profile: lapProfile(3),
     thicknessMm: 3,
-    area: { x0: -62, x1: 62, y0: -42, y1: 32 },
+    area: { x0: -64, x1: 64, y0: -70, y1: 30 },
     plate: { finish: "stainless", seed: mixSeed(seed, 20), heatBandMm: 7, rust: 0, groundStripMm: 0 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.45, tint: 0.6 },
     beads: [
@@ -46,5 +46,5 @@ export const stainlessLapSpatter: Scenario = (seed) =>
     bench: "concrete",
     lighting: "overhead",
     scaleObject: { kind: "card", side: "left", placement: { xMm: -8, vMm: -38, turnDeg: 3 }, sizeMm: 0 },
-    pose: poseOf({ target: [0, -7], fieldWidthMm: 122, tiltDeg: 20, azimuthDeg: 4, rollDeg: -2 }),
+    pose: poseOf({ target: [0, -20], fieldWidthMm: 140, tiltDeg: 20, azimuthDeg: 4, rollDeg: -2 }),
   });

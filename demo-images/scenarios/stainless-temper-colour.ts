@@ -34,7 +34,7 @@ export const stainlessTemperColour: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "temper-colour", reachMm: 13, seed: mixSeed(seed, 3) },
+      { kind: "temper-colour", reachMm: 13 },
       { kind: "spatter", count: 16, medianMm: 0.6, spreadMm: 8, seed: mixSeed(seed, 31) },
     ],
     bench: "rubber-mat",

@@ -39,7 +39,7 @@ export const stringerPadGood: Scenario = (seed) => {
     title: "Three sound self-shielded stringers on 6 mm plate",
     setup,
     profile: flatProfile(),
-    area: { x0: -58, x1: 58, y0: -34, y1: 36 },
+    area: { x0: -63, x1: 61, y0: -38, y1: 36 },
     thicknessMm: 6,
     plate: { finish: "ground", seed: mixSeed(seed, 20), heatBandMm: 5, rust: 0, groundStripMm: 0 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.35, tint: 0 },
@@ -51,8 +51,8 @@ export const stringerPadGood: Scenario = (seed) => {
     bench: "wood",
     lighting: "window",
     lightTurnDeg: 0,
-    scaleObject: { kind: "rule", side: "left", placement: { xMm: 4, vMm: -22, turnDeg: 1.6 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -2], fieldWidthMm: 128 }),
+    scaleObject: { kind: "rule", side: "left", placement: { xMm: 1, vMm: -24, turnDeg: 1.4 }, sizeMm: 100 },
+    pose: poseOf({ target: [0, -2], fieldWidthMm: 136 }),
     exposureEv: 0,
   };
 };

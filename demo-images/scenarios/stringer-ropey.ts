@@ -50,7 +50,7 @@ export const stringerRopey: Scenario = (seed) => {
       }),
     ],
     faults: [
-      { kind: "bead-shape", id: "convex-bead", sizes: { widthMm, heightMm } },
+      { kind: "bead-shape", id: "convex-bead" },
       { kind: "soot", soot: 0.55, fume: 0.5, reachMm: 8, seed: mixSeed(seed, 30) },
       { kind: "spatter", count: 60, medianMm: 0.8, spreadMm: 8, seed: mixSeed(seed, 31) },
     ],

@@ -17,7 +17,7 @@ export const teeHollowUndersized: Scenario = (seed) =>
     }),
     profile: teeProfile(),
     thicknessMm: 8,
-    area: { x0: -62, x1: 60, y0: -36, y1: 30 },
+    area: { x0: -64, x1: 62, y0: -52, y1: 32 },
     plate: { finish: "ground", seed: mixSeed(seed, 20), heatBandMm: 4.5, rust: 0.03, groundStripMm: 0 },
     beads: [
       beadOf({
@@ -34,12 +34,12 @@ export const teeHollowUndersized: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "bead-shape", id: "concave-face", sizes: { concavityMm: 0.65 } },
-      { kind: "bead-shape", id: "undersized", sizes: { targetLegMm: 6, legMm: 4.3 } },
+      { kind: "bead-shape", id: "concave-face" },
+      { kind: "bead-shape", id: "undersized", targetLegMm: 6 },
       { kind: "spatter", count: 12, medianMm: 0.6, spreadMm: 8, seed: mixSeed(seed, 31) },
     ],
     bench: "paper",
     lighting: "window",
-    scaleObject: { kind: "card", side: "left", placement: { xMm: 4, vMm: -37, turnDeg: 2 }, sizeMm: 0 },
-    pose: poseOf({ target: [0, -9], fieldWidthMm: 112, tiltDeg: 10, azimuthDeg: 10, rollDeg: -1.2 }),
+    scaleObject: { kind: "card", side: "left", placement: { xMm: 3, vMm: -38, turnDeg: 2 }, sizeMm: 0 },
+    pose: poseOf({ target: [0, -17], fieldWidthMm: 128, tiltDeg: 10, azimuthDeg: 10, rollDeg: -1.2 }),
   });

@@ -20,7 +20,7 @@ export const teePorositySoot: Scenario = (seed) => {
     title: "T-joint with surface porosity and soot after the wrong polarity",
     setup,
     profile: teeProfile(),
-    area: { x0: -60, x1: 58, y0: -38, y1: 30 },
+    area: { x0: -64, x1: 62, y0: -54, y1: 32 },
     plate: { finish: "mill-scale", seed: mixSeed(seed, 20), heatBandMm: 4, rust: 0.12, groundStripMm: 0 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.7, tint: 0 },
     beads: [
@@ -53,7 +53,7 @@ export const teePorositySoot: Scenario = (seed) => {
     ],
     bench: "concrete",
     lighting: "window",
-    scaleObject: { kind: "card", side: "left", placement: { xMm: 6, vMm: -40, turnDeg: -4 }, sizeMm: 0 },
-    pose: poseOf({ target: [0, -7], fieldWidthMm: 118, tiltDeg: 6, azimuthDeg: -30, rollDeg: 2 }),
+    scaleObject: { kind: "card", side: "left", placement: { xMm: 5, vMm: -40, turnDeg: -3 }, sizeMm: 0 },
+    pose: poseOf({ target: [0, -17], fieldWidthMm: 130, tiltDeg: 6, azimuthDeg: -30, rollDeg: 2 }),
   });
 };

@@ -53,6 +53,6 @@ export const teeUndercut: Scenario = (seed) => {
     lighting: "overhead",
     exposureEv: -0.3,
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -32, turnDeg: 0.8 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -6], fieldWidthMm: 126, tiltDeg: 8, azimuthDeg: 20, rollDeg: -1 }),
+    pose: poseOf({ target: [0, -6], fieldWidthMm: 134, tiltDeg: 8, azimuthDeg: 20, rollDeg: -1 }),
   });
 };

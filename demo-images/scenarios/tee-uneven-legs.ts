@@ -17,7 +17,7 @@ export const teeUnevenLegs: Scenario = (seed) =>
     }),
     profile: teeProfile(),
     thicknessMm: 10,
-    area: { x0: -64, x1: 62, y0: -40, y1: 34 },
+    area: { x0: -68, x1: 66, y0: -40, y1: 34 },
     plate: { finish: "mill-scale", seed: mixSeed(seed, 20), heatBandMm: 6, rust: 0.15, groundStripMm: 0 },
     beads: [
       beadOf({
@@ -34,8 +34,8 @@ export const teeUnevenLegs: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "bead-shape", id: "uneven-legs", sizes: { lowerLegMm: 10.5, upperLegMm: 5.5 } },
-      { kind: "bead-shape", id: "oversized", sizes: { targetLegMm: 6 } },
+      { kind: "bead-shape", id: "uneven-legs" },
+      { kind: "bead-shape", id: "oversized", targetLegMm: 6 },
       {
         kind: "overlap",
         side: "left",
@@ -50,5 +50,5 @@ export const teeUnevenLegs: Scenario = (seed) =>
     bench: "steel-table",
     lighting: "window",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -34, turnDeg: -1 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -8], fieldWidthMm: 118, tiltDeg: 9, azimuthDeg: -20, rollDeg: 1.5 }),
+    pose: poseOf({ target: [0, -8], fieldWidthMm: 134, tiltDeg: 9, azimuthDeg: -20, rollDeg: 1.5 }),
   });

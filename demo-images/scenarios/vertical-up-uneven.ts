@@ -42,7 +42,7 @@ export const verticalUpUneven: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "bead-shape", id: "uneven-width", sizes: { swellShare: 0.16 } },
+      { kind: "bead-shape", id: "uneven-width" },
       { kind: "spatter", count: 36, medianMm: 0.9, spreadMm: 8, seed: mixSeed(seed, 31) },
     ],
     bench: "rubber-mat",
@@ -50,11 +50,11 @@ export const verticalUpUneven: Scenario = (seed) =>
     scaleObject: { kind: "rule", side: "left", placement: { xMm: -2, vMm: -33, turnDeg: -0.8 }, sizeMm: 100 },
     pose: poseOf({
       target: [0, -7],
-      fieldWidthMm: 96,
+      fieldWidthMm: 104,
       tiltDeg: 7,
       azimuthDeg: 60,
       rollDeg: -88,
       aspect: 3 / 4,
-      distanceMm: 240,
+      distanceMm: 250,
     }),
   });

@@ -97,3 +97,35 @@ export function darkRegion(
   }
   return count;
 }
+
+export const distance = (a: Pixel, b: Pixel): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** Samples of an edge profile per pixel. */
+export const STEPS_PER_PX = 10;
+
+/**
+ * Light across the straight line from `a` to `b`, from `reachPx` inside it to as much outside, mean over the shares given
+ * of its length. Light, not code values: the sRGB transfer (IEC 61966-2-1) is undone. `outward` is any point on the outer
+ * side of the line.
+ */
+export function edgeProfile(
+  picture: RenderedScene,
+  a: Pixel,
+  b: Pixel,
+  outward: Pixel,
+  shares: readonly number[],
+  reachPx: number,
+): number[] {
+  const length = distance(a, b);
+  let [nx, ny] = [-(b[1] - a[1]) / length, (b[0] - a[0]) / length];
+  if ((outward[0] - a[0]) * nx + (outward[1] - a[1]) * ny < 0) [nx, ny] = [-nx, -ny];
+  const steps = reachPx * STEPS_PER_PX;
+  return Array.from({ length: 2 * steps + 1 }, (_, i) => {
+    const t = (i - steps) / STEPS_PER_PX;
+    const light = shares.map((share) => {
+      const [x, y] = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+      return (greyAt(picture, x + nx * t, y + ny * t) / 255) ** 2.2;
+    });
+    return light.reduce((sum, v) => sum + v, 0) / light.length;
+  });
+}

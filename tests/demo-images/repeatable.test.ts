@@ -44,20 +44,6 @@ describe("the scenarios together", () => {
       ).toBe(true);
     }
   });
-
-  it("lie around the published sizes: pores near 1.2 mm, spatter near 1.4 mm (LoHi-WELD, Block et al., IEEE Access 2024)", () => {
-    const diameters = (kind: string): number[] =>
-      truths.flatMap((truth) =>
-        truth.imperfections.filter((mark) => mark.kind === kind).map((mark) => mark.sizes.diameterMm!),
-      );
-    const median = (values: number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
-    expect(median(diameters("surface-porosity"))).toBeGreaterThan(0.8);
-    expect(median(diameters("surface-porosity"))).toBeLessThan(1.6);
-    // Their camera resolves no fine spatter, ours is drawn down to 0.25 mm: the coarser half is what compares.
-    const coarse = diameters("spatter").filter((d) => d > median(diameters("spatter")));
-    expect(median(coarse)).toBeGreaterThan(0.9);
-    expect(median(coarse)).toBeLessThan(1.9);
-  });
 });
 
 describe("a stored orientation", () => {
