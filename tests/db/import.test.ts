@@ -18,6 +18,7 @@ import {
   importSentence,
   listBeads,
   saveBead,
+  verifyRecords,
   type Pen,
 } from "@/lib/record";
 
@@ -131,6 +132,9 @@ describe("an archive", () => {
     }
     const log = await to.pen.db.logEntry.findMany({ where: { action: "bead.imported" } });
     expect(log.map(({ subject }) => subject).sort()).toEqual(beads.map(({ id }) => `bead:${id}`).sort());
+    // The log seals exactly what was written, and the originals are what they were.
+    const verified = await verifyRecords(to.pen.db, to.folder);
+    expect(verified).toMatchObject({ findings: [], subjects: 2, photos: 2 });
   }, 120_000);
 
   it("says first what it would do, and writes nothing while it says it", async () => {
