@@ -63,6 +63,24 @@ export function sampleHeight(grid: HeightGrid, x: number, y: number): number {
   return low + (high - low) * v;
 }
 
+/** Height at grid coordinates, mm. */
+export type ReadHeight = (fx: number, fy: number) => number;
+
+/** `sampleHeight` in grid coordinates, made once for many rays; held at the border. */
+export function createHeightReader({ h, nx, ny }: HeightGrid): ReadHeight {
+  const maxX = nx - 1;
+  const maxY = ny - 1;
+  return (fx, fy) => {
+    const i = fx < 0 ? 0 : fx >= maxX ? maxX - 1 : fx | 0;
+    const j = fy < 0 ? 0 : fy >= maxY ? maxY - 1 : fy | 0;
+    const u = fx - i;
+    const v = fy - j;
+    const k = j * nx + i;
+    const low = h[k]! + (h[k + 1]! - h[k]!) * u;
+    return low + (h[k + nx]! + (h[k + nx + 1]! - h[k + nx]!) * u - low) * v;
+  };
+}
+
 /** Raises a mask to at least `value` (0 to 1). */
 export function raiseMask(mask: Uint8Array, k: number, value: number): void {
   const level = value <= 0 ? 0 : value >= 1 ? 255 : (value * 255 + 0.5) | 0;

@@ -1,5 +1,5 @@
 import { BLOCK, BLOCK_SHIFT, type CeilingMap } from "./ceiling-map";
-import type { HeightGrid } from "./height-grid";
+import { createHeightReader, type HeightGrid, type ReadHeight } from "./height-grid";
 
 /** What a ray met: the field at (fx, fy) in grid units, a cut side of the plate, or nothing. */
 export interface RayHit {
@@ -105,28 +105,14 @@ function meetSide(hit: RayHit, ray: Ray, fx: number, fy: number, below: number, 
   hit.below = below;
 }
 
-type ReadHeight = (fx: number, fy: number) => number;
-
-/** Bilinear height at grid coordinates, held at the border. */
-function createHeightReader({ h, nx, ny }: HeightGrid): ReadHeight {
-  const maxX = nx - 1;
-  const maxY = ny - 1;
-  return (fx, fy) => {
-    const i = fx < 0 ? 0 : fx >= maxX ? maxX - 1 : fx | 0;
-    const j = fy < 0 ? 0 : fy >= maxY ? maxY - 1 : fy | 0;
-    const u = fx - i;
-    const v = fy - j;
-    const k = j * nx + i;
-    const low = h[k]! + (h[k + 1]! - h[k]!) * u;
-    return low + (h[k + nx]! + (h[k + nx + 1]! - h[k + nx]!) * u - low) * v;
-  };
-}
-
 /** How far along the ray the next block begins, in one direction of the grid. */
 const toBorder = (f: number, block: number, d: number): number =>
   d > 0 ? ((block + 1) * BLOCK - f) / d : d < 0 ? (block * BLOCK - f) / d : Infinity;
 
-/** Follows a ray from where it enters until it is below the surface; false if it leaves the plate first. */
+/**
+ * Follows a ray from where it enters until it is below the surface; false if it leaves the plate first. The loop stays
+ * in one piece: it runs tens of millions of times a picture, and its state lives in registers only while it is local.
+ */
 function createMarch(
   grid: HeightGrid,
   ceiling: CeilingMap,
