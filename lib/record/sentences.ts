@@ -64,7 +64,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     "This job was changed in another window meanwhile, so nothing was saved. Reload the page and make your change again.",
   "weld-gone": () => "This weld is no longer on the job. Reload the page.",
   "weld-has-beads": ({ data }) =>
-    `Weld ${data["weld"]} has beads, so it stays. Take its beads off first, then strike it off.`,
+    `Weld ${data["weld"] ?? "here"} has beads, so it stays. Take its beads off first, then strike it off.`,
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",
