@@ -7,21 +7,23 @@ import type { CriteriaSet, Criterion } from "./rule";
 import { commonSettings } from "./settings";
 import { furtherSets } from "./tables/further";
 import { shopSet } from "./shop-set";
-import type { ShopCriteria } from "./shop-criteria";
+import { shopSetId, type ShopCriteria } from "./shop-criteria";
 import type { CriteriaSummary } from "./verdict";
 
 /** Every set the project carries, in the order a picker offers them. */
 export const criteriaSets: readonly CriteriaSet[] = [...iso5817Sets, ...d11Sets, ...furtherSets];
 
 export function findCriteria(id: string, shop: ShopCriteria | null): CriteriaSet | null {
-  if (shop !== null && shop.id === id) return shopSet(shop);
+  if (shop !== null && shopSetId(shop) === id) return shopSet(shop);
   return criteriaSets.find((set) => set.id === id) ?? null;
 }
 
 /** What a picker needs of every set, the shop's own last. */
 export function listCriteria(shop: readonly ShopCriteria[] = []): readonly CriteriaSummary[] {
+  const own = new Map(shop.map((one) => [shopSetId(one), { key: one.id, version: one.version }]));
   return [...criteriaSets, ...shop.map(shopSet)].map((set) => ({
     id: set.id,
+    shop: own.get(set.id) ?? null,
     title: set.title,
     document: set.document,
     edition: set.edition,

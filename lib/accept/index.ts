@@ -3,10 +3,13 @@ export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";
 export { acceptSentence, acceptSentences } from "./sentences";
 export {
+  readShopSetId,
   SHOP_CRITERIA_VERSION,
   ShopCriteriaSchema,
+  ShopKeySchema,
   shopQuantities,
   ShopRowSchema,
+  shopSetId,
   type ShopCriteria,
   type ShopQuantity,
   type ShopRow,

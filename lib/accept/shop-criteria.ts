@@ -33,8 +33,10 @@ export const ShopRowSchema = z
     /** Empty only for the readings of the whole bead. */
     imperfections: z.array(z.enum(imperfectionIds)).max(imperfectionIds.length),
     quantity: z.enum(shopQuantities),
-    /** mm (a number for "count"); null only for "none-allowed". */
+    /** mm (a number for "count"); null for "none-allowed", and where `ofThickness` alone limits. */
     limit: z.number().min(0).max(10_000).nullable(),
+    /** Limit as a part of the thickness of the plate (0.1: a tenth of it); with `limit` too, the smaller of both. */
+    ofThickness: z.number().positive().max(10).nullable().default(null),
     windowMm: z.number().positive().max(10_000).nullable().default(null),
     note: z.string().max(500).default(""),
   })
@@ -48,8 +50,11 @@ export const ShopRowSchema = z
       "reinforcement",
       "width",
     ].includes(row.quantity);
-    if ((row.limit === null) !== (row.quantity === "none-allowed"))
+    const none = row.quantity === "none-allowed";
+    if (none ? row.limit !== null : row.limit === null && row.ofThickness === null)
       context.addIssue({ code: "custom", path: ["limit"], message: "limit-needed" });
+    if (row.ofThickness !== null && (none || row.quantity === "count"))
+      context.addIssue({ code: "custom", path: ["ofThickness"], message: "thickness-only-for-lengths" });
     if (row.windowMm !== null && !total)
       context.addIssue({ code: "custom", path: ["windowMm"], message: "window-only-for-totals" });
     if (!bead && row.imperfections.length === 0)
@@ -57,14 +62,17 @@ export const ShopRowSchema = z
   });
 export type ShopRow = z.infer<typeof ShopRowSchema>;
 
-/** Limits an instructor or engineer writes for an exercise or a contract. A changed set gets a new version. */
+export const ShopKeySchema = z
+  .string()
+  .trim()
+  .regex(/^shop-[a-z0-9][a-z0-9-]{0,40}$/);
+
+/** Limits an instructor or engineer writes for an exercise or a contract. A changed set gets a new version. `id` is
+ * the key its versions share; one version is named by `shopSetId`. */
 export const ShopCriteriaSchema = z
   .object({
     schemaVersion: z.literal(SHOP_CRITERIA_VERSION).default(SHOP_CRITERIA_VERSION),
-    id: z
-      .string()
-      .trim()
-      .regex(/^shop-[a-z0-9][a-z0-9-]{0,40}$/),
+    id: ShopKeySchema,
     title: z.string().trim().min(1).max(120),
     /** Counts up with every change; a record keeps the version it was judged by. */
     version: z.number().int().min(1).max(100_000),
@@ -81,3 +89,14 @@ export const ShopCriteriaSchema = z
     });
   });
 export type ShopCriteria = z.infer<typeof ShopCriteriaSchema>;
+
+/** What a bead, exercise or job names one version by: "KEY@VERSION". It never means another version. */
+export function shopSetId({ id, version }: Pick<ShopCriteria, "id" | "version">): string {
+  return `${id}@${version}`;
+}
+
+/** "shop-x@2" taken apart; null for the id of a built-in set. */
+export function readShopSetId(id: string): { readonly key: string; readonly version: number } | null {
+  const [, key, version] = /^(shop-[a-z0-9-]+)@([1-9]\d{0,5})$/.exec(id) ?? [];
+  return key !== undefined && version !== undefined ? { key, version: Number(version) } : null;
+}

@@ -1,18 +1,18 @@
 import type { Source } from "@/lib/base";
-import type { CriteriaSet, Criterion, SizeName, Test } from "./rule";
-import type { ShopCriteria, ShopRow } from "./shop-criteria";
+import type { CriteriaSet, Criterion, Formula, SizeName, Test } from "./rule";
+import { shopSetId, type ShopCriteria, type ShopRow } from "./shop-criteria";
 
 /** A shop's own limits in the terms of the evaluator. Any weld, any thickness: the shop says what it means. */
 export function shopSet(shop: ShopCriteria): CriteriaSet {
   const source = (row: ShopRow | null): Source => ({
     document: shop.title,
     edition: `version ${shop.version}`,
-    clause: row === null ? "whole" : row.id,
+    clause: row === null ? "whole" : clauseOf(row),
     confidence: "seen",
     note: `set by ${shop.author}`,
   });
   return {
-    id: shop.id,
+    id: shopSetId(shop),
     title: shop.title,
     document: shop.title,
     edition: `version ${shop.version}`,
@@ -22,7 +22,7 @@ export function shopSet(shop: ShopCriteria): CriteriaSet {
     settings: [],
     criteria: shop.rows.map((row): Criterion => ({
       id: `${shop.id}-${row.id}`,
-      clause: row.id,
+      clause: clauseOf(row),
       title: row.title,
       imperfections: row.imperfections,
       variants: [{ when: [], tests: [shopTest(row)], source: source(row) }],
@@ -31,8 +31,17 @@ export function shopSet(shop: ShopCriteria): CriteriaSet {
   };
 }
 
+/** What the shop wrote beside the row: the clause of its contract, or why. */
+const clauseOf = ({ id, note }: ShopRow): string => note.trim() || id;
+
+function limitOf({ limit, ofThickness }: ShopRow): Formula {
+  if (ofThickness === null) return limit ?? 0;
+  const part: Formula = { times: ofThickness, of: "t" };
+  return limit === null ? part : { min: [part, limit] };
+}
+
 function shopTest(row: ShopRow): Test {
-  const limit = row.limit ?? 0;
+  const limit = limitOf(row);
   const total = (of: readonly SizeName[] | "count"): Test => ({
     test: "total",
     of,

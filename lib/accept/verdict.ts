@@ -134,6 +134,8 @@ export type AcceptIssue = Issue<AcceptIssueCode>;
 /** What `listCriteria` tells a picker about one set. */
 export interface CriteriaSummary {
   readonly id: string;
+  /** Which version of the shop's own limits it is; null: a set that comes with the program. */
+  readonly shop: { readonly key: string; readonly version: number } | null;
   readonly title: string;
   readonly document: string;
   readonly edition: string;

@@ -1,5 +1,5 @@
 import type { Result } from "@/lib/base";
-import { judge, type AcceptIssue, type Verdict } from "@/lib/accept";
+import { judge, type AcceptIssue, type ShopCriteria, type Verdict } from "@/lib/accept";
 import { diagnose, type Diagnosis, type DiagnoseIssue, type ShopCounts } from "@/lib/diagnose";
 import {
   calibrate,
@@ -38,11 +38,13 @@ export interface Assessment {
 /** What the whole installation knows beyond this one bead. */
 export interface AssessContext {
   readonly shopCounts: ShopCounts;
+  /** Versions of the shop's own limits a bead may be judged by: at least the one this bead names. */
+  readonly shopSets: readonly ShopCriteria[];
   /** Width the photos were viewed at, in screen pixels: what one pick is worth depends on it. */
   readonly viewedWidthPx: number;
 }
 
-export const defaultAssessContext: AssessContext = { shopCounts: {}, viewedWidthPx: 1000 };
+export const defaultAssessContext: AssessContext = { shopCounts: {}, shopSets: [], viewedWidthPx: 1000 };
 
 /**
  * The one call from a recorded bead to sizes, causes and verdict. Pure: the browser and the server get the same answer.
@@ -53,7 +55,7 @@ export function assess(
   context: AssessContext = defaultAssessContext,
 ): Assessment {
   const measured = content.photos.map((photo) => measurePhoto(photo, photos, context));
-  const verdictInput = judgeInput(content, measured);
+  const verdictInput = judgeInput(content, measured, context.shopSets);
   return {
     setup: checkSetup(content.setup),
     photos: measured,

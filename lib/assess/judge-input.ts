@@ -1,8 +1,10 @@
 import {
   BeadReadingsSchema,
   JudgeInputSchema,
+  shopSetId,
   type BeadReadings,
   type JudgeInput,
+  type ShopCriteria,
   type WeldKind,
 } from "@/lib/accept";
 import { gaugeQuantity, type Quantity } from "@/lib/measure";
@@ -11,13 +13,19 @@ import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-ph
 import type { BeadContent, BeadQuantity, BeadReading } from "./bead";
 
 /** What the judge is given; null while no criteria set is chosen. */
-export function judgeInput(content: BeadContent, measured: readonly PhotoMeasures[]): JudgeInput | null {
+export function judgeInput(
+  content: BeadContent,
+  measured: readonly PhotoMeasures[],
+  shopSets: readonly ShopCriteria[] = [],
+): JudgeInput | null {
   const { judgement, setup } = content;
-  if (judgement.criteriaId === null) return null;
+  const { criteriaId } = judgement;
+  if (criteriaId === null) return null;
   const marked = marksAcrossPhotos(content, measured);
   const present = new Set(marked.map(({ mark }) => mark.imperfection));
   return JudgeInputSchema.parse({
-    criteriaId: judgement.criteriaId,
+    criteriaId,
+    shop: shopSets.find((set) => shopSetId(set) === criteriaId) ?? null,
     settings: judgement.criteriaSettings,
     weld: {
       kind: weldKind(setup.joint),

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { judge, JudgeInputSchema, listCriteria, shopQuantities, ShopCriteriaSchema } from "@/lib/accept";
+import {
+  judge,
+  JudgeInputSchema,
+  listCriteria,
+  shopQuantities,
+  ShopCriteriaSchema,
+  shopSetId,
+} from "@/lib/accept";
 import { quantity } from "./arbitraries";
 
 /** An invented exercise of an invented shop. */
@@ -30,7 +37,7 @@ const shop = ShopCriteriaSchema.parse({
 });
 const given = (more: object) =>
   JudgeInputSchema.parse({
-    criteriaId: shop.id,
+    criteriaId: shopSetId(shop),
     shop,
     weld: { kind: "surfacing", lengthMm: 150 },
     beadReadings: { width: quantity(8) },
@@ -56,7 +63,11 @@ describe("the shop's own criteria", () => {
   });
 
   it("are listed last beside the codes", () => {
-    expect(listCriteria([shop]).at(-1)).toMatchObject({ id: shop.id, title: shop.title });
+    expect(listCriteria([shop]).at(-1)).toMatchObject({
+      id: "shop-stringers-1@3",
+      shop: { key: "shop-stringers-1", version: 3 },
+      title: shop.title,
+    });
   });
 
   it.each([
