@@ -1,17 +1,18 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { actionText, detailPhrases, logSubject, type LogSubject } from "@/components/log/log-words";
 import { VerifyPanel } from "@/components/log/verify-panel";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
-import { newestEntries, personNames } from "@/lib/record";
+import { newestEntries, numbersOfBeads, personNames } from "@/lib/record";
 import { pageFor } from "../_door/here";
 import { verifyAction } from "./actions";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Log" };
 
-const AT_ONCE = 100;
+const AT_ONCE = 50;
 
 interface Props {
   searchParams: Promise<{ before?: string }>;
@@ -24,6 +25,10 @@ export default async function LogPage({ searchParams }: Props) {
     newestEntries(now.db, AT_ONCE, Number.isInteger(asked) && asked > 0 ? asked : null),
     personNames(now.db),
   ]);
+  const beadNumbers = await numbersOfBeads(
+    now.db,
+    entries.flatMap(({ subject }) => (subject.startsWith("bead:") ? [subject.slice("bead:".length)] : [])),
+  );
   const oldest = entries.at(-1)?.seq ?? 1;
   return (
     <>
@@ -54,9 +59,11 @@ export default async function LogPage({ searchParams }: Props) {
                   <td>{entry.seq}</td>
                   <td>{entry.at.slice(0, 19).replace("T", " ")}</td>
                   <td>{whoText(entry.by, names)}</td>
-                  <td>{entry.action}</td>
-                  <td className={styles.mono}>{entry.subject}</td>
-                  <td className={styles.mono}>{entry.detail === "{}" ? "" : entry.detail}</td>
+                  <td>{actionText(entry.action)}</td>
+                  <td>
+                    <Subject of={logSubject(entry.subject)} beadNumbers={beadNumbers} />
+                  </td>
+                  <td>{detailPhrases(entry.detail).join("; ")}</td>
                   <td className={styles.mono} title={entry.hash}>
                     {entry.hash.slice(0, 12)}
                   </td>
@@ -72,6 +79,20 @@ export default async function LogPage({ searchParams }: Props) {
         )}
       </main>
     </>
+  );
+}
+
+function Subject({ of, beadNumbers }: { of: LogSubject; beadNumbers: ReadonlyMap<string, number> }) {
+  const number = beadNumbers.get(of.id);
+  // What is gone has no page any more; its id stays, because the seal holds it.
+  const name = of.kind === "Bead" && number !== undefined ? `Bead ${number}` : `${of.kind} ${of.id}`;
+  const gone = of.kind === "Bead" && number === undefined;
+  return of.href && !gone ? (
+    <Link className={styles.cellLink} href={of.href} title={of.id}>
+      {name}
+    </Link>
+  ) : (
+    name
   );
 }
 

@@ -17,7 +17,7 @@ function Rows({
   return (
     // A wide table scrolls by itself; whoever uses the keyboard must be able to get into it.
     <div className={styles.scroll} role="region" aria-label={caption} tabIndex={0}>
-      <table className={styles.table}>
+      <table className={styles.table} role="table">
         <caption className="visually-hidden">{caption}</caption>
         <thead>
           <tr>
@@ -36,11 +36,20 @@ function Rows({
 
 function Name({ href, name }: { href: string; name: string }) {
   return (
-    <th scope="row">
+    <th scope="row" role="rowheader">
       <Link href={href} className={styles.link}>
         {name}
       </Link>
     </th>
+  );
+}
+
+/** A cell that names its column itself where the screen is too narrow for columns. */
+function Cell({ head, children }: { head: string; children: React.ReactNode }) {
+  return (
+    <td role="cell" data-head={head}>
+      {children}
+    </td>
   );
 }
 
@@ -57,11 +66,11 @@ export function ParetoTable({
   return (
     <Rows caption={caption} heads={[what, "Beads", "Share of all found", "With those above"]}>
       {lines.map(({ key, href, name, count, share, cumulative }) => (
-        <tr key={key}>
+        <tr key={key} role="row">
           <Name href={href} name={name} />
-          <td>{count}</td>
-          <td>{share}</td>
-          <td>{cumulative}</td>
+          <Cell head="Beads">{count}</Cell>
+          <Cell head="Share of all found">{share}</Cell>
+          <Cell head="With those above">{cumulative}</Cell>
         </tr>
       ))}
     </Rows>
@@ -73,16 +82,16 @@ export function RejectTable({ points }: { points: readonly RejectPoint[] }) {
   return (
     <Rows caption="Rejects by period" heads={["Period", "Rejected", "Lower limit", "Upper limit", "Remark"]}>
       {points.map(({ label, href, text, lowerLimit, upperLimit, beyond, rough }) => (
-        <tr key={label}>
+        <tr key={label} role="row">
           <Name href={href} name={label} />
-          <td>{text}</td>
-          <td>{percent(lowerLimit)}</td>
-          <td>{percent(upperLimit)}</td>
-          <td>
+          <Cell head="Rejected">{text}</Cell>
+          <Cell head="Lower limit">{percent(lowerLimit)}</Cell>
+          <Cell head="Upper limit">{percent(upperLimit)}</Cell>
+          <Cell head="Remark">
             {[beyond && `${beyond} its limit`, rough && "too few beads for firm limits"]
               .filter(Boolean)
               .join("; ")}
-          </td>
+          </Cell>
         </tr>
       ))}
     </Rows>
@@ -97,14 +106,14 @@ export function GroupTable({ lines, what }: { lines: readonly GroupLine[]; what:
       heads={[what, "Beads", "Rejected of those with a verdict", "0 to 100 %", "Marked most"]}
     >
       {lines.map(({ key, href, name, beads, share, value, low, high, mostSeen }) => (
-        <tr key={key}>
+        <tr key={key} role="row">
           <Name href={href} name={name} />
-          <td>{beads}</td>
-          <td>{share}</td>
-          <td>
+          <Cell head="Beads">{beads}</Cell>
+          <Cell head="Rejected of those with a verdict">{share}</Cell>
+          <Cell head="0 to 100 %">
             <ShareBar value={value} low={low} high={high} />
-          </td>
-          <td>{mostSeen ?? "nothing marked"}</td>
+          </Cell>
+          <Cell head="Marked most">{mostSeen ?? "nothing marked"}</Cell>
         </tr>
       ))}
     </Rows>

@@ -13,7 +13,7 @@ export {
   setAccount,
   type PersonRecord,
 } from "./people";
-export { allEntries, newestEntries } from "./read-log";
+export { allEntries, newestEntries, numbersOfBeads } from "./read-log";
 export { verifyRecords, type Verification } from "./verify";
 
 export {
@@ -26,6 +26,7 @@ export {
   saveBead,
   type NewPhoto,
 } from "./beads";
+export { attachPhoto, type Arriving, type Attached } from "./attach-photo";
 export { sha256Text, stateDigest, writeLog, type LogLine, type LogWords } from "./log";
 export { newId } from "./new-id";
 export { writing, type Log, type Pen } from "./pen";
@@ -97,6 +98,18 @@ export {
 export { getHandIn, handInBySecret, handInThing, listHandIns, type HandInRecord } from "./read-hand-ins";
 export { getFeedback, replyToFeedback, returnFeedback, saveFeedback, type FeedbackRecord } from "./feedback";
 export { addPhrase, changePhrase, deletePhrase, listPhrases, movePhrase, type PhraseRecord } from "./phrases";
+export { assessContext } from "./assess-context";
+export {
+  getShopSet,
+  listShopSets,
+  newestVersions,
+  saveShopSet,
+  shopSetsToChoose,
+  withdrawShopSet,
+  type SavedSet,
+  type ShopDraft,
+  type ShopSetRecord,
+} from "./criteria";
 export { attachBead, createJob, getJob, listJobs, saveJob, type JobRecord } from "./jobs";
 export {
   addInstrument,

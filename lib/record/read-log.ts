@@ -14,3 +14,12 @@ export function newestEntries(db: Db, count: number, before: number | null): Pro
 export function allEntries(db: Db): Promise<LogEntry[]> {
   return db.logEntry.findMany({ orderBy: { seq: "asc" } });
 }
+
+/** The numbers of those of these beads that are still there, by id. */
+export async function numbersOfBeads(db: Db, ids: readonly string[]): Promise<ReadonlyMap<string, number>> {
+  const rows = await db.bead.findMany({
+    where: { id: { in: [...new Set(ids)] } },
+    select: { id: true, number: true },
+  });
+  return new Map(rows.map(({ id, number }) => [id, number]));
+}

@@ -13,7 +13,18 @@ import {
   type UnitPreferences,
 } from "@/lib/units";
 import { lengthText, statedLengthText } from "./length-text";
-import { jointWords, polarityWords, positionWords, processWords, progressionWords } from "./words";
+import {
+  baseMetalWords,
+  gasWords,
+  inputPowerWords,
+  jointWords,
+  polarityWords,
+  positionWords,
+  processWords,
+  progressionWords,
+  surfaceWords,
+  transferWords,
+} from "./words";
 
 export interface LabelledRow {
   readonly label: string;
@@ -24,7 +35,7 @@ export interface LabelledRow {
 export function setupRows(setup: RunSetup, units: UnitPreferences): readonly LabelledRow[] {
   const rows: (readonly [string, string | null])[] = [
     ["Process", setup.process && processWords[setup.process]],
-    ["Transfer", setup.transfer],
+    ["Transfer", setup.transfer && transferWords[setup.transfer]],
     ["Wire or rod", wireText(setup, units)],
     ["Polarity", setup.polarity && polarityWords[setup.polarity]],
     ["Gas", gasText(setup, units)],
@@ -44,10 +55,10 @@ export function setupRows(setup: RunSetup, units: UnitPreferences): readonly Lab
     ["Position", positionText(setup)],
     ["Plate", plateText(setup, units)],
     ["Gap", setup.fitUpGapMm === null ? null : lengthText(setup.fitUpGapMm, units)],
-    ["Surface", setup.surface],
+    ["Surface", setup.surface && surfaceWords[setup.surface]],
     ["Leg asked for", setup.targetLegMm === null ? null : statedLengthText(setup.targetLegMm, units)],
     ["Layer", setup.passCount === null ? null : String(setup.passCount)],
-    ["Input power", setup.inputPower],
+    ["Input power", setup.inputPower && inputPowerWords[setup.inputPower]],
     ["Where", setup.outdoors === null ? null : setup.outdoors ? "outdoors" : "indoors"],
   ];
   return rows.flatMap(([label, value]) => (value === null || value === "" ? [] : [{ label, value }]));
@@ -73,7 +84,10 @@ function wireText(setup: RunSetup, units: UnitPreferences): string | null {
 function gasText(setup: RunSetup, units: UnitPreferences): string | null {
   if (setup.gas === null) return null;
   if (setup.gas === "none") return "none";
-  return [setup.gas, setup.gasFlowLPerMin === null ? null : formatFlow(setup.gasFlowLPerMin, units.flow)]
+  return [
+    gasWords[setup.gas],
+    setup.gasFlowLPerMin === null ? null : formatFlow(setup.gasFlowLPerMin, units.flow),
+  ]
     .filter(Boolean)
     .join(", ");
 }
@@ -100,5 +114,5 @@ function positionText(setup: RunSetup): string | null {
 function plateText(setup: RunSetup, units: UnitPreferences): string | null {
   const thickness =
     setup.thicknessMm === null ? null : formatThickness(setup.thicknessMm, lengthSystem(units.length));
-  return [setup.baseMetal, thickness].filter(Boolean).join(", ") || null;
+  return [setup.baseMetal && baseMetalWords[setup.baseMetal], thickness].filter(Boolean).join(", ") || null;
 }

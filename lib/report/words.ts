@@ -1,5 +1,20 @@
+import type { Outcome } from "@/lib/assess";
 import type { Confidence } from "@/lib/base";
-import type { Joint, Pattern, Place, Polarity, Position, Process, Progression, Stretch } from "@/lib/trade";
+import type {
+  BaseMetal,
+  Gas,
+  InputPower,
+  Joint,
+  Pattern,
+  Place,
+  Polarity,
+  Position,
+  Process,
+  Progression,
+  Stretch,
+  Surface,
+  Transfer,
+} from "@/lib/trade";
 
 /** Words for codes, one table per code, shared by screens and sheets. */
 export const confidenceWords: Readonly<Record<Confidence, string>> = {
@@ -12,12 +27,61 @@ export const confidenceWords: Readonly<Record<Confidence, string>> = {
   "own-estimate": "our own estimate",
 };
 
+export const outcomeWords: Readonly<Record<Outcome, string>> = {
+  cured: "Cured",
+  better: "Better",
+  "no-difference": "No difference",
+  worse: "Worse",
+};
+
 export const processWords: Readonly<Record<Process, string>> = {
   "FCAW-S": "Flux-cored, self-shielded",
   "FCAW-G": "Flux-cored, gas-shielded",
   GMAW: "Solid wire with gas",
   SMAW: "Stick",
   GTAW: "TIG",
+};
+
+export const transferWords: Readonly<Record<Transfer, string>> = {
+  "short-circuit": "short circuit",
+  globular: "globular",
+  spray: "spray",
+  pulsed: "pulsed",
+};
+
+export const gasWords: Readonly<Record<Gas, string>> = {
+  none: "none",
+  CO2: "CO2",
+  "75Ar-25CO2": "75 Ar / 25 CO2",
+  "80Ar-20CO2": "80 Ar / 20 CO2",
+  "90Ar-10CO2": "90 Ar / 10 CO2",
+  "98Ar-2O2": "98 Ar / 2 O2",
+  "98Ar-2CO2": "98 Ar / 2 CO2",
+  "90He-7.5Ar-2.5CO2": "90 He / 7.5 Ar / 2.5 CO2",
+  Ar: "argon",
+};
+
+export const baseMetalWords: Readonly<Record<BaseMetal, string>> = {
+  "carbon-steel": "carbon steel",
+  stainless: "stainless",
+  "low-alloy": "low-alloy steel",
+};
+
+export const surfaceWords: Readonly<Record<Surface, string>> = {
+  bright: "bright metal",
+  "mill-scale": "mill scale",
+  "light-rust": "light rust",
+  "heavy-rust": "heavy rust",
+  "oil-or-paint": "oil or paint",
+  galvanised: "galvanised",
+  primed: "primed",
+  wet: "wet",
+};
+
+export const inputPowerWords: Readonly<Record<InputPower, string>> = {
+  "120V": "120 V",
+  "230V": "230 V",
+  "400V-3ph": "400 V three-phase",
 };
 
 export const jointWords: Readonly<Record<Joint, string>> = {
