@@ -123,7 +123,7 @@ function FirstChange({
       <Said statement={change.reason} units={units} />
       {change.effects.length > 0 && (
         <p className={styles.effects}>
-          By the models then: {change.effects.map((amount) => amountText(amount, units)).join(", ")}
+          Then, by the models: {change.effects.map((amount) => amountText(amount, units)).join(", ")}
         </p>
       )}
       <Button size="large" disabled={pending} onClick={() => start(() => onRunAgain(change))}>

@@ -25,6 +25,9 @@ export const entered = (quantity: string, valueSi: number, unitKind: UnitKind): 
   relativeError: null,
 });
 
+const whereInBand = (value: number, { low, high }: BandLike): string =>
+  value > high ? "is above" : value < low ? "is below" : "lies inside";
+
 /** A number against its starting window. */
 export function gaugeReading(gauge: Gauge): readonly Reading[] {
   const { key, label, value, band, unitKind, high, low } = gauge;
@@ -38,7 +41,7 @@ export function gaugeReading(gauge: Gauge): readonly Reading[] {
         ...(high && { [high]: `${label} is above the starting window.` }),
         ...(low && { [low]: `${label} is below the starting window.` }),
       },
-      againstText: `${label} stands against it by the starting window.`,
+      againstText: `${label} ${whereInBand(value, band)} the starting window.`,
       odds: { ...(high && { [high]: factors.high }), ...(low && { [low]: factors.low }) },
       amounts: [
         entered(label.toLowerCase(), value, unitKind),

@@ -15,7 +15,7 @@ export function currentEffect(
   const amps = currentForFeed(burnOff, (feedMPerMin * 1000) / 60, Math.max(0, ctwdMm - arc));
   return [
     {
-      quantity: "current then, about",
+      quantity: "current about",
       valueSi: amps,
       unitKind: "current",
       relativeError: burnOff.relativeError,
@@ -37,7 +37,7 @@ export function legEffect(
   const leg = legFromAreaMm(depositAreaMm2({ ...deposit, feedMmPerS }, travel / 60));
   return [
     {
-      quantity: "leg then, about",
+      quantity: "leg about",
       valueSi: leg,
       unitKind: "small-length",
       relativeError: AREA_RELATIVE_ERROR / 2,
