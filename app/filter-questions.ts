@@ -1,5 +1,5 @@
 import type { AskedFor, FilterQuestion } from "@/components/beads/filter-panel";
-import { listCriteria } from "@/lib/accept";
+import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
 import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/record";
 import { jointWords, polarityWords, positionWords, processWords, progressionWords } from "@/lib/report";
@@ -14,7 +14,14 @@ export const causeNames: Words = Object.fromEntries(
 export const imperfectionNames: Words = Object.fromEntries(
   Object.values(imperfections).map(({ id, name }) => [id, name]),
 );
-const criteriaNames: Words = Object.fromEntries(listCriteria().map(({ id, title }) => [id, title]));
+/** Built in by title; the shop's own by title and version, so that two versions are two answers. */
+const criteriaNames = (shopSets: readonly ShopCriteria[]): Words =>
+  Object.fromEntries(
+    listCriteria(shopSets).map(({ id, title, edition, shop }) => [
+      id,
+      shop === null ? title : `${title}, ${edition} (the shop's own)`,
+    ]),
+  );
 
 /** A question whose answers are what stands in the records, so that no answer finds nothing. */
 interface Asked {
@@ -42,7 +49,6 @@ const asked: readonly Asked[] = [
   {
     field: "criteria",
     label: "Criteria",
-    words: criteriaNames,
     values: ({ bead }) => [bead.content.judgement.criteriaId],
   },
 ];
@@ -92,10 +98,17 @@ const bare: readonly { field: Field; label: string; kind: "date" | "number" }[] 
   { field: "maxThickness", label: "Thickness to (mm)", kind: "number" },
 ];
 
+const wordsOf = ({ field, words }: Asked, shopSets: readonly ShopCriteria[]): Words | undefined =>
+  field === "criteria" ? criteriaNames(shopSets) : words;
+
 const optionsOf = (words: Words): FilterQuestion["options"] =>
   Object.entries(words).map(([value, label]) => ({ value, label }));
 
-function recordedOptions({ words, values }: Asked, all: readonly ObservedBead[]): FilterQuestion["options"] {
+function recordedOptions(
+  { values }: Asked,
+  words: Words | undefined,
+  all: readonly ObservedBead[],
+): FilterQuestion["options"] {
   const found = new Set(all.flatMap(values));
   const known = [...found].flatMap((value) =>
     value === null ? [] : [{ value, label: words?.[value] ?? value }],
@@ -108,7 +121,7 @@ function recordedOptions({ words, values }: Asked, all: readonly ObservedBead[])
 export function filterQuestions(
   filter: BeadFilter,
   all: readonly ObservedBead[],
-  { sort }: { readonly sort: boolean },
+  { sort, shopSets = [] }: { readonly sort: boolean; readonly shopSets?: readonly ShopCriteria[] },
 ): readonly FilterQuestion[] {
   const value = (field: Field): string => String(filter[field] ?? "");
   return [
@@ -117,7 +130,7 @@ export function filterQuestions(
       label: one.label,
       kind: "choice",
       value: value(one.field),
-      options: recordedOptions(one, all),
+      options: recordedOptions(one, wordsOf(one, shopSets), all),
     })),
     ...fixed.map(({ field, label, words }): FilterQuestion => ({
       name: field,
@@ -156,22 +169,33 @@ const labels: Readonly<
   ]),
 );
 
-function sayPart(field: Field, value: NonNullable<BeadFilter[Field]>): string {
+function sayPart(
+  field: Field,
+  value: NonNullable<BeadFilter[Field]>,
+  shopSets: readonly ShopCriteria[],
+): string {
   if (field === "q") return `“${String(value)}”`;
   if (Array.isArray(value)) return value.length === 1 ? "1 picked bead" : `${value.length} picked beads`;
   if (field === "job") return "Of one job";
+  if (field === "criteria" && value !== UNKNOWN)
+    return `Criteria: ${criteriaNames(shopSets)[String(value)] ?? String(value)}`;
   const { label = field, words } = labels[field] ?? {};
   return `${label}: ${words?.[String(value)] ?? (value === UNKNOWN ? "not recorded" : String(value))}`;
 }
 
 /** What is asked for now in words, each with the address without it; `rest` is what else the address holds. */
-export function askedFor(filter: BeadFilter, page: string, rest = ""): readonly AskedFor[] {
+export function askedFor(
+  filter: BeadFilter,
+  page: string,
+  rest = "",
+  shopSets: readonly ShopCriteria[] = [],
+): readonly AskedFor[] {
   return filterFields.flatMap((field) => {
     const value = filter[field];
     if (value === undefined) return [];
     const { [field]: _off, ...others } = filter;
     const query = [filterQuery(others), rest].filter(Boolean).join("&");
-    return [{ label: sayPart(field, value), without: query ? `${page}?${query}` : page }];
+    return [{ label: sayPart(field, value, shopSets), without: query ? `${page}?${query}` : page }];
   });
 }
 

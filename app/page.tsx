@@ -7,8 +7,7 @@ import { SavedFilters } from "@/components/beads/saved-filters";
 import { UnitSwitch } from "@/components/shell/unit-switch";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
-import { defaultAssessContext } from "@/lib/assess";
-import { filterQuery, findBeads, listSavedFilters, readFilter, shopCounts } from "@/lib/record";
+import { assessContext, filterQuery, findBeads, listSavedFilters, readFilter } from "@/lib/record";
 import { summariseBead } from "@/lib/report";
 import { chooseUnitsAction, startBead } from "./beads/actions";
 import { deleteFilterAction, saveFilterAction } from "./exports/actions";
@@ -30,12 +29,11 @@ export default async function BeadsPage({
   const now = await pageFor("bead.read");
   const params = asParams(await searchParams);
   const { filter, unread } = readFilter(params);
-  const [units, counts, saved] = await Promise.all([
+  const [units, context, saved] = await Promise.all([
     currentUnits(),
-    shopCounts(now.db),
+    assessContext(now.db),
     listSavedFilters(now.db),
   ]);
-  const context = { ...defaultAssessContext, shopCounts: counts };
   const { found, all } = await findBeads(now.db, filter, ownOnly(now.actor), context);
   const query = filterQuery(filter);
   const pages = Math.max(1, Math.ceil(found.length / ON_A_PAGE));
@@ -67,8 +65,8 @@ export default async function BeadsPage({
               key={query}
               action="/"
               words={filter.q ?? ""}
-              questions={filterQuestions(filter, all, { sort: true })}
-              asked={askedFor(filter, "/")}
+              questions={filterQuestions(filter, all, { sort: true, shopSets: context.shopSets })}
+              asked={askedFor(filter, "/", "", context.shopSets)}
               hidden={hiddenParts({ id: filter.id, job: filter.job })}
             />
             {unread.length > 0 && (

@@ -1,11 +1,10 @@
 import { countedBead, type ClassBead } from "@/lib/course";
-import { defaultAssessContext } from "@/lib/assess";
 import type { Db } from "@/lib/db";
-import { getBead, shopCounts, type HandInRecord } from "@/lib/record";
+import { assessContext, getBead, type HandInRecord } from "@/lib/record";
 
 /** What a class is counted by, one row a hand-in, in the same order. */
 export async function classBeads(db: Db, handIns: readonly HandInRecord[]): Promise<readonly ClassBead[]> {
-  const context = { ...defaultAssessContext, shopCounts: await shopCounts(db) };
+  const context = await assessContext(db);
   const rows = await Promise.all(
     handIns.map(async (handIn) => {
       const bead = await getBead(db, handIn.beadId);

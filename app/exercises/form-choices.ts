@@ -1,14 +1,14 @@
 import { listCriteria } from "@/lib/accept";
 import type { Db } from "@/lib/db";
-import { listSavedSetups } from "@/lib/record";
+import { listSavedSetups, shopSetsToChoose } from "@/lib/record";
 import { jointWords, positionWords } from "@/lib/report";
 import { exampleSetups } from "@/lib/setup";
 
 /** What the exercise form offers to choose from. */
-export async function formChoices(db: Db) {
-  const saved = await listSavedSetups(db);
+export async function formChoices(db: Db, chosen: string | null = null) {
+  const [saved, sets] = await Promise.all([listSavedSetups(db), shopSetsToChoose(db, [chosen])]);
   return {
-    criteria: listCriteria(),
+    criteria: listCriteria(sets),
     setups: [...saved, ...exampleSetups].map(({ name, setup }) => ({ name, setup })),
     words: { joints: jointWords, positions: positionWords },
   };

@@ -7,7 +7,7 @@ import type { ParetoLine } from "@/components/trends/trend-links";
 import { GroupTable, ParetoTable, RejectTable } from "@/components/trends/trend-tables";
 import styles from "@/components/trends/trends.module.css";
 import { Panel, type PanelTone } from "@/components/ui";
-import { findBeads, readFilter, type BeadFilter } from "@/lib/record";
+import { assessContext, findBeads, readFilter, type BeadFilter } from "@/lib/record";
 import { periods, shareText, trendReport, trendSentence, type TrendReport } from "@/lib/trends";
 import { asParams, askedFor, filterQuestions, hiddenParts } from "../filter-questions";
 import { pageFor } from "../_door/here";
@@ -30,7 +30,8 @@ export default async function TrendsPage({
   const params = asParams(await searchParams);
   const { filter } = readFilter(params);
   const { by, period } = groupingOf(params);
-  const { found, all } = await findBeads(now.db, filter, reachedBeads(now.actor, "trends.read"));
+  const context = await assessContext(now.db);
+  const { found, all } = await findBeads(now.db, filter, reachedBeads(now.actor, "trends.read"), context);
   const report = trendReport(found, { period, by: by.keyOf, most: MOST_BARS });
   const rest = new URLSearchParams({ by: by.id, period }).toString();
   return (
@@ -47,8 +48,11 @@ export default async function TrendsPage({
           key={params.toString()}
           action="/trends"
           words={null}
-          questions={[...chartQuestions(by.id, period), ...filterQuestions(filter, all, { sort: false })]}
-          asked={askedFor(filter, "/trends", rest)}
+          questions={[
+            ...chartQuestions(by.id, period),
+            ...filterQuestions(filter, all, { sort: false, shopSets: context.shopSets }),
+          ]}
+          asked={askedFor(filter, "/trends", rest, context.shopSets)}
           hidden={hiddenParts({ q: filter.q, id: filter.id, job: filter.job })}
         />
         <ParetoPanel

@@ -1,10 +1,10 @@
 "use client";
 
-import type { ShopCounts } from "@/lib/diagnose";
 import { useDeferredValue, useMemo } from "react";
 import {
   assess,
   defaultAssessContext,
+  type AssessContext,
   type Assessment,
   type BeadContent,
   type PhotoFacts,
@@ -22,13 +22,13 @@ export interface BenchAssessment extends Assessment {
 export function useAssessment(
   content: BeadContent,
   photos: readonly PhotoFacts[],
-  shopCounts: ShopCounts,
+  { shopCounts, shopSets }: Pick<AssessContext, "shopCounts" | "shopSets">,
 ): BenchAssessment {
   const settled = useDeferredValue(content);
   return useMemo(() => {
-    const assessment = assess(settled, photos, { ...defaultAssessContext, shopCounts });
+    const assessment = assess(settled, photos, { ...defaultAssessContext, shopCounts, shopSets });
     return { ...assessment, stops: assessment.setup.filter((finding) => finding.severity === "stop").length };
     // The photos' facts never change for one id, so the content alone decides.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [settled, shopCounts]);
+  }, [settled, shopCounts, shopSets]);
 }

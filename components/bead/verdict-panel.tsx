@@ -12,6 +12,7 @@ import {
 } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { imperfections } from "@/lib/trade";
+import { CriteriaOptions } from "@/components/criteria/criteria-options";
 import { Chip, Field, Panel } from "@/components/ui";
 import { LookedFor } from "./looked-for";
 import styles from "./verdict-panel.module.css";
@@ -41,11 +42,7 @@ export function VerdictPanel(props: VerdictPanelProps) {
             onChange={(event) => onChange({ criteriaId: event.target.value || null })}
           >
             <option value="">No criteria chosen</option>
-            {criteria.map((set) => (
-              <option key={set.id} value={set.id}>
-                {set.title}
-              </option>
-            ))}
+            <CriteriaOptions criteria={criteria} />
           </select>
         )}
       </Field>

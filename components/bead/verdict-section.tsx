@@ -1,6 +1,8 @@
 "use client";
 
-import { acceptSentence, listCriteria } from "@/lib/accept";
+import { useMemo } from "react";
+import { NewerVersion } from "@/components/criteria/newer-version";
+import { acceptSentence, listCriteria, type ShopCriteria } from "@/lib/accept";
 import { marksAcrossPhotos } from "@/lib/assess";
 import { ReadingsPanel } from "./readings-panel";
 import type { BenchProps } from "./shared";
@@ -9,10 +11,15 @@ import { WeldQuestionsPanel } from "./weld-questions-panel";
 import { toContent } from "./work-state";
 import styles from "./verdict-panel.module.css";
 
-const criteria = listCriteria();
-
 /** The verdict on the workbench, with the gauge readings that feed it. */
-export function VerdictSection({ state, dispatch, assessment, units }: BenchProps) {
+export function VerdictSection({
+  state,
+  dispatch,
+  assessment,
+  units,
+  shopSets,
+}: BenchProps & { readonly shopSets: readonly ShopCriteria[] }) {
+  const criteria = useMemo(() => listCriteria(shopSets), [shopSets]);
   const { verdict } = assessment;
   const numbers = new Map(
     marksAcrossPhotos(toContent(state), assessment.photos).map(({ key, number }) => [key, number]),
@@ -21,6 +28,12 @@ export function VerdictSection({ state, dispatch, assessment, units }: BenchProp
     dispatch({ type: "judgement", change: judgement });
   return (
     <div className={styles.stack}>
+      <NewerVersion
+        chosen={state.judgement.criteriaId}
+        criteria={criteria}
+        what="bead"
+        onTake={(criteriaId) => change({ criteriaId })}
+      />
       <VerdictPanel
         criteria={criteria}
         judgement={state.judgement}

@@ -5,6 +5,7 @@ import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { Header } from "@/components/shell/header";
 import { UnitSwitch } from "@/components/shell/unit-switch";
+import type { ShopCriteria } from "@/lib/accept";
 import type { BeadContent, PhotoFacts, TriedChange } from "@/lib/assess";
 import type { ShopCounts } from "@/lib/diagnose";
 import type { RunSetup } from "@/lib/setup";
@@ -33,7 +34,12 @@ export interface WorkbenchProps {
   readonly savedSetups: readonly SavedSetup[];
   readonly lastSetup: RunSetup | null;
   readonly setupStore: SetupStore;
-  readonly shop: { readonly counts: ShopCounts; readonly onReset: () => Promise<void> };
+  readonly shop: {
+    readonly counts: ShopCounts;
+    /** The shop's own limits this bead is or may be judged by. */
+    readonly sets: readonly ShopCriteria[];
+    readonly onReset: () => Promise<void>;
+  };
   /** Starts the next bead from the given set-up and opens it. */
   readonly onRunAgain: (tried: TriedChange, setup: RunSetup) => Promise<void>;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
@@ -65,7 +71,7 @@ export function Workbench({
   const [section, setSection] = useState<SectionId>("photo");
   const content = useMemo(() => toContent(state), [state]);
   const save = useAutosave(bead.id, bead.revision, content);
-  const assessment = useAssessment(content, state.photos, shop.counts);
+  const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
   const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
   const beside = section === "photo" ? "setup" : section;
 
@@ -122,7 +128,7 @@ export function Workbench({
                 }}
               />
             )}
-            {beside === "verdict" && <VerdictSection {...shared} />}
+            {beside === "verdict" && <VerdictSection {...shared} shopSets={shop.sets} />}
           </div>
         </section>
       </main>

@@ -1,5 +1,7 @@
 "use client";
 
+import { CriteriaOptions } from "@/components/criteria/criteria-options";
+import { NewerVersion } from "@/components/criteria/newer-version";
 import { Field } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import type { ExerciseContent } from "@/lib/course";
@@ -29,14 +31,16 @@ export function CriteriaFields({
             onChange={({ target }) => onChange({ criteriaId: target.value || null, criteriaSettings: {} })}
           >
             <option value="">none: beads are not judged</option>
-            {criteria.map(({ id, title, edition }) => (
-              <option key={id} value={id}>
-                {title}, {edition}
-              </option>
-            ))}
+            <CriteriaOptions criteria={criteria} />
           </select>
         )}
       </Field>
+      <NewerVersion
+        chosen={content.criteriaId}
+        criteria={criteria}
+        what="exercise"
+        onTake={(criteriaId) => onChange({ criteriaId, criteriaSettings })}
+      />
       {chosen?.settings.map((setting) => (
         <Field key={setting.id} label={setting.title} hint={setting.note}>
           {(ids) => (

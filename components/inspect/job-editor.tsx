@@ -1,6 +1,9 @@
 "use client";
 
-import { Button, Panel } from "@/components/ui";
+import { CriteriaOptions } from "@/components/criteria/criteria-options";
+import { NewerVersion } from "@/components/criteria/newer-version";
+import { Button, Field, Panel } from "@/components/ui";
+import type { CriteriaSummary } from "@/lib/accept";
 import type { JobContent, JobPart, JobWeld } from "@/lib/inspect";
 import { jointWords, positionWords, processWords } from "@/lib/report";
 import { joints, positions, processes } from "@/lib/trade";
@@ -35,7 +38,7 @@ export function JobEditor({
   readonly start: JobContent;
   readonly revision: number;
   readonly save: Save;
-  readonly criteria: readonly Choice[];
+  readonly criteria: readonly CriteriaSummary[];
   readonly people: readonly Choice[];
 }) {
   const { content, change, submit, said, pending } = useSaving(start, revision, save);
@@ -100,7 +103,7 @@ function JobHead({
 }: {
   readonly content: JobContent;
   readonly change: (part: Partial<JobContent>) => void;
-  readonly criteria: readonly Choice[];
+  readonly criteria: readonly CriteriaSummary[];
 }) {
   return (
     <div className={styles.grid}>
@@ -124,11 +127,23 @@ function JobHead({
         onChange={(process) => change({ process })}
         choices={titled(processes, processWords)}
       />
-      <ChoiceField
-        label="Acceptance criteria"
-        value={content.criteriaId}
-        onChange={(criteriaId) => change({ criteriaId })}
-        choices={criteria}
+      <Field label="Acceptance criteria">
+        {(ids) => (
+          <select
+            {...ids}
+            value={content.criteriaId ?? ""}
+            onChange={({ target }) => change({ criteriaId: target.value || null })}
+          >
+            <option value="">not recorded</option>
+            <CriteriaOptions criteria={criteria} />
+          </select>
+        )}
+      </Field>
+      <NewerVersion
+        chosen={content.criteriaId}
+        criteria={criteria}
+        what="job"
+        onTake={(criteriaId) => change({ criteriaId })}
       />
     </div>
   );

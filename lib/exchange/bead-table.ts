@@ -1,4 +1,11 @@
-import { assess, beadQuantities, type Assessment, type BeadQuantity } from "@/lib/assess";
+import {
+  assess,
+  beadQuantities,
+  defaultAssessContext,
+  type AssessContext,
+  type Assessment,
+  type BeadQuantity,
+} from "@/lib/assess";
 import { changeText, jointWords, positionWords, progressionWords, verdictWords } from "@/lib/report";
 import { travelSpeed } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
@@ -107,12 +114,15 @@ function namesOf(content: ExchangeBead["content"]): string | null {
 }
 
 /** One row per bead, in the order given. Unknown is an empty cell. */
-export function beadTable(beads: readonly ExchangeBead[]): Table {
+export function beadTable(
+  beads: readonly ExchangeBead[],
+  context: AssessContext = defaultAssessContext,
+): Table {
   const columns = [...beadColumns, ...setupColumns, ...readingColumns, ...judgementColumns];
   return {
     columns: columns.map(([heading]) => heading),
     rows: beads.map((bead) => {
-      const assessment = assess(bead.content, bead.photos);
+      const assessment = assess(bead.content, bead.photos, context);
       return columns.map(([, cell]) => cell(bead, assessment));
     }),
   };

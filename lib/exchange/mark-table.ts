@@ -1,4 +1,10 @@
-import { assess, marksAcrossPhotos, type NumberedMark } from "@/lib/assess";
+import {
+  assess,
+  defaultAssessContext,
+  marksAcrossPhotos,
+  type AssessContext,
+  type NumberedMark,
+} from "@/lib/assess";
 import type { Quantity } from "@/lib/measure";
 import { patternWords, placeWords, stretchWords } from "@/lib/report";
 import { imperfections } from "@/lib/trade";
@@ -44,11 +50,14 @@ const columns: readonly Column[] = [
 ];
 
 /** One row per mark of every bead, numbered as on its photo. */
-export function markTable(beads: readonly ExchangeBead[]): Table {
+export function markTable(
+  beads: readonly ExchangeBead[],
+  context: AssessContext = defaultAssessContext,
+): Table {
   return {
     columns: columns.map(([heading]) => heading),
     rows: beads.flatMap((bead) =>
-      marksAcrossPhotos(bead.content, assess(bead.content, bead.photos).photos).map((mark) =>
+      marksAcrossPhotos(bead.content, assess(bead.content, bead.photos, context).photos).map((mark) =>
         columns.map(([, cell]) => cell(mark, bead)),
       ),
     ),

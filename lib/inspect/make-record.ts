@@ -1,3 +1,5 @@
+import { shopSetId, type ShopCriteria } from "@/lib/accept";
+import { defaultAssessContext, type AssessContext } from "@/lib/assess";
 import { canonicalJson } from "@/lib/base";
 import type { InspectionDraft } from "./draft";
 import { calibrationOn, type Instrument } from "./instrument";
@@ -25,6 +27,8 @@ export interface RecordInput {
   };
   /** Title and edition of the job's criteria; null where none are named. */
   readonly criteria: string | null;
+  /** What the shop knows beyond these beads; the one that comes with the program where none is given. */
+  readonly context?: AssessContext;
   readonly draft: InspectionDraft;
   /** Those the draft names. */
   readonly instruments: readonly (Instrument & { readonly id: string })[];
@@ -44,7 +48,10 @@ export function worst(all: readonly InspectionResult[]): InspectionResult {
 export function makeRecord(input: RecordInput): SignedRecord {
   const { draft, job } = input;
   const welds = lookedAt(job.content, draft);
-  const beads = input.beads.filter(({ weldId }) => welds.some(({ id }) => id === weldId)).map(signBead);
+  const { context = defaultAssessContext } = input;
+  const beads = input.beads
+    .filter(({ weldId }) => welds.some(({ id }) => id === weldId))
+    .map((bead) => signBead(bead, context));
   const points = inspectionPoints({ job: job.content, draft, instruments: input.instruments, beads });
   const weldResults = welds.map(({ id }) => ({ weldId: id, result: resultOn(id, beads) }));
   const found = worst(weldResults.map(({ result }) => result));
@@ -54,6 +61,7 @@ export function makeRecord(input: RecordInput): SignedRecord {
     schemaVersion: SIGNED_RECORD_VERSION,
     inspection: input.inspection,
     job: { ...job, criteria: input.criteria },
+    shopSets: setsNamed(context.shopSets, job.content, beads),
     draft: { ...draft, open: true },
     instruments: input.instruments.map((one) => ({
       ...one,
@@ -67,6 +75,18 @@ export function makeRecord(input: RecordInput): SignedRecord {
     statement,
     signature: null,
   });
+}
+
+/** The shop's own limits that the job or a bead names, whole: nobody else publishes them. */
+function setsNamed(
+  sets: readonly ShopCriteria[],
+  job: JobContent,
+  beads: readonly SignedBead[],
+): readonly ShopCriteria[] {
+  const named = new Set([job.criteriaId, ...beads.map(({ judgement }) => judgement.criteriaId)]);
+  return sets
+    .filter((set) => named.has(shopSetId(set)))
+    .toSorted((a, b) => (shopSetId(a) < shopSetId(b) ? -1 : 1));
 }
 
 const resultOn = (weldId: string, beads: readonly SignedBead[]): InspectionResult =>

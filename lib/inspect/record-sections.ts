@@ -1,4 +1,4 @@
-import { dayText, jointWords, lengthText, positionWords, processWords } from "@/lib/report";
+import { dayText, jointWords, lengthText, positionWords, processWords, shopRowText } from "@/lib/report";
 import { inch, metric } from "@/lib/units";
 import { lookedAt } from "./points";
 import { instrumentNames } from "./instrument";
@@ -35,7 +35,41 @@ const both = (mm: number | null): string =>
 
 /** The record in words, section by section: one source for the screen, the paper and the comparison of revisions. */
 export function recordSections(record: SignedRecord): readonly RecordSection[] {
-  return [jobSection(record), viewingSection(record), instrumentSection(record), ...weldSections(record)];
+  return [
+    jobSection(record),
+    ...record.shopSets.map(limitsSection),
+    viewingSection(record),
+    instrumentSection(record),
+    ...weldSections(record),
+  ];
+}
+
+/** No book carries the shop's own limits, so the record says them in full. */
+function limitsSection({
+  title,
+  version,
+  author,
+  rows,
+  note,
+}: SignedRecord["shopSets"][number]): RecordSection {
+  return {
+    title: `The shop's own limits: ${title}, version ${version}`,
+    rows: [
+      { label: "Written by", value: author },
+      ...rows.map((row, i) => ({
+        label: `${i + 1}. ${row.title}`,
+        value: [
+          [shopRowText(row, metric), ...(row.limit === null ? [] : [`(${shopRowText(row, inch)})`])].join(
+            " ",
+          ),
+          row.note,
+        ]
+          .filter(Boolean)
+          .join(" "),
+      })),
+      ...(note ? [{ label: "Note", value: note }] : []),
+    ],
+  };
 }
 
 function jobSection({ job }: SignedRecord): RecordSection {

@@ -1,4 +1,10 @@
-import { assess, marksAcrossPhotos, type Assessment } from "@/lib/assess";
+import {
+  assess,
+  defaultAssessContext,
+  marksAcrossPhotos,
+  type AssessContext,
+  type Assessment,
+} from "@/lib/assess";
 import type { Verdict } from "@/lib/accept";
 import type { Quantity } from "@/lib/measure";
 import { sheetDocument, type SheetBead, type SheetDocument } from "@/lib/report";
@@ -18,10 +24,10 @@ const resultOf: Readonly<Record<Verdict["verdict"], InspectionResult>> = {
 };
 
 /** The bead with everything said of it, by the code that makes its sheet; without the welder's name. */
-export function signBead(bead: InspectedBead): SignedBead {
+export function signBead(bead: InspectedBead, context: AssessContext = defaultAssessContext): SignedBead {
   const { content } = bead;
-  const assessment = assess(content, bead.photos);
-  const [mm, inches] = [sheetDocument(bead, metric), sheetDocument(bead, inch)];
+  const assessment = assess(content, bead.photos, context);
+  const [mm, inches] = [sheetDocument(bead, metric, context), sheetDocument(bead, inch, context)];
   const verdict = assessment.verdict?.ok ? assessment.verdict.value : null;
   return {
     id: bead.id,

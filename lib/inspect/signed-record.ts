@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ShopCriteriaSchema } from "@/lib/accept";
 import { BeadJudgementSchema, photoRoles } from "@/lib/assess";
 import { DrawingSchema } from "@/lib/marks";
 import { RunSetupSchema } from "@/lib/setup";
@@ -111,6 +112,8 @@ export const SignedRecordSchema = z.object({
     content: JobContentSchema,
     criteria: z.string().nullable(),
   }),
+  /** The shop's own limits the job or a bead was judged by, whole, so that the record can be judged again without us. */
+  shopSets: z.array(ShopCriteriaSchema).default([]),
   draft: InspectionDraftSchema,
   instruments: z.array(InstrumentSchema.extend({ id: z.string(), calibration: z.string() })),
   /** Marks of the welders by weld id, as they were then. */

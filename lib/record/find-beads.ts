@@ -1,6 +1,7 @@
-import { defaultAssessContext, type AssessContext } from "@/lib/assess";
+import type { AssessContext } from "@/lib/assess";
 import type { Db } from "@/lib/db";
 import type { RunSetup } from "@/lib/setup";
+import { assessContext } from "./assess-context";
 import { UNKNOWN, type BeadFilter } from "./bead-filter";
 import { listBeads } from "./beads";
 import { observeBeads, type ObservedBead } from "./observations";
@@ -83,9 +84,9 @@ export async function findBeads(
   db: Db,
   filter: BeadFilter,
   only: { readonly welderId?: string } = {},
-  context: AssessContext = defaultAssessContext,
+  context?: AssessContext,
 ): Promise<FoundBeads> {
-  const all = await observeBeads(db, await listBeads(db, only), context);
+  const all = await observeBeads(db, await listBeads(db, only), context ?? (await assessContext(db)));
   const found = all.filter((one) => fitsFilter(filter, one));
   const order = orders[filter.sort ?? "newest"];
   return { found: order ? found.toSorted(order) : found, all };

@@ -9,6 +9,7 @@ import {
   type SignedRecord,
 } from "@/lib/inspect";
 import { getBead } from "./beads";
+import { assessContext } from "./assess-context";
 import { listInstruments } from "./instruments";
 import { beadsOfJob, getJob, toJob } from "./jobs";
 import { newId } from "./new-id";
@@ -133,12 +134,14 @@ export async function draftRecord(db: Db, id: string): Promise<SignedRecord | nu
     where: { mark: { not: null } },
     select: { id: true, mark: true },
   });
-  const criteria = listCriteria().find((set) => set.id === job.content.criteriaId);
+  const context = await assessContext(db);
+  const criteria = listCriteria(context.shopSets).find((set) => set.id === job.content.criteriaId);
   const beads = await jobBeads(db, job.id);
   return makeRecord({
     inspection: { id, number },
     job: { id: job.id, number: job.number, revision: job.revision, content: job.content },
     criteria: criteria ? `${criteria.title}, ${criteria.edition}` : job.content.criteriaId,
+    context,
     draft,
     instruments: instruments.map((one) => ({ id: one.id, ...one.content })),
     marks: Object.fromEntries(people.map((person) => [person.id, person.mark ?? ""])),

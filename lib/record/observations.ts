@@ -1,4 +1,4 @@
-import { assess, defaultAssessContext, type AssessContext, type Outcome } from "@/lib/assess";
+import { assess, type AssessContext, type Outcome } from "@/lib/assess";
 import type { Db } from "@/lib/db";
 import { imperfections, type ImperfectionId, type Joint, type Position, type Process } from "@/lib/trade";
 import type { BeadRecord } from "./types";
@@ -27,7 +27,7 @@ export interface ObservedBead {
 }
 
 /** Reads of one bead at one revision never change, so a verdict is worked out once per revision and process. */
-const verdicts = new Map<string, VerdictWord | null>();
+const verdicts = new Map<string, VerdictWord>();
 const MOST_KEPT = 20_000;
 
 function verdictOf(bead: BeadRecord, context: AssessContext): VerdictWord | null {
@@ -36,7 +36,9 @@ function verdictOf(bead: BeadRecord, context: AssessContext): VerdictWord | null
   const known = verdicts.get(key);
   if (known !== undefined) return known;
   const { verdict } = assess(bead.content, bead.photos, context);
-  const word = verdict?.ok ? verdict.value.verdict : null;
+  // Limits that are not here yet may arrive with an archive, so having none is not kept.
+  if (!verdict?.ok) return null;
+  const word = verdict.value.verdict;
   if (verdicts.size >= MOST_KEPT) verdicts.clear();
   verdicts.set(key, word);
   return word;
@@ -90,7 +92,7 @@ function wordsOf({ number, content }: BeadRecord, welder: string | null): string
 export async function observeBeads(
   db: Db,
   beads: readonly BeadRecord[],
-  context: AssessContext = defaultAssessContext,
+  context: AssessContext,
 ): Promise<readonly ObservedBead[]> {
   const [labels, causes] = [await labelsOf(db), confirmedCauses(beads)];
   return beads.map((bead): ObservedBead => {

@@ -65,6 +65,11 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "weld-gone": () => "This weld is no longer on the job. Reload the page.",
   "weld-has-beads": ({ data }) =>
     `Weld ${data["weld"] ?? "here"} has beads, so it stays. Take its beads off first, then strike it off.`,
+  "criteria-not-understood": ({ path, data }) =>
+    `These limits could not be saved (${path.map((step) => (typeof step === "number" ? step + 1 : step)).join(" › ") || "form"}: ${data["reason"] ?? "not understood"}). Correct it and save again.`,
+  "criteria-gone": () => "There are no limits of this name. Go back to the criteria.",
+  "criteria-changed-elsewhere": ({ data }) =>
+    `Version ${data["version"] ?? "a newer one"} was saved in another window meanwhile, so nothing was saved here. Copy what you need, reload the page and make your change again.`,
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",

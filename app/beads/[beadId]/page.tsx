@@ -3,7 +3,7 @@ import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor, here, ownOnly } from "@/app/_door/here";
 import { Workbench } from "@/components/bead/workbench";
-import { beadThing, getBead, lastSetup, listSavedSetups, shopCounts } from "@/lib/record";
+import { beadThing, getBead, lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/record";
 import {
   chooseUnitsAction,
   deleteSetupAction,
@@ -37,6 +37,7 @@ export default async function BeadPage({ params }: Props) {
     shopCounts(now.db),
   ]);
   if (!bead) notFound();
+  const sets = await shopSetsToChoose(now.db, [bead.content.judgement.criteriaId]);
   return (
     <Workbench
       bead={bead}
@@ -44,7 +45,7 @@ export default async function BeadPage({ params }: Props) {
       savedSetups={saved}
       lastSetup={last}
       setupStore={{ save: saveSetupAction, remove: deleteSetupAction }}
-      shop={{ counts, onReset: resetShopCountsAction }}
+      shop={{ counts, sets, onReset: resetShopCountsAction }}
       onRunAgain={runAgain.bind(null, bead.id)}
       onChooseUnits={chooseUnitsAction}
     />

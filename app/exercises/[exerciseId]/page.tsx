@@ -15,6 +15,7 @@ import {
   getExercise,
   getGroup,
   listHandIns,
+  shopSetsToChoose,
   type ExerciseRecord,
   type GroupRecord,
   type HandInRecord,
@@ -23,6 +24,7 @@ import { dayText, setupRows } from "@/lib/report";
 import { openExerciseAction } from "../actions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
+import { newerVersion } from "@/components/criteria/newer-version";
 import { HandInState } from "@/components/course/hand-in-state";
 
 export const dynamic = "force-dynamic";
@@ -39,7 +41,9 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
     currentUnits(),
   ]);
   const beads = await classBeads(now.db, handIns);
-  const criteria = listCriteria().find(({ id }) => id === exercise.content.criteriaId);
+  const sets = listCriteria(await shopSetsToChoose(now.db, [exercise.content.criteriaId]));
+  const criteria = sets.find(({ id }) => id === exercise.content.criteriaId);
+  const newer = newerVersion(exercise.content.criteriaId, sets);
   return (
     <>
       <Header />
@@ -76,7 +80,10 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
                 ))}
                 <tr>
                   <th scope="row">Judged by</th>
-                  <td>{criteria ? `${criteria.title}, ${criteria.edition}` : "not judged"}</td>
+                  <td>
+                    {criteria ? `${criteria.title}, ${criteria.edition}` : "not judged"}
+                    {newer && `. There is a ${newer.edition} since; beads handed in keep theirs.`}
+                  </td>
                 </tr>
                 {exercise.content.rubric.map(({ id, title, weight }) => (
                   <tr key={id}>

@@ -12,7 +12,6 @@ import { ReturnedView } from "@/components/course/returned-view";
 import { CausesBeside } from "@/components/course/causes-beside";
 import { Header } from "@/components/shell/header";
 import { buttonClass, Panel } from "@/components/ui";
-import { defaultAssessContext } from "@/lib/assess";
 import { db } from "@/lib/db";
 import { emptyDrawing } from "@/lib/marks";
 import {
@@ -22,7 +21,7 @@ import {
   getHandIn,
   handInThing,
   listPhrases,
-  shopCounts,
+  assessContext,
 } from "@/lib/record";
 import { dayText, sheetDocument, summariseBead } from "@/lib/report";
 import { replyAction, returnFeedbackAction, saveFeedbackAction, withdrawAction } from "../actions";
@@ -36,16 +35,15 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
   const now = await pageFor("feedback.read", thing);
   const handIn = await getHandIn(now.db, handInId);
   if (!handIn) notFound();
-  const [bead, exercise, feedback, phrases, units, counts] = await Promise.all([
+  const [bead, exercise, feedback, phrases, units, context] = await Promise.all([
     getBead(now.db, handIn.beadId),
     getExercise(now.db, handIn.exerciseId),
     getFeedback(now.db, handInId),
     listPhrases(now.db),
     currentUnits(),
-    shopCounts(now.db),
+    assessContext(now.db),
   ]);
   if (!bead || !exercise) notFound();
-  const context = { ...defaultAssessContext, shopCounts: counts };
   const writes = now.may("feedback.write", thing);
   const { returned, digest, returnedAt } = feedback;
   const sheet = sheetDocument(bead, units.preferences, context);

@@ -6,7 +6,7 @@ import { Header } from "@/components/shell/header";
 import { buttonClass, Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { listCriteria } from "@/lib/accept";
-import { getJob, jobBeads, listBeads, listInspections, listPeople } from "@/lib/record";
+import { getJob, jobBeads, listBeads, listInspections, listPeople, shopSetsToChoose } from "@/lib/record";
 import { pageFor } from "../../_door/here";
 import {
   attachBeadAction,
@@ -24,11 +24,12 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
   const now = await pageFor("job.read");
   const job = await getJob(now.db, jobId);
   if (!job) notFound();
-  const [beads, all, inspections, people] = await Promise.all([
+  const [beads, all, inspections, people, sets] = await Promise.all([
     jobBeads(now.db, jobId),
     listBeads(now.db),
     listInspections(now.db, { jobId }),
     listPeople(now.db),
+    shopSetsToChoose(now.db, [job.content.criteriaId]),
   ]);
   const free = all.filter((bead) => bead.jobId === null);
   const { welds } = job.content;
@@ -113,7 +114,7 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
             start={job.content}
             revision={job.revision}
             save={saveJobAction.bind(null, jobId)}
-            criteria={listCriteria().map(({ id, title, edition }) => ({ id, title: `${title}, ${edition}` }))}
+            criteria={listCriteria(sets)}
             people={people.map(({ id, name, mark }) => ({
               id,
               title: [mark, name].filter(Boolean).join(", "),

@@ -6,9 +6,8 @@ import { StudentSteps, type StudentBead } from "@/components/course/student-step
 import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
-import { defaultAssessContext } from "@/lib/assess";
 import { countedBead, progress } from "@/lib/course";
-import { getPerson, listBeads, listHandIns, shopCounts } from "@/lib/record";
+import { assessContext, getPerson, listBeads, listHandIns } from "@/lib/record";
 import { dayText } from "@/lib/report";
 
 export const dynamic = "force-dynamic";
@@ -20,12 +19,11 @@ export default async function StudentPage({ params }: { params: Promise<{ person
   const now = await pageFor("bead.read", { personId });
   const person = await getPerson(now.db, personId);
   if (!person) notFound();
-  const [newest, handIns, counts] = await Promise.all([
+  const [newest, handIns, context] = await Promise.all([
     listBeads(now.db, { welderId: personId }),
     listHandIns(now.db, { personId }),
-    shopCounts(now.db),
+    assessContext(now.db),
   ]);
-  const context = { ...defaultAssessContext, shopCounts: counts };
   const beads: readonly StudentBead[] = [...newest].reverse().map((bead) => {
     const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
     const { imperfections, cause, verdict } = countedBead(bead.content, bead.photos, context);

@@ -1,11 +1,12 @@
 import type { Here } from "@/app/_door/here";
-import { defaultAssessContext } from "@/lib/assess";
+import type { AssessContext } from "@/lib/assess";
 import { personIdOf, reach, type Actor, type Deed } from "@/lib/people";
-import { findBeads, readFilter, shopCounts, type BeadFilter, type FoundBeads } from "@/lib/record";
+import { assessContext, findBeads, readFilter, type BeadFilter, type FoundBeads } from "@/lib/record";
 
 export interface AskedBeads extends FoundBeads {
   readonly filter: BeadFilter;
   readonly params: URLSearchParams;
+  readonly context: AssessContext;
 }
 
 /** Whose beads a deed reaches: a token for exports alone need not be one for reading. */
@@ -20,11 +21,11 @@ export async function askedBeads(now: Here, request: Request, deed: Deed): Promi
   const params = new URL(request.url).searchParams;
   const { filter, unread } = readFilter(params);
   if (unread.length > 0) return notUnderstood(unread);
-  const context = { ...defaultAssessContext, shopCounts: await shopCounts(now.db) };
+  const context = await assessContext(now.db);
   const beads = await findBeads(now.db, filter, reachedBeads(now.actor, deed), context);
   const picked = new Set(params.getAll("pick"));
   const found = picked.size === 0 ? beads.found : beads.found.filter(({ beadId }) => picked.has(beadId));
-  return { filter, params, all: beads.all, found };
+  return { filter, params, all: beads.all, found, context };
 }
 
 export function notUnderstood(fields: readonly string[]): Response {

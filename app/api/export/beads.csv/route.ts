@@ -10,6 +10,11 @@ export async function GET(request: Request): Promise<Response> {
   if (now instanceof Response) return now;
   const asked = await askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
-  const csv = tableToCsv(beadTable(asked.found.map(({ bead }) => bead)));
+  const csv = tableToCsv(
+    beadTable(
+      asked.found.map(({ bead }) => bead),
+      asked.context,
+    ),
+  );
   return download(csv, "text/csv; charset=utf-8; header=present", "toeline-beads.csv");
 }

@@ -6,8 +6,7 @@ import { beadPageFor } from "@/app/_door/here";
 import { BenchCard } from "@/components/report/bench-card";
 import { PrintButton } from "@/components/report/print-button";
 import { Header } from "@/components/shell/header";
-import { defaultAssessContext } from "@/lib/assess";
-import { getBead, shopCounts } from "@/lib/record";
+import { assessContext, getBead } from "@/lib/record";
 import { sheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";
@@ -20,7 +19,7 @@ interface Props {
 export default async function CardPage({ params }: Props) {
   const { beadId } = await params;
   const { db } = await beadPageFor("bead.read", beadId);
-  const [bead, units, counts] = await Promise.all([getBead(db, beadId), currentUnits(), shopCounts(db)]);
+  const [bead, units, context] = await Promise.all([getBead(db, beadId), currentUnits(), assessContext(db)]);
   if (!bead) notFound();
   return (
     <>
@@ -28,9 +27,7 @@ export default async function CardPage({ params }: Props) {
         <Link href={`/beads/${bead.id}`}>Back</Link>
         <PrintButton />
       </Header>
-      <BenchCard
-        sheet={sheetDocument(bead, units.preferences, { ...defaultAssessContext, shopCounts: counts })}
-      />
+      <BenchCard sheet={sheetDocument(bead, units.preferences, context)} />
     </>
   );
 }

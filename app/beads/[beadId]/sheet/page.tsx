@@ -7,8 +7,7 @@ import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Sheet } from "@/components/report/sheet";
 import { Header } from "@/components/shell/header";
-import { defaultAssessContext } from "@/lib/assess";
-import { beadThing, getBead, shopCounts } from "@/lib/record";
+import { assessContext, beadThing, getBead } from "@/lib/record";
 import { sheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";
@@ -28,10 +27,10 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function SheetPage({ params }: Props) {
   const { beadId } = await params;
   const now = await beadPageFor("bead.read", beadId);
-  const [bead, units, counts] = await Promise.all([
+  const [bead, units, context] = await Promise.all([
     getBead(now.db, beadId),
     currentUnits(),
-    shopCounts(now.db),
+    assessContext(now.db),
   ]);
   if (!bead) notFound();
   return (
@@ -41,9 +40,7 @@ export default async function SheetPage({ params }: Props) {
         <PdfLink beadId={bead.id} />
         <PrintButton />
       </Header>
-      <Sheet
-        sheet={sheetDocument(bead, units.preferences, { ...defaultAssessContext, shopCounts: counts })}
-      />
+      <Sheet sheet={sheetDocument(bead, units.preferences, context)} />
     </>
   );
 }

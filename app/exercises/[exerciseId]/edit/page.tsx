@@ -17,7 +17,10 @@ export default async function EditExercisePage({ params }: { params: Promise<{ e
   const now = await pageFor("course.write");
   const exercise = await getExercise(now.db, (await params).exerciseId);
   if (!exercise) notFound();
-  const [choices, units] = await Promise.all([formChoices(now.db), currentUnits()]);
+  const [choices, units] = await Promise.all([
+    formChoices(now.db, exercise.content.criteriaId),
+    currentUnits(),
+  ]);
   const { title, content, open, withoutAccount, dueAt } = exercise;
   return (
     <>

@@ -11,7 +11,7 @@ import { Reply } from "@/components/course/reply";
 import { ReturnedView } from "@/components/course/returned-view";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
-import { getBead, getFeedback, handInBySecret } from "@/lib/record";
+import { assessContext, getBead, getFeedback, handInBySecret } from "@/lib/record";
 import { dayText, summariseBead } from "@/lib/report";
 import { replyBySecretAction, withdrawBySecretAction } from "../../actions";
 
@@ -25,10 +25,11 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
   const { db } = await here();
   const handIn = await handInBySecret(db, code, secret);
   if (!handIn) notFound();
-  const [bead, feedback, units] = await Promise.all([
+  const [bead, feedback, units, context] = await Promise.all([
     getBead(db, handIn.beadId),
     getFeedback(db, handIn.id),
     currentUnits(),
+    assessContext(db),
   ]);
   if (!bead) notFound();
   const own = `/hand-in/${code}/${secret}`;
@@ -94,7 +95,7 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
             </div>
           </>
         )}
-        <BeadFacts summary={summariseBead(bead, units.preferences)} />
+        <BeadFacts summary={summariseBead(bead, units.preferences, context)} />
       </main>
     </>
   );

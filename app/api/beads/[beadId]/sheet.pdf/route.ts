@@ -3,12 +3,11 @@ import { readFile } from "node:fs/promises";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadRouteFor } from "@/app/_door/here";
 import { palette } from "@/components/canvas/palette";
-import { defaultAssessContext } from "@/lib/assess";
 import { dataDir } from "@/lib/db";
 import { canonicalJson } from "@/lib/base";
 import { sheetPdf } from "@/lib/pdf";
 import { viewPath } from "@/lib/photo";
-import { getBead, shopCounts } from "@/lib/record";
+import { assessContext, getBead } from "@/lib/record";
 import { sheetDocument, type SheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";
@@ -21,13 +20,13 @@ export async function GET(
   const { beadId } = await context.params;
   const now = await beadRouteFor(request, "bead.read", beadId);
   if (now instanceof Response) return now;
-  const [bead, units, counts] = await Promise.all([
+  const [bead, units, known] = await Promise.all([
     getBead(now.db, beadId),
     currentUnits(),
-    shopCounts(now.db),
+    assessContext(now.db),
   ]);
   if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
-  const sheet = sheetDocument(bead, units.preferences, { ...defaultAssessContext, shopCounts: counts });
+  const sheet = sheetDocument(bead, units.preferences, known);
   const bytes = await sheetPdf({
     sheet,
     photos: await pictures(sheet),
