@@ -7,6 +7,7 @@ import { actorRef, may } from "@/lib/people";
 import { handInBead, handInBySecret, replyToFeedback, withdrawHandIn } from "@/lib/record";
 import { beadActionFor, here } from "../_door/here";
 import { answer } from "../groups/answer";
+import { repliesByHandIn, tooMany } from "./limits";
 
 /** Hands in a bead somebody already has. */
 export async function handInBeadAction(code: string, form: FormData): Promise<Answer<unknown>> {
@@ -37,12 +38,11 @@ export async function replyBySecretAction(
   const found = await studentDoor(code, secret);
   if (!found || !may(found.actor, "feedback.reply", { personId: null, beadId: found.handIn.beadId }))
     return gone;
-  const replied = await replyToFeedback(
-    found.pen,
-    found.handIn.id,
-    String(form.get("reply") ?? ""),
-    new Date(),
-  );
+  const now = new Date();
+  const seconds = repliesByHandIn.waitSeconds(found.handIn.id, now.getTime());
+  if (seconds > 0) return { ok: false, ...tooMany("too-many-replies", seconds) };
+  repliesByHandIn.count(found.handIn.id, now.getTime());
+  const replied = await replyToFeedback(found.pen, found.handIn.id, String(form.get("reply") ?? ""), now);
   revalidatePath(`/hand-in/${code}/${secret}`);
   return answer(replied);
 }

@@ -3,12 +3,14 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { FormAnswer } from "@/components/ui";
-import { accountSentence, passphraseFits } from "@/lib/account";
+import { accountSentence, makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
 import { personIdOf, type Actor } from "@/lib/people";
 import { correctInspection, getPerson, recordSentence, saveInspection, signInspection } from "@/lib/record";
 import { textOf } from "../_door/form-text";
 import { actionFor } from "../_door/here";
-import { noteWrongPassphrase, secondsToWait } from "./passphrase-tries";
+
+/** Wrong passphrases at signing, by person. */
+const tries = makeThrottle(passphraseLimit);
 
 const no = (text: string): FormAnswer => ({ done: false, text });
 
@@ -53,10 +55,10 @@ export async function signAction(
   if (!mayAtAll || person?.role !== "inspector" || !person.userId)
     return no(recordSentence({ code: "sign-not-inspector", path: [], data: {} }));
   const now = new Date();
-  const seconds = secondsToWait(person.id, now.getTime());
+  const seconds = tries.waitSeconds(person.id, now.getTime());
   if (seconds > 0) return no(accountSentence({ code: "too-many-tries", path: [], data: { seconds } }));
   if (!(await passphraseFits(db, person.userId, textOf(form, "passphrase")))) {
-    noteWrongPassphrase(person.id, now.getTime());
+    tries.count(person.id, now.getTime());
     return no("This is not the passphrase of the inspector, so nothing was signed.");
   }
   const signed = await signInspection(

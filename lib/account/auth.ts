@@ -4,6 +4,7 @@ import { prismaAdapter } from "better-auth/adapters/prisma";
 import { nextCookies } from "better-auth/next-js";
 import { username } from "better-auth/plugins/username";
 import { dataDir, type Db } from "@/lib/db";
+import { isRefusal } from "./is-refusal";
 import { accountSecret } from "./secret";
 
 export const PASSPHRASE_LENGTH = { least: 10, most: 200 } as const;
@@ -23,7 +24,13 @@ function make(db: Db) {
     session: { expiresIn: 60 * 60 * 12, updateAge: 60 * 60 },
     advanced: { cookiePrefix: "toeline" },
     telemetry: { enabled: false },
-    logger: { level: "error" },
+    logger: {
+      level: "error",
+      // The library calls a token that is none an error of its own; the asker's 401 says all there is to say.
+      log: (level, message, ...rest) => {
+        if (!rest.some(isRefusal)) console.error(`accounts, ${level}: ${message}`, ...(rest as unknown[]));
+      },
+    },
     plugins: [
       username({ minUsernameLength: 2, maxUsernameLength: 40 }),
       apiKey({

@@ -13,4 +13,5 @@ export { accountIssueCodes, accountSentence, type AccountIssue, type AccountIssu
 export { isLoopbackHost } from "./loopback";
 export { accountsRequired, readActor } from "./read-actor";
 export { signIn, signOut } from "./sign-in";
+export { makeThrottle, passphraseLimit, type Throttle } from "./throttle";
 export { endToken, listTokens, makeToken, readToken, type TokenRecord } from "./tokens";

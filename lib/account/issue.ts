@@ -4,6 +4,8 @@ import { PASSPHRASE_LENGTH } from "./auth";
 export type AccountIssueCode =
   | "sign-in-refused"
   | "too-many-tries"
+  | "too-many-photos"
+  | "too-many-replies"
   | "sign-in-name-taken"
   | "sign-in-name-not-usable"
   | "passphrase-short"
@@ -19,6 +21,10 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
   "sign-in-refused": () => "Name and passphrase do not fit together. Check both and try again.",
   "too-many-tries": ({ seconds }) =>
     `Too many tries with this name. Wait ${seconds} seconds, then try again.`,
+  "too-many-photos": ({ seconds }) =>
+    `Too many photos came in by this code just now, so this one was not taken. Wait ${seconds} seconds and send it again; your form stays.`,
+  "too-many-replies": ({ seconds }) =>
+    `Too many replies one after the other. Wait ${seconds} seconds, then send it again.`,
   "sign-in-name-taken": () => "Somebody already signs in with this name. Choose another one.",
   "sign-in-name-not-usable": () =>
     "A sign-in name has 2 to 40 letters, digits, dots or underscores, without spaces.",

@@ -3,7 +3,11 @@ import type { Db } from "@/lib/db";
 import { auth } from "./auth";
 import type { NewAccount } from "./accounts";
 import type { AccountIssue } from "./issue";
-import { forgetFailures, noteFailure, waitSeconds } from "./tries";
+import { isRefusal } from "./is-refusal";
+import { makeThrottle, passphraseLimit } from "./throttle";
+
+/** Failed tries, by sign-in name. */
+const tries = makeThrottle(passphraseLimit);
 
 /** Opens a session; the library sets its cookie on the running request. */
 export async function signIn(
@@ -13,7 +17,7 @@ export async function signIn(
   now: number,
 ): Promise<Result<null, AccountIssue>> {
   const name = signInName.toLowerCase();
-  const seconds = waitSeconds(name, now);
+  const seconds = tries.waitSeconds(name, now);
   if (seconds > 0) return fail(issue("too-many-tries", [], { seconds }));
   try {
     const answer = await auth(db).api.signInUsername({
@@ -21,19 +25,14 @@ export async function signIn(
       headers,
     });
     if (answer) {
-      forgetFailures(name);
+      tries.forget(name);
       return ok(null);
     }
   } catch (error) {
     if (!isRefusal(error)) throw error;
   }
-  noteFailure(name, now);
+  tries.count(name, now);
   return fail(issue("sign-in-refused"));
-}
-
-function isRefusal(error: unknown): boolean {
-  const status = (error as { statusCode?: unknown }).statusCode;
-  return typeof status === "number" && status >= 400 && status < 500;
 }
 
 export async function signOut(db: Db, headers: Headers): Promise<void> {

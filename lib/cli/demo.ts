@@ -15,6 +15,7 @@ import {
   recordSentence,
   saveBead,
   saveSetup,
+  sealViews,
   writeSetting,
   type Pen,
 } from "@/lib/record";
@@ -92,6 +93,7 @@ try {
     }
   }
   if (!filled) await writeSetting(pen, FILLED, true);
+  await sealViews(db, dataDir());
 } finally {
   await db.$disconnect();
 }

@@ -4,7 +4,7 @@ import { ledgerSentence } from "@/lib/ledger";
 import { verifyRecords } from "@/lib/record";
 
 const use = `Verifies the records in the data folder (TOELINE_DATA, else ./data): the log's chain of hashes, everything
-there is against what the log last said of it, every original photo and every frozen text.
+there is against what the log last said of it, every original photo with the pictures made from it, and every frozen text.
 
   npm run -s verify            prints what was looked at, and one line per finding
   npm run -s verify -- --json  the same as JSON

@@ -3,7 +3,7 @@ import type { Issue } from "@/lib/base";
 export type ChainIssueCode = "entry-missing" | "entry-changed" | "entry-does-not-follow" | "time-runs-back";
 export type StateIssueCode = "state-changed" | "state-missing" | "state-unlogged";
 /** What is found outside the log: files, and texts that carry their own digest. */
-export type ContentIssueCode = "photo-changed" | "photo-missing" | "text-changed";
+export type ContentIssueCode = "photo-changed" | "photo-missing" | "view-changed" | "text-changed";
 
 export type ChainIssue = Issue<ChainIssueCode>;
 export type StateIssue = Issue<StateIssueCode>;

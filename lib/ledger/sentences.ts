@@ -19,6 +19,8 @@ export const ledgerSentences: Readonly<Record<LedgerIssue["code"], (data: Data) 
   "photo-changed": ({ sha256, beads }) =>
     `The original photo ${sha256} (${beads}) was changed: its bytes no longer give its digest.`,
   "photo-missing": ({ sha256, beads }) => `The original photo ${sha256} (${beads}) is missing.`,
+  "view-changed": ({ sha256, size, beads }) =>
+    `The picture shown of photo ${sha256} (${size}, ${beads}) is missing or not the one that was made from the original. Only the original is evidence.`,
   "text-changed": ({ subject }) =>
     `The frozen text of ${subject} was changed: it no longer gives the digest it was sealed with.`,
 };

@@ -14,4 +14,6 @@ export {
   type ReceivedPhoto,
   type StoredPhoto,
 } from "./types";
+export { discardPhoto, holdPhoto } from "./discard-photo";
 export { verifyOriginal } from "./verify-original";
+export { viewDigests, viewSeals } from "./view-seals";

@@ -176,6 +176,8 @@ export interface NewPhoto {
   readonly bytes: number;
   readonly widthPx: number;
   readonly heightPx: number;
+  /** Seals of its derived pictures (`viewSeals`), for the log. */
+  readonly views?: readonly string[];
 }
 
 /**
@@ -185,7 +187,7 @@ export interface NewPhoto {
 export async function addPhoto(
   pen: Pen,
   beadId: string,
-  photo: NewPhoto,
+  { views = [], ...photo }: NewPhoto,
   role: PhotoRole,
 ): Promise<Result<{ readonly record: PhotoRecord; readonly alsoOn: readonly number[] }, RecordIssue>> {
   return writing(pen, async (tx, log) => {
@@ -205,7 +207,7 @@ export async function addPhoto(
     await tx.photo.create({
       data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
     });
-    await log(`bead:${beadId}`, "photo.added", { photo: id, sha256: photo.sha256 });
+    await log(`bead:${beadId}`, "photo.added", { photo: id, sha256: photo.sha256, views });
     return ok({
       record: { id, role, ...photo },
       alsoOn: elsewhere.map((other) => other.bead.number),

@@ -104,7 +104,7 @@ export async function handInPhoto(
         secretHash: sha256Text(secret),
       },
     });
-    await log(`bead:${beadId}`, "bead.made", { number });
+    await log(`bead:${beadId}`, "bead.made", { number, sha256: photo.sha256, views: photo.views ?? [] });
     await log(`hand-in:${handInId}`, "hand-in.made", { exercise: taking.value.id, bead: beadId });
     return ok({ handInId, beadId, code: taking.value.code, secret });
   });
@@ -115,7 +115,7 @@ async function newBead(
   exercise: ExerciseRecord,
   form: HandInForm,
   student: { readonly personId: string | null; readonly name: string | null },
-  photo: NewPhoto,
+  { views: _views, ...photo }: NewPhoto,
 ): Promise<{ beadId: string; number: number }> {
   const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
   const number = (last?.number ?? 0) + 1;

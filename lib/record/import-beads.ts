@@ -1,5 +1,4 @@
-import { rm } from "node:fs/promises";
-import path from "node:path";
+import { shopSetId } from "@/lib/accept";
 import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
 import type { Db, Tx } from "@/lib/db";
 import {
@@ -10,8 +9,10 @@ import {
   type UnpackedArchive,
 } from "@/lib/exchange";
 import { emptyDrawing } from "@/lib/marks";
-import { originalPath, photoSentence, receivePhoto, viewPath, type PhotoIssue } from "@/lib/photo";
+import { photoSentence, receivePhoto, viewSeals, type PhotoIssue } from "@/lib/photo";
+import { letGoPhoto } from "./attach-photo";
 import { sha256Bytes } from "./export-beads";
+import { writeShopSet } from "./criteria";
 import { guardStore } from "./guard-store";
 import { planImport, type ImportPlan } from "./import-plan";
 import { writeLog } from "./log";
@@ -23,6 +24,7 @@ export type { ImportPlan, PlannedBead } from "./import-plan";
 
 /**
  * - `import-conflicts`: `data.conflicts` beads are here with other content and nobody said what to do with them.
+ * - `import-criteria-differ`: limits of the shop's own (`data.id`) are here with other content.
  * - `import-photo-facts`: a photo is not the size or kind its list says (`data.name`).
  * - `import-photo-refused`: a photo that this installation does not take in (`data.name`, `data.why`).
  * - `import-photo-twice`: one picture stands twice on one bead (`data.number`).
@@ -30,6 +32,7 @@ export type { ImportPlan, PlannedBead } from "./import-plan";
  */
 type OwnIssue = Issue<
   | "import-conflicts"
+  | "import-criteria-differ"
   | "import-photo-facts"
   | "import-photo-refused"
   | "import-photo-twice"
@@ -40,6 +43,8 @@ export type ImportIssue = OwnIssue | ExchangeIssue | RecordIssue;
 const ownSentences: Readonly<Record<OwnIssue["code"], (data: OwnIssue["data"]) => string>> = {
   "import-conflicts": ({ conflicts }) =>
     `${conflicts} of these beads are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
+  "import-criteria-differ": ({ id, title }) =>
+    `Beads of this archive were judged by "${title}" (${id}), and here that version says something else. A verdict would not mean the same, so nothing was imported. Where the archive came from, save those limits under another title, judge the beads by them and export again.`,
   "import-photo-facts": ({ name }) =>
     `"${name}" is not the picture the archive's list describes. Nothing was imported; export the archive again.`,
   "import-photo-refused": ({ name, why }) =>
@@ -77,6 +82,8 @@ export async function importArchive(
   const archive = readArchive(bytes);
   if (!archive.ok) return archive;
   const before = await planImport(pen.db, archive.value.manifest);
+  const differing = otherCriteria(before);
+  if (differing) return fail(differing);
   if (before.conflicts > 0 && !options.leaveConflicts)
     return fail(issue("import-conflicts", [], { conflicts: before.conflicts }));
   const fresh = new Set(before.beads.flatMap(({ id, fate }) => (fate === "new" ? [id] : [])));
@@ -84,12 +91,35 @@ export async function importArchive(
   const stored: string[] = [];
   try {
     const photos = await storePhotos(dataDir, beads, archive.value, stored);
-    const written = photos.ok ? await writeAll(pen, archive.value, sha256Bytes(bytes), options) : photos;
+    const written = photos.ok
+      ? await writeAll(pen, archive.value, { archive: sha256Bytes(bytes), seals: photos.value }, options)
+      : photos;
     if (!written.ok) await takeBack(pen.db, dataDir, stored);
     return written;
   } catch (error) {
     await takeBack(pen.db, dataDir, stored);
     throw error;
+  }
+}
+
+function otherCriteria({ criteria }: ImportPlan): OwnIssue | null {
+  const found = criteria.find(({ fate }) => fate === "differs");
+  return found ? issue("import-criteria-differ", [], { id: found.id, title: found.title }) : null;
+}
+
+/** The shop's own limits that are not here yet, so that the beads are judged as they were. */
+async function writeCriteria(
+  tx: Tx,
+  by: string,
+  { criteria = [] }: UnpackedArchive["manifest"],
+  plan: ImportPlan,
+  archive: string,
+): Promise<void> {
+  const fresh = new Set(plan.criteria.flatMap(({ id, fate }) => (fate === "new" ? [id] : [])));
+  for (const set of criteria.filter((one) => fresh.has(shopSetId(one)))) {
+    const id = await writeShopSet(tx, set);
+    const detail = { version: set.version, archive };
+    await writeLog(tx, { by, subject: `criteria:${id}`, action: "criteria.imported", detail });
   }
 }
 
@@ -104,13 +134,17 @@ function readArchive(bytes: Uint8Array): Result<UnpackedArchive, ImportIssue> {
   return shared === undefined ? archive : fail(issue("import-photo-id-twice", [], { id: shared }));
 }
 
+/** Seals of the derived pictures, by photo. */
+type Seals = ReadonlyMap<string, readonly string[]>;
+
 /** Takes every photo in the way an upload is, so that it is checked and its views exist. */
 async function storePhotos(
   dataDir: string,
   beads: readonly ExchangeBead[],
   { files }: UnpackedArchive,
   stored: string[],
-): Promise<Result<null, ImportIssue>> {
+): Promise<Result<Seals, ImportIssue>> {
+  const seals = new Map<string, readonly string[]>();
   for (const photo of beads.flatMap(({ photos }) => photos)) {
     const name = `photos/${photo.sha256}.${photo.format}`;
     const bytes = files.get(name);
@@ -127,8 +161,9 @@ async function storePhotos(
     if (!alreadyStored) stored.push(sha256);
     if (format !== photo.format || widthPx !== photo.widthPx || heightPx !== photo.heightPx)
       return fail(issue("import-photo-facts", [], { name }));
+    seals.set(sha256, await viewSeals(dataDir, sha256));
   }
-  return ok(null);
+  return ok(seals);
 }
 
 async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
@@ -137,12 +172,7 @@ async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
 
 /** Photos this import brought and no bead carries after all. */
 async function takeBack(db: Db, dataDir: string, stored: readonly string[]): Promise<void> {
-  for (const sha256 of stored) {
-    if ((await db.photo.count({ where: { sha256 } })) > 0) continue;
-    const [original, view] = [originalPath(dataDir, sha256), viewPath(dataDir, sha256, "view")];
-    if (original) await rm(original, { force: true });
-    if (view) await rm(path.dirname(view), { recursive: true, force: true });
-  }
+  for (const sha256 of stored) await letGoPhoto(db, dataDir, sha256);
 }
 
 /** Two thousand beads with their log entries take some seconds; the usual five are for one save. */
@@ -151,7 +181,7 @@ const DEADLINE_MS = 300_000;
 function writeAll(
   { db, by }: Pen,
   { manifest }: UnpackedArchive,
-  archive: string,
+  { archive, seals }: { readonly archive: string; readonly seals: Seals },
   { leaveConflicts }: { readonly leaveConflicts: boolean },
 ): Promise<Result<ImportPlan, ImportIssue>> {
   return guardStore<ImportPlan>(() =>
@@ -159,19 +189,23 @@ function writeAll(
       async (tx) => {
         // Looked at again inside the transaction: somebody may have been faster.
         const plan = await planImport(tx, manifest);
+        const differing = otherCriteria(plan);
+        if (differing) return fail(differing) as never;
         if (plan.conflicts > 0 && !leaveConflicts)
           return fail(issue("import-conflicts", [], { conflicts: plan.conflicts })) as never;
         const numbers = new Map(
           plan.beads.flatMap(({ id, fate, number }) => (fate === "new" ? [[id, number]] : [])),
         );
+        await writeCriteria(tx, by, manifest, plan, archive);
         for (const bead of inOrder(manifest.beads.filter(({ id }) => numbers.has(id)))) {
           const number = numbers.get(bead.id) ?? bead.number;
+          const views = bead.photos.flatMap(({ sha256 }) => seals.get(sha256) ?? []);
           await writeBead(tx, bead, number);
           await writeLog(tx, {
             by,
             subject: `bead:${bead.id}`,
             action: "bead.imported",
-            detail: { number, ownNumber: bead.number, archive },
+            detail: { number, ownNumber: bead.number, archive, views },
           });
         }
         return ok(plan);

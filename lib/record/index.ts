@@ -14,6 +14,7 @@ export {
   type PersonRecord,
 } from "./people";
 export { allEntries, newestEntries, numbersOfBeads } from "./read-log";
+export { sealViews } from "./seal-views";
 export { verifyRecords, type Verification } from "./verify";
 
 export {

@@ -1,9 +1,10 @@
 import { canonicalJson, issue } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { compareStates, verifyChain, type ContentIssue, type LedgerIssue } from "@/lib/ledger";
-import { verifyOriginal } from "@/lib/photo";
+import { verifyOriginal, viewDigests, type PhotoSize } from "@/lib/photo";
 import { sha256Text } from "./log";
 import { allEntries } from "./read-log";
+import { sealedViews } from "./seal-views";
 import { allSubjects, subjectState } from "./subjects";
 
 export interface Verification {
@@ -18,7 +19,7 @@ export interface Verification {
 
 /**
  * Walks the log from its first entry, compares everything there is with what the log last said of it, hashes every
- * original photo again, and every frozen text. Reads only. `folder`: the data folder with the photos.
+ * original photo and the pictures made from it again, and every frozen text. Reads only. `folder`: the data folder with the photos.
  */
 export async function verifyRecords(db: Db, folder: string): Promise<Verification> {
   const entries = await allEntries(db);
@@ -27,7 +28,7 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
     const state = await subjectState(db, subject);
     if (state !== null) states.set(subject, sha256Text(canonicalJson(state)));
   }
-  const photos = await checkPhotos(db, folder);
+  const photos = await checkPhotos(db, folder, sealedViews(entries));
   const frozen = await checkFrozen(db);
   return {
     entries: entries.length,
@@ -49,7 +50,7 @@ interface Looked {
   readonly findings: readonly ContentIssue[];
 }
 
-async function checkPhotos(db: Db, folder: string): Promise<Looked> {
+async function checkPhotos(db: Db, folder: string, sealed: ReadonlyMap<string, string>): Promise<Looked> {
   const beadsOf = new Map<string, string[]>();
   const on = (sha256: string, what: string) => beadsOf.set(sha256, [...(beadsOf.get(sha256) ?? []), what]);
   const photos = await db.photo.findMany({ select: { sha256: true, bead: { select: { number: true } } } });
@@ -59,12 +60,28 @@ async function checkPhotos(db: Db, folder: string): Promise<Looked> {
     for (const sha256 of photosNamed(content)) if (!beadsOf.has(sha256)) on(sha256, `signed ${id}`);
   const findings: ContentIssue[] = [];
   for (const [sha256, beads] of beadsOf) {
+    const where = { sha256, beads: beads.join(", ") };
+    for (const size of await changedViews(folder, sha256, sealed))
+      findings.push(issue("view-changed", [sha256, size], { ...where, size }));
     const checked = await verifyOriginal(folder, sha256);
     if (checked.ok) continue;
     const code = checked.issues[0]?.code === "photo-missing" ? "photo-missing" : "photo-changed";
-    findings.push(issue(code, [sha256], { sha256, beads: beads.join(", ") }));
+    findings.push(issue(code, [sha256], where));
   }
   return { looked: beadsOf.size, findings };
+}
+
+/** The derived pictures that are not what the log sealed. */
+async function changedViews(
+  folder: string,
+  sha256: string,
+  sealed: ReadonlyMap<string, string>,
+): Promise<readonly PhotoSize[]> {
+  const digests = Object.entries(await viewDigests(folder, sha256)) as [PhotoSize, string | null][];
+  return digests.flatMap(([size, digest]) => {
+    const said = sealed.get(`${sha256}/${size}`);
+    return said === undefined || said === digest ? [] : [size];
+  });
 }
 
 /** The photos a signed text names. A text somebody damaged is reported by its digest; here it only must not stop us. */

@@ -2,14 +2,16 @@ import { revalidatePath } from "next/cache";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
 import { dataDir } from "@/lib/db";
-import { photoIssueStatus, photoSentence, receivePhoto } from "@/lib/photo";
+import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import {
+  attachPhoto,
   handInPhoto,
   HandInFormSchema,
   recordSentence,
   takingExercise,
   type RecordIssue,
 } from "@/lib/record";
+import { photosByCode, photosByHand, tooMany } from "@/app/hand-in/limits";
 import { signedInStudent } from "@/app/hand-in/signed-in";
 
 export const dynamic = "force-dynamic";
@@ -55,19 +57,38 @@ export async function POST(
   const { personId, givenName } = form.data;
   if (who.signedInAs === null && personId === null && givenName === null)
     return refused([{ code: "hand-in-nameless", path: [], data: {} }]);
+  const hand = `${taking.value.id}:${who.signedInAs ?? personId ?? givenName?.toLowerCase() ?? ""}`;
+  const busy = tooManyPhotos(taking.value.id, hand, Date.now());
+  if (busy) return busy;
   const declared = Number(request.headers.get("content-length"));
-  const stored = await receivePhoto(dataDir(), request.body ?? emptyBody(), {
+  const arriving = {
+    dataDir: dataDir(),
+    source: request.body ?? emptyBody(),
     declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
-  });
-  if (!stored.ok) {
-    const issues = stored.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
-    return Response.json({ issues }, { status: photoIssueStatus(stored.issues[0]?.code ?? "photo-damaged") });
+  };
+  const made = await attachPhoto(now.db, arriving, (photo) =>
+    handInPhoto(now.db, code, form.data, photo, who),
+  );
+  if (!made.ok && made.from === "photo") {
+    const issues = made.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
+    return Response.json({ issues }, { status: photoIssueStatus(made.issues[0]?.code ?? "photo-damaged") });
   }
-  const { sha256, format, bytes, widthPx, heightPx } = stored.value;
-  const made = await handInPhoto(now.db, code, form.data, { sha256, format, bytes, widthPx, heightPx }, who);
   if (!made.ok) return refused(made.issues);
   revalidatePath("/");
   return Response.json({ address: `/hand-in/${made.value.code}/${made.value.secret}` }, { status: 201 });
+}
+
+/** Counted before the bytes are taken in: that is what costs. */
+function tooManyPhotos(exercise: string, hand: string, now: number): Response | null {
+  const seconds = Math.max(photosByCode.waitSeconds(exercise, now), photosByHand.waitSeconds(hand, now));
+  if (seconds > 0)
+    return Response.json(
+      { issues: [tooMany("too-many-photos", seconds)] },
+      { status: 429, headers: { "retry-after": String(seconds) } },
+    );
+  photosByCode.count(exercise, now);
+  photosByHand.count(hand, now);
+  return null;
 }
 
 function readForm(text: string | null): unknown {

@@ -2,8 +2,8 @@ import { revalidatePath } from "next/cache";
 import { beadRouteFor } from "@/app/_door/here";
 import { photoRoles, type PhotoRole } from "@/lib/assess";
 import { dataDir } from "@/lib/db";
-import { photoIssueStatus, photoSentence, receivePhoto } from "@/lib/photo";
-import { addPhoto, recordSentence } from "@/lib/record";
+import { photoIssueStatus, photoSentence } from "@/lib/photo";
+import { addPhoto, attachPhoto, recordSentence } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
 
@@ -19,20 +19,18 @@ export async function POST(
   const now = await beadRouteFor(request, "bead.write", beadId);
   if (now instanceof Response) return now;
   const declared = Number(request.headers.get("content-length"));
-  const stored = await receivePhoto(dataDir(), request.body ?? emptyBody(), {
+  const arriving = {
+    dataDir: dataDir(),
+    source: request.body ?? emptyBody(),
     declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
-  });
-  if (!stored.ok) {
-    const issues = stored.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
-    return Response.json({ issues }, { status: photoIssueStatus(stored.issues[0]?.code ?? "photo-damaged") });
-  }
-  const { sha256, format, bytes, widthPx, heightPx, notices } = stored.value;
-  const added = await addPhoto(
-    now.pen,
-    beadId,
-    { sha256, format, bytes, widthPx, heightPx },
-    roleOf(request),
+  };
+  const added = await attachPhoto(now.db, arriving, (photo) =>
+    addPhoto(now.pen, beadId, photo, roleOf(request)),
   );
+  if (!added.ok && added.from === "photo") {
+    const issues = added.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
+    return Response.json({ issues }, { status: photoIssueStatus(added.issues[0]?.code ?? "photo-damaged") });
+  }
   if (!added.ok) {
     const issues = added.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
     return Response.json({ issues }, { status: issues[0]?.code === "bead-gone" ? 404 : 409 });
@@ -43,7 +41,7 @@ export async function POST(
     {
       photo: record,
       alsoOn,
-      notices: notices.map((one) => ({ code: one.code, message: photoSentence(one) })),
+      notices: added.photo.notices.map((one) => ({ code: one.code, message: photoSentence(one) })),
     },
     { status: 201 },
   );
