@@ -20,6 +20,7 @@ interface PlannedBead {
 interface Plan {
   readonly done: boolean;
   readonly beads: readonly PlannedBead[];
+  readonly criteria: readonly { readonly id: string; readonly title: string; readonly fate: string }[];
   readonly fresh: number;
   readonly same: number;
   readonly conflicts: number;
@@ -82,17 +83,21 @@ export function ImportPanel() {
         )}
         {plan && <PlanView plan={plan} />}
       </div>
-      {plan && !plan.done && file && plan.fresh > 0 && (
-        <Button
-          tone="main"
-          disabled={working}
-          onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
-        >
-          {plan.conflicts > 0
-            ? `Import ${beadWord(plan.fresh)}, leave the other ${plan.conflicts} as here`
-            : `Import ${beadWord(plan.fresh)}`}
-        </Button>
-      )}
+      {plan &&
+        !plan.done &&
+        file &&
+        plan.fresh > 0 &&
+        plan.criteria.every(({ fate }) => fate !== "differs") && (
+          <Button
+            tone="main"
+            disabled={working}
+            onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
+          >
+            {plan.conflicts > 0
+              ? `Import ${beadWord(plan.fresh)}, leave the other ${plan.conflicts} as here`
+              : `Import ${beadWord(plan.fresh)}`}
+          </Button>
+        )}
     </Panel>
   );
 }
@@ -120,6 +125,15 @@ function PlanView({ plan }: { plan: Plan }) {
   return (
     <>
       <p className={form.said}>{summaryOf(plan)}</p>
+      {plan.criteria
+        .filter(({ fate }) => fate !== "same")
+        .map(({ id, title, fate }) => (
+          <p key={id} className={fate === "differs" ? `${form.said} ${form.refused}` : form.note}>
+            {fate === "differs"
+              ? `The limits “${title}” (${id}) are here with other content, so this archive cannot be imported.`
+              : `The limits “${title}” (${id}) ${plan.done ? "came" : "would come"} along.`}
+          </p>
+        ))}
       {plan.otherTables && (
         <p className={form.note}>
           The archive was made with other tables of limits than this version carries: a verdict may read

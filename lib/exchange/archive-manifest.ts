@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ShopCriteriaSchema, shopSetId, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import { ExchangeBeadSchema, Sha256Schema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
 
@@ -6,15 +7,19 @@ import type { ExchangeIssue } from "./issue";
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 1;
+export const ARCHIVE_VERSION = 2;
+/** Without limits of the shop's own an archive is as it was before there were any, and older readers take it. */
+const WITHOUT_CRITERIA = 1;
 
 export const ArchiveManifestSchema = z.object({
-  schemaVersion: z.literal(ARCHIVE_VERSION),
+  schemaVersion: z.literal([WITHOUT_CRITERIA, ARCHIVE_VERSION]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
   /** Every photo of every bead once, sorted by name. */
   photos: z
     .array(z.object({ name: z.string(), sha256: Sha256Schema, bytes: z.int().nonnegative() }))
     .readonly(),
+  /** The versions of the shop's own limits that the beads name, sorted; no key where there are none. */
+  criteria: z.array(ShopCriteriaSchema).readonly().optional(),
   /** SHA-256 of the knowledge tables the beads were judged with, so that an old verdict can be traced. */
   tablesDigest: Sha256Schema,
 });
@@ -25,8 +30,27 @@ export function archivePhotoName({ sha256, format }: ExchangePhoto): string {
   return `photos/${sha256}.${format}`;
 }
 
-/** The manifest of these beads, in the order given. The photo list follows from them. */
-export function archiveManifest(beads: readonly ExchangeBead[], tablesDigest: string): ArchiveManifest {
+/** The versions of the shop's own limits that these beads name, sorted by id. */
+function criteriaNamed(
+  beads: readonly ExchangeBead[],
+  shopSets: readonly ShopCriteria[],
+): readonly ShopCriteria[] {
+  const named = new Set(beads.map(({ content }) => content.judgement.criteriaId));
+  return shopSets
+    .filter((set) => named.has(shopSetId(set)))
+    .toSorted((a, b) => (shopSetId(a) < shopSetId(b) ? -1 : 1));
+}
+
+/**
+ * The manifest of these beads, in the order given. The photo list follows from them, and so does which of the shop's
+ * limits travel along.
+ */
+export function archiveManifest(
+  beads: readonly ExchangeBead[],
+  tablesDigest: string,
+  shopSets: readonly ShopCriteria[] = [],
+): ArchiveManifest {
+  const criteria = criteriaNamed(beads, shopSets);
   const photos = beads.flatMap((bead) =>
     bead.photos.map((photo) => ({
       name: archivePhotoName(photo),
@@ -36,7 +60,9 @@ export function archiveManifest(beads: readonly ExchangeBead[], tablesDigest: st
   );
   const byName = new Map(photos.map((photo) => [photo.name, photo]));
   return {
-    schemaVersion: ARCHIVE_VERSION,
+    ...(criteria.length === 0
+      ? { schemaVersion: WITHOUT_CRITERIA }
+      : { schemaVersion: ARCHIVE_VERSION, criteria }),
     beads,
     photos: [...byName.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
     tablesDigest,
@@ -52,14 +78,21 @@ export function serialiseManifest(manifest: ArchiveManifest): string {
 export function parseManifest(text: string): Result<ArchiveManifest, ExchangeIssue> {
   const read = readVersioned(text, ArchiveManifestSchema, ARCHIVE_VERSION);
   if (!read.ok) return read;
-  const { beads, tablesDigest, photos } = read.value;
+  const { beads, tablesDigest, photos, criteria = [] } = read.value;
   const wrong = [
     ...repeated(beads, ["beads"]),
+    ...repeated(
+      criteria.map((set) => ({ id: shopSetId(set) })),
+      ["criteria"],
+    ),
     ...beads.flatMap((bead, i) => beadIssues(bead, ["beads", i])),
   ];
   if (wrong.length > 0) return fail<ExchangeIssue>(...wrong);
-  // The list says nothing the beads do not say; where they differ, one of them was changed.
-  return canonicalJson(archiveManifest(beads, tablesDigest).photos) === canonicalJson(photos)
+  // The lists say nothing the beads do not say; where they differ, one of them was changed.
+  const again = archiveManifest(beads, tablesDigest, criteria);
+  if (canonicalJson(again.photos) !== canonicalJson(photos))
+    return fail(issue("malformed", ["photos"], { problem: "photo-list-differs" }));
+  return canonicalJson(again.criteria ?? []) === canonicalJson(criteria)
     ? ok(read.value)
-    : fail(issue("malformed", ["photos"], { problem: "photo-list-differs" }));
+    : fail(issue("malformed", ["criteria"], { problem: "criteria-list-differs" }));
 }

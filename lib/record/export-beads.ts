@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { listCriteria } from "@/lib/accept";
+import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Issue, type Result } from "@/lib/base";
 import {
   archiveManifest,
@@ -30,7 +30,7 @@ export function exchangeBeads(beads: readonly BeadRecord[]): readonly ExchangeBe
   );
 }
 
-/** SHA-256 of the tables verdicts rest on, as this version carries them. */
+/** SHA-256 of the tables verdicts rest on, as this version carries them. The shop's own limits travel whole instead. */
 export function tablesDigest(): string {
   const tables = { criteria: listCriteria(), imperfections, electrodeClasses, thicknessLimits, windowRows };
   return sha256Text(canonicalJson(JSON.parse(JSON.stringify(tables))));
@@ -48,12 +48,13 @@ export const MOST_ARCHIVE_BYTES = 2 ** 30;
 const MOST_BEADS = 2000;
 
 /**
- * Beads and their originals as one ZIP, oldest number first. Each original is hashed again on the way: one that is not
+ * Beads and their originals as one ZIP, oldest number first, with those of `shopSets` the beads name. Each original is hashed again on the way: one that is not
  * what it was is refused, never packed.
  */
 export async function archiveOf(
   dataDir: string,
   beads: readonly BeadRecord[],
+  shopSets: readonly ShopCriteria[],
 ): Promise<Result<Uint8Array, ArchiveRefusal>> {
   if (beads.length === 0) return fail(issue("archive-empty"));
   const sorted = exchangeBeads(beads.toSorted((a, b) => a.number - b.number));
@@ -78,7 +79,7 @@ export async function archiveOf(
       files.set(archivePhotoName(photo), original);
     }
   }
-  return ok(packArchive(archiveManifest(sorted, tablesDigest()), files, sha256Bytes));
+  return ok(packArchive(archiveManifest(sorted, tablesDigest(), shopSets), files, sha256Bytes));
 }
 
 export function archiveSentence({ code, data }: ArchiveRefusal): string {

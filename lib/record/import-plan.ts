@@ -1,7 +1,9 @@
+import { shopSetId } from "@/lib/accept";
 import { canonicalJson } from "@/lib/base";
 import type { ArchiveManifest, ExchangeBead } from "@/lib/exchange";
 import type { Db, Tx } from "@/lib/db";
 import { getBead } from "./beads";
+import { getShopSet } from "./criteria";
 import { exchangeBeads, tablesDigest } from "./export-beads";
 import type { BeadRecord } from "./types";
 
@@ -23,8 +25,16 @@ export interface PlannedBead {
   readonly revisionHere: number | null;
 }
 
+/** A version of the shop's own limits that comes along: not here yet, here exactly so, or here as something else. */
+export interface PlannedCriteria {
+  readonly id: string;
+  readonly title: string;
+  readonly fate: "new" | "same" | "differs";
+}
+
 export interface ImportPlan {
   readonly beads: readonly PlannedBead[];
+  readonly criteria: readonly PlannedCriteria[];
   readonly fresh: number;
   readonly same: number;
   readonly conflicts: number;
@@ -72,12 +82,28 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
     beads.filter(({ fate }) => fated.includes(fate)).length;
   return {
     beads,
+    criteria: await planCriteria(db, manifest),
     fresh: count("new"),
     same: count("same"),
     conflicts: count("differs", "photo-taken"),
     renumbered: beads.filter(({ fate, number, ownNumber }) => fate === "new" && number !== ownNumber).length,
     otherTables: manifest.tablesDigest !== tablesDigest(),
   };
+}
+
+async function planCriteria(
+  db: Db | Tx,
+  { criteria = [] }: ArchiveManifest,
+): Promise<readonly PlannedCriteria[]> {
+  const planned: PlannedCriteria[] = [];
+  for (const set of criteria) {
+    const id = shopSetId(set);
+    const here = await getShopSet(db, id);
+    const fate =
+      here === null ? "new" : canonicalJson(here.content) === canonicalJson(set) ? "same" : "differs";
+    planned.push({ id, title: set.title, fate });
+  }
+  return planned;
 }
 
 /** A bead keeps its number where that is free; the others get the numbers after the highest of all. */

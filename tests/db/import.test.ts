@@ -83,7 +83,7 @@ async function addBead(shop: Shop, title: string, picture: string | null, previo
 }
 
 async function packed(shop: Shop): Promise<Uint8Array> {
-  const archive = await archiveOf(shop.folder, await listBeads(shop.pen.db));
+  const archive = await archiveOf(shop.folder, await listBeads(shop.pen.db), []);
   if (!archive.ok) throw new Error(archive.issues[0]?.code);
   return archive.value;
 }
@@ -263,7 +263,7 @@ describe("packing", () => {
     bytes[1000]! ^= 1;
     chmodSync(file, 0o644);
     writeFileSync(file, bytes);
-    expect(await archiveOf(shop.folder, await listBeads(shop.pen.db))).toMatchObject({
+    expect(await archiveOf(shop.folder, await listBeads(shop.pen.db), [])).toMatchObject({
       ok: false,
       issues: [{ code: "archive-photo" }],
     });

@@ -30,7 +30,12 @@ export async function POST(request: Request): Promise<Response> {
     message: importSentence(one),
   }));
   const code = issues[0]?.code ?? "";
-  const status = code === "import-conflicts" ? 409 : code.startsWith("store-") ? 503 : 422;
+  const status =
+    code === "import-conflicts" || code === "import-criteria-differ"
+      ? 409
+      : code.startsWith("store-")
+        ? 503
+        : 422;
   return Response.json({ issues }, { status });
 }
 

@@ -45,6 +45,7 @@ const ImportPlanSchema = z.object({
       revisionHere: z.int().nullable(),
     }),
   ),
+  criteria: z.array(z.object({ id: text, title: text, fate: z.enum(["new", "same", "differs"]) })),
   fresh: z.int(),
   same: z.int(),
   conflicts: z.int(),

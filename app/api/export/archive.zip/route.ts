@@ -14,7 +14,7 @@ export async function GET(request: Request): Promise<Response> {
   const asked = await askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
   const beads = asked.found.map(({ bead }) => bead);
-  const archive = await archiveOf(dataDir(), beads);
+  const archive = await archiveOf(dataDir(), beads, asked.context.shopSets);
   if (!archive.ok) {
     const issues = archive.issues.map((one) => ({ code: one.code, message: archiveSentence(one) }));
     return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
