@@ -53,6 +53,14 @@ export function beadFigure(figure: BeadFigure, context: CaseContext): FigureOfBe
   return legFigure(figure as LegFigure, context);
 }
 
+/**
+ * What the least size is held against: the leg that was asked for, or the leg as laid where that is larger or nothing
+ * was asked for. Laid shorter than asked for is a matter of the undersize rule, not of the least size.
+ */
+function askedOrLaid(askedMm: number | null, laid: Quantity): Quantity {
+  return askedMm !== null && askedMm > laid.value ? statedQuantity(askedMm) : laid;
+}
+
 function legFigure(figure: LegFigure, context: CaseContext): FigureOfBead {
   const { leg1, leg2 } = context.input.beadReadings;
   const asked = context.symbols.z;
@@ -66,7 +74,7 @@ function legFigure(figure: LegFigure, context: CaseContext): FigureOfBead {
   const [shorter, longer] = leg1.value <= leg2.value ? [leg1, leg2] : [leg2, leg1];
   const quantity =
     figure === "leg-least"
-      ? shorter
+      ? askedOrLaid(asked?.value ?? null, shorter)
       : figure === "leg-greatest"
         ? longer
         : figure === "leg-difference"

@@ -40,6 +40,7 @@ function symbolsOf({ weld, beadReadings }: JudgeInput, guarded: boolean): Symbol
     L: stated(weld.lengthMm),
     r: stated(weld.rootWidthMm),
     m: measured(longestLeg(beadReadings)),
+    h: measured(beadReadings.reinforcement),
   };
 }
 
@@ -61,6 +62,7 @@ const symbolReading: Readonly<Record<SymbolName, MissingQuantity>> = {
   L: "weld-length",
   r: "width",
   m: "leg-1",
+  h: "reinforcement",
 };
 
 /** What would tell the unknown symbols. */

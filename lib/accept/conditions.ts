@@ -1,4 +1,5 @@
 import { missing, missingSymbols, type CaseContext } from "./case-context";
+import { ROUNDING } from "./decide";
 import { constantValue } from "./formula";
 import type { Condition } from "./rule";
 import type { MissingReading } from "./verdict";
@@ -40,6 +41,7 @@ function holds(condition: Condition, context: CaseContext): boolean | null {
   return sides.every((side) => side === sides[0]) ? sides[0]! : null;
 }
 
+/** A size that differs from an edge by rounding alone (3/16 in written as 4.7625) lies on it. */
 function within(
   value: number,
   above: number | null,
@@ -47,11 +49,13 @@ function within(
   upTo: number | null,
   below: number | null,
 ): boolean {
+  const beyond = (edge: number): boolean => value - edge > ROUNDING * edge;
+  const short = (edge: number): boolean => edge - value > ROUNDING * edge;
   return (
-    (above === null || value > above) &&
-    (atLeast === null || value >= atLeast) &&
-    (upTo === null || value <= upTo) &&
-    (below === null || value < below)
+    (above === null || beyond(above)) &&
+    (atLeast === null || !short(atLeast)) &&
+    (upTo === null || !beyond(upTo)) &&
+    (below === null || short(below))
   );
 }
 

@@ -3,7 +3,7 @@ import type { LimitRange, UnitSystem } from "./formula";
 import type { RowLimit, RowResult } from "./verdict";
 
 /** Readings and formulas meet in decimal steps; this much relative rounding is not a difference. */
-const ROUNDING = 1e-9;
+export const ROUNDING = 1e-9;
 
 /**
  * How far a reading may be from the truth for the purpose of deciding. A gauge reading or a stated size is taken as it

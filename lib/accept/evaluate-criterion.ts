@@ -54,7 +54,7 @@ export function evaluateCriterion(
   return [row(open, first!, 0)];
 }
 
-/** The observations a criterion is about. */
+/** The observations a criterion is about. What is not said to lie at the root is judged as lying on the face. */
 export function observationsFor(
   criterion: Criterion,
   observations: readonly Observation[],
@@ -62,7 +62,7 @@ export function observationsFor(
   const { only, not } = criterion.places ?? {};
   return observations.filter(({ imperfection, place }) => {
     if (!criterion.imperfections.includes(imperfection)) return false;
-    if (place === null) return true;
+    if (place === null) return only === undefined;
     return (only === undefined || only.includes(place)) && (not === undefined || !not.includes(place));
   });
 }

@@ -1,5 +1,5 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { imperfections } from "@/lib/trade";
+import { imperfections, type ImperfectionId } from "@/lib/trade";
 import { caseContext, type CaseContext } from "./case-context";
 import { applicability } from "./conditions";
 import { findCriteria } from "./criteria";
@@ -13,7 +13,7 @@ import { type AcceptIssue, type Verdict, type VerdictRow } from "./verdict";
 import { unlistedCriterion } from "./unlisted";
 
 /**
- * Judges one weld by one criteria set.
+ * Judges one weld by one criteria set; with `only`, by its clauses on those imperfections and no others.
  *
  * Reject as soon as one row fails; accept only when every row that applies is met; otherwise cannot-say, with the
  * readings that would settle it. The verdict defers to the governing code, local rules and qualified people.
@@ -43,12 +43,13 @@ export function judge(input: JudgeInput): Result<Verdict, AcceptIssue> {
 
 function verdictOf(set: CriteriaSet, context: CaseContext): Verdict {
   const scope = scopeRow(set, context);
-  const perCriterion = set.criteria.map((criterion) => ({
-    criterion,
-    rows: evaluateCriterion(criterion, set, context),
-  }));
+  const { only } = context.input;
+  const asked = (id: ImperfectionId): boolean => only === null || only.includes(id);
+  const perCriterion = set.criteria
+    .filter(({ imperfections: about }) => only === null || about.some(asked))
+    .map((criterion) => ({ criterion, rows: evaluateCriterion(criterion, set, context) }));
   const judged = perCriterion.flatMap((one) => one.rows);
-  const { observations } = context.input;
+  const observations = context.input.observations.filter(({ imperfection }) => asked(imperfection));
   const ruled = new Set(
     perCriterion
       .filter((one) => one.rows.some((row) => row.result !== "not-applicable"))
@@ -70,6 +71,7 @@ function verdictOf(set: CriteriaSet, context: CaseContext): Verdict {
     criteriaTitle: set.title,
     edition: set.edition,
     // A set in which nothing applies has nothing to accept by.
+    only,
     verdict: verdict === "accept" && !results.has("meets") ? "cannot-say" : verdict,
     rows,
     missing: onceEach(rows.flatMap((row) => row.missing)),

@@ -9,9 +9,9 @@ import type { CriteriaSetting, GaugeId, MissingQuantity } from "./verdict";
  *
  * Symbols are those of ISO 5817 clause 4: t wall, s nominal butt thickness, a nominal throat, z specified leg,
  * b width of face or reinforcement, L length of the weld. r is the width of the root reinforcement,
- * m the longest leg as measured.
+ * m the longest leg and h the height of the reinforcement, both as measured.
  */
-export const symbolNames = ["t", "s", "a", "b", "z", "L", "r", "m"] as const;
+export const symbolNames = ["t", "s", "a", "b", "z", "L", "r", "m", "h"] as const;
 export type SymbolName = (typeof symbolNames)[number];
 
 /** mm; or a pair where a code states both unit systems, which are applied independently and never mixed. */

@@ -1,45 +1,64 @@
 import { z } from "zod";
-import { QuantitySchema } from "@/lib/measure";
+import { QuantitySchema, type Quantity } from "@/lib/measure";
 import { imperfectionIds, places } from "@/lib/trade";
 import { ShopCriteriaSchema } from "./shop-criteria";
 
 export const weldKinds = ["fillet", "butt", "surfacing"] as const;
 export type WeldKind = (typeof weldKinds)[number];
 
-const mm = z.number().positive().max(20_000).nullable().default(null);
-const yes = z.boolean().nullable().default(null);
-const quantity = QuantitySchema.nullable().default(null);
+/** What stands in the JSON Schema; null is "not known". */
+const mm = (says: string) => z.number().positive().max(20_000).nullable().default(null).describe(says);
+const yes = (says: string) => z.boolean().nullable().default(null).describe(`${says}; null: not known`);
+/** A bare number is a size taken as it stands. */
+const size = (says: string, unit: Quantity["unit"] = "mm") =>
+  z
+    .union([
+      z
+        .number()
+        .min(-20_000)
+        .max(20_000)
+        .transform((value) => statedSize(value, unit)),
+      QuantitySchema,
+    ])
+    .nullable()
+    .default(null)
+    .describe(`${says}. A number is taken as it stands; null: not read`);
+
+function statedSize(value: number, unit: Quantity["unit"]): Quantity {
+  return { unit, value, expandedUncertainty: 0, source: "stated", budget: [] };
+}
 
 /** What is known of the weld as designed. Null is "not known": a rule that needs it stays open. */
 export const WeldFactsSchema = z.object({
-  kind: z.enum(weldKinds),
-  /** t: plate or wall, the thinner part. */
-  thicknessMm: mm,
-  /** a: nominal throat of a fillet. Derived from the leg (equal legs, 90 degrees) when only that is given. */
-  throatMm: mm,
-  /** z: specified leg. */
-  legMm: mm,
-  /** s: nominal thickness of a butt weld; taken as t for full penetration when not given. */
-  buttThicknessMm: mm,
-  /** L: length of this weld. */
-  lengthMm: mm,
-  /** b: width of face or reinforcement; a width among the bead readings outranks it. */
-  faceWidthMm: mm,
-  /** Width of the root reinforcement, as seen from the back. */
-  rootWidthMm: mm,
-  /** Goes round and closes on itself: windows may lie across the closing point. */
-  closed: z.boolean().default(false),
-  /** A fillet along the edge of a lapped plate. */
-  alongLapEdge: z.boolean().default(false),
-  /** Welded from one side only. */
-  singleSided: yes,
-  /** Transverse to tensile stress (in a primary member, for cyclic loading). */
-  transverseToTension: yes,
-  /** Fillet joining a stiffener to a web. */
-  stiffenerToWeb: yes,
-  /** Complete joint penetration groove weld. */
-  completePenetration: yes,
-  seam: z.enum(["plate", "longitudinal", "girth", "branch"]).nullable().default(null),
+  kind: z
+    .enum(weldKinds)
+    .describe("surfacing: beads laid on a plate, judged by the butt weld's figures by analogy"),
+  thicknessMm: mm("t: plate or wall, the thinner part"),
+  throatMm: mm(
+    "a: nominal throat of a fillet; taken from the leg (equal legs, 90 degrees) when only that is given",
+  ),
+  legMm: mm("z: specified leg of a fillet; taken from the throat likewise"),
+  buttThicknessMm: mm("s: nominal thickness of a butt weld; t when not given (full penetration)"),
+  lengthMm: mm("L: length of this weld; needed by limits per length and by the short-imperfection rule"),
+  faceWidthMm: mm("b: width of face or reinforcement; a width among the bead readings outranks it"),
+  rootWidthMm: mm("r: width of the root reinforcement, as seen from the back"),
+  closed: z
+    .boolean()
+    .default(false)
+    .describe("goes round and closes on itself: windows may lie across the closing point"),
+  alongLapEdge: z
+    .boolean()
+    .default(false)
+    .describe("a fillet along the edge of a lapped plate of thickness t"),
+  singleSided: yes("welded from one side only"),
+  transverseToTension: yes("transverse to tensile stress (in a primary member, for cyclic loading)"),
+  stiffenerToWeb: yes("fillet joining a stiffener to a web"),
+  completePenetration: yes("complete joint penetration groove weld"),
+  seam: z
+    .enum(["plate", "longitudinal", "girth", "branch"])
+    .nullable()
+    .default(null)
+    .describe("girth: circumferential, pipe; branch: pipe branch; null: not known"),
 });
 export type WeldFacts = z.infer<typeof WeldFactsSchema>;
 
@@ -47,37 +66,59 @@ export type WeldFacts = z.infer<typeof WeldFactsSchema>;
 export const ObservationSchema = z.object({
   id: z.string().min(1).max(60),
   imperfection: z.enum(imperfectionIds),
-  place: z.enum(places).nullable().default(null),
-  alongMm: z.tuple([z.number(), z.number()]).readonly().nullable().default(null),
-  lengthMm: quantity,
-  depthMm: quantity,
-  heightMm: quantity,
-  diameterMm: quantity,
-  areaMm2: quantity,
+  place: z
+    .enum(places)
+    .nullable()
+    .default(null)
+    .describe("root: seen from the root side (ISO 5817 items 1.8 and 1.18); null is judged as on the face"),
+  alongMm: z
+    .tuple([z.number(), z.number()])
+    .readonly()
+    .nullable()
+    .default(null)
+    .describe("where along the weld it begins and ends, mm from the start; twice the same for a pore"),
+  lengthMm: size("along the weld, mm"),
+  depthMm: size(
+    "below the surface: undercut, crater pipe, underfill, root concavity, missing penetration; mm",
+  ),
+  heightMm: size("above the surface: excess penetration; how far an overlap reaches over the plate; mm"),
+  diameterMm: size("of a pore, mm"),
+  areaMm2: size("mm2", "mm2"),
 });
 export type Observation = z.infer<typeof ObservationSchema>;
 
 export const BeadReadingsSchema = z.object({
-  leg1: quantity,
-  leg2: quantity,
-  throat: quantity,
-  convexity: quantity,
-  reinforcement: quantity,
-  width: quantity,
-  toeAngle: quantity,
-  misalignment: quantity,
-  rootGap: quantity,
+  leg1: size("one leg of a fillet as laid, mm"),
+  leg2: size("the other leg, mm"),
+  throat: size("throat of a fillet as laid, mm"),
+  convexity: size("how far a fillet's face stands above the line from toe to toe, mm"),
+  reinforcement: size("height of a butt weld above the plate, mm"),
+  width: size("b: width of the face, toe to toe, mm"),
+  toeAngle: size("between plate and weld face, through the weld's outside (180 is flat), degrees", "deg"),
+  misalignment: size("offset of the plates, mm"),
+  rootGap: size("gap under a fillet, mm"),
 });
 export type BeadReadings = z.infer<typeof BeadReadingsSchema>;
 
+const looked = z.array(z.enum(imperfectionIds));
+
 export const JudgeInputSchema = z.object({
-  criteriaId: z.string().min(1).max(80),
-  settings: z.record(z.string(), z.union([z.string(), z.boolean(), z.number()])).default({}),
+  criteriaId: z.string().min(1).max(80).describe("one of the ids of --list"),
+  settings: z
+    .record(z.string(), z.union([z.string(), z.boolean(), z.number()]))
+    .default({})
+    .describe("setting id to choice, both from --list; what is left out takes its default"),
   weld: WeldFactsSchema,
   observations: z.array(ObservationSchema).max(2000).default([]),
   beadReadings: BeadReadingsSchema.default(() => BeadReadingsSchema.parse({})),
-  /** Looked for and absent. What is neither here nor observed was not looked for, and stays open. */
-  lookedFor: z.array(z.enum(imperfectionIds)).default([]),
+  lookedFor: z
+    .union([looked, z.literal("all").transform(() => [...imperfectionIds])])
+    .default([])
+    .describe('looked for and absent where not observed, or "all"; what is neither stays open'),
+  only: looked
+    .nullable()
+    .default(null)
+    .describe("judge only the clauses on these imperfections; the verdict then speaks of them alone"),
   /** The shop's own set, when `criteriaId` names it: the case stays readable on its own. */
   shop: ShopCriteriaSchema.nullable().default(null),
 });

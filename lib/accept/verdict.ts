@@ -112,6 +112,8 @@ export interface Verdict {
   readonly criteriaId: string;
   readonly criteriaTitle: string;
   readonly edition: string;
+  /** Null: the whole weld. Else the verdict speaks of these imperfections alone. */
+  readonly only: readonly ImperfectionId[] | null;
   readonly verdict: (typeof verdicts)[number];
   /** Worst first: fails, open, meets, not applicable; within each the smallest margin in proportion to the limit. */
   readonly rows: readonly VerdictRow[];

@@ -1,8 +1,3 @@
-/**
- * One JSON in, one JSON out: `diagnose case.json`, `diagnose -` (standard input), `--list` (vocabulary), `--schema`.
- * Exit 0: a diagnosis. Exit 2: the input is not as asked for; every path and reason on standard error.
- */
-import { readFileSync } from "node:fs";
 import {
   diagnose,
   DiagnoseInputSchema,
@@ -10,60 +5,36 @@ import {
   diagnoseSentences,
   diagnoseVocabulary,
 } from "@/lib/diagnose";
+import { readCase, runDoor } from "./door";
 
-const USE = `use: diagnose case.json   a bead to its causes, as JSON
-     diagnose -           the same from standard input
-     diagnose --list      readings, imperfections, causes, questions and answers it understands
-     diagnose --schema    JSON Schema of the input
-     diagnose --help      this
-`;
+const use = `Ranks the likely causes of what was marked on one bead, and names the one change to try.
 
-function refuse(lines: readonly string[]): never {
-  process.stderr.write(lines.map((line) => `${line}\n`).join(""));
-  process.exit(2);
-}
+  npm run -s diagnose -- case.json    prints the causes as JSON; "-" reads the case from standard input
+  npm run -s diagnose -- --list       readings, imperfections, places, patterns, causes, questions and their answers
+  npm run -s diagnose -- --schema     the JSON Schema of a case
 
-const where = (path: readonly (string | number | symbol)[]) =>
-  path.length === 0 ? "input" : path.map(String).join(".");
+For example, a self-shielded wire on the wrong lug:
 
-function read(name: string): unknown {
-  let text: string;
-  try {
-    text = readFileSync(name === "-" ? 0 : name, "utf8");
-  } catch {
-    return refuse([`${name}: cannot be read`]);
-  }
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    return refuse([`${name}: not JSON: ${error instanceof Error ? error.message : "unreadable"}`]);
-  }
-}
+  {"setup": {"process": "FCAW-S", "electrodeClass": "E71T-11", "polarity": "DCEP", "volts": 16},
+   "findings": [{"imperfection": "spatter"}, {"imperfection": "surface-porosity", "stretch": "whole-length"}]}
 
-function run(name: string): string {
-  const parsed = DiagnoseInputSchema.safeParse(read(name));
-  if (!parsed.success)
-    return refuse(parsed.error.issues.map(({ path, message }) => `${where(path)}: ${message}`));
-  const result = diagnose(parsed.data);
-  if (!result.ok)
-    return refuse(
-      result.issues.map(({ code, path, data }) => `${where(path)}: ${diagnoseSentences[code](data)}`),
-    );
-  return JSON.stringify(result.value, null, 2);
-}
+The answer's "causes" are ranked, most likely first; their probabilities rank and are no frequencies.
 
-const flags = ["--list", "--schema", "--help"];
-const [argument, ...more] = process.argv.slice(2);
-if (argument === undefined || more.length > 0 || argument === "--help") {
-  (argument === "--help" ? process.stdout : process.stderr).write(USE);
-  process.exit(argument === "--help" ? 0 : 2);
-}
-if (argument.startsWith("--") && !flags.includes(argument))
-  refuse([`${argument}: no such flag`, USE.trimEnd()]);
-const answer =
-  argument === "--list"
-    ? JSON.stringify(diagnoseVocabulary(), null, 2)
-    : argument === "--schema"
-      ? JSON.stringify(diagnoseJsonSchema(), null, 2)
-      : run(argument);
-process.stdout.write(`${answer}\n`);
+Exit code: 0 a diagnosis, 2 the case was not understood.`;
+
+runDoor(use, {
+  "--list": () => diagnoseVocabulary(),
+  "--schema": () => diagnoseJsonSchema(),
+  case: (path) => {
+    const read = readCase(path, DiagnoseInputSchema);
+    if (!read.ok) return read;
+    const result = diagnose(read.value);
+    if (result.ok) return result;
+    return {
+      ok: false,
+      lines: result.issues.map(
+        ({ code, path: at, data }) => `${at.join(".") || "(top)"}: ${diagnoseSentences[code](data)}`,
+      ),
+    };
+  },
+});

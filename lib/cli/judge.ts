@@ -7,15 +7,36 @@ const use = `Judges one weld by one criteria set.
   npm run -s judge -- --list       the criteria sets, their settings and their rows
   npm run -s judge -- --schema     the JSON Schema of a case
 
+Lengths are in millimetres (1 in = 25.4), angles in degrees. A size is a number, taken as it stands, or
+{"unit": "mm", "value": 0.4, "expandedUncertainty": 0.1, "source": "gauge" | "photo" | "stated"}.
+"lookedFor": "all" says that what is not observed is absent; "only": ["undercut"] judges those clauses alone.
+For example, level C, 10 mm plate, undercut 0.4 mm deep:
+
+  {"criteriaId": "iso-5817-c", "weld": {"kind": "butt", "thicknessMm": 10, "lengthMm": 300}, "only": ["undercut"],
+   "observations": [{"id": "u1", "imperfection": "undercut", "depthMm": 0.4, "alongMm": [20, 60]}]}
+
+The answer's "verdict" is accept, reject or cannot-say; its "rows" name clause, limit, value and margin in mm, and
+"missing" the readings that would settle it. Where a code states two unit systems, settings.units says which rules.
+
 Exit code: 0 judged (whatever the verdict), 2 the case was not understood.
 The verdict defers to the governing code, local rules and qualified people.`;
+
+/** A setting of another set does nothing here; one of no set is a slip of the pen. */
+const everySetting = new Set(listCriteria().flatMap(({ settings }) => settings.map(({ id }) => id)));
 
 runDoor(use, {
   "--list": () => listCriteria(),
   "--schema": () => judgeInputJsonSchema(),
   case: (path) => {
-    const read = readCase(path, JudgeInputSchema);
+    // A mark as `measure` puts it out may go in as it is.
+    const read = readCase(path, JudgeInputSchema, ["stretch", "issues"]);
     if (!read.ok) return read;
+    const strange = Object.keys(read.value.settings).filter((id) => !everySetting.has(id));
+    if (strange.length > 0)
+      return {
+        ok: false,
+        lines: strange.map((id) => `settings.${id}: no set has such a setting; see --list`),
+      };
     const verdict = judge(read.value);
     return verdict.ok ? verdict : { ok: false, lines: verdict.issues.map(acceptSentence) };
   },

@@ -98,16 +98,19 @@ export const porosityShortWeld: CriteriaSetting = {
   note: "Contested: the code gives the sum per 12 in and says nothing of shorter welds. Ask the Engineer.",
 };
 
-/** Contested: does the 0.01 in undercut limit hold for every cyclically loaded weld? */
+/**
+ * Does the 0.01 in undercut limit hold for every cyclically loaded weld? The table ties it to the direction of stress,
+ * so that is the default: while the direction is not known, what lies between the two limits stays open.
+ */
 export const cyclicUndercut: CriteriaSetting = {
   id: "cyclicUndercut",
   title: "Undercut under cyclic loading",
   choices: [
+    { value: "by-direction", title: "0.01 in transverse to tension in primary members, else 1/32 in" },
     { value: "everywhere", title: "0.01 in (0.25 mm) everywhere" },
-    { value: "by-direction", title: "0.01 in only transverse to tension in primary members" },
   ],
-  default: "everywhere",
-  note: "Guides differ; the table ties 0.01 in to primary members, transverse to tensile stress.",
+  default: "by-direction",
+  note: "The table ties 0.01 in to primary members, transverse to tensile stress; some guides apply it to every weld.",
 };
 
 /** Cracks, fusion, craters: the same for every loading. */
@@ -312,6 +315,11 @@ export function filletSize(prefix: string, cyclic: boolean): readonly Criterion[
           ],
           tests: [atMost("leg-greatest", sum(times(1, "t"), both(-2, -1 / 16)))],
           source: d11Source("2.4.2.9", "seen-older", "figure known from the 2015 edition, Fig. 2.1"),
+        },
+        {
+          when: [fillet, { flag: "alongLapEdge", is: true }, { symbol: "t", below: both(6, 1 / 4) }],
+          tests: [atMost("leg-greatest", times(1, "t"))],
+          source: d11Source("2.4.2.9", "memory"),
         },
       ],
       onlyWhenRead: true,

@@ -1,7 +1,7 @@
 import type { Confidence, Source } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
-import type { Condition, CriteriaSet, Criterion, Test, Variant } from "../rule";
-import { atMost, both, each, min, none, personDecides, sum, times } from "./parts";
+import type { Condition, Constant, CriteriaSet, Criterion, Test, Variant } from "../rule";
+import { atMost, both, each, max, min, none, personDecides, sum, times } from "./parts";
 import { unitsSetting } from "./d1-1";
 
 /** A row of a set: clause, how sure, what it is about, the tests. */
@@ -255,21 +255,26 @@ function stainless(): CriteriaSet {
   };
 }
 
-function processPiping(): CriteriaSet {
-  const id = "asme-b31-3-normal";
-  const { source, variant, row } = rowsOf(id, "ASME B31.3", "2016");
-  const table = "Table 341.3.2";
+/** B31.3: height of the reinforcement by wall; Category D allows twice as much. */
+function reinforcementBands(factor: 1 | 2): readonly (readonly [Condition, Constant])[] {
   const height = (
     bounds: Pick<Extract<Condition, { symbol: unknown }>, "upTo" | "above">,
     mm: number,
     inches: number,
-  ): readonly [Condition, ReturnType<typeof both>] => [{ symbol: "t", ...bounds }, both(mm, inches)];
-  const bands = [
+  ): readonly [Condition, Constant] => [{ symbol: "t", ...bounds }, both(factor * mm, factor * inches)];
+  return [
     height({ upTo: both(6, 1 / 4) }, 1.5, 1 / 16),
     height({ above: both(6, 1 / 4), upTo: both(13, 1 / 2) }, 3, 1 / 8),
     height({ above: both(13, 1 / 2), upTo: both(25, 1) }, 4, 5 / 32),
     height({ above: both(25, 1) }, 5, 3 / 16),
   ];
+}
+
+function processPiping(): CriteriaSet {
+  const id = "asme-b31-3-normal";
+  const { source, variant, row } = rowsOf(id, "ASME B31.3", "2016");
+  const table = "Table 341.3.2";
+  const bands = reinforcementBands(1);
   const small: Condition = { symbol: "t", upTo: both(5, 3 / 16) };
   return {
     id,
@@ -331,13 +336,78 @@ function processPiping(): CriteriaSet {
         "root-concavity",
         "Joint with reinforcement at least as thick as the wall",
         ["root-concavity"],
-        [variant(table, "seen", [butt], personDecides)],
+        // Wall less the concavity plus the reinforcement may not be less than the wall.
+        [variant(table, "seen", [butt], each("depth", times(1, "h")))],
       ),
       row("burn-through", "Burn-through", ["burn-through"], [variant(table, "common-practice", [], none)]),
     ],
     notCovered: [
-      { clause: table, note: "Category D, severe cyclic and Category M service are not carried." },
+      {
+        clause: table,
+        note: "Category D has a set of its own; severe cyclic and Category M service are not carried.",
+      },
       { clause: "341.4", note: "Other examinations the code asks for are not replaced by sight." },
+    ],
+  };
+}
+
+function fluidServicePiping(): CriteriaSet {
+  const id = "asme-b31-3-category-d";
+  const { source, variant, row } = rowsOf(id, "ASME B31.3", "2016");
+  const table = "Table 341.3.2";
+  return {
+    id,
+    title: "ASME B31.3 Category D service, visual",
+    document: "ASME B31.3",
+    edition: "2016",
+    weldKinds: ["fillet", "butt"],
+    scope: [],
+    scopeSource: source("341", "memory"),
+    settings: [unitsSetting],
+    criteria: [
+      row("crack", "Cracks", cracks, [variant(table, "memory", [], none)]),
+      row(
+        "undercut",
+        "Undercut, depth",
+        ["undercut"],
+        [
+          variant(
+            `${table} (I)`,
+            "seen",
+            [],
+            each("depth", min(both(1.5, 1 / 16), max(times(0.25, "t"), thirtySecond))),
+          ),
+        ],
+      ),
+      row(
+        "reinforcement",
+        "Reinforcement",
+        ["convex-bead"],
+        reinforcementBands(2).map(([band, limit]) =>
+          variant(`${table} (M)`, "seen", [butt, band], atMost("reinforcement", limit)),
+        ),
+      ),
+      row(
+        "inside",
+        "Protrusion inside",
+        ["excess-penetration"],
+        reinforcementBands(2).map(([band, limit]) =>
+          variant(`${table} (M)`, "seen", [butt, band], each("height", limit)),
+        ),
+      ),
+      row("burn-through", "Burn-through", ["burn-through"], [variant(table, "common-practice", [], none)]),
+      row(
+        "others",
+        "Fusion, penetration, pores, slag, root concavity",
+        ["lack-of-fusion", "incomplete-penetration", ...pores, "trapped-slag", "root-concavity"],
+        [variant(table, "memory", [], personDecides)],
+      ),
+    ],
+    notCovered: [
+      {
+        clause: table,
+        note: "Fusion, penetration and pores: no figure known to us, so a qualified person decides.",
+      },
     ],
   };
 }
@@ -548,13 +618,22 @@ function federalPiping(): CriteriaSet {
         [variant(clause, "seen", [fillet], atMost("leg-shortfall", 0))],
       ),
       row(
+        "greatest-size",
+        "Fillet not over 1.25 times the least leg",
+        [],
+        [variant(clause, "seen", [fillet], atMost("leg-greatest", times(1.25, "z")))],
+        { onlyWhenRead: true },
+      ),
+      row(
         "others",
         "Pores, slag, overlap, burn-through",
         [...pores, "trapped-slag", "overlap", "burn-through"],
         [variant("3.5.2", "memory", [], personDecides)],
       ),
     ],
-    notCovered: [{ clause: "3.5.1", note: "Legs over 1.25 times the least: not carried." }],
+    notCovered: [
+      { clause: "3.5.2", note: "Rounded indications (count, spacing): found with particles or penetrant." },
+    ],
   };
 }
 
@@ -564,6 +643,7 @@ export const furtherSets: readonly CriteriaSet[] = [
   sheet(),
   stainless(),
   processPiping(),
+  fluidServicePiping(),
   pipeline(),
   pipelineWelder(),
   vesselThinning(),

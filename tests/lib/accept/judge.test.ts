@@ -160,6 +160,20 @@ describe("judge", () => {
     expect(row(31).result).toBe("meets");
   });
 
+  it("takes a bare number as a size as it stands, and judges only what is asked for", () => {
+    const plain = {
+      criteriaId: "iso-5817-c",
+      weld: { kind: "butt", thicknessMm: 10, lengthMm: 300 },
+      lookedFor: "all",
+      observations: [undercut({ depthMm: 0.4 }), { id: "c", imperfection: "longitudinal-crack" }],
+    };
+    expect(verdictOf(plain).verdict).toBe("reject");
+    const alone = verdictOf({ ...plain, only: ["undercut"] });
+    expect(alone).toMatchObject({ verdict: "accept", only: ["undercut"] });
+    expect(alone.rows.every(({ imperfections }) => imperfections.includes("undercut"))).toBe(true);
+    expect(verdictOf({ ...plain, only: ["wandering"] }).verdict).toBe("cannot-say");
+  });
+
   it("names path and reason for a case it does not understand", () => {
     const bad = { ...sound, weld: { kind: "fillet", thicknessMm: -1 } };
     expect(judge(bad as never)).toMatchObject({
