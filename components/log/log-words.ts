@@ -63,6 +63,7 @@ const keyWords: Readonly<Record<string, string>> = {
   changed: "changed:",
   number: "number",
   sha256: "SHA-256",
+  views: "pictures made from it, sealed:",
   digest: "SHA-256",
   basedOn: "after revision",
 };
@@ -74,6 +75,7 @@ const partWords: Readonly<Record<string, string>> = {
 };
 
 function valueText(key: string, value: unknown): string {
+  if (key === "views" && Array.isArray(value)) return String(value.length);
   if (Array.isArray(value)) return value.map((part) => partText(String(part))).join(", ") || "nothing";
   const text = String(value);
   return key === "sha256" || key === "digest" ? `${text.slice(0, 12)}…` : text;
