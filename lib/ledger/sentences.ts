@@ -21,6 +21,8 @@ export const ledgerSentences: Readonly<Record<LedgerIssue["code"], (data: Data) 
   "photo-missing": ({ sha256, beads }) => `The original photo ${sha256} (${beads}) is missing.`,
   "view-changed": ({ sha256, size, beads }) =>
     `The picture shown of photo ${sha256} (${size}, ${beads}) is missing or not the one that was made from the original. Only the original is evidence.`,
+  "row-dangling": ({ table, of }) =>
+    `The table ${table} holds a row that belongs to a ${of} which is not there: it was put in or moved behind the program's back.`,
   "text-changed": ({ subject }) =>
     `The frozen text of ${subject} was changed: it no longer gives the digest it was sealed with.`,
 };

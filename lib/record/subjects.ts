@@ -14,7 +14,8 @@ const readers = {
   },
   setting: {
     one: (tx: Tx, id: string) => tx.setting.findUnique({ where: { key: id } }),
-    ids: async (tx: Tx) => (await tx.setting.findMany()).map(({ key }) => ({ id: key })),
+    ids: async (tx: Tx) =>
+      (await tx.setting.findMany({ select: { key: true } })).map(({ key }) => ({ id: key })),
   },
   person: {
     one: (tx: Tx, id: string) => tx.person.findUnique({ where: { id } }),
@@ -79,8 +80,17 @@ export async function subjectState(tx: Tx, subject: string): Promise<unknown> {
   invariant(Object.hasOwn(readers, kind), `${subject} is of no logged kind`);
   const row: unknown = await readers[kind as SubjectKind].one(tx, rest.join(":"));
   if (row === null) return null;
-  // Through JSON, so that dates are texts; `updatedAt` moves with every write and says nothing of its own.
-  return JSON.parse(JSON.stringify(row, (key, value: unknown) => (key === "updatedAt" ? undefined : value)));
+  return JSON.parse(JSON.stringify(row, plain));
+}
+
+/**
+ * Through JSON, so that dates are texts. `updatedAt` moves with every write and says nothing of its own. A date that is
+ * none would become null without a word, as if nothing had been there.
+ */
+function plain(this: Record<string, unknown>, key: string, value: unknown): unknown {
+  const raw = this[key];
+  invariant(!(raw instanceof Date) || !Number.isNaN(raw.getTime()), `${key} is no date`);
+  return key === "updatedAt" ? undefined : value;
 }
 
 /** Every subject there is now. */

@@ -25,8 +25,8 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
   const entries = await allEntries(db);
   const states = new Map<string, string>();
   for (const subject of await allSubjects(db)) {
-    const state = await subjectState(db, subject);
-    if (state !== null) states.set(subject, sha256Text(canonicalJson(state)));
+    const digest = await presentDigest(db, subject);
+    if (digest !== null) states.set(subject, digest);
   }
   const photos = await checkPhotos(db, folder, sealedViews(entries));
   const frozen = await checkFrozen(db);
@@ -41,8 +41,25 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
       ...compareStates(entries, states),
       ...photos.findings,
       ...frozen.findings,
+      ...(await danglingRows(db)),
     ],
   };
+}
+
+/** A row that cannot even be read any more (JSON cut short, a date that is none) was changed: no digest fits it. */
+async function presentDigest(db: Db, subject: string): Promise<string | null> {
+  try {
+    const state = await subjectState(db, subject);
+    return state === null ? null : sha256Text(canonicalJson(state));
+  } catch {
+    return "unreadable";
+  }
+}
+
+/** Rows whose key points nowhere. The program cannot write one, and no subject's state would hold it. */
+async function danglingRows(db: Db): Promise<readonly ContentIssue[]> {
+  const rows = await db.$queryRawUnsafe<{ table: string; parent: string }[]>("PRAGMA foreign_key_check");
+  return rows.map(({ table, parent }) => issue("row-dangling" as const, [table], { table, of: parent }));
 }
 
 interface Looked {
@@ -53,14 +70,17 @@ interface Looked {
 async function checkPhotos(db: Db, folder: string, sealed: ReadonlyMap<string, string>): Promise<Looked> {
   const beadsOf = new Map<string, string[]>();
   const on = (sha256: string, what: string) => beadsOf.set(sha256, [...(beadsOf.get(sha256) ?? []), what]);
-  const photos = await db.photo.findMany({ select: { sha256: true, bead: { select: { number: true } } } });
-  for (const { sha256, bead } of photos) on(sha256, `bead ${bead.number}`);
+  const beads = await db.bead.findMany({ select: { id: true, number: true } });
+  const numbers = new Map(beads.map(({ id, number }) => [id, number]));
+  // Not through the relation: a row that was pointed nowhere must be found, and must not stop the search.
+  for (const { sha256, beadId } of await db.photo.findMany({ select: { sha256: true, beadId: true } }))
+    on(sha256, `bead ${numbers.get(beadId) ?? "unknown"}`);
   // A photo taken off its bead after signing is still what the signature speaks of.
   for (const { id, content } of await db.signedRevision.findMany({ select: { id: true, content: true } }))
     for (const sha256 of photosNamed(content)) if (!beadsOf.has(sha256)) on(sha256, `signed ${id}`);
   const findings: ContentIssue[] = [];
-  for (const [sha256, beads] of beadsOf) {
-    const where = { sha256, beads: beads.join(", ") };
+  for (const [sha256, places] of beadsOf) {
+    const where = { sha256, beads: places.join(", ") };
     for (const size of await changedViews(folder, sha256, sealed))
       findings.push(issue("view-changed", [sha256, size], { ...where, size }));
     const checked = await verifyOriginal(folder, sha256);

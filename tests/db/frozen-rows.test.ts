@@ -7,7 +7,7 @@ const fresh = useFreshDb();
 let whole: WholeRecord;
 beforeAll(async () => {
   whole = await fillWholeRecord(fresh());
-});
+}, 60_000);
 
 const run = (sql: string) => fresh().db.$executeRawUnsafe(sql);
 const copyOver = (table: string) => `INSERT OR REPLACE INTO ${table} SELECT * FROM ${table}`;

@@ -102,7 +102,7 @@ async function afterTampering(damage: () => void): Promise<readonly string[]> {
   }
 }
 
-beforeAll(fill);
+beforeAll(fill, 60_000);
 
 describe("the verifier", () => {
   it("finds nothing on what the program wrote, and has looked at all of it", async () => {

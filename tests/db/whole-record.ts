@@ -1,11 +1,9 @@
 import { createReadStream } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { emptyBeadContent } from "@/lib/assess";
-import { ok } from "@/lib/base";
 import { emptyExercise, emptyFeedback } from "@/lib/course";
 import { JobContentSchema } from "@/lib/inspect";
 import { emptyDrawing } from "@/lib/marks";
-import { receivePhoto } from "@/lib/photo";
 import {
   addInstrument,
   addPerson,
@@ -13,6 +11,7 @@ import {
   addPhoto,
   addStudent,
   attachBead,
+  attachPhoto,
   createBead,
   createExercise,
   createGroup,
@@ -22,7 +21,6 @@ import {
   getBead,
   getExercise,
   handInBead,
-  newId,
   replyToFeedback,
   returnFeedback,
   saveBead,
@@ -30,11 +28,11 @@ import {
   saveFilter,
   saveInspection,
   saveSetup,
+  saveShopSet,
   seenDigest,
   setAccount,
   signInspection,
   writeSetting,
-  writing,
 } from "@/lib/record";
 import { RunSetupSchema } from "@/lib/setup";
 import type { FreshDb } from "../setup/fresh-db";
@@ -68,9 +66,10 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   const first = value(await createBead(pen, { title: "Lap", welder: "Marit Oddny", welderId: student.id }));
   const next = { title: "Lap, try 2", welderId: student.id, previousId: first.id };
   const beadId = value(await createBead(pen, next)).id;
-  const stored = value(await receivePhoto(folder, createReadStream(picture), { declaredBytes: null }));
-  const { sha256, format, bytes, widthPx, heightPx } = stored;
-  value(await addPhoto(pen, beadId, { sha256, format, bytes, widthPx, heightPx }, "face"));
+  const arriving = { dataDir: folder, source: createReadStream(picture), declaredBytes: null };
+  const attached = await attachPhoto(db, arriving, (photo) => addPhoto(pen, beadId, photo, "face"));
+  if (!attached.ok) throw new Error("no photo");
+  const { sha256 } = attached.photo;
   const photoId = (await getBead(db, beadId))?.photos[0]?.id ?? "";
   const content = { ...emptyBeadContent, title: "Lap, chipped", welder: "Marit Oddny" };
   const photos = [{ id: photoId, role: "face" as const, drawing: emptyDrawing }];
@@ -94,12 +93,14 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   value(await saveSetup(pen, "Lap, 2 mm", RunSetupSchema.parse({})));
   value(await saveFilter(pen, "Laps", {} as never));
   await writeSetting(pen, "units", "mm");
-  await writing(pen, async (tx, log) => {
-    const content = { schemaVersion: 1 };
-    const { id } = await tx.shopCriteria.create({ data: { id: newId(), key: "bay-3", version: 1, content } });
-    await log(`criteria:${id}`, "criteria.written");
-    return ok(null);
-  });
+  const undercut = {
+    id: "undercut",
+    title: "Undercut",
+    imperfections: ["undercut"],
+    quantity: "depth",
+    limit: 0.8,
+  };
+  value(await saveShopSet(pen, null, 0, { title: "First week", rows: [undercut], note: "" }, "Instructor"));
 
   const gauge = value(await addInstrument(pen, { kind: "fillet-gauge", name: "Gauge 2", serial: "F-2" }));
   const weld = { id: "w1", number: "W1", welderId: student.id };
