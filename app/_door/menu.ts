@@ -6,6 +6,7 @@ const places: readonly { href: string; name: string; deed: Deed }[] = [
   { href: "/groups", name: "Groups and exercises", deed: "course.read" },
   { href: "/students", name: "Students", deed: "course.read" },
   { href: "/jobs", name: "Jobs and inspections", deed: "job.read" },
+  { href: "/criteria", name: "Criteria", deed: "bead.read" },
   { href: "/instruments", name: "Instruments", deed: "job.read" },
   { href: "/trends", name: "Trends", deed: "trends.read" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },

@@ -28,6 +28,7 @@ const pages: Readonly<Record<string, (id: string) => string>> = {
   group: (id) => `/groups/${id}`,
   job: (id) => `/jobs/${id}`,
   inspection: (id) => `/inspections/${id}`,
+  criteria: (id) => `/criteria/${id.replace("@", "?version=")}`,
 };
 
 /** "bead.name-removed" -> "Bead: name removed" */

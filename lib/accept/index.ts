@@ -2,6 +2,7 @@ export { listCriteria } from "./criteria";
 export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";
 export { acceptSentence, acceptSentences } from "./sentences";
+export { shopRowsFrom, type ShopCopy } from "./shop-copy";
 export {
   readShopSetId,
   SHOP_CRITERIA_VERSION,

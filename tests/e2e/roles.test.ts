@@ -145,6 +145,8 @@ describe("who may what, through the doors", () => {
     ["/jobs", ["owner", "inspector"]],
     ["/instruments", ["owner", "inspector"]],
     ["/imports", ["owner", "inspector"]],
+    ["/criteria", roles],
+    ["/criteria/new", ["owner", "instructor", "inspector"]],
     ["/trends", roles],
     ["/tokens", roles],
   ])("%s opens for %j only", async (address, allowed) => {

@@ -1,0 +1,51 @@
+"use client";
+
+import { useTyped } from "@/components/setup/use-typed";
+import { Field } from "@/components/ui";
+import { lengthText } from "@/lib/report";
+import { inputText, otherUnits, parseLength, type UnitPreferences } from "@/lib/units";
+
+/** A length typed in the person's units and kept in mm; what it is in the other unit stands beneath. */
+export function LengthField({
+  label,
+  hint,
+  value,
+  units,
+  error,
+  onChange,
+}: {
+  readonly label: string;
+  readonly hint?: string;
+  readonly value: number | null;
+  readonly units: UnitPreferences;
+  readonly error?: string | undefined;
+  readonly onChange: (mm: number | null) => void;
+}) {
+  const typed = useTyped({
+    value,
+    unit: units.length,
+    write: (stored) => inputText("length", stored, units),
+    parse: (text) => parseLength(text, { default: units.length, allowZero: true }),
+    store: onChange,
+  });
+  const other = value === null ? null : `= ${lengthText(value, otherUnits(units))}`;
+  return (
+    <Field
+      label={`${label}, ${units.length}`}
+      hint={[hint, other].filter(Boolean).join(" ")}
+      error={typed.error ?? error}
+    >
+      {(ids) => (
+        <input
+          {...ids}
+          type="text"
+          inputMode={units.length === "in" ? "text" : "decimal"}
+          autoComplete="off"
+          value={typed.text}
+          onChange={(event) => typed.type(event.target.value)}
+          onBlur={typed.leave}
+        />
+      )}
+    </Field>
+  );
+}
