@@ -1,7 +1,16 @@
 import Link from "next/link";
-import { MarkOverlay } from "@/components/canvas";
+import { Panel } from "@/components/ui";
+import {
+  alignPhoto,
+  defaultAssessContext,
+  layPair,
+  type AlignedPhoto,
+  type LaidPhoto,
+  type TriedChange,
+} from "@/lib/assess";
 import type { ComparedMark, Comparison, SheetDocument } from "@/lib/report";
-import { ACROSS, printedScene } from "./printed-scene";
+import type { LengthSystem } from "@/lib/units";
+import { alignedWords, LaidPicture, Ruler } from "./side-by-side-photo";
 import styles from "./side-by-side.module.css";
 
 interface Side {
@@ -9,26 +18,54 @@ interface Side {
   readonly sheet: SheetDocument;
 }
 
-/** Two beads, the earlier on the left: photos with their marks, verdicts, what is gone, still there and new. */
+type SheetPhoto = SheetDocument["photos"][number];
+
+/** A side's picture with what became of it; null: the bead has none. */
+type Picture = {
+  readonly photo: SheetPhoto;
+  readonly aligned: AlignedPhoto;
+  readonly laid: LaidPhoto;
+} | null;
+
+/**
+ * Two beads, the earlier first: photos laid along their welds with the marks, verdicts, what was changed between them
+ * and did, what is gone, still there and new.
+ */
 export function SideBySide({
   before,
   after,
   comparison,
+  tried,
+  outcome,
+  system,
 }: {
   before: Side;
   after: Side;
   comparison: Comparison;
+  /** What was changed after the first; null where the second was not run after it. */
+  tried: TriedChange | null;
+  /** The question what it did, or its answer. */
+  outcome: React.ReactNode;
+  system: LengthSystem;
 }) {
+  const [was, is, isShared] = pictures(before.sheet, after.sheet);
   return (
     <main className={styles.main}>
       <h1>
         Bead {before.sheet.number} and bead {after.sheet.number}
       </h1>
-      <div className={styles.pair}>
-        {[before, after].map((side) => (
-          <Half key={side.id} {...side} />
-        ))}
+      <div className={styles.pair} data-shared={isShared}>
+        <Half side={before} picture={was} system={system} />
+        <Half side={after} picture={is} system={system} />
       </div>
+      {tried && (
+        <Panel tone="blue" title="The change between them">
+          <p>
+            <strong>{tried.sentence}</strong> {tried.step}
+          </p>
+          {outcome}
+        </Panel>
+      )}
       <section>
         <h2>What was changed</h2>
         {comparison.setup.length === 0 ? (
@@ -51,8 +88,40 @@ export function SideBySide({
   );
 }
 
-function Half({ id, sheet }: Side) {
-  const [photo] = sheet.photos;
+/** The photo of a bead that says most here: of its face, and with a weld line to lay it by. */
+function chosen({ photos }: SheetDocument): SheetPhoto | undefined {
+  const faces = photos.filter(({ role }) => role === "face");
+  const lined = faces.filter(({ drawing }) => drawing.weldLine !== null);
+  return lined.find(({ hasScale }) => hasScale) ?? lined[0] ?? faces[0] ?? photos[0];
+}
+
+function pictures(before: SheetDocument, after: SheetDocument): [Picture, Picture, boolean] {
+  const side = (photo: SheetPhoto | undefined) =>
+    photo && {
+      ...photo,
+      aligned: alignPhoto(photo.drawing, photo, defaultAssessContext.viewedWidthPx),
+    };
+  const [was, is] = [side(chosen(before)), side(chosen(after))];
+  const alone = was ?? is;
+  if (!alone) return [null, null, false];
+  // A bead without a photo has no say in how the other's is laid.
+  const { photos, isShared } = layPair(was ?? alone, is ?? alone);
+  return [
+    was ? { photo: was, aligned: was.aligned, laid: photos[0] } : null,
+    is ? { photo: is, aligned: is.aligned, laid: photos[1] } : null,
+    isShared && was !== undefined && is !== undefined,
+  ];
+}
+
+function Half({
+  side: { id, sheet },
+  picture,
+  system,
+}: {
+  side: Side;
+  picture: Picture;
+  system: LengthSystem;
+}) {
   return (
     <section className={styles.half}>
       <h2>
@@ -60,23 +129,27 @@ function Half({ id, sheet }: Side) {
           {sheet.number} {sheet.title}
         </Link>
       </h2>
-      {photo ? (
-        <div className={styles.photo} style={{ aspectRatio: `${photo.widthPx} / ${photo.heightPx}` }}>
-          <img src={`/api/photos/${photo.sha256}/small`} alt={`Bead ${sheet.number}`} />
-          <MarkOverlay
-            scene={printedScene(photo)}
-            widthPx={photo.widthPx}
-            heightPx={photo.heightPx}
-            acrossUnits={ACROSS}
-          />
-        </div>
+      {picture ? (
+        <LaidPicture photo={picture.photo} laid={picture.laid} alt={`Bead ${sheet.number}`} />
       ) : (
         <p>No photo.</p>
       )}
-      <p>
-        <strong>{sheet.verdict ? sheet.verdict.word : "No criteria chosen"}</strong>
-        {sheet.verdict ? `, ${sheet.verdict.criteria}` : ""}
-      </p>
+      <div className={styles.below}>
+        {picture?.laid.rulerMm && <Ruler rulerMm={picture.laid.rulerMm} system={system} />}
+      </div>
+      <div className={styles.words}>
+        <p>
+          Bead {sheet.number}: <strong>{sheet.verdict ? sheet.verdict.word : "no criteria chosen"}</strong>
+          {sheet.verdict ? `, ${sheet.verdict.criteria}` : ""}
+        </p>
+        {picture && (
+          <p className={styles.note}>
+            {alignedWords(picture.aligned, picture.photo.hasScale)}
+            {picture.laid.rulerMm &&
+              ` Ruler in ${system === "metric" ? "mm" : "inches"} from the weld’s start.`}
+          </p>
+        )}
+      </div>
     </section>
   );
 }

@@ -3,18 +3,17 @@ import { judge, type AcceptIssue, type ShopCriteria, type Verdict } from "@/lib/
 import { diagnose, type Diagnosis, type DiagnoseIssue, type ShopCounts } from "@/lib/diagnose";
 import {
   calibrate,
-  defaultMeasureOptions,
   measureDrawing,
   measureWeldLine,
   type MeasuredMark,
   type MeasureIssue,
-  type MeasureOptions,
   type Quantity,
 } from "@/lib/measure";
 import { checkSetup, type SetupFinding } from "@/lib/setup";
 import type { BeadContent, PhotoFacts } from "./bead";
 import { diagnoseInput } from "./diagnose-input";
 import { judgeInput } from "./judge-input";
+import { photoOptions } from "./photo-options";
 
 /** One photo's marks in millimetres. */
 export interface PhotoAssessment {
@@ -70,11 +69,7 @@ function measurePhoto(
   context: AssessContext,
 ): PhotoAssessment {
   const size = facts.find(({ id }) => id === photo.id) ?? null;
-  const options: MeasureOptions = {
-    ...defaultMeasureOptions,
-    photo: size && { widthPx: size.widthPx, heightPx: size.heightPx },
-    photoPxPerViewPx: size ? Math.max(1, size.widthPx / context.viewedWidthPx) : 1,
-  };
+  const options = photoOptions(size, context.viewedWidthPx);
   const calibration = calibrate(photo.drawing.scale, options);
   return {
     photoId: photo.id,

@@ -1,3 +1,4 @@
+export { alignPhoto, type AlignedPhoto } from "./align-photo";
 export { applyChange } from "./apply-change";
 export { confirmedCounts } from "./confirmed-counts";
 export { marksAcrossPhotos, weldLengthMm, type NumberedMark, type PhotoMeasures } from "./across-photos";
@@ -31,6 +32,7 @@ export {
   type TriedChange,
   type WeldQuestions,
 } from "./bead";
+export { layPair, VIEW_WIDTH, type LaidPair, type LaidPhoto } from "./lay-pair";
 export { mergeContent } from "./merge-content";
 export { diagnoseInput } from "./diagnose-input";
 export { judgeInput, weldKind } from "./judge-input";

@@ -1,3 +1,4 @@
+export { axisFrame } from "./axis-frame";
 export { fitEllipse, type Ellipse } from "./fit-ellipse";
 export { fitLine, type FittedLine } from "./fit-line";
 export {

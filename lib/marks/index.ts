@@ -53,3 +53,4 @@ export {
 } from "./scene-types";
 export { fewestPoints, moveShapeBy, scaleShape, shapePoints } from "./shape-edit";
 export { simplifyPath } from "./simplify-path";
+export { warpDrawing } from "./warp-drawing";

@@ -6,6 +6,7 @@ export { findingLines } from "./finding-lines";
 export { lengthText, statedLengthText } from "./length-text";
 export { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
 export { rowLimitText, rowValueText } from "./row-text";
+export { rulerTicks, type RulerTick } from "./ruler";
 export { shopFieldText, shopQuantityWords, shopRowText, type ShopRowWords } from "./shop-row-text";
 export { setupLine, setupRows, type LabelledRow } from "./setup-rows";
 export {
@@ -29,6 +30,7 @@ export {
   chanceWords,
   confidenceWords,
   jointWords,
+  outcomeWords,
   patternWords,
   placeWords,
   polarityWords,

@@ -1,0 +1,77 @@
+import { MarkOverlay } from "@/components/canvas";
+import { VIEW_WIDTH, type AlignedPhoto, type LaidPhoto } from "@/lib/assess";
+import { fitLabels, scene, warpDrawing } from "@/lib/marks";
+import { rulerTicks, type SheetDocument } from "@/lib/report";
+import type { LengthSystem } from "@/lib/units";
+import { laidStyle, laidTransform } from "./laid-transform";
+import styles from "./side-by-side.module.css";
+
+/** Screen units across the view: numbers at the marks stay readable on a phone held upright. */
+const ACROSS = 480;
+const RULER_HEIGHT = 64;
+
+type SheetPhoto = SheetDocument["photos"][number];
+
+/** A photo laid along its weld, with its marks turned along and their numbers upright. */
+export function LaidPicture({ photo, laid, alt }: { photo: SheetPhoto; laid: LaidPhoto; alt: string }) {
+  const { toView, heightUnits } = laid;
+  const { drawing, labels, widthPx } = photo;
+  const shapes = scene(warpDrawing(drawing, toView), {
+    labels: (mark) => labels[mark.id] ?? "",
+    widthPx: VIEW_WIDTH,
+  });
+  return (
+    <div className={styles.photo} style={{ aspectRatio: `${VIEW_WIDTH} / ${heightUnits}` }}>
+      <img
+        src={`/api/photos/${photo.sha256}/small`}
+        alt={alt}
+        style={laidStyle(laidTransform(toView, widthPx, heightUnits))}
+      />
+      <MarkOverlay
+        scene={fitLabels(shapes, VIEW_WIDTH / ACROSS, null)}
+        widthPx={VIEW_WIDTH}
+        heightPx={heightUnits}
+        acrossUnits={ACROSS}
+      />
+    </div>
+  );
+}
+
+/** 0 at the weld's start. Decoration for those who see it: the sizes stand in the tables. */
+export function Ruler({ rulerMm, system }: { rulerMm: { from: number; to: number }; system: LengthSystem }) {
+  const { from, to } = rulerMm;
+  const x = (mm: number): number => ((mm - from) / (to - from)) * VIEW_WIDTH;
+  return (
+    <svg className={styles.ruler} viewBox={`0 0 ${VIEW_WIDTH} ${RULER_HEIGHT}`} aria-hidden="true">
+      {rulerTicks(from, to, system).map(({ mm, label }) => (
+        <g key={mm} transform={`translate(${x(mm).toFixed(2)} 0)`}>
+          <line y2={label === null ? 12 : 24} stroke="currentColor" strokeWidth={label === null ? 1.5 : 3} />
+          {label !== null && (
+            <text y={52} fontSize={28} fontWeight={600} textAnchor="middle" fill="currentColor">
+              {label}
+            </text>
+          )}
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+/** What was done to the picture, and how far that goes. */
+export function alignedWords(aligned: AlignedPhoto, hasScale: boolean): string {
+  switch (aligned.kind) {
+    case "as-taken":
+      return "As taken: no weld line is marked on it to turn it by.";
+    case "turned":
+      return hasScale
+        ? "Turned along its weld, not to scale: its scale does not hold there. Mark the scale again."
+        : "Turned along its weld, not to scale: no scale is set on it.";
+    case "to-scale":
+      return aligned.isFlat
+        ? `Turned along its weld and laid flat${tiltWords(aligned.tiltDeg)}. The ruler holds in the plane of the scale; what stands off that plane is stretched.`
+        : "Turned along its weld. Its scale is two points, which do not show a tilt of the camera: the ruler holds near the scale, less so away from it.";
+  }
+}
+
+const tiltWords = (tiltDeg: number | null): string =>
+  tiltDeg === null || tiltDeg < 1 ? "" : `, a tilt of about ${Math.round(tiltDeg)}° taken out`;

@@ -1,0 +1,31 @@
+import { applyHomography, homographyJacobian, type Homography, type Point } from "@/lib/geometry";
+import type { Drawing, MarkShapeData } from "./drawing";
+
+/** How much larger small things come out there: the root of the area's growth, for a circle stays a circle. */
+function growth(map: Homography, at: Point): number {
+  const [a, b, c, d] = homographyJacobian(map, at);
+  return Math.sqrt(Math.abs(a * d - b * c));
+}
+
+function warpShape(shape: MarkShapeData, map: Homography): MarkShapeData {
+  const to = (point: Point): Point => applyHomography(map, point);
+  if (shape.kind !== "point") return { ...shape, points: shape.points.map(to) };
+  return {
+    ...shape,
+    at: to(shape.at),
+    radius: shape.radius === null ? null : shape.radius * growth(map, shape.at),
+  };
+}
+
+/**
+ * Marks and weld line as they lie on a picture that was turned or laid flat by `map` (photo pixels to the pixels of
+ * that picture), to be shown and not to be stored. The scale is left out: it belongs to the photo as it was taken.
+ */
+export function warpDrawing(drawing: Drawing, map: Homography): Drawing {
+  return {
+    ...drawing,
+    scale: null,
+    weldLine: drawing.weldLine && drawing.weldLine.map((point) => applyHomography(map, point)),
+    marks: drawing.marks.map((mark) => ({ ...mark, shape: warpShape(mark.shape, map) })),
+  };
+}
