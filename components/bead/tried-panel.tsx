@@ -3,14 +3,8 @@
 import Link from "next/link";
 import { Chip, Panel } from "@/components/ui";
 import { outcomes, type Outcome, type TriedChange } from "@/lib/assess";
+import { outcomeWords } from "@/lib/report";
 import styles from "./verdict-panel.module.css";
-
-const words: Readonly<Record<Outcome, string>> = {
-  cured: "Cured",
-  better: "Better",
-  "no-difference": "No difference",
-  worse: "Worse",
-};
 
 /** What was changed for this bead, and what it did: the answer that teaches the shop. */
 export function TriedPanel({
@@ -40,7 +34,7 @@ export function TriedPanel({
       <div className={styles.chips} role="group" aria-labelledby="outcome-question">
         {outcomes.map((one) => (
           <Chip key={one} on={outcome === one} onClick={() => onOutcome(outcome === one ? null : one)}>
-            {words[one]}
+            {outcomeWords[one]}
           </Chip>
         ))}
       </div>

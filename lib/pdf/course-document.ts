@@ -1,10 +1,10 @@
-import PDFDocument from "pdfkit";
 import { collect } from "./collect";
 import { drawFurniture, type Furniture } from "./draw-furniture";
 import { openFaces } from "./faces";
 import { drawRule, putBlock, type Flow } from "./flow";
 import { balanceText, layText, run } from "./lay-text";
-import { BODY_WIDTH, LEFT, PAGE, RULE } from "./page";
+import { openDocument } from "./open-document";
+import { BODY_WIDTH, LEFT, RULE } from "./page";
 
 export interface CoursePaper extends Furniture {
   readonly ink: string;
@@ -14,24 +14,7 @@ export interface CoursePaper extends Furniture {
 
 /** A tagged PDF 1.7, A4, with the head and foot of every paper of this house; `draw` sets what is between. */
 export async function coursePdf(paper: CoursePaper, draw: (flow: Flow) => void): Promise<Uint8Array> {
-  const doc = new PDFDocument({
-    size: [PAGE.width, PAGE.height],
-    margin: 0,
-    autoFirstPage: false,
-    bufferPages: true,
-    tagged: true,
-    pdfVersion: "1.7",
-    lang: "en",
-    displayTitle: true,
-    // No font until ours are registered: pdfkit would read Helvetica's measures from its own folder.
-    font: null as unknown as string,
-    info: {
-      Title: `${paper.record}: ${paper.title}`,
-      Producer: "Toeline",
-      Creator: "Toeline",
-      CreationDate: new Date(paper.createdAt),
-    },
-  });
+  const doc = openDocument({ title: `${paper.record}: ${paper.title}`, createdAt: paper.createdAt });
   const bytes = collect(doc);
   const root = doc.struct("Document");
   doc.addStructure(root);

@@ -1,6 +1,7 @@
 import "server-only";
 
 export { sheetPdf, type SheetPdfInput } from "./sheet-pdf";
+export { benchCardPdf, type BenchCardPdfInput } from "./bench-card-pdf";
 export { classPdf, type ClassPdfInput } from "./class-pdf";
 export { feedbackPdf, type FeedbackPdfInput } from "./feedback-pdf";
 export { inspectionPdf, type InspectionPdfInput } from "./inspection-pdf";

@@ -1,4 +1,3 @@
-import PDFDocument from "pdfkit";
 import { dayText } from "@/lib/report";
 import { recordSections, resultNames, type SignedRecord } from "@/lib/inspect";
 import type { ScenePalette } from "@/lib/marks";
@@ -8,7 +7,8 @@ import { openFaces } from "./faces";
 import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, putBlock, type Flow } from "./flow";
 import { drawInspectionBead, drawRows } from "./inspection-bead";
 import { layText, run } from "./lay-text";
-import { BODY_WIDTH, LEFT, PAGE, RULE } from "./page";
+import { openDocument } from "./open-document";
+import { BODY_WIDTH, LEFT, RULE } from "./page";
 
 export interface InspectionPdfInput {
   readonly record: SignedRecord;
@@ -34,7 +34,7 @@ const nameOf = ({ inspection, signature }: SignedRecord): string =>
 export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Array> {
   const { record, digest, recordUrl } = input;
   const title = record.job.content.title;
-  const doc = openDocument(`${nameOf(record)}: ${title}`, input.createdAt);
+  const doc = openDocument({ title: `${nameOf(record)}: ${title}`, createdAt: input.createdAt });
   const bytes = collect(doc);
   const root = doc.struct("Document");
   doc.addStructure(root);
@@ -49,22 +49,6 @@ export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Arr
   drawFurniture(flow, { record: nameOf(record), title, digest, recordUrl });
   doc.end();
   return bytes;
-}
-
-function openDocument(title: string, createdAt: string): PDFKit.PDFDocument {
-  return new PDFDocument({
-    size: [PAGE.width, PAGE.height],
-    margin: 0,
-    autoFirstPage: false,
-    bufferPages: true,
-    tagged: true,
-    pdfVersion: "1.7",
-    lang: "en",
-    displayTitle: true,
-    // No font until ours are registered: pdfkit would read Helvetica's measures from its own folder.
-    font: null as unknown as string,
-    info: { Title: title, Producer: "Toeline", Creator: "Toeline", CreationDate: new Date(createdAt) },
-  });
 }
 
 function drawTop(flow: Flow, { record }: InspectionPdfInput): void {

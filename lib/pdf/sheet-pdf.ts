@@ -1,4 +1,3 @@
-import PDFDocument from "pdfkit";
 import type { ScenePalette } from "@/lib/marks";
 import type { SheetDocument } from "@/lib/report";
 import { collect } from "./collect";
@@ -13,7 +12,8 @@ import { drawVerdict } from "./draw-verdict";
 import { openFaces } from "./faces";
 import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
-import { BODY_WIDTH, PAGE, RULE } from "./page";
+import { openDocument } from "./open-document";
+import { BODY_WIDTH, RULE } from "./page";
 
 export interface SheetPdfInput {
   readonly sheet: SheetDocument;
@@ -34,7 +34,8 @@ export interface SheetPdfInput {
  */
 export async function sheetPdf(input: SheetPdfInput): Promise<Uint8Array> {
   const { sheet, digest, recordUrl } = input;
-  const doc = openDocument(input);
+  const record = `Bead ${sheet.number}, revision ${sheet.revision}`;
+  const doc = openDocument({ title: `${record}: ${sheet.title}`, createdAt: input.createdAt });
   const bytes = collect(doc);
   const faces = openFaces(doc);
   const root = doc.struct("Document");
@@ -43,31 +44,9 @@ export async function sheetPdf(input: SheetPdfInput): Promise<Uint8Array> {
   const flow: Flow = { doc, faces, ink: input.palette.text, root, y: 0 };
   drawBody(flow, input);
   root.end();
-  const record = `Bead ${sheet.number}, revision ${sheet.revision}`;
   drawFurniture(flow, { record, title: sheet.title, digest, recordUrl });
   doc.end();
   return bytes;
-}
-
-function openDocument({ sheet, createdAt }: SheetPdfInput): PDFKit.PDFDocument {
-  return new PDFDocument({
-    size: [PAGE.width, PAGE.height],
-    margin: 0,
-    autoFirstPage: false,
-    bufferPages: true,
-    tagged: true,
-    pdfVersion: "1.7",
-    lang: "en",
-    displayTitle: true,
-    // No font until ours are registered: pdfkit would read Helvetica's measures from its own folder.
-    font: null as unknown as string,
-    info: {
-      Title: `Bead ${sheet.number}, revision ${sheet.revision}: ${sheet.title}`,
-      Producer: "Toeline",
-      Creator: "Toeline",
-      CreationDate: new Date(createdAt),
-    },
-  });
 }
 
 function drawBody(flow: Flow, { sheet, photos, palette }: SheetPdfInput): void {

@@ -1,7 +1,7 @@
-import PDFDocument from "pdfkit";
 import { stripLayout, type StripLayout } from "@/lib/strip";
 import { collect } from "./collect";
 import { openFaces, type Face } from "./faces";
+import { openDocument } from "./open-document";
 import { POINTS_PER_MM } from "./page";
 
 /** Papers the strip is printed on, in mm: ISO 216 A4, and ANSI A (8.5 x 11 in). */
@@ -22,22 +22,14 @@ const mm = (value: number): number => value * POINTS_PER_MM;
  */
 export async function stripPdf(paper: StripPaper, createdAt: string): Promise<Uint8Array> {
   const { widthMm, heightMm } = stripPapers[paper];
-  const doc = new PDFDocument({
+  const doc = openDocument({
+    title: "Scale strip, print at 100 %",
+    createdAt,
     size: [mm(widthMm), mm(heightMm)],
-    margin: 0,
-    pdfVersion: "1.7",
-    lang: "en",
-    displayTitle: true,
-    // No font until ours are registered: pdfkit would read Helvetica's measures from its own folder.
-    font: null as unknown as string,
-    info: {
-      Title: "Scale strip, print at 100 %",
-      Producer: "Toeline",
-      Creator: "Toeline",
-      CreationDate: new Date(createdAt),
-    },
+    tagged: false,
   });
   const done = collect(doc);
+  doc.addPage();
   const write = writer(doc);
   drawWords(write);
   doc.save().translate(mm(STRIP_PLACE.xMm), mm(STRIP_PLACE.yMm));

@@ -60,16 +60,27 @@ const settable: Partial<Record<UnitKind, { readonly metric: number; readonly inc
   angle: { metric: 1, inch: 1 },
 };
 
-/** A value to set, no finer than anybody can set it; small lengths in halves of a millimetre or sixteenths of an inch. */
-function targetText(value: number, kind: UnitKind, units: UnitPreferences): string {
+/** A value to set, rounded to what anybody can set in the reader's units; small lengths in halves of a millimetre or sixteenths of an inch. */
+export function settableSi(value: number, kind: UnitKind, units: UnitPreferences): number {
   const isInch = units.length === "in";
-  if (kind === "small-length") {
-    const step = isInch ? MM_PER_INCH / 16 : 0.5;
-    // A target below one step (a gap of nothing) is said as it stands.
-    return value < step ? lengthText(value, units) : statedLengthText(Math.round(value / step) * step, units);
-  }
-  const step = settable[kind]?.[isInch ? "inch" : "metric"];
-  return valueText(step === undefined ? value : Math.round(value / step) * step, kind, units);
+  const step =
+    kind === "small-length"
+      ? isInch
+        ? MM_PER_INCH / 16
+        : 0.5
+      : settable[kind]?.[isInch ? "inch" : "metric"];
+  // A target below one step (a gap of nothing) stays as it is.
+  return step === undefined || (kind === "small-length" && value < step)
+    ? value
+    : Math.round(value / step) * step;
+}
+
+/** A value to set in words: as it can be set, or as it stands where it is less than one step. */
+function targetText(value: number, kind: UnitKind, units: UnitPreferences): string {
+  const target = settableSi(value, kind, units);
+  if (kind !== "small-length") return valueText(target, kind, units);
+  const step = units.length === "in" ? MM_PER_INCH / 16 : 0.5;
+  return value < step ? lengthText(value, units) : statedLengthText(target, units);
 }
 
 /** The step itself: "Stick-out from 25 mm down to 19 mm", "From DCEP to DCEN", or nothing where there is no number. */

@@ -104,6 +104,15 @@ const beads: readonly Operation[] = [
     refusals: [404],
   },
   {
+    path: "/api/beads/{beadId}/card.pdf",
+    method: "get",
+    id: "benchCard",
+    summary: "The bench card of a bead as a PDF: the one change and the settings of the next bead.",
+    deed: "bead.read",
+    success: answers(200, file("application/pdf")),
+    refusals: [404],
+  },
+  {
     path: "/api/photos/{sha256}/{size}",
     method: "get",
     id: "picture",

@@ -4,10 +4,11 @@ import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor } from "@/app/_door/here";
 import { BenchCard } from "@/components/report/bench-card";
+import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Header } from "@/components/shell/header";
 import { assessContext, getBead } from "@/lib/record";
-import { sheetDocument } from "@/lib/report";
+import { benchCard } from "@/lib/report";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Bench card" };
@@ -25,9 +26,10 @@ export default async function CardPage({ params }: Props) {
     <>
       <Header>
         <Link href={`/beads/${bead.id}`}>Back</Link>
+        <PdfLink beadId={bead.id} paper="card" />
         <PrintButton />
       </Header>
-      <BenchCard sheet={sheetDocument(bead, units.preferences, context)} />
+      <BenchCard card={benchCard(bead, units.preferences, context)} />
     </>
   );
 }

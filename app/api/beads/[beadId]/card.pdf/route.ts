@@ -1,0 +1,32 @@
+import { currentUnits } from "@/app/_door/current-units";
+import { beadRouteFor } from "@/app/_door/here";
+import { pdfAnswer } from "@/app/feedback/pdf-answer";
+import { palette } from "@/components/canvas/palette";
+import { benchCardPdf } from "@/lib/pdf";
+import { assessContext, getBead } from "@/lib/record";
+import { benchCard } from "@/lib/report";
+
+export const dynamic = "force-dynamic";
+
+/** The bench card of a bead as a PDF, A5 landscape; the same revision gives the same file. */
+export async function GET(
+  request: Request,
+  context: { params: Promise<{ beadId: string }> },
+): Promise<Response> {
+  const { beadId } = await context.params;
+  const now = await beadRouteFor(request, "bead.read", beadId);
+  if (now instanceof Response) return now;
+  const [bead, units, known] = await Promise.all([
+    getBead(now.db, beadId),
+    currentUnits(),
+    assessContext(now.db),
+  ]);
+  if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
+  const bytes = await benchCardPdf({
+    card: benchCard(bead, units.preferences, known),
+    recordUrl: `http://${request.headers.get("host") ?? "localhost"}/beads/${bead.id}`,
+    ink: palette.text,
+    createdAt: bead.updatedAt,
+  });
+  return pdfAnswer(bytes, `toeline-card-bead-${bead.number}-r${bead.revision}.pdf`);
+}
