@@ -83,13 +83,16 @@ function absentItem(id: ImperfectionId): EvidenceItem {
 
 /**
  * Looks of all marks of one imperfection together: the same look on five marks is one look. A place, stretch or pattern
- * nobody ticked is not "no".
+ * nobody ticked is not "no". A clear look tells how the mark came to lie where it does; the leaning ones that go with
+ * it (weave turns lie at both toes) then tell nothing of their own.
  */
 function lookItems(id: ImperfectionId, findings: readonly Finding[]): readonly EvidenceItem[] {
   const mine = findings.filter(({ imperfection }) => imperfection === id);
-  return looks
-    .filter((look) => look.imperfections.includes(id) && mine.some((finding) => shows(look, finding, mine)))
-    .map((look) => lookItem(id, look));
+  const seen = looks.filter(
+    (look) => look.imperfections.includes(id) && mine.some((finding) => shows(look, finding, mine)),
+  );
+  const clear = seen.filter(({ force }) => force === "clear");
+  return (clear.length > 0 ? clear : seen).map((look) => lookItem(id, look));
 }
 
 function shows(look: Look, finding: Finding, all: readonly Finding[]): boolean {

@@ -49,11 +49,13 @@ export const ampsForPlateReading: Reader = ({ setup, physics }) => {
   if (amps === null || setup.thicknessMm === null || rule === null) return [];
   const ratio = amps / rule.amps;
   if (ratio > 0.65 && ratio < 1.5) return [];
+  // Computed from feed and stick-out, a low current may come of either.
+  const low = setup.amps === null ? { "wfs-low": 2.5, "ctwd-long": 2.5 } : { "wfs-low": 2.5 };
   return [
     fact({
       key: "amps-for-plate",
       label: "Current for this plate",
-      odds: ratio >= 1.5 ? { "wfs-high": 3, "thin-base": 2 } : { "wfs-low": 2.5 },
+      odds: ratio >= 1.5 ? { "wfs-high": 3, "thin-base": 2 } : low,
       source: rule.source,
       forText:
         ratio >= 1.5

@@ -74,7 +74,8 @@ export const gapReading: Reader = ({ setup }) => {
   const gap = setup.fitUpGapMm;
   const root =
     setup.joint === "butt-open" || setup.joint === "groove-open" || setup.joint === "groove-backed";
-  const wide = root ? 4 : 1.5;
+  // An open root is wide from 4 mm on, in sheet as soon as the gap is wider than the sheet is thick.
+  const wide = root ? Math.min(4, setup.thicknessMm ?? 4) : 1.5;
   return [
     fact({
       key: "fitUpGapMm",
@@ -84,7 +85,7 @@ export const gapReading: Reader = ({ setup }) => {
         "groove-tight": root && gap < 1 ? 5 : 0.5,
       },
       source: memorySource,
-      forText: gap > wide ? "The gap is wide." : "The root is tight.",
+      forText: gap > wide ? "The gap is wide for this joint." : "The root is tight.",
       againstText: "The gap is as it should be.",
       amounts: [entered("gap", gap, "small-length")],
     }),

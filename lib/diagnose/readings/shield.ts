@@ -1,3 +1,4 @@
+import type { RunSetup } from "@/lib/setup";
 import { isGasShielded } from "@/lib/trade";
 import { cite, ownEstimate } from "../cite";
 import type { Reader } from "../reading";
@@ -19,6 +20,8 @@ export const gasReading: Reader = ({ setup, electrode }) => {
   }
   if (setup.gas === null || electrode === null || electrode.gases.length === 0) return [];
   const right = electrode.gases.includes(setup.gas);
+  // A gas the class is made for clears nothing where it cannot give the transfer that was set.
+  if (right && cannotSpray(setup)) return [];
   return [
     fact({
       key: "gas",
@@ -31,10 +34,13 @@ export const gasReading: Reader = ({ setup, electrode }) => {
   ];
 };
 
+function cannotSpray({ transfer, gas }: RunSetup): boolean {
+  return transfer === "spray" && (gas === "CO2" || gas === "75Ar-25CO2");
+}
+
 /** Spray needs about 80 % argon. */
 export const sprayGasReading: Reader = ({ setup }) => {
-  if (setup.process !== "GMAW" || setup.transfer !== "spray") return [];
-  if (setup.gas !== "CO2" && setup.gas !== "75Ar-25CO2") return [];
+  if (setup.process !== "GMAW" || !cannotSpray(setup)) return [];
   return [
     fact({
       key: "spray-gas",

@@ -115,7 +115,7 @@ export const looks: readonly Look[] = [
     { stretches: ["start", "restart"] },
     "Pores at the start only come from the first second of the arc.",
     {
-      favours: ["strike-tip", "no-preflow", "moisture-plate", "arc-long"],
+      favours: ["strike-tip", "no-preflow", "moisture-plate"],
       opposes: [
         "damp-consumable",
         "polarity",
