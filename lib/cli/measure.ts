@@ -13,6 +13,14 @@ const use = `Measures the marks of one drawing in millimetres, each with its unc
   npm run -s measure -- --list       kinds of scale and shape, parts of an uncertainty, reasons, assumed options
   npm run -s measure -- --schema     the JSON Schema of a case
 
+Points are photo pixels, x right, y down. For example, a rule and an undercut along a line:
+
+  {"drawing": {"scale": {"kind": "two-points", "a": {"x": 0, "y": 0}, "b": {"x": 2000, "y": 0}, "lengthMm": 100},
+    "marks": [{"id": "u1", "imperfection": "undercut",
+               "shape": {"kind": "line", "points": [{"x": 500, "y": 300}, {"x": 660, "y": 300}]}}]}}
+
+"weldLine" places marks along the weld; "toes", "ripples" and "windows" measure width, evenness and the worst stretch.
+
 Exit code: 0 measured, 2 the case was not understood. A drawing without a scale is measured too: its sizes are null.`;
 
 runDoor(use, {

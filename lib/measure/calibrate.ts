@@ -29,21 +29,22 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Result<
 
   const middle = centroidOf(model.picks);
   const scales = localScales(map, middle);
+  const foreshortening = Math.min(1, scales.smallest / scales.largest);
   const pickSigmaPx = options.pickSigmaPx * options.photoPxPerViewPx;
+  // Along the line of sight. A plane h above the scale's is seen larger by h over the camera's height above the plate.
   const distanceMm = cameraDistance(camera, scales.smallest);
   const sigmas = { pickSigmaPx, viewedSigmaPx: options.pickSigmaPx };
   const picks = pickVariations(model, map, (pick) => model.sigmaPx ?? pickSigma(sigmas, pick));
   const variations = [
     ...picks,
     zoom("scale-length", map, options.statedLengthRelativeU),
-    zoom("height", map, options.heightHalfWidthMm / Math.sqrt(3) / distanceMm),
+    zoom("height", map, options.heightHalfWidthMm / Math.sqrt(3) / (distanceMm * foreshortening)),
     ...tiltVariations(scale, model, map, options.tiltSigmaDeg, { ...camera, distanceMm }),
     ...lensVariations(model, map, options),
   ];
   const relativeU = scaleRelativeU(picks, map, model.picks);
   if (!(relativeU <= worstScaleRelativeU))
     return fail(issue("scale-too-small", ["scale"], { relativeU: Number(relativeU.toPrecision(3)) }));
-  const foreshortening = Math.min(1, scales.smallest / scales.largest);
   return ok({
     kind: scale.kind,
     map,

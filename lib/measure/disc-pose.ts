@@ -9,32 +9,30 @@ export interface View {
 }
 
 export interface DiscPose {
-  /** Between the two poses, by their odds: their common size and stretch at the disc, their mean perspective. Photo px to mm. */
+  /** Half way between the two poses: their common size and stretch at the disc, no perspective of the tilt. Photo px to mm. */
   readonly middle: Homography;
   /** The two tilts that show the very same ellipse, exactly, with their perspective. */
   readonly poses: readonly [Homography, Homography];
-  /** How likely the first is, 0 to 1. */
-  readonly odds: number;
+  /** The middle with this share of the one tilt's perspective, to either side. */
+  readonly leaning: (share: number) => readonly [Homography, Homography];
 }
 
 /**
  * The two planes in which a disc of this diameter shows this rim. The rays to the rim form an elliptic cone, and a cone
  * has circular sections in two directions, equally inclined to its axis. The axis is the line of sight to the disc,
  * not that of the lens: a disc beside the middle of the photo is foreshortened by where it lies as well as by the tilt.
- * Which of the two is the plate, one disc cannot say; that the camera was held more or less square says it in part: a
- * tilt is taken as normal about each axis of the photo.
+ * Which of the two is the plate, one disc cannot say, and nothing is guessed: the smaller tilt is the likelier one in
+ * most photos, and the wrong one in just those in which it matters.
  *
  * Derived from the cone's quadratic form; coordinates in mm, axes as near to the photo's as the plane allows. Null when
  * the picks lie on no ellipse.
  *
  * @param view How the camera looks, given the ellipse.
- * @param tiltSigmaDeg Standard deviation of the camera's tilt to the plate, about each axis.
  */
 export function discPose(
   rim: readonly Point[],
   diameterMm: number,
   view: (ellipse: Ellipse) => View,
-  tiltSigmaDeg: number,
 ): DiscPose | null {
   const ellipse = fitEllipse(rim);
   if (ellipse === null) return null;
@@ -64,8 +62,8 @@ export function discPose(
       [0, offMm * (1 / cosine ** 2 - (q * tangent) ** 2), -offMm * q * tangent],
       [0, q * tangent, 1],
     ]);
-  const odds = oddsOfFirst(cone, tiltSigmaDeg);
-  return { middle: between(2 * odds - 1), poses: [between(1), between(-1)], odds };
+  const either = (share: number) => [between(share), between(-share)] as const;
+  return { middle: between(0), poses: either(1), leaning: either };
 }
 
 type Vec3 = readonly [number, number, number];
@@ -103,16 +101,6 @@ function coneAxes(conic: Matrix): Cone | null {
     cosine: Math.sqrt((wide.value - sight.value) / spread),
     minor: Math.sqrt(-sight.value / narrow.value),
   };
-}
-
-/** How likely the first pose is, by the tilt of either to the axis of the lens. */
-function oddsOfFirst({ axes: [, e2, e3], sine, cosine }: Cone, tiltSigmaDeg: number): number {
-  const likelihood = (sign: 1 | -1): number => {
-    const tiltDeg = (Math.acos(Math.min(1, sign * sine * e2[2] + cosine * e3[2])) * 180) / Math.PI;
-    return Math.exp(-((tiltDeg / tiltSigmaDeg) ** 2) / 2);
-  };
-  const [first, second] = [likelihood(1), likelihood(-1)];
-  return first + second > 0 ? first / (first + second) : 0.5;
 }
 
 /** p' Q p = 0 on the rim, inside negative, for rays p = (x, y, 1) at unit focal length. */

@@ -1,13 +1,58 @@
 import { z } from "zod";
-import { DrawingSchema } from "@/lib/marks";
+import { DrawingSchema, MarkSchema, PhotoPointSchema } from "@/lib/marks";
+import { imperfectionIds } from "@/lib/trade";
 import { calibrate } from "./calibrate";
 import { measureDrawing, measureWeldLine } from "./measure-mark";
 import { defaultMeasureOptions } from "./options";
+import { measureRipples, type RippleMeasures } from "./ripples";
+import { measureToes, type ToeMeasures } from "./toes";
 import type { MeasuredMark, MeasureIssue, MeasureOptions, Quantity } from "./types";
+import { WindowAskedSchema, worstInWindow, type WindowFound } from "./worst-in-window";
+
+/** A drawing as a person writes it by hand: of a mark, only what is measured must be said. */
+const WrittenDrawingSchema = DrawingSchema.extend({
+  schemaVersion: DrawingSchema.shape.schemaVersion.default(1),
+  scale: DrawingSchema.shape.scale.default(null),
+  weldLine: DrawingSchema.shape.weldLine.default(null).describe("from start to crater, photo pixels"),
+  marks: z
+    .array(
+      MarkSchema.extend({
+        imperfection: z.enum(imperfectionIds),
+        place: MarkSchema.shape.place.default(null),
+        stretch: MarkSchema.shape.stretch.default(null),
+        patterns: MarkSchema.shape.patterns.default([]),
+        gauge: MarkSchema.shape.gauge.default([]),
+        note: MarkSchema.shape.note.default(""),
+      }),
+    )
+    .max(500)
+    .default([]),
+});
+
+const line = z.array(PhotoPointSchema).min(3).max(500);
 
 /** A drawing and what is known of the camera: what the measuring door takes. */
 export const MeasureCaseSchema = z.object({
-  drawing: DrawingSchema,
+  drawing: WrittenDrawingSchema,
+  toes: z
+    .tuple([line, line])
+    .nullable()
+    .default(null)
+    .describe(
+      "both toes of the bead, each as a line of three or more points: width, its variation, straightness",
+    ),
+  ripples: z
+    .array(PhotoPointSchema)
+    .min(4)
+    .max(500)
+    .nullable()
+    .default(null)
+    .describe("one point on each of four or more neighbouring ripples: spacing and its evenness"),
+  windows: z
+    .array(WindowAskedSchema)
+    .max(50)
+    .default([])
+    .describe("the worst stretch of a given length: sum of lengths or diameters, or the count"),
   options: z
     .object({
       pickSigmaPx: z.number().min(0).max(100),
@@ -30,20 +75,30 @@ export interface MeasureReport {
   readonly tiltDeg: number | null;
   readonly weldLengthMm: Quantity | null;
   readonly marks: readonly MeasuredMark[];
+  /** Null: not asked for, without a scale, or the toes do not face each other. */
+  readonly toes: ToeMeasures | null;
+  readonly ripples: RippleMeasures | null;
+  /** In the order asked for. */
+  readonly windows: readonly WindowFound[];
   readonly options: MeasureOptions;
 }
 
 /** Everything measurable of one drawing, with the options as they were applied. */
-export function measureCase({ drawing, options }: MeasureCase): MeasureReport {
+export function measureCase({ drawing, toes, ripples, windows, options }: MeasureCase): MeasureReport {
   const given = Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
   const applied: MeasureOptions = { ...defaultMeasureOptions, ...given };
   const calibration = calibrate(drawing.scale, applied);
+  const marks = measureDrawing(drawing, applied);
+  const bead = toes === null || !calibration.ok ? null : measureToes(calibration.value, toes[0], toes[1]);
   return {
     scaleIssues: calibration.ok ? [] : calibration.issues,
     mmPerPx: calibration.ok ? calibration.value.mmPerPx : null,
     tiltDeg: calibration.ok ? calibration.value.tiltDeg : null,
     weldLengthMm: measureWeldLine(drawing, applied),
-    marks: measureDrawing(drawing, applied),
+    marks,
+    toes: bead?.ok ? bead.value : null,
+    ripples: ripples === null || !calibration.ok ? null : measureRipples(calibration.value, ripples),
+    windows: windows.map((asked) => worstInWindow(marks, asked)),
     options: applied,
   };
 }

@@ -32,13 +32,6 @@ export const phoneFocalShare = 26 / 36;
 /** How well that is known: main cameras run from about 23 to 29 mm. Relative, k = 1; own estimate. */
 export const focalRelativeU = 0.1;
 
-/**
- * Standard deviation of the camera's tilt about each axis in a photo with a disc, in degrees: such a photo is taken with
- * some care, but a disc shows a tilt, so there is less of it than with a rule. It parts the two tilts that a disc leaves
- * open. Own estimate.
- */
-export const discTiltSigmaDeg = 12;
-
 /** Camera to weld when neither a distance nor the photo's size is known. */
 export const usualCameraDistanceMm = 250;
 

@@ -12,7 +12,7 @@ import {
 } from "@/lib/geometry";
 import { scalePoints, type PhotoPoint, type Scale } from "@/lib/marks";
 import { discPose, type View } from "./disc-pose";
-import { discTiltSigmaDeg } from "./options";
+import { focalRelativeU } from "./options";
 import { straighten } from "./plane-map";
 import type { MeasureIssue, PlaneMap } from "./types";
 
@@ -24,8 +24,12 @@ export interface ScaleModel {
   readonly sigmaPx: number | null;
   /** The map made by these picks under this lens; an issue when they make none. */
   readonly fit: (picks: readonly Point[], lens: PlaneMap["lens"]) => Result<PlaneMap, MeasureIssue>;
-  /** Two maps that the picks leave open between them, and how likely the first is; null when they leave one. */
-  readonly twins: { readonly maps: readonly [PlaneMap, PlaneMap]; readonly odds: number } | null;
+  /** Two maps that the picks leave open between them; null when they leave one. */
+  readonly twins: {
+    readonly maps: readonly [PlaneMap, PlaneMap];
+    /** The map under what the focal length leaves open of either twin's perspective, to either side. */
+    readonly perspective: readonly [PlaneMap, PlaneMap];
+  } | null;
 }
 
 /** What is known of the camera: where the photo's middle lies, and how far its focal length or its distance. */
@@ -122,21 +126,28 @@ function cornersOfEdges(picks: readonly Point[]): readonly Point[] | null {
   return corners.every((corner) => corner !== null) ? corners : null;
 }
 
-/** Of the two tilts that a disc leaves open the map is the mean by their odds; the twins are the two. */
+/**
+ * Of the two tilts that a disc leaves open the map is the middle; the twins are the two. A tilt's perspective in the
+ * photo goes with its tangent over the focal length, so it is known only as well as that.
+ */
 function discModel(scale: Extract<Scale, { kind: "disc" }>, camera: CameraGuess): ScaleModel {
   const view = ({ centre, semiMajor }: Ellipse): View => ({
     focalPx: camera.focalPx ?? (camera.distanceMm * semiMajor) / (scale.diameterMm / 2),
     centre: camera.centre ?? centre,
   });
-  const pose = (picks: readonly Point[]) => discPose(picks, scale.diameterMm, view, discTiltSigmaDeg);
+  const pose = (picks: readonly Point[]) => discPose(picks, scale.diameterMm, view);
   const seen = pose(scale.rim);
-  const bare = (homography: Homography): PlaneMap => ({ homography, lens: null });
+  const bare = ([one, other]: readonly [Homography, Homography]) =>
+    [
+      { homography: one, lens: null },
+      { homography: other, lens: null },
+    ] as const;
   return {
     ...modelOf(scale.rim, null, (picks) => {
       const found = pose(picks);
       return found === null ? fail(issue("scale-not-an-ellipse", ["scale"])) : ok(found.middle);
     }),
-    twins: seen && { maps: [bare(seen.poses[0]), bare(seen.poses[1])], odds: seen.odds },
+    twins: seen && { maps: bare(seen.poses), perspective: bare(seen.leaning(focalRelativeU)) },
   };
 }
 

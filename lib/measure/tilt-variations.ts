@@ -16,7 +16,9 @@ type Variation = Calibration["variations"][number];
  * its two components). The scale object's own length is stated, so every variation is brought back to it: a mark
  * beside and parallel to the rule suffers nothing.
  *
- * Disc: the foreshortening is seen, but not which side is nearer: the two poses, with their odds.
+ * Disc: the foreshortening is seen, but not which side is nearer: either pose, as likely as the other. However the camera
+ * is usually held, odds from it would hold the truth in too few of the photos taken otherwise; with even odds the interval
+ * holds it as often whichever pose is the true one.
  *
  * Rectangle, edges, strip: the homography has taken the tilt out.
  */
@@ -41,8 +43,12 @@ export function tiltVariations(
     ];
   }
   if (model.twins === null) return [];
-  const { maps, odds } = model.twins;
-  return [{ part: "near-side", plus: maps[0], minus: maps[1], odds }, ...focalVariations(scale, camera)];
+  const { maps, perspective } = model.twins;
+  return [
+    { part: "near-side", plus: maps[0], minus: maps[1], odds: 0.5 },
+    { part: "tilt", plus: perspective[0], minus: perspective[1] },
+    ...focalVariations(scale, camera),
+  ];
 }
 
 /** How the off-axis view of a disc is parted from its tilt depends on the focal length. */
