@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { routeFor } from "./here";
+import { routeFor, type Here } from "./here";
 
 export type DoorResult =
   { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly lines: readonly string[] };
@@ -11,7 +11,7 @@ export type DoorResult =
 export function machineDoor<S extends z.ZodType>(
   schema: S,
   jsonSchema: () => object,
-  answer: (input: z.output<S>) => DoorResult,
+  answer: (input: z.output<S>, now: Here) => DoorResult | Promise<DoorResult>,
 ) {
   return {
     async GET(request: Request): Promise<Response> {
@@ -28,7 +28,7 @@ export function machineDoor<S extends z.ZodType>(
         const errors = parsed.error.issues.map((one) => `${one.path.join(".") || "(top)"}: ${one.message}`);
         return Response.json({ errors }, { status: 422 });
       }
-      const result = answer(parsed.data);
+      const result = await answer(parsed.data, now);
       return result.ok
         ? Response.json(result.value)
         : Response.json({ errors: result.lines }, { status: 422 });

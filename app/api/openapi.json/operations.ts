@@ -182,6 +182,25 @@ const data: readonly Operation[] = [
     refusals: [409, 413, 422, 503],
   },
   {
+    path: "/api/criteria",
+    method: "get",
+    id: "listCriteria",
+    summary:
+      "What a bead can be judged by: built-in sets with their rules, and every version of the shop's own.",
+    deed: "bead.read",
+    success: answers(200, json("CriteriaList")),
+    refusals: [],
+  },
+  {
+    path: "/api/criteria/{key}",
+    method: "get",
+    id: "shopCriteria",
+    summary: "Every version of one set of the shop's own limits, whole, newest first.",
+    deed: "bead.read",
+    success: answers(200, json("ShopCriteriaVersions")),
+    refusals: [404],
+  },
+  {
     path: "/api/trends",
     method: "get",
     id: "trends",

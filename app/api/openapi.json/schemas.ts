@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { BeadContentSchema, photoRoles } from "@/lib/assess";
 import { DiagnoseInputSchema } from "@/lib/diagnose";
-import { JudgeInputSchema } from "@/lib/accept";
+import { JudgeInputSchema, ShopCriteriaSchema, ShopKeySchema, weldKinds } from "@/lib/accept";
 import { BeadsFileSchema, ExchangePhotoSchema } from "@/lib/exchange";
 import { MeasureCaseSchema } from "@/lib/measure";
 import { BeadFilterSchema } from "@/lib/record";
@@ -46,11 +46,57 @@ const ImportPlanSchema = z.object({
     }),
   ),
   criteria: z.array(z.object({ id: text, title: text, fate: z.enum(["new", "same", "differs"]) })),
+  jobs: z.array(
+    z.object({
+      id: text,
+      title: text,
+      fate: z.enum(["new", "same", "differs"]),
+      ownNumber: z.int(),
+      number: z.int(),
+      inspections: z.int(),
+    }),
+  ),
   fresh: z.int(),
   same: z.int(),
   conflicts: z.int(),
   renumbered: z.int(),
   otherTables: z.boolean(),
+});
+
+const CriteriaListSchema = z.object({
+  criteria: z.array(
+    z.looseObject({
+      id: text,
+      title: text,
+      document: text,
+      edition: text,
+      weldKinds: z.array(z.enum(weldKinds)),
+      imperfections: z.array(text),
+      /** null: comes with the program. */
+      shop: z
+        .object({
+          key: ShopKeySchema,
+          version: z.int(),
+          newest: z.boolean(),
+          withdrawnAt: z.iso.datetime().nullable(),
+        })
+        .nullable(),
+    }),
+  ),
+});
+
+const ShopCriteriaVersionsSchema = z.object({
+  key: ShopKeySchema,
+  versions: z.array(
+    z.object({
+      id: text,
+      key: ShopKeySchema,
+      version: z.int(),
+      content: ShopCriteriaSchema,
+      createdAt: z.iso.datetime(),
+      withdrawnAt: z.iso.datetime().nullable(),
+    }),
+  ),
 });
 
 const ShareSchema = z.object({
@@ -93,6 +139,8 @@ const outputs = {
     ),
   }),
   BeadsFile: BeadsFileSchema,
+  CriteriaList: CriteriaListSchema,
+  ShopCriteriaVersions: ShopCriteriaVersionsSchema,
   ImportPlan: ImportPlanSchema,
   Issues: IssuesSchema,
   Errors: z.object({ errors: z.array(text) }),

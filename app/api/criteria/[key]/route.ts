@@ -1,0 +1,21 @@
+import { routeFor } from "@/app/_door/here";
+import { listShopSets } from "@/lib/record";
+
+export const dynamic = "force-dynamic";
+
+/** Every version of one set of the shop's own limits, whole, newest first. */
+export async function GET(
+  request: Request,
+  context: { params: Promise<{ key: string }> },
+): Promise<Response> {
+  const { key } = await context.params;
+  const now = await routeFor(request, "bead.read");
+  if (now instanceof Response) return now;
+  const versions = await listShopSets(now.db, { key });
+  if (versions.length === 0) {
+    const message =
+      "There are no limits of the shop's own under this key. /api/criteria lists what there is.";
+    return Response.json({ issues: [{ code: "criteria-gone", path: ["key"], message }] }, { status: 404 });
+  }
+  return Response.json({ key, versions: versions.toSorted((a, b) => b.version - a.version) });
+}
