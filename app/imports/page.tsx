@@ -15,8 +15,9 @@ export default async function ImportsPage() {
       <main className={styles.page}>
         <h1>Import</h1>
         <p>
-          An archive holds beads with their original photos and checksums. Beads keep their ids and, where it
-          is free here, their number; people and jobs of the other shop stay there.
+          An archive holds beads with their original photos and checksums, or a whole job with its inspections
+          and signed records. They keep their ids and, where it is free here, their number; people of the
+          other shop stay there.
         </p>
         <ImportPanel />
       </main>

@@ -17,10 +17,19 @@ interface PlannedBead {
   readonly revision: number;
   readonly revisionHere: number | null;
 }
+interface PlannedJob {
+  readonly id: string;
+  readonly title: string;
+  readonly fate: "new" | "same" | "differs";
+  readonly ownNumber: number;
+  readonly number: number;
+  readonly inspections: number;
+}
 interface Plan {
   readonly done: boolean;
   readonly beads: readonly PlannedBead[];
   readonly criteria: readonly { readonly id: string; readonly title: string; readonly fate: string }[];
+  readonly jobs: readonly PlannedJob[];
   readonly fresh: number;
   readonly same: number;
   readonly conflicts: number;
@@ -86,7 +95,7 @@ export function ImportPanel() {
       {plan &&
         !plan.done &&
         file &&
-        plan.fresh > 0 &&
+        somethingNew(plan) &&
         plan.criteria.every(({ fate }) => fate !== "differs") && (
           <Button
             tone="main"
@@ -94,8 +103,8 @@ export function ImportPanel() {
             onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
           >
             {plan.conflicts > 0
-              ? `Import ${beadWord(plan.fresh)}, leave the other ${plan.conflicts} as here`
-              : `Import ${beadWord(plan.fresh)}`}
+              ? `Import ${newWords(plan)}, leave the other ${plan.conflicts} as here`
+              : `Import ${newWords(plan)}`}
           </Button>
         )}
     </Panel>
@@ -103,6 +112,24 @@ export function ImportPanel() {
 }
 
 const beadWord = (count: number): string => (count === 1 ? "1 bead" : `${count} beads`);
+
+const newJobs = ({ jobs }: Plan): number => jobs.filter(({ fate }) => fate === "new").length;
+const somethingNew = (plan: Plan): boolean => plan.fresh > 0 || newJobs(plan) > 0;
+
+/** "2 beads and 1 job" */
+function newWords(plan: Plan): string {
+  const jobs = newJobs(plan);
+  if (jobs === 0) return beadWord(plan.fresh);
+  const jobWord = jobs === 1 ? "1 job" : `${jobs} jobs`;
+  return plan.fresh === 0 ? jobWord : `${beadWord(plan.fresh)} and ${jobWord}`;
+}
+
+function jobFate({ fate, number, ownNumber, inspections }: PlannedJob): string {
+  if (fate === "differs") return "is here with other content: left as here";
+  if (fate === "same") return "is here already, exactly so";
+  const records = inspections === 1 ? "1 inspection" : `${inspections} inspections`;
+  return `is new, with ${records}${number === ownNumber ? "" : `; its number is taken here, so it becomes ${number}`}`;
+}
 
 function summaryOf({ done, fresh, same, conflicts }: Plan): string {
   const parts = [
@@ -134,6 +161,17 @@ function PlanView({ plan }: { plan: Plan }) {
               : `The limits “${title}” (${id}) ${plan.done ? "came" : "would come"} along.`}
           </p>
         ))}
+      {plan.jobs.map((job) => (
+        <p key={job.id} className={job.fate === "differs" ? `${form.said} ${form.refused}` : form.note}>
+          Job {job.ownNumber}{" "}
+          {plan.done && job.fate !== "differs" ? (
+            <Link href={`/jobs/${job.id}`}>{job.title}</Link>
+          ) : (
+            `“${job.title}”`
+          )}{" "}
+          {jobFate(job)}.
+        </p>
+      ))}
       {plan.otherTables && (
         <p className={form.note}>
           The archive was made with other tables of limits than this version carries: a verdict may read

@@ -2,17 +2,18 @@ import { z } from "zod";
 import { ShopCriteriaSchema, shopSetId, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import { ExchangeBeadSchema, Sha256Schema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
-
 import type { ExchangeIssue } from "./issue";
+import { ExchangeInstrumentSchema, ExchangeJobSchema, jobIssues, noJobs, type JobsAlong } from "./job-file";
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 2;
-/** Without limits of the shop's own an archive is as it was before there were any, and older readers take it. */
+export const ARCHIVE_VERSION = 3;
+/** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
+const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
 
 export const ArchiveManifestSchema = z.object({
-  schemaVersion: z.literal([WITHOUT_CRITERIA, ARCHIVE_VERSION]),
+  schemaVersion: z.literal([WITHOUT_CRITERIA, WITHOUT_JOBS, ARCHIVE_VERSION]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
   /** Every photo of every bead once, sorted by name. */
   photos: z
@@ -20,22 +21,29 @@ export const ArchiveManifestSchema = z.object({
     .readonly(),
   /** The versions of the shop's own limits that the beads name, sorted; no key where there are none. */
   criteria: z.array(ShopCriteriaSchema).readonly().optional(),
+  /** Jobs, and the instruments their inspections name, sorted; no key where no job travels. */
+  jobs: z.array(ExchangeJobSchema).max(500).readonly().optional(),
+  instruments: z.array(ExchangeInstrumentSchema).max(1000).readonly().optional(),
   /** SHA-256 of the knowledge tables the beads were judged with, so that an old verdict can be traced. */
   tablesDigest: Sha256Schema,
 });
 export type ArchiveManifest = z.infer<typeof ArchiveManifestSchema>;
 
 /** Where a photo lies in an archive. */
-export function archivePhotoName({ sha256, format }: ExchangePhoto): string {
+export function archivePhotoName({ sha256, format }: Pick<ExchangePhoto, "sha256" | "format">): string {
   return `photos/${sha256}.${format}`;
 }
 
-/** The versions of the shop's own limits that these beads name, sorted by id. */
+/** The versions of the shop's own limits that these beads and jobs name, sorted by id. */
 function criteriaNamed(
   beads: readonly ExchangeBead[],
+  { jobs }: JobsAlong,
   shopSets: readonly ShopCriteria[],
 ): readonly ShopCriteria[] {
-  const named = new Set(beads.map(({ content }) => content.judgement.criteriaId));
+  const named = new Set([
+    ...beads.map(({ content }) => content.judgement.criteriaId),
+    ...jobs.map(({ content }) => content.criteriaId),
+  ]);
   return shopSets
     .filter((set) => named.has(shopSetId(set)))
     .toSorted((a, b) => (shopSetId(a) < shopSetId(b) ? -1 : 1));
@@ -49,20 +57,24 @@ export function archiveManifest(
   beads: readonly ExchangeBead[],
   tablesDigest: string,
   shopSets: readonly ShopCriteria[] = [],
+  along: JobsAlong = noJobs,
 ): ArchiveManifest {
-  const criteria = criteriaNamed(beads, shopSets);
-  const photos = beads.flatMap((bead) =>
-    bead.photos.map((photo) => ({
-      name: archivePhotoName(photo),
-      sha256: photo.sha256,
-      bytes: photo.bytes,
-    })),
-  );
+  const criteria = criteriaNamed(beads, along, shopSets);
+  const carried = [
+    ...beads.flatMap((bead) => bead.photos),
+    ...along.jobs.flatMap(({ evidence }) => evidence),
+  ];
+  const photos = carried.map((photo) => ({
+    name: archivePhotoName(photo),
+    sha256: photo.sha256,
+    bytes: photo.bytes,
+  }));
   const byName = new Map(photos.map((photo) => [photo.name, photo]));
   return {
-    ...(criteria.length === 0
-      ? { schemaVersion: WITHOUT_CRITERIA }
-      : { schemaVersion: ARCHIVE_VERSION, criteria }),
+    schemaVersion:
+      along.jobs.length > 0 ? ARCHIVE_VERSION : criteria.length > 0 ? WITHOUT_JOBS : WITHOUT_CRITERIA,
+    ...(criteria.length > 0 ? { criteria } : {}),
+    ...(along.jobs.length > 0 ? along : {}),
     beads,
     photos: [...byName.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
     tablesDigest,
@@ -78,7 +90,7 @@ export function serialiseManifest(manifest: ArchiveManifest): string {
 export function parseManifest(text: string): Result<ArchiveManifest, ExchangeIssue> {
   const read = readVersioned(text, ArchiveManifestSchema, ARCHIVE_VERSION);
   if (!read.ok) return read;
-  const { beads, tablesDigest, photos, criteria = [] } = read.value;
+  const { beads, tablesDigest, photos, criteria = [], jobs = [], instruments = [] } = read.value;
   const wrong = [
     ...repeated(beads, ["beads"]),
     ...repeated(
@@ -86,10 +98,11 @@ export function parseManifest(text: string): Result<ArchiveManifest, ExchangeIss
       ["criteria"],
     ),
     ...beads.flatMap((bead, i) => beadIssues(bead, ["beads", i])),
+    ...jobIssues({ jobs, instruments }, beads),
   ];
   if (wrong.length > 0) return fail<ExchangeIssue>(...wrong);
   // The lists say nothing the beads do not say; where they differ, one of them was changed.
-  const again = archiveManifest(beads, tablesDigest, criteria);
+  const again = archiveManifest(beads, tablesDigest, criteria, { jobs, instruments });
   if (canonicalJson(again.photos) !== canonicalJson(photos))
     return fail(issue("malformed", ["photos"], { problem: "photo-list-differs" }));
   return canonicalJson(again.criteria ?? []) === canonicalJson(criteria)

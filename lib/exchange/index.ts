@@ -30,6 +30,15 @@ export { beadTable } from "./bead-table";
 export { canonicalJson } from "@/lib/base";
 export { guardText, unguardText } from "./guard-cell";
 export { exchangeIssueCodes, type ExchangeIssue, type ExchangeIssueCode } from "./issue";
+export {
+  ExchangeInstrumentSchema,
+  ExchangeJobSchema,
+  noJobs,
+  type ExchangeInspection,
+  type ExchangeInstrument,
+  type ExchangeJob,
+  type JobsAlong,
+} from "./job-file";
 export { markTable } from "./mark-table";
 export { marksToAnnotations, type AnnotatedPhoto, type CollectionOptions } from "./marks-to-annotations";
 export { MANIFEST_DIGEST_NAME, MANIFEST_NAME, packArchive, type Sha256 } from "./pack-archive";

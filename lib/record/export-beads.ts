@@ -6,8 +6,10 @@ import {
   archiveManifest,
   archivePhotoName,
   ExchangeBeadSchema,
+  noJobs,
   packArchive,
   type ExchangeBead,
+  type JobsAlong,
 } from "@/lib/exchange";
 import { originalPath, verifyOriginal } from "@/lib/photo";
 import { electrodeClasses, imperfections, thicknessLimits, windowRows } from "@/lib/trade";
@@ -48,17 +50,25 @@ export const MOST_ARCHIVE_BYTES = 2 ** 30;
 const MOST_BEADS = 2000;
 
 /**
- * Beads and their originals as one ZIP, oldest number first, with those of `shopSets` the beads name. Each original is hashed again on the way: one that is not
- * what it was is refused, never packed.
+ * Beads and their originals as one ZIP, oldest number first, with those of `shopSets` they name and the jobs that go
+ * along (their beads must be among `beads`). Each original is hashed again on the way: one that is not what it was is
+ * refused, never packed.
  */
 export async function archiveOf(
   dataDir: string,
   beads: readonly BeadRecord[],
   shopSets: readonly ShopCriteria[],
+  along: JobsAlong = noJobs,
 ): Promise<Result<Uint8Array, ArchiveRefusal>> {
-  if (beads.length === 0) return fail(issue("archive-empty"));
+  if (beads.length === 0 && along.jobs.length === 0) return fail(issue("archive-empty"));
   const sorted = exchangeBeads(beads.toSorted((a, b) => a.number - b.number));
-  const bytes = sorted.flatMap(({ photos }) => photos).reduce((sum, photo) => sum + photo.bytes, 0);
+  const carried = [
+    ...sorted.flatMap(({ number, photos }) => photos.map((photo) => ({ number, ...photo }))),
+    ...along.jobs.flatMap(({ evidence }) =>
+      evidence.map((photo) => ({ number: "of a signed record", ...photo })),
+    ),
+  ];
+  const bytes = carried.reduce((sum, photo) => sum + photo.bytes, 0);
   if (sorted.length > MOST_BEADS || bytes > MOST_ARCHIVE_BYTES)
     return fail(
       issue("archive-too-many", [], {
@@ -69,17 +79,15 @@ export async function archiveOf(
       }),
     );
   const files = new Map<string, Uint8Array>();
-  for (const { number, photos } of sorted) {
-    for (const photo of photos) {
-      const file = originalPath(dataDir, photo.sha256);
-      const sound = await verifyOriginal(dataDir, photo.sha256);
-      const original = file !== null && sound.ok ? await readFile(file) : null;
-      if (original === null || original.length !== photo.bytes)
-        return fail(issue("archive-photo", [], { number, sha256: photo.sha256 }));
-      files.set(archivePhotoName(photo), original);
-    }
+  for (const { number, ...photo } of carried) {
+    const file = originalPath(dataDir, photo.sha256);
+    const sound = await verifyOriginal(dataDir, photo.sha256);
+    const original = file !== null && sound.ok ? await readFile(file) : null;
+    if (original === null || original.length !== photo.bytes)
+      return fail(issue("archive-photo", [], { number, sha256: photo.sha256 }));
+    files.set(archivePhotoName(photo), original);
   }
-  return ok(packArchive(archiveManifest(sorted, tablesDigest(), shopSets), files, sha256Bytes));
+  return ok(packArchive(archiveManifest(sorted, tablesDigest(), shopSets, along), files, sha256Bytes));
 }
 
 export function archiveSentence({ code, data }: ArchiveRefusal): string {

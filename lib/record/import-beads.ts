@@ -5,6 +5,7 @@ import {
   exchangeSentence,
   unpackArchive,
   type ExchangeBead,
+  type ExchangePhoto,
   type ExchangeIssue,
   type UnpackedArchive,
 } from "@/lib/exchange";
@@ -14,6 +15,7 @@ import { letGoPhoto } from "./attach-photo";
 import { sha256Bytes } from "./export-beads";
 import { writeShopSet } from "./criteria";
 import { guardStore } from "./guard-store";
+import { placeBeads, unsoundSigned, writeJobs } from "./import-jobs";
 import { planImport, type ImportPlan } from "./import-plan";
 import { writeLog } from "./log";
 import type { Pen } from "./pen";
@@ -24,6 +26,7 @@ export type { ImportPlan, PlannedBead } from "./import-plan";
 
 /**
  * - `import-conflicts`: `data.conflicts` beads are here with other content and nobody said what to do with them.
+ * - `import-signed-changed`: a signed revision of inspection `data.number` is not what was signed.
  * - `import-criteria-differ`: limits of the shop's own (`data.id`) are here with other content.
  * - `import-photo-facts`: a photo is not the size or kind its list says (`data.name`).
  * - `import-photo-refused`: a photo that this installation does not take in (`data.name`, `data.why`).
@@ -33,6 +36,7 @@ export type { ImportPlan, PlannedBead } from "./import-plan";
 type OwnIssue = Issue<
   | "import-conflicts"
   | "import-criteria-differ"
+  | "import-signed-changed"
   | "import-photo-facts"
   | "import-photo-refused"
   | "import-photo-twice"
@@ -42,7 +46,9 @@ export type ImportIssue = OwnIssue | ExchangeIssue | RecordIssue;
 
 const ownSentences: Readonly<Record<OwnIssue["code"], (data: OwnIssue["data"]) => string>> = {
   "import-conflicts": ({ conflicts }) =>
-    `${conflicts} of these beads are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
+    `${conflicts} of these beads or jobs are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
+  "import-signed-changed": ({ number }) =>
+    `A signed record of inspection ${number} in this archive is not what was signed. Nothing was imported; fetch the archive again from where it came.`,
   "import-criteria-differ": ({ id, title }) =>
     `Beads of this archive were judged by "${title}" (${id}), and here that version says something else. A verdict would not mean the same, so nothing was imported. Where the archive came from, save those limits under another title, judge the beads by them and export again.`,
   "import-photo-facts": ({ name }) =>
@@ -88,9 +94,12 @@ export async function importArchive(
     return fail(issue("import-conflicts", [], { conflicts: before.conflicts }));
   const fresh = new Set(before.beads.flatMap(({ id, fate }) => (fate === "new" ? [id] : [])));
   const beads = archive.value.manifest.beads.filter(({ id }) => fresh.has(id));
+  const freshJobs = new Set(before.jobs.flatMap(({ id, fate }) => (fate === "new" ? [id] : [])));
+  const jobs = (archive.value.manifest.jobs ?? []).filter(({ id }) => freshJobs.has(id));
+  const arriving = [...beads.flatMap(({ photos }) => photos), ...jobs.flatMap(({ evidence }) => evidence)];
   const stored: string[] = [];
   try {
-    const photos = await storePhotos(dataDir, beads, archive.value, stored);
+    const photos = await storePhotos(dataDir, arriving, archive.value, stored);
     const written = photos.ok
       ? await writeAll(pen, archive.value, { archive: sha256Bytes(bytes), seals: photos.value }, options)
       : photos;
@@ -126,6 +135,8 @@ async function writeCriteria(
 function readArchive(bytes: Uint8Array): Result<UnpackedArchive, ImportIssue> {
   const archive = unpackArchive(bytes, sha256Bytes);
   if (!archive.ok) return archive;
+  const unsound = unsoundSigned(archive.value.manifest);
+  if (unsound) return fail(issue("import-signed-changed", [], unsound));
   const { beads } = archive.value.manifest;
   const twice = beads.find(({ photos }) => new Set(photos.map(({ sha256 }) => sha256)).size < photos.length);
   if (twice) return fail(issue("import-photo-twice", [], { number: twice.number }));
@@ -137,15 +148,17 @@ function readArchive(bytes: Uint8Array): Result<UnpackedArchive, ImportIssue> {
 /** Seals of the derived pictures, by photo. */
 type Seals = ReadonlyMap<string, readonly string[]>;
 
+type ArrivingPhoto = Pick<ExchangePhoto, "sha256" | "format"> & Partial<ExchangePhoto>;
+
 /** Takes every photo in the way an upload is, so that it is checked and its views exist. */
 async function storePhotos(
   dataDir: string,
-  beads: readonly ExchangeBead[],
+  photos: readonly ArrivingPhoto[],
   { files }: UnpackedArchive,
   stored: string[],
 ): Promise<Result<Seals, ImportIssue>> {
   const seals = new Map<string, readonly string[]>();
-  for (const photo of beads.flatMap(({ photos }) => photos)) {
+  for (const photo of photos) {
     const name = `photos/${photo.sha256}.${photo.format}`;
     const bytes = files.get(name);
     if (!bytes) return fail(issue("archive-file-missing", [], { name }));
@@ -159,8 +172,10 @@ async function storePhotos(
       );
     const { sha256, format, widthPx, heightPx, alreadyStored } = taken.value;
     if (!alreadyStored) stored.push(sha256);
-    if (format !== photo.format || widthPx !== photo.widthPx || heightPx !== photo.heightPx)
-      return fail(issue("import-photo-facts", [], { name }));
+    // Of evidence the signed record itself says how large it is.
+    const otherSize =
+      photo.widthPx !== undefined && (widthPx !== photo.widthPx || heightPx !== photo.heightPx);
+    if (format !== photo.format || otherSize) return fail(issue("import-photo-facts", [], { name }));
     seals.set(sha256, await viewSeals(dataDir, sha256));
   }
   return ok(seals);
@@ -197,6 +212,8 @@ function writeAll(
           plan.beads.flatMap(({ id, fate, number }) => (fate === "new" ? [[id, number]] : [])),
         );
         await writeCriteria(tx, by, manifest, plan, archive);
+        const along = { jobs: manifest.jobs ?? [], instruments: manifest.instruments ?? [] };
+        await writeJobs(tx, along, plan.jobs, { by, archive });
         for (const bead of inOrder(manifest.beads.filter(({ id }) => numbers.has(id)))) {
           const number = numbers.get(bead.id) ?? bead.number;
           const views = bead.photos.flatMap(({ sha256 }) => seals.get(sha256) ?? []);
@@ -208,6 +225,7 @@ function writeAll(
             detail: { number, ownNumber: bead.number, archive, views },
           });
         }
+        await placeBeads(tx, along, plan.jobs, by);
         return ok(plan);
       },
       { timeout: DEADLINE_MS, maxWait: 20_000 },

@@ -5,6 +5,7 @@ import type { Db, Tx } from "@/lib/db";
 import { getBead } from "./beads";
 import { getShopSet } from "./criteria";
 import { exchangeBeads, tablesDigest } from "./export-beads";
+import { planJobs, type PlannedJob } from "./import-jobs";
 import type { BeadRecord } from "./types";
 
 /**
@@ -35,6 +36,8 @@ export interface PlannedCriteria {
 export interface ImportPlan {
   readonly beads: readonly PlannedBead[];
   readonly criteria: readonly PlannedCriteria[];
+  readonly jobs: readonly PlannedJob[];
+  /** Beads; jobs are counted in `jobs` alone, but for those in the way, which are among the conflicts. */
   readonly fresh: number;
   readonly same: number;
   readonly conflicts: number;
@@ -80,12 +83,14 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
   }));
   const count = (...fated: PlannedBead["fate"][]): number =>
     beads.filter(({ fate }) => fated.includes(fate)).length;
+  const jobs = await planJobs(db, manifest);
   return {
     beads,
     criteria: await planCriteria(db, manifest),
+    jobs,
     fresh: count("new"),
     same: count("same"),
-    conflicts: count("differs", "photo-taken"),
+    conflicts: count("differs", "photo-taken") + jobs.filter(({ fate }) => fate === "differs").length,
     renumbered: beads.filter(({ fate, number, ownNumber }) => fate === "new" && number !== ownNumber).length,
     otherTables: manifest.tablesDigest !== tablesDigest(),
   };

@@ -59,6 +59,8 @@ export {
   MOST_ARCHIVE_BYTES,
   type ArchiveRefusal,
 } from "./export-beads";
+export { jobsAlong } from "./export-jobs";
+export type { PlannedJob } from "./import-jobs";
 export {
   checkArchive,
   importArchive,

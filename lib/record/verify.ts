@@ -2,6 +2,7 @@ import { canonicalJson, issue } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { compareStates, verifyChain, type ContentIssue, type LedgerIssue } from "@/lib/ledger";
 import { verifyOriginal, viewDigests, type PhotoSize } from "@/lib/photo";
+import { photosNamed } from "./export-jobs";
 import { sha256Text } from "./log";
 import { allEntries } from "./read-log";
 import { sealedViews } from "./seal-views";
@@ -102,11 +103,6 @@ async function changedViews(
     const said = sealed.get(`${sha256}/${size}`);
     return said === undefined || said === digest ? [] : [size];
   });
-}
-
-/** The photos a signed text names. A text somebody damaged is reported by its digest; here it only must not stop us. */
-function photosNamed(content: string): readonly string[] {
-  return [...content.matchAll(/"sha256":"([0-9a-f]{64})"/g)].map(([, sha256 = ""]) => sha256);
 }
 
 async function checkFrozen(db: Db): Promise<Looked> {

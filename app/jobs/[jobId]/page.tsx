@@ -53,6 +53,15 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
           {now.may("job.write") && (
             <SaidForm action={beginInspectionAction.bind(null, jobId)} submit="New inspection" />
           )}
+          {now.may("data.export") && (
+            <a
+              href={`/api/export/archive.zip?job=${encodeURIComponent(jobId)}`}
+              className={buttonClass()}
+              download
+            >
+              The whole job as one archive
+            </a>
+          )}
         </Panel>
         {welds.map((weld) => (
           <Panel key={weld.id} title={`Weld ${weld.number}`} tone="bronze">
