@@ -1,4 +1,4 @@
-import type { Locator, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 
 /** Drives the workbench the way a person does: photo pixels in, taps and keys out. */
@@ -7,6 +7,22 @@ export class Bench {
 
   get canvas(): Locator {
     return this.page.getByTestId("bead-canvas");
+  }
+
+  /** A window of its own on a new bead with this photo. */
+  static async onPhoto(
+    browser: Browser,
+    url: string,
+    file: string,
+    device: BrowserContextOptions,
+  ): Promise<Bench> {
+    const page = await (await browser.newContext(device)).newPage();
+    page.setDefaultTimeout(20_000);
+    const bench = new Bench(page);
+    await bench.newBead(url);
+    await bench.addPhoto(file);
+    await bench.photoShown();
+    return bench;
   }
 
   async newBead(url: string): Promise<void> {
@@ -95,6 +111,15 @@ export class Bench {
       .getByRole("navigation", { name: "Parts of this bead" })
       .getByRole("button", { name })
       .click();
+  }
+
+  /** Takes the first example set-up whose name fits, whatever it is called today. */
+  async exampleSetup(wanted: RegExp): Promise<void> {
+    const list = this.page.getByLabel("Example set-ups");
+    const names = await list.locator("option").allInnerTexts();
+    const name = names.find((one) => wanted.test(one));
+    if (!name) throw new Error(`no example fits ${String(wanted)}: ${names.join("; ")}`);
+    await list.selectOption({ label: name });
   }
 
   async saved(): Promise<void> {
