@@ -11,12 +11,16 @@ function confidence({ rules }: CriteriaSummary): string {
   return `${rules.length} rules; ${doubtful === rules.length ? "all" : doubtful} to be checked against your copy.`;
 }
 
+/** "fillet, butt and surfacing" */
+const inWords = (names: readonly string[]): string =>
+  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+
 /** A set that comes with the program: edition, how sure it is, and its limits. */
 export function CodeSet({ set, copies }: { readonly set: CriteriaSummary; readonly copies: boolean }) {
   return (
     <Panel title={`${set.title}, ${set.edition}`} tone="blue">
       <p>
-        {set.document}. For {set.weldKinds.join(" and ")} welds. {confidence(set)}
+        {set.document}. For {inWords(set.weldKinds)} welds. {confidence(set)}
       </p>
       <details className={styles.more}>
         <summary>Its limits</summary>

@@ -5,6 +5,7 @@ import { useState } from "react";
 import { SaveBar } from "@/components/inspect/save-bar";
 import { useSaving, type Save } from "@/components/inspect/use-saving";
 import { Button, Field, Panel } from "@/components/ui";
+import form from "@/components/ui/form.module.css";
 import type { ShopRow } from "@/lib/accept";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./criteria.module.css";
@@ -94,10 +95,14 @@ export function ShopEditor({
           </Button>
         </div>
       )}
-      {rows.length === 0 && asked && <p role="alert">Add at least one limit.</p>}
+      {rows.length === 0 && asked && (
+        <p role="alert" className={`${form.said} ${form.refused}`}>
+          Add at least one limit.
+        </p>
+      )}
       <TryOut draft={content} beads={beads} isSound={errors.size === 0} tryOn={tryOn} />
       {asked && errors.size > 0 && (
-        <p role="alert" className={styles.line}>
+        <p role="alert" className={`${form.said} ${form.refused}`}>
           {errors.size === 1 ? "One field does" : `${errors.size} fields do`} not fit yet, so nothing was
           saved.
         </p>
