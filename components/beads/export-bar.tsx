@@ -34,6 +34,10 @@ export function ExportBar({
           {count === 1 ? "The bead found" : `All ${count} beads found`}, or only those you tick at the foot of
           their cards.
         </p>
+        <p>
+          The archive holds the photos as the camera wrote them, with what it wrote into them: often the time,
+          the phone and the place. The other files hold no photos.
+        </p>
         <div className={styles.row}>
           {files.map(({ href, label }) => (
             <button key={href} type="submit" formAction={href} className={buttonClass()}>

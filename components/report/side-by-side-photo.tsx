@@ -1,6 +1,6 @@
 import { MarkOverlay } from "@/components/canvas";
 import { VIEW_WIDTH, type AlignedPhoto, type LaidPhoto } from "@/lib/assess";
-import { fitLabels, scene, warpDrawing } from "@/lib/marks";
+import { fitLabels, scene, warpDrawing, type SceneShape } from "@/lib/marks";
 import { rulerTicks, type SheetDocument } from "@/lib/report";
 import type { LengthSystem } from "@/lib/units";
 import { laidStyle, laidTransform } from "./laid-transform";
@@ -11,6 +11,18 @@ const ACROSS = 480;
 const RULER_HEIGHT = 64;
 
 type SheetPhoto = SheetDocument["photos"][number];
+
+/** A letter's mean width in screen units at the size labels are set. */
+const LETTER = 8.4;
+
+/** Words that the picture's edge would cut are left to the tables: half a size is worse than none. */
+function isWhole(shape: SceneShape): boolean {
+  if (shape.kind !== "label") return true;
+  const at = (shape.at.x * ACROSS) / VIEW_WIDTH + shape.offset.x;
+  const width = shape.text.length * LETTER;
+  const left = shape.side === "right" ? at : shape.side === "left" ? at - width : at - width / 2;
+  return left >= 0 && left + width <= ACROSS;
+}
 
 /** A photo laid along its weld, with its marks turned along and their numbers upright. */
 export function LaidPicture({ photo, laid, alt }: { photo: SheetPhoto; laid: LaidPhoto; alt: string }) {
@@ -28,7 +40,7 @@ export function LaidPicture({ photo, laid, alt }: { photo: SheetPhoto; laid: Lai
         style={laidStyle(laidTransform(toView, widthPx, heightUnits))}
       />
       <MarkOverlay
-        scene={fitLabels(shapes, VIEW_WIDTH / ACROSS, null)}
+        scene={fitLabels(shapes, VIEW_WIDTH / ACROSS, null).filter(isWhole)}
         widthPx={VIEW_WIDTH}
         heightPx={heightUnits}
         acrossUnits={ACROSS}
@@ -41,12 +53,13 @@ export function LaidPicture({ photo, laid, alt }: { photo: SheetPhoto; laid: Lai
 export function Ruler({ rulerMm, system }: { rulerMm: { from: number; to: number }; system: LengthSystem }) {
   const { from, to } = rulerMm;
   const x = (mm: number): number => ((mm - from) / (to - from)) * VIEW_WIDTH;
+  const isInside = (mm: number): boolean => x(mm) > 24 && x(mm) < VIEW_WIDTH - 24;
   return (
     <svg className={styles.ruler} viewBox={`0 0 ${VIEW_WIDTH} ${RULER_HEIGHT}`} aria-hidden="true">
       {rulerTicks(from, to, system).map(({ mm, label }) => (
         <g key={mm} transform={`translate(${x(mm).toFixed(2)} 0)`}>
           <line y2={label === null ? 12 : 24} stroke="currentColor" strokeWidth={label === null ? 1.5 : 3} />
-          {label !== null && (
+          {label !== null && isInside(mm) && (
             <text y={52} fontSize={28} fontWeight={600} textAnchor="middle" fill="currentColor">
               {label}
             </text>

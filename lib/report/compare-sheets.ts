@@ -26,7 +26,7 @@ export interface Comparison {
  * the set-up lines that changed. "Gone" means no longer marked: whether somebody looked is the verdict's question.
  */
 export function compareSheets(before: SheetDocument, after: SheetDocument): Comparison {
-  const names = [...new Set([...before.marks, ...after.marks].map(({ name }) => name))];
+  const names = [...new Set([...before.marks, ...after.marks].map(kindOf))];
   const marks = names.map((name) => ({
     name,
     before: sizesOf(before.marks, name),
@@ -45,7 +45,15 @@ export function compareSheets(before: SheetDocument, after: SheetDocument): Comp
   };
 }
 
-function sizesOf(marks: readonly SheetMark[], name: string): readonly string[] | null {
-  const found = marks.filter((mark) => mark.name === name);
-  return found.length === 0 ? null : found.map(({ size }) => size || "no size");
+/** Several of a kind share a row of the sheet and say how many they are: four and then five is still the same kind. */
+const COUNT = / × \d+$/;
+const kindOf = ({ name }: SheetMark): string => name.replace(COUNT, "");
+
+function sizesOf(marks: readonly SheetMark[], kind: string): readonly string[] | null {
+  const found = marks.filter((mark) => kindOf(mark) === kind);
+  if (found.length === 0) return null;
+  return found.map(({ name, size }) => {
+    const count = COUNT.exec(name)?.[0].trim() ?? "";
+    return [count, size || "no size"].filter(Boolean).join(": ");
+  });
 }

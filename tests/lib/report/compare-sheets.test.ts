@@ -52,6 +52,14 @@ describe("two beads side by side", () => {
     });
   });
 
+  it("count several of a kind as that kind, with how many they were", () => {
+    const before = sheet(bead(1, {}, ["spatter", "spatter", "spatter"]));
+    const after = sheet(bead(2, {}, ["spatter", "spatter"]));
+    const found = compareSheets(before, after);
+    expect([found.gone, found.fresh]).toEqual([[], []]);
+    expect(found.still).toEqual([{ name: "Spatter", before: ["× 3: no scale"], after: ["× 2: no scale"] }]);
+  });
+
   it("turned round, gone and new change places; a bead beside itself differs in nothing", () => {
     const before = sheet(bead(1, { volts: 18 }, ["undercut"]));
     const after = sheet(bead(2, { volts: 20 }, ["spatter"]));
