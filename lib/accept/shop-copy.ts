@@ -51,7 +51,6 @@ function copyCriterion(set: CriteriaSet, criterion: Criterion, context: CaseCont
   const first = answers.find(({ applies }) => applies !== false);
   if (first === undefined) return { rows: [], why: null };
   if (first.applies === null) return leave("it depends on more than the weld and its thickness");
-  if (criterion.places !== undefined) return leave("it holds at certain places of the bead only");
   if (criterion.onlyWhenRead === true) return leave("it is judged only where the reading was taken");
   const tests = first.variant.tests.map((test) => copyTest(test, context));
   const whys = tests.flatMap((test) => (typeof test === "string" ? [test] : []));
@@ -109,11 +108,13 @@ function withLimit(quantity: ShopQuantity, formula: Formula, context: CaseContex
 
 function rowOf(set: CriteriaSet, criterion: Criterion, { source }: Variant, limits: Limits): ShopRow {
   const doubt = needsCheck(source) ? "; check your copy" : "";
+  // A row cannot name places: holding everywhere it is never looser than the code.
+  const places = criterion.places ? "; the code means certain places only, this row all of them" : "";
   return ShopRowSchema.parse({
     id: "row",
     title: criterion.title.slice(0, 120),
     imperfections: criterion.imperfections,
     ...limits,
-    note: `after ${set.document} ${set.edition}, ${criterion.clause}${doubt}`,
+    note: `after ${set.document} ${set.edition}, ${criterion.clause}${places}${doubt}`,
   });
 }
