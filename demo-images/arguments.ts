@@ -34,12 +34,12 @@ export function describeProblem(error: z.ZodError): string {
   if (key === "scenario")
     return `There is no such scenario; --list names the ${scenarioNames.length} there are.`;
   if (key === undefined) return issue.message;
-  return `${toOption(String(key))} cannot be used like that: ${issue.message}.`;
+  return `${toOption(String(key))} ${issue.message}.`;
 }
 
 /** Reads the command line; every refusal is one sentence. */
 export function parseArguments(words: readonly string[]): ParsedArguments {
-  if (words.length === 0 || words[0] === "--help") return { ok: true, what: "help" };
+  if (words.length === 0 || words.includes("--help")) return { ok: true, what: "help" };
   if (words[0] === "--list")
     return words.length === 1
       ? { ok: true, what: "list" }
@@ -51,14 +51,19 @@ export function parseArguments(words: readonly string[]): ParsedArguments {
   for (let i = 0; i < rest.length; i += 2) {
     const option = rest[i]!;
     const value = rest[i + 1];
-    if (value === undefined) return refuse(`${option} needs a value after it.`);
+    if (!option.startsWith("--"))
+      return refuse(`"${option}" stands where an option is expected; options begin with --.`);
+    if (option.includes("="))
+      return refuse(`Write the value after a space: ${option.replace("=", " ").trim()}.`);
+    if (option !== "--out" && !optionKeys.includes(toKey(option)))
+      return refuse(`There is no option ${option}; --help names those there are.`);
+    if (value === undefined || value.startsWith("--")) return refuse(`${option} needs a value after it.`);
     if (option === "--out") {
+      if (out !== null) return refuse("--out is given twice.");
       out = value;
       continue;
     }
     const key = toKey(option);
-    if (!option.startsWith("--") || !optionKeys.includes(key))
-      return refuse(`There is no option ${option}; --help names those there are.`);
     if (key in given) return refuse(`${option} is given twice.`);
     given[key] = readValue(value);
   }

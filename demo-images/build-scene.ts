@@ -55,7 +55,7 @@ function placeObject(spec: SceneSpec): PlacedObject | null {
 /** Makes the surface: plate, beads in the order laid, imperfections, and the scale object on top. */
 export function buildScene(spec: SceneSpec, stepMm: number): BuiltScene {
   const grid = createHeightGrid(spec.area, stepMm);
-  paintPlate(grid, spec.profile, finishRelief(spec.plate.finish, spec.plate.seed));
+  paintPlate(grid, spec.profile, finishRelief(spec.plate));
   const beads = spec.beads.map(createBead);
   for (const bead of beads) paintBead(grid, bead);
   const placed = placeObject(spec);
@@ -63,6 +63,7 @@ export function buildScene(spec: SceneSpec, stepMm: number): BuiltScene {
     grid,
     smooth: grid.h.slice(),
     profile: spec.profile,
+    plate: spec.plate,
     beads,
     records: [],
     isCovered: placed === null ? () => false : createCoverTest(placed.facet, placed.object, placed.placement),

@@ -1,4 +1,4 @@
-export { renderScene, renderSceneOnThreads, type RenderedScene } from "./render-scene";
+export { renderScene, renderSceneOnThreads, renderTruth, type RenderedScene } from "./render-scene";
 export { RenderParamsSchema, type RenderParams, type RenderParamsInput } from "./params";
 export { scenarioNames, type ScenarioName } from "./scenarios";
 export { encodePicture, type Encoding } from "./encode";

@@ -79,20 +79,45 @@ function sharedFloats(length: number): Float32Array {
   return new Float32Array(new SharedArrayBuffer(4 * length));
 }
 
-/** Builds the surface and everything that is needed to light and trace it. */
-function prepare(input: RenderParamsInput): Prepared {
+/** A scene that is built and looked at, but not lit. */
+interface Staged {
+  readonly params: RenderParams;
+  readonly spec: SceneSpec;
+  readonly camera: Camera;
+  readonly scene: BuiltScene;
+}
+
+function stage(input: RenderParamsInput): Staged {
   const params = RenderParamsSchema.parse(input);
   const spec = resolveSpec(params);
   const camera = createSceneCamera(spec, params);
+  const finer = params.quality === "exact-draft" ? 1.25 : 0.95;
+  const scene = buildScene(spec, (spec.pose.fieldWidthMm / camera.widthPx) * finer);
+  return { params, spec, camera, scene };
+}
+
+const truthOf = ({ params, camera, scene }: Pick<Staged, "params" | "camera" | "scene">): Truth =>
+  sceneTruth(scene, camera, { scenario: params.scenario, seed: params.seed });
+
+/** The truth of the picture these params make, without the picture: for those who do not look at its pixels. */
+export const renderTruth = (input: RenderParamsInput): Truth => truthOf(stage(input));
+
+/** Builds the surface and everything that is needed to light and trace it. */
+function prepare(input: RenderParamsInput): Prepared {
+  const { params, spec, camera, scene } = stage(input);
   const draft = params.quality === "exact-draft";
-  const scene = buildScene(spec, (spec.pose.fieldWidthMm / camera.widthPx) * (draft ? 1.25 : 0.95));
   const { grid } = scene;
   const pixels = camera.widthPx * camera.heightPx;
   const job: BandJob = {
     grid,
     profile: spec.profile,
     look: { plate: spec.plate, weld: spec.weld },
-    rig: createLightRig(spec.lighting, radians(spec.lightTurnDeg), spec.profile.up),
+    rig: createLightRig(
+      spec.lighting,
+      radians(spec.lightTurnDeg),
+      spec.profile.up,
+      namedSeed(params.seed, `light on ${params.scenario}`),
+    ),
     openness: createOpennessMap(grid, spec.profile),
     ceiling: createCeilingMap(grid),
     visible: createVisibleBlocks(grid, camera),
@@ -115,8 +140,7 @@ function finish({ params, scene, job }: Prepared): RenderedScene {
   const { camera } = job;
   // Libraries that take pixels refuse shared memory.
   const rgb = new Uint8Array(job.rgb);
-  const truth = sceneTruth(scene, camera, { scenario: params.scenario, seed: params.seed });
-  return { rgb, width: camera.widthPx, height: camera.heightPx, truth };
+  return { rgb, width: camera.widthPx, height: camera.heightPx, truth: truthOf({ params, camera, scene }) };
 }
 
 /**

@@ -2,8 +2,9 @@ import { parseArguments, usage } from "./arguments";
 import { encodePicture } from "./encode";
 import { renderSceneOnThreads } from "./render-scene";
 import { scenarioNames } from "./scenarios";
-import { writeFileSync } from "node:fs";
+import { existsSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
+import { dirname } from "node:path";
 
 const parsed = parseArguments(process.argv.slice(2));
 if (!parsed.ok) {
@@ -11,6 +12,10 @@ if (!parsed.ok) {
   process.exitCode = 2;
 } else if (parsed.what === "list" || parsed.what === "help") {
   process.stdout.write(parsed.what === "list" ? `${scenarioNames.join("\n")}\n` : usage);
+} else if (!existsSync(dirname(parsed.out))) {
+  // Asked before the rendering, which takes a while.
+  process.stderr.write(`There is no folder ${dirname(parsed.out)} to write to; make it first.\n`);
+  process.exitCode = 2;
 } else {
   const { params, out } = parsed;
   const rendered = await renderSceneOnThreads(params, availableParallelism());

@@ -2,6 +2,7 @@ import type { HeightGrid } from "../field/height-grid";
 import { dot, type Vec3 } from "../geometry/vector";
 import { noise2 } from "../noise/noise";
 import type { LightRig } from "../light/lamp";
+import { createFallOff } from "../light/light-fall";
 import type { BenchColour } from "../materials/bench";
 
 export interface Surroundings {
@@ -46,6 +47,7 @@ export function createBenchShader({ up, rig, grid, thicknessMm, bench }: Surroun
   const colour = new Float32Array(3);
   const lamps = rig.lamps.map((lamp) => ({ ...lamp, falls: Math.max(0.1, dot(lamp.towards, up)) / Math.PI }));
   const soft = 1.5 + thicknessMm * 0.5;
+  const fallOff = createFallOff(rig.fall);
   return (ox, oy, oz, dx, dy, dz, out) => {
     const fall = dx * up[0] + dy * up[1] + dz * up[2];
     const height = ox * up[0] + oy * up[1] + oz * up[2] + thicknessMm;
@@ -62,19 +64,25 @@ export function createBenchShader({ up, rig, grid, thicknessMm, bench }: Surroun
     const contact = 1 - 0.8 * Math.exp(-outside(px, py) / (0.5 * thicknessMm + 1.5));
     const shadow = Math.min(1, outside(px + shiftX, py + shiftY) / soft);
     const far = 1 / (1 + (px * px + py * py) / (420 * 420));
+    const reached = fallOff(px, py);
     for (let c = 0; c < 3; c++) {
       let light = (rig.sky[c]! * 0.9 + 0.02) * contact;
-      for (const lamp of lamps) light += lamp.colour[c]! * lamp.falls * (lamp.castsShadow ? shadow : contact);
+      for (const lamp of lamps)
+        light += lamp.colour[c]! * lamp.falls * reached * (lamp.castsShadow ? shadow : contact);
       out[c] = colour[c]! * light * far;
     }
     return t;
   };
 }
 
-/** A sheared or sawn edge of the plate: bright above, torn and dark below. */
+/** A sheared edge of the plate: bright and drawn above where the blade cut, torn and dark below. */
 export function sideTone(along: number, below: number, axis: 0 | 1, rig: LightRig, out: Float32Array): void {
-  const streak =
-    noise2(along * 2.2, below * (axis === 0 ? 0.6 : 0.4), 611) + 0.5 * noise2(along * 7, below * 1.5, 612);
-  const tone = (0.09 + 0.035 * streak) * (below < 0.25 ? 2.2 : 1) * (0.4 + 0.6 * Math.exp(-below / 5));
-  for (let c = 0; c < 3; c++) out[c] = tone * (rig.sky[c]! * 1.4 + 0.25 * (rig.lamps[0]?.colour[c] ?? 0));
+  const drawn = noise2(along * 4.2, below * 0.22, 611 + axis) + 0.6 * noise2(along * 11, below * 0.5, 612);
+  const torn = noise2(along * 1.7, below * 2.6, 613) + 0.5 * noise2(along * 6, below * 7, 614);
+  const share = Math.min(1, Math.max(0, (below - 1.6 - 0.5 * noise2(along * 0.3, 0, 615)) / 0.7));
+  const streak = drawn + (torn - drawn) * share;
+  const tone =
+    (0.085 + 0.026 * streak) * (below < 0.2 ? 1.8 : 1 - 0.3 * share) * (0.4 + 0.6 * Math.exp(-below / 5));
+  for (let c = 0; c < 3; c++)
+    out[c] = tone * (1.06 - 0.06 * c) * (rig.sky[c]! * 1.4 + 0.25 * (rig.lamps[0]?.colour[c] ?? 0));
 }

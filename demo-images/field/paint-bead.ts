@@ -1,6 +1,6 @@
 import type { Bead } from "../geometry/bead";
 import { restartRelief } from "../geometry/restart";
-import { fractalNoise2, noise2, smoothstep } from "../noise/noise";
+import { fractalNoise1, fractalNoise2, noise2, smoothstep } from "../noise/noise";
 import { raiseMask, sampleHeight, type HeightGrid } from "./height-grid";
 
 /** How far beside a bead the plate still shows its heat, mm. */
@@ -80,23 +80,33 @@ export function paintBead(grid: HeightGrid, bead: Bead): void {
       const u = Math.max(-1, Math.min(1, (y - left) / half - 1));
       const k = j * grid.nx + i;
       const cap = (1 - u * u) ** shape.capPower;
+      const tie = smoothstep(0, 0.35, half * (1 - Math.abs(u)));
       const relief =
-        bead.ripples.heightAt(x, u, half) +
-        shape.roughMm *
-          (1.6 * fractalNoise2(x * 0.9, y * 0.9, shape.seed + 41, 3) + noise2(x * 5, y * 5, shape.seed + 42));
+        tie *
+        (bead.ripples.heightAt(x, u, half) +
+          shape.roughMm *
+            (1.6 * fractalNoise2(x * 0.9, y * 0.9, shape.seed + 41, 3) +
+              noise2(x * 5, y * 5, shape.seed + 42)));
       const again = shape.restart === null ? 0 : restartRelief(shape.restart, half, x, u);
       const crown = (columns.crown[i] as number) * cap + again;
       const face = leftZ + (rise * (u + 1)) / 2 + crown - craterDish(bead, x, u);
       const edge = smoothstep(1, 0.86, Math.abs(u));
       const under = grid.h[k] as number;
       grid.h[k] = under + (face + relief - under) * Math.max(edge, Math.min(1, (face - under) * 4));
+      grid.mask.crack[k] = 0;
       raiseMask(grid.mask.bead, k, smoothstep(1, 0.97, Math.abs(u)));
     }
   }
   paintHeat(grid, bead);
 }
 
-/** Writes closeness to the bead into the heat mask: 255 at the toe, 0 at HEAT_REACH_MM. */
+/** How far heat reaches at x on one side, about 1: the plate warms as the weld goes on, and never evenly. */
+function heatSpread({ shape }: Bead, x: number, side: 0 | 1): number {
+  const t = Math.min(1, Math.max(0, (x - shape.startMm) / (shape.endMm - shape.startMm)));
+  return 0.76 + 0.44 * t ** 0.8 + 0.2 * fractalNoise1(x * 0.045, shape.seed + 51 + side, 3);
+}
+
+/** Writes closeness to the bead into the heat mask: 255 at the toe, 0 at HEAT_REACH_MM of an average place. */
 function paintHeat(grid: HeightGrid, bead: Bead): void {
   const { shape } = bead;
   const half = (shape.rightMm - shape.leftMm) / 2;
@@ -107,9 +117,13 @@ function paintHeat(grid: HeightGrid, bead: Bead): void {
     const toes = bead.toesAt(Math.min(shape.endMm - half, Math.max(shape.startMm + half, x)));
     const centre = toes === null ? middle : (toes.leftMm + toes.rightMm) / 2;
     const reach = toes === null ? half : (toes.rightMm - toes.leftMm) / 2;
+    const spread = [heatSpread(bead, x, 0), heatSpread(bead, x, 1)] as const;
     for (let j = 0; j < grid.ny; j++) {
       const across = grid.y0 + j * grid.stepMm - centre;
-      const distance = Math.sqrt(out * out + across * across) - reach;
+      // From one side's reach to the other's within the bead, which hides it, and softly beyond its ends.
+      const share = smoothstep(-reach, reach, across);
+      const wide = spread[0] + (spread[1] - spread[0]) * share;
+      const distance = (Math.sqrt(out * out + across * across) - reach) / wide;
       if (distance >= HEAT_REACH_MM) continue;
       raiseMask(grid.mask.heat, j * grid.nx + i, 1 - Math.max(0, distance) / HEAT_REACH_MM);
     }

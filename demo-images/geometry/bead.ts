@@ -70,7 +70,7 @@ interface Course {
   readonly shape: BeadShape;
   readonly ripples: Ripples;
   readonly half: number;
-  /** No end is a half-circle: each side sets off a little later than the other, mm. */
+  /** No end is a half-circle: each side comes to its full width a little later than the other, mm. */
   readonly lags: readonly [number, number];
 }
 
@@ -102,10 +102,10 @@ function raggedToe({ shape, ripples, half }: Course, x: number, side: 0 | 1): nu
 /** Share of the full half-width on one side, less than 1 near the ends. */
 function fullness({ shape, half, lags }: Course, x: number, side: 0 | 1): number {
   const s = shape.seed;
-  const radius = half * (1.05 + 0.2 * noise1(s + side, 4));
-  const start = endFullness(x - shape.startMm - lags[side], radius);
-  const endRadius = half * (1.05 + 0.15 * noise1(s + side, 6));
-  return start * endFullness(shape.endMm - x - 0.12 * half * side, endRadius);
+  // Both sides run out at the same point, or half a tip would stand out beyond the other.
+  const radius = half * (1.05 + 0.2 * noise1(s + side, 4)) + lags[side];
+  const endRadius = half * (1.12 + 0.2 * noise1(s + side, 6));
+  return endFullness(x - shape.startMm, radius) * endFullness(shape.endMm - x, endRadius);
 }
 
 function toesOf(course: Course, x: number): Toes | null {

@@ -63,7 +63,7 @@ function trainHeight(train: Train, x: number): number {
   if (i + 2 < train.edges.length && x >= (train.edges[i + 1] as number)) i++;
   const start = train.edges[i] as number;
   const t = Math.min(1, Math.max(0, (x - start) / ((train.edges[i + 1] as number) - start)));
-  const rise = t < 0.22 ? t / 0.22 : 1;
+  const rise = t < 0.25 ? t / 0.25 : 1;
   return (train.heights[i] ?? 0) * rise * rise * (3 - 2 * rise) * (1 - t) * (1.25 - 0.25 * t);
 }
 

@@ -53,7 +53,10 @@ export function paintChannel(draft: SceneDraft, channel: Channel): void {
     const r = near.distance / half;
     if (r < 1) grid.h[k]! -= channel.depthMm * (1 - r ** (2 * channel.steepness));
     if (r < 1.9) grid.h[k]! += channel.lipMm * Math.exp(-(((r - 1.2) / 0.28) ** 2));
-    if (channel.mask !== null && r < 1.05) raiseMask(grid.mask[channel.mask], k, (1.05 - r) * 5);
+    // A channel no wider than the grid's step is seen by the share of a step that it covers.
+    const covered = Math.max((1.05 - r) * 5, (half - near.distance) / grid.stepMm + 0.5);
+    if (channel.mask !== null && covered > 0)
+      raiseMask(grid.mask[channel.mask], k, Math.min(covered, (2 * half) / grid.stepMm));
   });
 }
 

@@ -1,4 +1,5 @@
 import type { ImperfectionId, Stretch } from "@/lib/trade";
+import { noise1 } from "../noise/noise";
 import { createRandom, type Random } from "../noise/random";
 import { paintChannel, pathLength } from "./channel";
 import { centreAt, lastBead, type PlanPoint, type SceneDraft } from "./draft";
@@ -23,49 +24,48 @@ export interface TransverseCrackOptions {
   readonly seed: number;
 }
 
-/** A jagged walk from a point along a heading: cracks run between grains, never straight. */
-function crackPath(
-  random: Random,
-  from: PlanPoint,
-  heading: number,
-  lengthMm: number,
-  stepMm = 0.4,
-): PlanPoint[] {
+/** A jagged walk from a point along a heading: cracks run from grain to grain, never straight and never in a curve. */
+function crackPath(random: Random, from: PlanPoint, heading: number, lengthMm: number): PlanPoint[] {
   const path: PlanPoint[] = [from];
   let [x, y] = from;
-  let drift = 0;
-  for (let walked = 0; walked < lengthMm; walked += stepMm) {
-    drift = 0.6 * drift + random.normal(0, 0.3);
-    x += stepMm * Math.cos(heading + drift);
-    y += stepMm * Math.sin(heading + drift);
+  let aside = 0;
+  for (let walked = 0; walked < lengthMm;) {
+    const step = Math.min(random.between(0.14, 0.52), Math.max(0.1, lengthMm - walked));
+    // Each grain turns it, and the pull across the weld turns it back.
+    const turn = random.normal(-0.9 * aside, 0.55);
+    x += step * Math.cos(heading + turn);
+    y += step * Math.sin(heading + turn);
+    aside += step * Math.sin(turn);
+    walked += step * Math.cos(turn);
     path.push([x, y]);
   }
   return path;
 }
 
-function paintCrack(draft: SceneDraft, path: readonly PlanPoint[], widthMm: number): void {
-  paintChannel(draft, {
-    path,
-    halfWidthAt: (t) => (widthMm / 2) * (0.45 + 0.55 * Math.sin(Math.PI * Math.min(1, 0.15 + 0.85 * t))),
-    depthMm: 0.35,
-    steepness: 1.5,
-    lipMm: 0.01,
-    mask: "crack",
-  });
+/** Shares of the full width along a crack: gaping here, closed to a hair there, run out at its tip. */
+function crackWidths(seed: number): (t: number) => number {
+  return (t) =>
+    Math.sqrt(Math.max(0, 1 - t ** 3)) * (0.42 + 0.58 * Math.max(0, Math.min(1, 0.5 + noise1(t * 9, seed))));
 }
 
-function record(
+/** Cuts the crack and records it; its width is the widest that was cut. */
+function paintCrack(
   draft: SceneDraft,
   kind: ImperfectionId,
   path: readonly PlanPoint[],
   widthMm: number,
   stretch: Stretch,
+  seed: number,
 ): void {
+  const shareAt = crackWidths(seed);
+  const halfWidthAt = (t: number): number => (widthMm / 2) * shareAt(t);
+  paintChannel(draft, { path, halfWidthAt, depthMm: 0.35, steepness: 1.5, lipMm: 0.012, mask: "crack" });
+  const cut = Array.from({ length: 101 }, (_, i) => 2 * halfWidthAt(i / 100));
   draft.records.push({
     kind,
     outline: path,
     closed: false,
-    sizes: { lengthMm: pathLength(path), widthMm },
+    sizes: { lengthMm: pathLength(path), widthMm: Math.max(...cut) },
     place: "face",
     stretch,
   });
@@ -80,9 +80,8 @@ export function paintCraterCrack(draft: SceneDraft, options: CraterCrackOptions)
   const middle: PlanPoint = [x, centreAt(bead, x) + 0.1 * half];
   for (let i = 0; i < options.arms; i++) {
     const heading = (2 * Math.PI * i) / options.arms + random.normal(0.3, 0.25);
-    const path = crackPath(random, middle, heading, options.lengthMm * random.between(0.6, 1.1), 0.28);
-    paintCrack(draft, path, options.widthMm);
-    record(draft, "crater-crack", path, options.widthMm, "crater");
+    const path = crackPath(random, middle, heading, options.lengthMm * random.between(0.6, 1.1));
+    paintCrack(draft, "crater-crack", path, options.widthMm, "crater", options.seed + i);
   }
 }
 
@@ -91,12 +90,11 @@ export function paintLongitudinalCrack(draft: SceneDraft, options: LongitudinalC
   const bead = lastBead(draft);
   const path: PlanPoint[] = [];
   let drift = 0;
-  for (let x = options.fromMm; x <= options.toMm; x += 0.5) {
-    drift = 0.9 * drift + random.normal(0, 0.07);
+  for (let x = options.fromMm; x <= options.toMm; x += random.between(0.2, 0.6)) {
+    drift = 0.9 * drift + random.normal(0, 0.11);
     path.push([x, centreAt(bead, x) + drift]);
   }
-  paintCrack(draft, path, options.widthMm);
-  record(draft, "longitudinal-crack", path, options.widthMm, "run");
+  paintCrack(draft, "longitudinal-crack", path, options.widthMm, "run", options.seed);
 }
 
 export function paintTransverseCrack(draft: SceneDraft, options: TransverseCrackOptions): void {
@@ -104,13 +102,7 @@ export function paintTransverseCrack(draft: SceneDraft, options: TransverseCrack
   const toes = lastBead(draft).toesAt(options.xMm);
   if (toes === null) return;
   const width = toes.rightMm - toes.leftMm;
-  const path = crackPath(
-    random,
-    [options.xMm, toes.leftMm - 0.4],
-    Math.PI / 2 + random.normal(0, 0.08),
-    width + 0.8,
-    0.35,
-  );
-  paintCrack(draft, path, options.widthMm);
-  record(draft, "transverse-crack", path, options.widthMm, "run");
+  const from: PlanPoint = [options.xMm, toes.leftMm - 0.4];
+  const path = crackPath(random, from, Math.PI / 2 + random.normal(0, 0.08), width + 0.8);
+  paintCrack(draft, "transverse-crack", path, options.widthMm, "run", options.seed);
 }

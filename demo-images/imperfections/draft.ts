@@ -2,6 +2,7 @@ import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
 import { sampleHeight, type HeightGrid } from "../field/height-grid";
 import type { Bead } from "../geometry/bead";
 import type { Profile } from "../geometry/profile";
+import type { PlateLook } from "../materials/plate-material";
 
 export type PlanPoint = readonly [number, number];
 
@@ -24,6 +25,7 @@ export interface SceneDraft {
   /** Heights after the beads and before any imperfection: where outlines lie and whole beads are measured. */
   readonly smooth: Float32Array;
   readonly profile: Profile;
+  readonly plate: PlateLook;
   /** Passes in the order laid; the last is the one in question. */
   readonly beads: readonly Bead[];
   readonly records: ImperfectionRecord[];

@@ -1,6 +1,6 @@
 import { forEachPoint, raiseMask, sampleHeight } from "../field/height-grid";
 import { fractalNoise2, noise2, smoothstep } from "../noise/noise";
-import { centreAt, lastBead, ring, type PlanPoint, type SceneDraft } from "./draft";
+import { centreAt, lastBead, outlineArea, ring, type PlanPoint, type SceneDraft } from "./draft";
 
 export interface ArcStrikeOptions {
   readonly xMm: number;
@@ -9,15 +9,21 @@ export interface ArcStrikeOptions {
   readonly seed: number;
 }
 
+/** Where melted metal ends, in shares of the strike's radius: half-way over the edge of its bead mask. */
+const MELTED_SHARE = 1.05;
+
 /** A stray touch of the arc: a small melted pit with a splashed rim and a burnt halo on the plate. */
 export function paintArcStrike(draft: SceneDraft, options: ArcStrikeOptions): void {
   const { grid } = draft;
   const radius = options.diameterMm / 2;
   const reach = radius * 3;
   const { xMm, yMm, seed } = options;
-  forEachPoint(grid, { x0: xMm - reach, x1: xMm + reach, y0: yMm - reach, y1: yMm + reach }, (k, x, y) => {
+  const shareAt = (x: number, y: number): number => {
     const ragged = 1 + 0.28 * noise2(x * 0.9, y * 0.9, seed) + 0.12 * noise2(x * 3, y * 3, seed + 1);
-    const r = (Math.hypot(x - xMm, y - yMm) / radius) * ragged;
+    return (Math.hypot(x - xMm, y - yMm) / radius) * ragged;
+  };
+  forEachPoint(grid, { x0: xMm - reach, x1: xMm + reach, y0: yMm - reach, y1: yMm + reach }, (k, x, y) => {
+    const r = shareAt(x, y);
     if (r > 3) return;
     const pit = r < 0.75 ? 0.28 * (1 - (r / 0.75) ** 2) : 0;
     const rim =
@@ -29,11 +35,18 @@ export function paintArcStrike(draft: SceneDraft, options: ArcStrikeOptions): vo
     raiseMask(grid.mask.heat, k, smoothstep(2.9, 1, r) * 0.97);
     raiseMask(grid.mask.soot, k, 0.45 * smoothstep(2.4, 1.2, r) * smoothstep(0.8, 1.2, r));
   });
+  const outline = ring(xMm, yMm, (angle) => {
+    let r = 0.3 * radius;
+    while (r < reach && shareAt(xMm + r * Math.cos(angle), yMm + r * Math.sin(angle)) < MELTED_SHARE)
+      r += 0.02;
+    return r;
+  });
   draft.records.push({
     kind: "arc-strike",
-    outline: ring(xMm, yMm, () => radius),
+    outline,
     closed: true,
-    sizes: { diameterMm: options.diameterMm },
+    // Across a circle of the melted area.
+    sizes: { diameterMm: Math.sqrt((4 / Math.PI) * outlineArea(outline)) },
     place: "beside",
     stretch: null,
   });
@@ -123,12 +136,12 @@ export function paintClampMark(draft: SceneDraft, options: ClampMarkOptions): vo
     if (r > 1.25 || r < 0.05) return;
     const turn = Math.atan2(dy, dx);
     // It never bears evenly: the ring is bright over part of its round, and drawn out into arcs where it slipped.
-    const bearing = smoothstep(-0.35, 0.35, noise2(2.1 * Math.cos(turn), 2.1 * Math.sin(turn), seed));
-    const groove = noise2(r * 26, turn * 1.1, seed + 1) + 0.6 * noise2(r * 60, turn * 2.3, seed + 2);
+    const bearing = smoothstep(-0.35, 0.35, noise2(0.8 * Math.cos(turn), 0.8 * Math.sin(turn), seed) - 0.1);
+    const groove = noise2(r * 19, turn * 0.9, seed + 1) + 0.7 * noise2(dx * 2.4, dy * 2.4, seed + 2);
     const ring = smoothstep(0.66, 0.78, r) * smoothstep(1.06, 0.97, r);
     const slip = 0.35 * smoothstep(0.3, 0.7, groove) * smoothstep(1.25, 1, r) * smoothstep(0.2, 0.6, r);
-    const worn = bearing * ring * (0.62 + 0.45 * groove) + slip * bearing;
+    const worn = bearing * ring * (0.38 + 0.4 * groove) + 0.7 * slip * bearing;
     grid.h[k]! -= 0.03 * bearing * ring + 0.004 * groove * ring;
-    raiseMask(grid.mask.bare, k, Math.min(0.92, 1.15 * worn));
+    raiseMask(grid.mask.bare, k, Math.min(0.7, worn));
   });
 }

@@ -20,15 +20,10 @@ import type { SceneDraft } from "./draft";
 import { paintOverlap, type OverlapOptions } from "./overlap";
 import { paintCraterPipe, paintPorosity, type PorosityOptions } from "./pore";
 import { paintIsland, paintSlagLine, paintStuckSlag, type IslandOptions, type SlagLineOptions } from "./slag";
-import {
-  recordOpenCrater,
-  recordPoorStart,
-  recordRootStretch,
-  recordTemperColour,
-  type RootStretch,
-} from "./shape-faults";
+import { recordOpenCrater, recordPoorStart, recordRootStretch, type RootStretch } from "./shape-faults";
 import { paintSoot, type SootOptions } from "./soot";
 import { paintSpatter, type SpatterOptions } from "./spatter";
+import { recordTemperColour } from "./temper-colour";
 import { paintUndercut, type UndercutOptions } from "./undercut";
 import { recordWholeBead, type WholeBead } from "./whole-bead";
 import { paintGasMarks, paintWormholes, type GasTrackOptions } from "./wormhole";
@@ -57,7 +52,7 @@ interface FaultOptions {
   readonly "poor-start": { readonly at: "start" | "restart"; readonly lengthMm: number };
   readonly "root-stretch": RootStretch;
   readonly "open-crater": object;
-  readonly "temper-colour": { readonly reachMm: number };
+  readonly "temper-colour": object;
   readonly "bead-shape": WholeBead;
 }
 
@@ -89,7 +84,7 @@ const painters: { readonly [K in Kind]: (draft: SceneDraft, options: FaultOption
   "poor-start": (draft, { at, lengthMm }) => recordPoorStart(draft, at, lengthMm),
   "root-stretch": recordRootStretch,
   "open-crater": recordOpenCrater,
-  "temper-colour": (draft, { reachMm }) => recordTemperColour(draft, reachMm),
+  "temper-colour": recordTemperColour,
   "bead-shape": recordWholeBead,
 };
 

@@ -37,11 +37,6 @@ function dishDepth(draft: SceneDraft, rim: readonly PlanPoint[], middle: PlanPoi
   return edge - lowest;
 }
 
-/** Temper colour as a band beside the bead out to `reachMm`. */
-export function recordTemperColour(draft: SceneDraft, reachMm: number): void {
-  recordBand(draft, "temper-colour", reachMm, { reachMm });
-}
-
 /** An imperfection of the bead's whole shape, or of a stretch of it: the bead itself, widened by `outMm`. */
 export function recordBand(
   draft: SceneDraft,
@@ -73,8 +68,10 @@ export function recordBand(
 
 /** The lump or the cold, ragged first millimetres of the last bead, or those after its restart, as laid. */
 export function recordPoorStart(draft: SceneDraft, at: "start" | "restart", lengthMm: number): void {
-  const { startMm, restart } = lastBead(draft).shape;
-  const from = at === "start" ? startMm + 0.3 : (restart?.atMm ?? startMm) - 1.5;
+  const { startMm, leftMm, rightMm, restart } = lastBead(draft).shape;
+  // The new metal's rounded front reaches back over the old (see restartRelief).
+  const front = 0.85 * ((rightMm - leftMm) / 2);
+  const from = at === "start" ? startMm + 0.3 : (restart?.atMm ?? startMm) - front;
   const toMm = from + lengthMm;
   const { sections } = measuredBead(draft);
   const usual = sections.filter(({ xMm }) => xMm > toMm + 2).map(({ heightMm }) => heightMm);

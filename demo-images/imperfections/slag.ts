@@ -102,7 +102,10 @@ export interface IslandOptions {
 }
 
 /** A patch of slag keyed into the face, or a brown silicate island. */
-export function paintIsland(draft: SceneDraft, options: IslandOptions): readonly PlanPoint[] {
+export function paintIsland(
+  draft: SceneDraft,
+  options: IslandOptions,
+): { readonly outline: readonly PlanPoint[]; readonly heightMm: number } {
   const { grid } = draft;
   const random = createRandom(options.seed);
   const phases = [random.between(0, 6), random.between(0, 6), random.between(0, 6)] as const;
@@ -113,6 +116,7 @@ export function paintIsland(draft: SceneDraft, options: IslandOptions): readonly
       0.14 * Math.sin(3 * a + phases[1]) +
       0.08 * Math.sin(5 * a + phases[2]));
   const reach = options.radiusMm * 1.6;
+  let heightMm = 0;
   forEachPoint(
     grid,
     { x0: options.x - reach, x1: options.x + reach, y0: options.y - reach, y1: options.y + reach },
@@ -122,20 +126,22 @@ export function paintIsland(draft: SceneDraft, options: IslandOptions): readonly
       const body = Math.sqrt(Math.max(0, 1 - (r / 1.08) ** 3));
       const lumps =
         options.mask === "slag" ? 0.5 + 0.7 * fractalNoise2(x * 1.3, y * 1.3, options.seed + 2, 3) : 1;
-      grid.h[k]! += options.heightMm * body * Math.max(0.25, lumps);
+      const rise = options.heightMm * body * Math.max(0.25, lumps);
+      heightMm = Math.max(heightMm, rise);
+      grid.h[k]! += rise;
       raiseMask(grid.mask[options.mask], k, smoothstep(1.08, 0.9, r));
     },
   );
-  return ring(options.x, options.y, radiusAt);
+  return { outline: ring(options.x, options.y, radiusAt), heightMm };
 }
 
 export function paintStuckSlag(draft: SceneDraft, options: Omit<IslandOptions, "mask">): void {
-  const outline = paintIsland(draft, { ...options, mask: "slag" });
+  const { outline, heightMm } = paintIsland(draft, { ...options, mask: "slag" });
   draft.records.push({
     kind: "stuck-slag",
     outline,
     closed: true,
-    sizes: { areaMmSquared: outlineArea(outline), heightMm: options.heightMm },
+    sizes: { areaMmSquared: outlineArea(outline), heightMm },
     place: "face",
     stretch: "run",
   });

@@ -45,7 +45,7 @@ function cutColumn(draft: SceneDraft, { x, toe, outward, width, strength }: Cut,
     const r = ((y - toe) * outward) / width;
     if (r < -0.3 || r > 1.5) return;
     const groove = r < 0.3 ? smoothstep(-0.3, 0.3, r) : r < 1 ? 1 - smoothstep(0.3, 1, r) : 0;
-    const bank = 0.05 * strength * Math.exp(-(((r - 1.12) / 0.2) ** 2));
+    const bank = 0.09 * strength * Math.exp(-(((r - 1.12) / 0.2) ** 2));
     grid.h[k]! += bank - depthMm * strength * groove;
     if (r > -0.1 && r < 0.95) raiseMask(grid.mask.bare, k, 0.8 * strength);
   });

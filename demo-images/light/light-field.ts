@@ -3,8 +3,10 @@ import type { HeightGrid } from "../field/height-grid";
 import { surfaceDistance, type Profile } from "../geometry/profile";
 import { createSurfaceMaterial, type SurfaceLook } from "../materials/surface-material";
 import { createSurfacePoint } from "../materials/surface-point";
+import { createSlowField } from "../noise/slow-field";
 import { createShadowTest } from "./cast-shadow";
 import type { LightRig } from "./lamp";
+import { createFallOff } from "./light-fall";
 import { sampleOpenness, type OpennessMap } from "./openness";
 import { createShade } from "./shade";
 
@@ -25,10 +27,11 @@ export interface LightFieldInput {
 export function lightRows(input: LightFieldInput, radiance: Float32Array, j0: number, j1: number): void {
   const { grid, profile, look, rig, openness, visible, eye } = input;
   const { nx, ny, h, stepMm } = grid;
-  const { object } = grid.mask;
+  const { object, spatter } = grid.mask;
   const shade = createShade(rig, profile.up);
   const key = rig.lamps.find((lamp) => lamp.castsShadow);
   const lit = key === undefined ? () => 1 : createShadowTest(grid, key);
+  const fallOff = createSlowField(1.5, createFallOff(rig.fall));
   const point = createSurfacePoint();
   const surfaceMaterial = createSurfaceMaterial(look, grid);
   for (let j = j0; j < j1; j++) {
@@ -40,13 +43,14 @@ export function lightRows(input: LightFieldInput, radiance: Float32Array, j0: nu
       const k = j * nx + i;
       const x = grid.x0 + i * stepMm;
       const z = h[k]!;
-      // Slopes never reach across the edge of a scale object: its side is a wall, not a ramp that could catch light.
+      // Slopes never reach across the edge of a scale object or a ball: its side is a wall, not a ramp that could catch light.
       const code = object[k]!;
-      const right = i < nx - 1 && object[k + 1] === code ? 1 : 0;
-      const left = i > 0 && object[k - 1] === code ? 1 : 0;
+      const ball = spatter[k]! > 0;
+      const right = i < nx - 1 && object[k + 1] === code && spatter[k + 1]! > 0 === ball ? 1 : 0;
+      const left = i > 0 && object[k - 1] === code && spatter[k - 1]! > 0 === ball ? 1 : 0;
       const gx = right + left === 0 ? 0 : (h[k + right]! - h[k - left]!) / ((right + left) * stepMm);
-      const up = j < ny - 1 && object[k + nx] === code ? 1 : 0;
-      const down = j > 0 && object[k - nx] === code ? 1 : 0;
+      const up = j < ny - 1 && object[k + nx] === code && spatter[k + nx]! > 0 === ball ? 1 : 0;
+      const down = j > 0 && object[k - nx] === code && spatter[k - nx]! > 0 === ball ? 1 : 0;
       const gy = up + down === 0 ? 0 : (h[k + up * nx]! - h[k - down * nx]!) / ((up + down) * stepMm);
       const n = 1 / Math.sqrt(gx * gx + gy * gy + 1);
       const vx = eye[0] - x;
@@ -55,7 +59,20 @@ export function lightRows(input: LightFieldInput, radiance: Float32Array, j0: nu
       const v = 1 / Math.sqrt(vx * vx + vy * vy + vz * vz);
       const open = sampleOpenness(openness, i, j);
       surfaceMaterial(point, k, x, y, s, open);
-      shade(point, -gx * n, -gy * n, n, vx * v, vy * v, vz * v, lit(i, j), open, radiance, 3 * k);
+      shade(
+        point,
+        -gx * n,
+        -gy * n,
+        n,
+        vx * v,
+        vy * v,
+        vz * v,
+        lit(i, j),
+        fallOff(x, y),
+        open,
+        radiance,
+        3 * k,
+      );
     }
   }
 }

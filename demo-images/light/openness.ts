@@ -49,9 +49,9 @@ function boxBlur(source: Float32Array, nx: number, ny: number, r: number): Float
 
 /** Radii in mm at which a hollow darkens, and how strongly (own estimate, tuned against photographs by eye). */
 const scales = [
-  { radiusMm: 0.35, strength: 0.75 },
-  { radiusMm: 1.0, strength: 0.9 },
-  { radiusMm: 3.0, strength: 1.1 },
+  { radiusMm: 0.35, strength: 0.5 },
+  { radiusMm: 1.0, strength: 0.55 },
+  { radiusMm: 3.0, strength: 0.8 },
 ] as const;
 
 export function createOpennessMap(grid: HeightGrid, profile: Profile): OpennessMap {
@@ -76,7 +76,7 @@ export function createOpennessMap(grid: HeightGrid, profile: Profile): OpennessM
     const mean = boxBlur(heights, nx, ny, Math.max(1, Math.round(radiusMm / cellMm)));
     for (let k = 0; k < values.length; k++) {
       const hollow = (mean[k]! - heights[k]!) / radiusMm;
-      if (hollow > 0) values[k] = Math.max(0.22, values[k]! / (1 + strength * Math.min(2.5, hollow)));
+      if (hollow > 0) values[k] = Math.max(0.26, values[k]! / (1 + strength * Math.min(2.5, hollow)));
     }
   }
   if (slope < 0) darkenCorner(values, nx, ny, cellMm, grid.y0);

@@ -26,6 +26,7 @@ export type Shade = (
   vy: number,
   vz: number,
   shadow: number,
+  fall: number,
   openness: number,
   out: Float32Array,
   at: number,
@@ -58,7 +59,7 @@ export function createShade(rig: LightRig, up: Vec3): Shade {
   const [skyR, skyG, skyB] = rig.sky;
   const [floorR, floorG, floorB] = rig.floor;
   const [upX, upY, upZ] = up;
-  return (p, nx, ny, nz, vx, vy, vz, shadow, openness, out, at) => {
+  return (p, nx, ny, nz, vx, vy, vz, shadow, fall, openness, out, at) => {
     const nv = Math.max(0.08, nx * vx + ny * vy + nz * vz);
     const rx = 2 * nv * nx - vx;
     const ry = 2 * nv * ny - vy;
@@ -76,7 +77,10 @@ export function createShade(rig: LightRig, up: Vec3): Shade {
     const t = rise <= -0.35 ? 0 : rise >= 0.75 ? 1 : (rise + 0.35) / 1.1;
     const room = t * t * (3 - 2 * t);
     const open = openness;
-    const mirror = open * open * (1 - 0.25 * alpha);
+    // What faces the viewer straight mirrors the viewer, who is darker than the room.
+    const back = nv <= 0.8 ? 0 : (nv - 0.8) * 5;
+    const viewer = 1 - 0.62 * (1 - 0.6 * p.rough) * back * back;
+    const mirror = open * (0.4 + 0.6 * open) * (1 - 0.25 * alpha) * viewer;
     const lit = 0.5 + 0.5 * (nx * upX + ny * upY + nz * upZ);
     let r =
       (floorR + (skyR - floorR) * lit) * p.dr * open +
@@ -92,7 +96,7 @@ export function createShade(rig: LightRig, up: Vec3): Shade {
       const nl = nx * lamp.x + ny * lamp.y + nz * lamp.z;
       const facing = (nl + lamp.wrap) / (1 + lamp.wrap);
       if (facing <= 0) continue;
-      const seen = lamp.shadow ? shadow : 0.35 + 0.65 * open;
+      const seen = fall * (lamp.shadow ? shadow : 0.35 + 0.65 * open);
       const diffuse = facing * seen * 0.3183;
       const sum = lobe + lamp.sharpness;
       const d = Math.sqrt(

@@ -1,4 +1,5 @@
-import { fractalNoise2, noise2, patchMask, smoothstep } from "../noise/noise";
+import { fractalNoise2, noise2, patchMask, smoothstep, whiteNoise } from "../noise/noise";
+import { namedSeed } from "../noise/random";
 
 export const benches = ["wood", "concrete", "paper", "steel-table", "rubber-mat"] as const;
 export type Bench = (typeof benches)[number];
@@ -75,7 +76,34 @@ function rubberMat(seed: number): BenchColour {
   };
 }
 
+const CELL_MM = 8;
+
+/** Crumbs of slag and cut-off bits lie on every bench where beads are chipped; each with its own small shadow. */
+function withCrumbs(bench: BenchColour, seed: number): BenchColour {
+  const place = (i: number, j: number, n: number): number => 0.5 + 0.5 * whiteNoise(i, j, seed + n);
+  return (x, y, out) => {
+    bench(x, y, out);
+    const i0 = Math.floor(x / CELL_MM);
+    const j0 = Math.floor(y / CELL_MM);
+    if (place(i0, j0, 0) > 0.2) return;
+    const dx = x - (i0 + 0.3 + 0.4 * place(i0, j0, 1)) * CELL_MM;
+    const dy = y - (j0 + 0.3 + 0.4 * place(i0, j0, 2)) * CELL_MM;
+    const radius = 0.2 + 1.1 * place(i0, j0, 3) ** 4;
+    const ragged = 1 + 0.4 * noise2((1.1 * dx) / radius + i0, (1.1 * dy) / radius + j0, seed + 21);
+    const shadow = smoothstep(1.7, 0.6, Math.hypot(dx - 0.45 * radius, dy + 0.45 * radius) / radius);
+    const body = smoothstep(1.05, 0.9, (Math.hypot(dx, dy) / radius) * ragged);
+    const lit = Math.max(0.25, 1 + 0.55 * ((dy - dx) / radius) + 0.3 * noise2(dx * 4, dy * 4, seed + 22));
+    const tone = (0.03 + 0.05 * place(i0, j0, 4)) * lit;
+    for (let c = 0; c < 3; c++)
+      out[c] = out[c]! * (1 - 0.6 * shadow) * (1 - body) + body * tone * (1.06 - 0.1 * c);
+  };
+}
+
 export function createBench(bench: Bench, seed: number): BenchColour {
+  return withCrumbs(bareBench(bench, seed), namedSeed(seed, "crumbs"));
+}
+
+function bareBench(bench: Bench, seed: number): BenchColour {
   switch (bench) {
     case "wood":
       return wood(seed);

@@ -1,5 +1,7 @@
 import { noise2, noise1 } from "../noise/noise";
 import type { FinishRelief } from "../field/paint-plate";
+import { grindPattern, groundShare } from "./ground-strip";
+import type { PlateLook } from "./plate-material";
 
 export const finishes = ["mill-scale", "ground", "brushed", "stainless"] as const;
 export type Finish = (typeof finishes)[number];
@@ -9,30 +11,25 @@ function grain(x: number, s: number, seed: number, length: number): number {
   return noise2(x / length, s * 7, seed) + 0.7 * noise2((x / length) * 2.3 + 9, s * 16, seed + 1);
 }
 
-/** A disc grinder leaves arcs that cross; each pass has its own centre far off. */
-function grindArc(x: number, s: number, seed: number, cx: number, cs: number): number {
-  const r = Math.hypot(x - cx, s - cs);
-  const a = Math.atan2(s - cs, x - cx);
-  return noise2(a * 9, r * 6, seed) + 0.6 * noise2(a * 16, r * 15, seed + 1);
-}
-
 /** Fine relief of a finish, mm (own estimates of roughness, near Ra 1 to 6 micrometres). */
-export function finishRelief(finish: Finish, seed: number): FinishRelief {
+export function finishRelief(look: PlateLook): FinishRelief {
+  const { finish, seed } = look;
   switch (finish) {
-    case "mill-scale":
-      return (x, s) =>
-        0.006 * noise2(x * 1.1, s * 1.1, seed) +
-        0.0042 * noise2(x * 3.4, s * 3.9, seed + 1) +
-        0.0025 * noise2(x * 8, s * 8, seed + 6) +
-        0.0015 * noise1(s * 3, seed + 2);
-    case "ground":
+    case "mill-scale": {
+      const ground = (x: number, s: number): number => 0.004 * grindPattern(x, s, seed + 110);
       return (x, s) => {
-        const patch = noise2(x * 0.035, s * 0.05, seed + 8) > 0 ? 0 : 1;
-        return (
-          0.0042 * grindArc(x, s, seed + patch * 40, patch ? 60 : -35, patch ? -95 : 120) +
-          0.0025 * noise2(x * 3, s * 3, seed + 3)
-        );
+        const share = groundShare(look, x, s);
+        if (share >= 1) return ground(x, s);
+        const scale =
+          0.004 * noise2(x * 0.7, s * 0.8, seed) +
+          0.0016 * noise2(x * 2.9, s * 3.6, seed + 1) +
+          0.0011 * noise2(x * 9, s * 9, seed + 6) +
+          0.001 * noise1(s * 3, seed + 2);
+        return share <= 0 ? scale : scale + (ground(x, s) - scale) * share;
       };
+    }
+    case "ground":
+      return (x, s) => 0.0042 * grindPattern(x, s, seed) + 0.0018 * noise2(x * 3, s * 3, seed + 3);
     case "brushed":
       return (x, s) =>
         0.0035 * grain(x + 3 * noise2(x * 0.02, s * 0.02, seed + 5), s, seed, 9) +

@@ -26,6 +26,7 @@ export function createSurfaceMaterial(look: SurfaceLook, grid: HeightGrid): Surf
   const { mask } = grid;
   const plate = createPlateMaterial(look.plate);
   const stuck = createStuck(mask, look.weld.seed);
+  const edgeWear = createEdgeWear(grid, look.plate.seed);
   return (point, k, x, y, s, openness) => {
     const object = mask.object[k]!;
     if (object > 0) {
@@ -34,14 +35,33 @@ export function createSurfaceMaterial(look: SurfaceLook, grid: HeightGrid): Surf
       return coat(point, coats.objectSide, 1 - mask.cover[k]! / 255);
     }
     const bead = mask.bead[k]! / 255;
-    if (bead < 1) plate(point, x, s, mask.heat[k]!);
+    if (bead < 1) {
+      plate(point, x, s, mask.heat[k]!);
+      edgeWear(point, x, y);
+    }
     if (bead > 0) {
       const under = bead < 1 ? coatOf(point) : null;
-      weldMaterial(point, look.weld, x, y, (0.96 - openness) * 2.2);
+      weldMaterial(point, look.weld, x, y, (0.97 - openness) * 3.2);
       if (under !== null) coat(point, under, 1 - bead);
     }
     stuck(point, k, x, y);
     dust(point, x, y, look.plate.seed);
+  };
+}
+
+/** Corners and edges rub bright first. */
+function createEdgeWear(
+  { x0, y0, nx, ny, stepMm }: HeightGrid,
+  seed: number,
+): (point: SurfacePoint, x: number, y: number) => void {
+  const x1 = x0 + (nx - 1) * stepMm;
+  const y1 = y0 + (ny - 1) * stepMm;
+  return (point, x, y) => {
+    const inside = Math.min(x - x0, x1 - x, y - y0, y1 - y);
+    if (inside > 1.6) return;
+    const rub =
+      0.55 + 0.6 * noise2(x * 0.11, y * 0.11, seed + 101) + 0.35 * noise2(x * 1.1, y * 1.1, seed + 102);
+    coat(point, coats.steel, 0.28 * smoothstep(0, 0.7, rub - 0.9 * inside));
   };
 }
 
@@ -60,8 +80,10 @@ function createStuck(
     coat(point, coats.weldBright, mask.bare[k]! / 255);
     if (mask.spatter[k]! > 0) {
       // The mask's level is the ball's own shade: some come down bright, most with a dark skin.
-      coat(point, coats.weldOxide, 1);
-      coat(point, coats.spatter, mask.spatter[k]! / 255);
+      coat(point, coats.spatterSkin, 1);
+      const scab = 0.75 + 0.5 * noise2(x * 2.6, y * 2.6, seed + 90);
+      coat(point, coats.spatter, (mask.spatter[k]! / 255) * scab);
+      point.rough += 0.07 * noise2(x * 8, y * 8, seed + 88);
     }
     coat(point, coats.poreFloor, mask.hole[k]! / 255);
     if (mask.slag[k]! > 0) {

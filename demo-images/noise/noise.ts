@@ -9,6 +9,9 @@ function latticeHash(ix: number, iy: number, seed: number): number {
 
 const signed = (h: number): number => (h >>> 0) * 4.656612873077393e-10 - 1;
 
+/** A number of its own in [-1, 1] for every lattice point. */
+export const whiteNoise = (ix: number, iy: number, seed: number): number => signed(latticeHash(ix, iy, seed));
+
 /** The eight directions a lattice point may slope in, by the low bits of its hash: looked up, because branching on
  * random bits costs more than all the rest of the noise. */
 const slopeX = Float64Array.of(1, -1, 1, -1, 0.5, 0.5, -0.5, -0.5);

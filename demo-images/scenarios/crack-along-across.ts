@@ -30,8 +30,8 @@ export const crackAlongAcross: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "longitudinal-crack", fromMm: -24, toMm: 12, widthMm: 0.16, seed: mixSeed(seed, 2) },
-      { kind: "transverse-crack", xMm: 26, widthMm: 0.16, seed: mixSeed(seed, 3) },
+      { kind: "longitudinal-crack", fromMm: -24, toMm: 12, widthMm: 0.14, seed: mixSeed(seed, 2) },
+      { kind: "transverse-crack", xMm: 26, widthMm: 0.14, seed: mixSeed(seed, 3) },
       { kind: "spatter", count: 20, medianMm: 0.7, spreadMm: 7, seed: mixSeed(seed, 31) },
     ],
     bench: "concrete",

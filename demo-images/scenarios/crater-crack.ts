@@ -33,7 +33,7 @@ export const craterCrack: Scenario = (seed) =>
     ],
     faults: [
       { kind: "open-crater" },
-      { kind: "crater-crack", arms: 4, lengthMm: 2.9, widthMm: 0.16, seed: mixSeed(seed, 2) },
+      { kind: "crater-crack", arms: 4, lengthMm: 2.9, widthMm: 0.11, seed: mixSeed(seed, 2) },
       { kind: "silicate", x: -16, y: 1.5, radiusMm: 0.8, heightMm: 0.15, seed: mixSeed(seed, 4) },
       { kind: "silicate", x: -27, y: -2, radiusMm: 0.6, heightMm: 0.12, seed: mixSeed(seed, 5) },
       { kind: "spatter", count: 40, medianMm: 0.8, spreadMm: 7, seed: mixSeed(seed, 31) },

@@ -15,7 +15,7 @@ export const ripplesOf = {
     heightMm: 0.13,
     lag: 0.8,
     finePitchMm: 0.42,
-    fineHeightMm: 0.03,
+    fineHeightMm: 0.02,
   },
   gasShielded: {
     pitchMm: 0.85,
@@ -23,7 +23,7 @@ export const ripplesOf = {
     heightMm: 0.07,
     lag: 0.95,
     finePitchMm: 0.33,
-    fineHeightMm: 0.02,
+    fineHeightMm: 0.013,
   },
   weave: { pitchMm: 2.3, pitchSpread: 0.26, heightMm: 0.3, lag: 0.6, finePitchMm: 0.55, fineHeightMm: 0.05 },
 } as const satisfies Record<string, RippleShape>;

@@ -34,12 +34,12 @@ export const stainlessTemperColour: Scenario = (seed) =>
       }),
     ],
     faults: [
-      { kind: "temper-colour", reachMm: 13 },
+      { kind: "temper-colour" },
       { kind: "spatter", count: 16, medianMm: 0.6, spreadMm: 8, seed: mixSeed(seed, 31) },
     ],
     bench: "rubber-mat",
     lighting: "window",
     lightTurnDeg: 25,
     scaleObject: { kind: "disc", side: "right", placement: { xMm: 34, vMm: 25, turnDeg: 0 }, sizeMm: 25 },
-    pose: poseOf({ target: [0, 3], fieldWidthMm: 118, tiltDeg: 15, azimuthDeg: 15, rollDeg: 2 }),
+    pose: poseOf({ target: [2, 3], fieldWidthMm: 121, tiltDeg: 15, azimuthDeg: 15, rollDeg: 2 }),
   });

@@ -1,4 +1,10 @@
-import { renderSceneOnThreads, renderScene, type RenderedScene } from "@/demo-images";
+import {
+  renderSceneOnThreads,
+  renderScene,
+  renderTruth,
+  type RenderedScene,
+  type RenderParamsInput,
+} from "@/demo-images";
 import { calibrate, defaultMeasureOptions, type MeasureOptions } from "@/lib/measure";
 import { chance, normal } from "../camera";
 import { drawFigure, figureKinds, type FigureKind, type Hand, type TrueFigure } from "./figures";
@@ -52,7 +58,7 @@ export async function renderedStudy(size: StudySize, threads = 1): Promise<Study
     for (let i = 0; i < size.photosPerObject[kind]; i++) {
       const quality = i % size.photoQualityEvery === 0 ? "photo" : "exact-draft";
       const params = drawPhoto(kind, i, random, size.megapixels[kind], quality);
-      const photo = threads > 1 ? await renderSceneOnThreads(params, threads) : renderScene(params);
+      const photo = kind === "strip" ? await draw(params, threads) : unseen(params);
       const frame = sceneFrame(photo);
       const factor = 1 + defaultMeasureOptions.statedLengthRelativeU * normal(random);
       for (const setter of setters(photo, frame, factor)) {
@@ -63,6 +69,18 @@ export async function renderedStudy(size: StudySize, threads = 1): Promise<Study
       photos++;
     }
   return { cases, photos, notWhole, stripsRefused };
+}
+
+const draw = async (params: RenderParamsInput, threads: number): Promise<RenderedScene> =>
+  threads > 1 ? await renderSceneOnThreads(params, threads) : renderScene(params);
+
+/**
+ * A photo of which no pixel is read: beside a rule, a card or a disc hands pick true places as unsteadily as hands do. Its
+ * truth is that of the picture, and the picture itself need not be lit.
+ */
+function unseen(params: RenderParamsInput): RenderedScene {
+  const truth = renderTruth(params);
+  return { rgb: new Uint8Array(0), width: truth.widthPx, height: truth.heightPx, truth };
 }
 
 function measureAll(
