@@ -1,5 +1,5 @@
 import type { Moves, Plan, Step } from "./plan";
-import { double, halve, pullAll, pushAll, spread } from "./vector";
+import { double, halveFrom, pullAllFrom, pushAllFrom, spread } from "./vector";
 
 /** Where one evaluation of the plan leaves what it finds. */
 export interface Tally {
@@ -86,25 +86,55 @@ function forward(
     }
   } else {
     const row = weights[step.variable]!;
-    const size = from.length;
     const inOrder = row[0]!;
-    for (let mask = 0; mask < size; mask++) to[mask] = inOrder * from[mask]!;
-    to.fill(0, size);
-    for (let state = 1; state < row.length; state++) add(step.moves[state]!, row[state]!, from, to, branch);
+    let begun = false;
+    for (let state = 1; state < row.length; state++) {
+      if (row[state] === 0) continue;
+      const wide = made(step.moves[state]!, row[state]!, from, branch);
+      if (begun) addTo(to, branch, wide);
+      else blend(to, inOrder, from, branch, wide);
+      begun = true;
+    }
+    if (!begun) blend(to, inOrder, from, branch, 0);
   }
 }
 
-/** Adds what one state makes of the vector. */
-function add(moves: Moves, weight: number, from: Float64Array, to: Float64Array, branch: Float64Array): void {
-  if (weight === 0) return;
+/** What one state makes of the vector, in `branch`; returns how long it has become. */
+function made(
+  { pushes, doublings }: Moves,
+  weight: number,
+  from: Float64Array,
+  branch: Float64Array,
+): number {
   let size = from.length;
-  for (let mask = 0; mask < size; mask++) branch[mask] = weight * from[mask]!;
-  pushAll(branch, size, moves.pushes);
-  for (const q of moves.doublings) {
+  pushAllFrom(from, weight, branch, size, pushes);
+  for (const q of doublings) {
     double(branch, size, q);
     size *= 2;
   }
-  for (let mask = 0; mask < size; mask++) to[mask] = to[mask]! + branch[mask]!;
+  return size;
+}
+
+/** `to` = factor · from + branch, each as long as it is. */
+function blend(
+  to: Float64Array,
+  factor: number,
+  from: Float64Array,
+  branch: Float64Array,
+  wide: number,
+): void {
+  const size = from.length;
+  if (wide === 0) {
+    for (let mask = 0; mask < size; mask++) to[mask] = factor * from[mask]!;
+    to.fill(0, size);
+    return;
+  }
+  for (let mask = 0; mask < size; mask++) to[mask] = factor * from[mask]! + branch[mask]!;
+  for (let mask = size; mask < wide; mask++) to[mask] = branch[mask]!;
+}
+
+function addTo(to: Float64Array, branch: Float64Array, wide: number): void {
+  for (let mask = 0; mask < wide; mask++) to[mask] = to[mask]! + branch[mask]!;
 }
 
 /** The transpose of a variable's step, on beta in place; its marginals are read off on the way. */
@@ -121,30 +151,46 @@ function back(
   const size = alpha.length;
   const inOrder = weights[0]!;
   let dot = 0;
-  for (let mask = 0; mask < size; mask++) {
-    dot += alpha[mask]! * beta[mask]!;
-    sum[mask] = inOrder * beta[mask]!;
-  }
+  for (let mask = 0; mask < size; mask++) dot += alpha[mask]! * beta[mask]!;
   marginals[0]! += inOrder * dot;
-  for (let state = 1; state < weights.length; state++) {
+  let last = weights.length - 1;
+  while (last > 0 && weights[last] === 0) last--;
+  let base = beta;
+  let factor = inOrder;
+  for (let state = 1; state <= last; state++) {
     const weight = weights[state]!;
     if (weight === 0) continue;
-    const { pushes, doublings } = moves[state]!;
-    for (let mask = 0; mask < wide; mask++) branch[mask] = beta[mask]!;
-    let now = wide;
-    for (let i = doublings.length - 1; i >= 0; i--) {
-      now /= 2;
-      halve(branch, now, doublings[i]!);
-    }
-    pullAll(branch, size, pushes);
+    unmade(moves[state]!, beta, wide, branch, size);
+    const to = state === last ? beta : sum;
     let met = 0;
     for (let mask = 0; mask < size; mask++) {
-      met += alpha[mask]! * branch[mask]!;
-      sum[mask] = sum[mask]! + weight * branch[mask]!;
+      const later = branch[mask]!;
+      met += alpha[mask]! * later;
+      to[mask] = factor * base[mask]! + weight * later;
     }
     marginals[state]! += weight * met;
+    base = sum;
+    factor = 1;
   }
-  for (let mask = 0; mask < size; mask++) beta[mask] = sum[mask]!;
+  if (last === 0) for (let mask = 0; mask < size; mask++) beta[mask] = inOrder * beta[mask]!;
+}
+
+/** The transpose of `made`, from beta into `branch`. */
+function unmade(
+  { pushes, doublings }: Moves,
+  beta: Float64Array,
+  wide: number,
+  branch: Float64Array,
+  size: number,
+): void {
+  let now = wide;
+  let from = beta;
+  for (let i = doublings.length - 1; i >= 0; i--) {
+    now /= 2;
+    halveFrom(from, branch, now, doublings[i]!);
+    from = branch;
+  }
+  pullAllFrom(from, branch, size, pushes);
 }
 
 /** The transpose of closing a sign, on beta in place; both parts of the total are read off on the way. */

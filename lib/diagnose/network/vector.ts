@@ -63,32 +63,47 @@ export interface Push {
   readonly q: number;
 }
 
-/** Two pushes in one pass over the vector; the first bit is the lower one. */
-export function pushPair(vector: Float64Array, size: number, first: Push, second: Push): void {
+/** `to` = weight · from, with two pushes in the same pass over the vector; the first bit is the lower one. */
+export function pushPair(
+  from: Float64Array,
+  weight: number,
+  to: Float64Array,
+  size: number,
+  first: Push,
+  second: Push,
+): void {
   const low = 1 << first.bit;
   const high = 1 << second.bit;
   const p = first.q;
   const q = second.q;
   const keepP = 1 - p;
-  const keepQ = 1 - q;
+  const keepQ = weight * (1 - q);
+  const moveQ = weight * q;
   for (let block = 0; block < size; block += 2 * high) {
-    for (let from = block; from < block + high; from += 2 * low) {
-      for (let m = from; m < from + low; m++) {
-        const a = vector[m]!;
-        const c = vector[m + high]!;
+    for (let start = block; start < block + high; start += 2 * low) {
+      for (let m = start; m < start + low; m++) {
+        const a = from[m]!;
+        const c = from[m + high]!;
         const none = keepP * a;
-        const one = vector[m + low]! + p * a;
-        vector[m] = keepQ * none;
-        vector[m + low] = keepQ * one;
-        vector[m + high] = keepP * c + q * none;
-        vector[m + high + low] = vector[m + high + low]! + p * c + q * one;
+        const one = from[m + low]! + p * a;
+        const d = from[m + high + low]! + p * c;
+        to[m] = keepQ * none;
+        to[m + low] = keepQ * one;
+        to[m + high] = weight * (keepP * c) + moveQ * none;
+        to[m + high + low] = weight * d + moveQ * one;
       }
     }
   }
 }
 
-/** The transpose of `pushPair`. */
-export function pullPair(vector: Float64Array, size: number, first: Push, second: Push): void {
+/** The transpose of `pushPair` without a weight. */
+export function pullPair(
+  from: Float64Array,
+  to: Float64Array,
+  size: number,
+  first: Push,
+  second: Push,
+): void {
   const low = 1 << first.bit;
   const high = 1 << second.bit;
   const p = first.q;
@@ -96,30 +111,54 @@ export function pullPair(vector: Float64Array, size: number, first: Push, second
   const keepP = 1 - p;
   const keepQ = 1 - q;
   for (let block = 0; block < size; block += 2 * high) {
-    for (let from = block; from < block + high; from += 2 * low) {
-      for (let m = from; m < from + low; m++) {
-        const b = vector[m + low]!;
-        const c = keepP * vector[m + high]! + p * vector[m + high + low]!;
-        vector[m] = keepQ * (keepP * vector[m]! + p * b) + q * c;
-        vector[m + low] = keepQ * b + q * vector[m + high + low]!;
-        vector[m + high] = c;
+    for (let start = block; start < block + high; start += 2 * low) {
+      for (let m = start; m < start + low; m++) {
+        const b = from[m + low]!;
+        const d = from[m + high + low]!;
+        const c = keepP * from[m + high]! + p * d;
+        to[m] = keepQ * (keepP * from[m]! + p * b) + q * c;
+        to[m + low] = keepQ * b + q * d;
+        to[m + high] = c;
+        to[m + high + low] = d;
       }
     }
   }
 }
 
-/** All pushes, lowest bits first, two at a time. */
-export function pushAll(vector: Float64Array, size: number, pushes: readonly Push[]): void {
+/**
+ * `to` = weight · from with all pushes, lowest bits first, two at a time. The first pass over the vector is the copy
+ * too: a pass less for every state of every variable.
+ */
+export function pushAllFrom(
+  from: Float64Array,
+  weight: number,
+  to: Float64Array,
+  size: number,
+  pushes: readonly Push[],
+): void {
   let i = 0;
-  for (; i + 1 < pushes.length; i += 2) pushPair(vector, size, pushes[i]!, pushes[i + 1]!);
-  if (i < pushes.length) push(vector, size, pushes[i]!.bit, pushes[i]!.q);
+  if (pushes.length > 1) {
+    pushPair(from, weight, to, size, pushes[0]!, pushes[1]!);
+    i = 2;
+  } else for (let m = 0; m < size; m++) to[m] = weight * from[m]!;
+  for (; i + 1 < pushes.length; i += 2) pushPair(to, 1, to, size, pushes[i]!, pushes[i + 1]!);
+  if (i < pushes.length) push(to, size, pushes[i]!.bit, pushes[i]!.q);
 }
 
-/** The transpose of `pushAll`. */
-export function pullAll(vector: Float64Array, size: number, pushes: readonly Push[]): void {
+/** The transpose of `pushAllFrom` without a weight; `to` may be `from`. */
+export function pullAllFrom(
+  from: Float64Array,
+  to: Float64Array,
+  size: number,
+  pushes: readonly Push[],
+): void {
   let i = 0;
-  for (; i + 1 < pushes.length; i += 2) pullPair(vector, size, pushes[i]!, pushes[i + 1]!);
-  if (i < pushes.length) pull(vector, size, pushes[i]!.bit, pushes[i]!.q);
+  if (pushes.length > 1) {
+    pullPair(from, to, size, pushes[0]!, pushes[1]!);
+    i = 2;
+  } else if (from !== to) for (let m = 0; m < size; m++) to[m] = from[m]!;
+  for (; i + 1 < pushes.length; i += 2) pullPair(to, to, size, pushes[i]!, pushes[i + 1]!);
+  if (i < pushes.length) pull(to, size, pushes[i]!.bit, pushes[i]!.q);
 }
 
 /** Opens a new highest bit: twice the size, its upper half what q explains. */
@@ -135,11 +174,14 @@ export function double(vector: Float64Array, size: number, q: number): void {
   }
 }
 
-/** The transpose of `double`, down to `size`. */
-export function halve(vector: Float64Array, size: number, q: number): void {
-  if (q === 0) return;
+/** The transpose of `double`, down to `size`, from one vector into another or in place. */
+export function halveFrom(from: Float64Array, to: Float64Array, size: number, q: number): void {
+  if (q === 0) {
+    if (from !== to) for (let m = 0; m < size; m++) to[m] = from[m]!;
+    return;
+  }
   const keep = 1 - q;
-  for (let m = 0; m < size; m++) vector[m] = keep * vector[m]! + q * vector[size + m]!;
+  for (let m = 0; m < size; m++) to[m] = keep * from[m]! + q * from[size + m]!;
 }
 
 /** The mask with a 0 put in at `bit`. */
