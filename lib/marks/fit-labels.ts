@@ -1,48 +1,47 @@
-import { badgeWidth } from "./scene-mark";
-import { LABEL_TEXT } from "./primitives";
 import type { SceneBadge, SceneLabel, SceneShape } from "./scene-types";
-
-interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
-
-/** A letter's mean width over its height, for the text face at weight 600; a little generous. */
-const LETTER_WIDTH = 0.56;
-const LINE_HEIGHT = 18;
-
-const overlaps = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-
-/** The room a tag takes in screen units at this zoom. */
-function tagBox(tag: SceneBadge | SceneLabel, unitPx: number): Box {
-  const x = tag.at.x / unitPx + tag.offset.x;
-  const y = tag.at.y / unitPx + tag.offset.y;
-  const width = tag.kind === "badge" ? badgeWidth(tag) : tag.text.length * LABEL_TEXT * LETTER_WIDTH;
-  const side = tag.kind === "badge" ? "middle" : tag.side;
-  const left = side === "right" ? x : side === "left" ? x - width : x - width / 2;
-  return { left, top: y - LINE_HEIGHT / 2, right: left + width, bottom: y + LINE_HEIGHT / 2 };
-}
+import { spotBox } from "./tag-box";
+import { startPaper, type PhotoSize } from "./tag-paper";
+import { badgePlaces, labelPlaces } from "./tag-places";
 
 /**
- * The scene without the words that would lie on others at this zoom: the first wins, `favoured` (a mark's id) before
- * all. Numbers always stay, so a crowded bead is still counted right; zooming in brings the words back.
+ * The scene with its numbers and words where they can be read at this zoom: inside the photo, when its size is given,
+ * apart from each other, and on no pore. Numbers always stay, so a crowded bead is still counted right; words that
+ * find no free place are left out, and zooming in brings them back. The first wins, `favoured` (a mark's id) before
+ * all, and its words stay whatever is in the way. Greedy: the first free place of a short list, each in turn.
  */
 export function fitLabels(
   shapes: readonly SceneShape[],
   unitPx: number,
   favoured: string | null = null,
+  photo: PhotoSize | null = null,
 ): readonly SceneShape[] {
-  const taken = shapes.filter((s) => s.kind === "badge").map((badge) => tagBox(badge, unitPx));
-  const labels = shapes.filter((s) => s.kind === "label");
-  const isFavoured = (label: SceneLabel): boolean => favoured !== null && label.markId === favoured;
-  const dropped = new Set<string>();
-  for (const label of [...labels.filter(isFavoured), ...labels.filter((l) => !isFavoured(l))]) {
-    const box = tagBox(label, unitPx);
-    if (!isFavoured(label) && taken.some((other) => overlaps(box, other))) dropped.add(label.key);
-    else taken.push(box);
+  const first = <T extends SceneShape>(tags: readonly T[]): readonly T[] => [
+    ...tags.filter((tag) => tag.markId !== null && tag.markId === favoured),
+    ...tags.filter((tag) => tag.markId === null || tag.markId !== favoured),
+  ];
+  const spots = shapes.filter((shape) => shape.kind === "ring" || shape.kind === "spot");
+  const paper = startPaper(
+    unitPx,
+    photo,
+    spots.map((spot) => spotBox(spot, unitPx)),
+  );
+  const bodies = new Map(shapes.filter((s) => s.key.endsWith(":body")).map((s) => [s.markId, s]));
+  const badges = new Map<string | null, SceneBadge>();
+  for (const badge of first(shapes.filter((s) => s.kind === "badge"))) {
+    const placed = paper.put(badgePlaces(badge, bodies.get(badge.markId)));
+    badges.set(badge.markId, placed ?? paper.force(badge));
   }
-  return shapes.filter((shape) => !dropped.has(shape.key));
+  const labels = new Map<string, SceneLabel>();
+  for (const label of first(shapes.filter((s) => s.kind === "label"))) {
+    const places = labelPlaces(label, badges.get(label.markId));
+    const mustStay = favoured !== null && label.markId === favoured;
+    const placed = paper.put(places) ?? (mustStay ? paper.force(places[0]!) : null);
+    if (placed) labels.set(label.key, placed);
+  }
+  return shapes.flatMap((shape): readonly SceneShape[] => {
+    if (shape.kind === "badge") return [badges.get(shape.markId) ?? shape];
+    if (shape.kind !== "label") return [shape];
+    const label = labels.get(shape.key);
+    return label ? [label] : [];
+  });
 }

@@ -9,7 +9,7 @@ import type { SceneBadge, SceneLabel, SceneShape } from "./scene-types";
 /** Screen units: radius of a spot without a size, how far a badge stands off its line, badge to text. */
 const SPOT_RADIUS = 8;
 const BADGE_STANDOFF = 20;
-const BADGE_TO_TEXT = 6;
+export const BADGE_TO_TEXT = 6;
 
 /** The group of a mark's imperfection with its letter and stroke. */
 export function markStyle(mark: Mark): GroupStyle {
