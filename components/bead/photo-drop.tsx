@@ -1,13 +1,15 @@
 "use client";
 
 import { Camera, ImagePlus } from "lucide-react";
-import { useRef, useState, type DragEvent } from "react";
+import { useRef, useState } from "react";
 import { Button } from "@/components/ui";
 import type { PhotoRole } from "@/lib/assess";
 import { uploadPhoto, type UploadAnswer } from "./upload";
 import styles from "./photo-drop.module.css";
 
 const ACCEPT = "image/jpeg,image/png,image/webp,image/heic,image/heif,image/tiff,.heic,.heif,.tif,.tiff";
+
+type Uploaded = Extract<UploadAnswer, { ok: true }>;
 
 interface Sending {
   readonly name: string;
@@ -24,34 +26,13 @@ export function PhotoDrop({
   beadId: string;
   role: PhotoRole;
   compact: boolean;
-  onUploaded: (answer: Extract<UploadAnswer, { ok: true }>) => void;
+  onUploaded: (answer: Uploaded) => void;
 }) {
   const picker = useRef<HTMLInputElement>(null);
   const camera = useRef<HTMLInputElement>(null);
-  const [sending, setSending] = useState<Sending | null>(null);
-  const [messages, setMessages] = useState<readonly string[]>([]);
+  const { sending, messages, send } = useSending(beadId, role, onUploaded);
   const [over, setOver] = useState(false);
-
-  async function send(files: Iterable<File>) {
-    setMessages([]);
-    for (const file of files) {
-      setSending({ name: file.name, share: 0 });
-      const answer = await uploadPhoto(beadId, file, role, (share) => setSending({ name: file.name, share }));
-      if (answer.ok) {
-        onUploaded(answer);
-        const also = answer.alsoOn.map((number) => `The same photo is also on bead ${number}.`);
-        setMessages((before) => [...before, ...answer.notices, ...also]);
-      } else setMessages((before) => [...before, `${file.name}: ${answer.message}`]);
-    }
-    setSending(null);
-  }
-
-  function drop(event: DragEvent) {
-    event.preventDefault();
-    setOver(false);
-    void send([...event.dataTransfer.files]);
-  }
-
+  const size = compact ? "normal" : "large";
   return (
     <div
       className={[styles.drop, compact ? styles.compact : "", over ? styles.over : ""].join(" ")}
@@ -60,39 +41,24 @@ export function PhotoDrop({
         setOver(true);
       }}
       onDragLeave={() => setOver(false)}
-      onDrop={drop}
+      onDrop={(event) => {
+        event.preventDefault();
+        setOver(false);
+        void send([...event.dataTransfer.files]);
+      }}
     >
-      {!compact && (
-        <>
-          <h2>Photograph the chipped bead</h2>
-          <p>
-            Square on, in even light, with a rule or any flat thing of known size lying beside the weld. JPEG,
-            PNG, WebP, HEIC or TIFF, up to 40 MB.
-          </p>
-        </>
-      )}
+      {!compact && <Advice />}
       <div className={styles.buttons}>
-        <Button
-          tone={compact ? "plain" : "main"}
-          size={compact ? "normal" : "large"}
-          onClick={() => camera.current?.click()}
-        >
+        <Button tone={compact ? "plain" : "main"} size={size} onClick={() => camera.current?.click()}>
           <Camera aria-hidden="true" size={22} /> Take photo
         </Button>
-        <Button size={compact ? "normal" : "large"} onClick={() => picker.current?.click()}>
+        <Button size={size} onClick={() => picker.current?.click()}>
           <ImagePlus aria-hidden="true" size={22} /> {compact ? "Add photo" : "Choose or drop photos"}
         </Button>
       </div>
       <PhotoInput inputRef={camera} label="Take a photo with the camera" capture onFiles={send} />
       <PhotoInput inputRef={picker} label="Choose photos" onFiles={send} />
-      {sending && (
-        <div className={styles.sending} role="status">
-          <label>
-            {sending.share < 1 ? `Sending ${sending.name}` : `Checking ${sending.name}`}
-            <progress max={1} value={sending.share < 1 ? sending.share : undefined} />
-          </label>
-        </div>
-      )}
+      {sending && <SendingBar {...sending} />}
       {messages.length > 0 && (
         <ul className={styles.messages} role="alert">
           {messages.map((message) => (
@@ -100,6 +66,51 @@ export function PhotoDrop({
           ))}
         </ul>
       )}
+    </div>
+  );
+}
+
+/** Sends files one after the other; a refused one leaves its sentence and the next goes on. */
+function useSending(beadId: string, role: PhotoRole, onUploaded: (answer: Uploaded) => void) {
+  const [sending, setSending] = useState<Sending | null>(null);
+  const [messages, setMessages] = useState<readonly string[]>([]);
+  const tell = (told: readonly string[]) => setMessages((before) => [...before, ...told]);
+  const send = async (files: Iterable<File>) => {
+    setMessages([]);
+    for (const file of files) {
+      setSending({ name: file.name, share: 0 });
+      const answer = await uploadPhoto(beadId, file, role, (share) => setSending({ name: file.name, share }));
+      if (answer.ok) {
+        onUploaded(answer);
+        const also = answer.alsoOn.map((number) => `The same photo is also on bead ${number}.`);
+        tell([...answer.notices, ...also]);
+      } else tell([`${file.name}: ${answer.message}`]);
+    }
+    setSending(null);
+  };
+  return { sending, messages, send };
+}
+
+function Advice() {
+  return (
+    <>
+      <h2>Photograph the chipped bead</h2>
+      <p>
+        Square on, in even light, with a rule or any flat thing of known size lying beside the weld. JPEG,
+        PNG, WebP, HEIC or TIFF, up to 40 MB.
+      </p>
+    </>
+  );
+}
+
+function SendingBar({ name, share }: Sending) {
+  const isSent = share >= 1;
+  return (
+    <div className={styles.sending} role="status">
+      <label>
+        {isSent ? `Checking ${name}` : `Sending ${name}`}
+        <progress max={1} value={isSent ? undefined : share} />
+      </label>
     </div>
   );
 }

@@ -2,7 +2,7 @@
 
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
-import { Button } from "@/components/ui";
+import { Button, Choice } from "@/components/ui";
 import type { PhotoRole } from "@/lib/assess";
 import type { WorkPhoto } from "./work-state";
 import styles from "./photo-strip.module.css";
@@ -31,20 +31,7 @@ export function PhotoStrip({
   onRole: (id: string, role: PhotoRole) => void;
   onRemoved: (id: string) => void;
 }) {
-  const [asking, setAsking] = useState(false);
-  const [problem, setProblem] = useState<string | null>(null);
   const shown = photos.find(({ id }) => id === shownId);
-
-  async function remove() {
-    const answer = await fetch(`/api/beads/${beadId}/photos/${shownId}`, { method: "DELETE" }).catch(
-      () => null,
-    );
-    setAsking(false);
-    // Gone already is as good as removed.
-    if (answer?.ok || answer?.status === 404) return onRemoved(shownId);
-    setProblem("The photo could not be taken off. Is Toeline still running? Try again.");
-  }
-
   return (
     <div className={styles.strip}>
       <ul className={styles.thumbs}>
@@ -63,33 +50,56 @@ export function PhotoStrip({
         <div className={styles.about}>
           <label>
             This photo shows{" "}
-            <select
+            <Choice
               value={shown.role}
-              onChange={(event) => onRole(shown.id, event.target.value as PhotoRole)}
-            >
-              {roles.map((role) => (
-                <option key={role} value={role}>
-                  {roleWords[role]}
-                </option>
-              ))}
-            </select>
+              options={roles}
+              nameOf={(role) => roleWords[role]}
+              onChoose={(role) => onRole(shown.id, role)}
+            />
           </label>
-          {asking ? (
-            <>
-              <span>Its {shown.history.present.marks.length} marks go with it.</span>
-              <Button tone="danger" onClick={() => void remove()}>
-                Take it off
-              </Button>
-              <Button onClick={() => setAsking(false)}>Keep it</Button>
-            </>
-          ) : (
-            <Button onClick={() => setAsking(true)} aria-label="Take this photo off the bead">
-              <Trash2 size={20} aria-hidden="true" />
-            </Button>
-          )}
+          <TakeOff key={shown.id} beadId={beadId} photo={shown} onRemoved={onRemoved} />
         </div>
       )}
-      {problem && <p role="alert">{problem}</p>}
     </div>
+  );
+}
+
+/** Asks once, because the marks go with the photo. */
+function TakeOff({
+  beadId,
+  photo,
+  onRemoved,
+}: {
+  beadId: string;
+  photo: WorkPhoto;
+  onRemoved: (id: string) => void;
+}) {
+  const [asking, setAsking] = useState(false);
+  const [problem, setProblem] = useState<string | null>(null);
+  async function remove() {
+    const address = `/api/beads/${beadId}/photos/${photo.id}`;
+    const answer = await fetch(address, { method: "DELETE" }).catch(() => null);
+    setAsking(false);
+    // Gone already is as good as removed.
+    if (answer?.ok || answer?.status === 404) return onRemoved(photo.id);
+    setProblem("The photo could not be taken off. Is Toeline still running? Try again.");
+  }
+  return (
+    <>
+      {asking ? (
+        <>
+          <span>Its {photo.history.present.marks.length} marks go with it.</span>
+          <Button tone="danger" onClick={() => void remove()}>
+            Take it off
+          </Button>
+          <Button onClick={() => setAsking(false)}>Keep it</Button>
+        </>
+      ) : (
+        <Button onClick={() => setAsking(true)} aria-label="Take this photo off the bead">
+          <Trash2 size={20} aria-hidden="true" />
+        </Button>
+      )}
+      {problem && <p role="alert">{problem}</p>}
+    </>
   );
 }

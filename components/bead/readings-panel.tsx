@@ -2,7 +2,7 @@
 
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
-import { Button, Field, Panel } from "@/components/ui";
+import { Button, Choice, Field, Panel } from "@/components/ui";
 import { beadQuantities, type BeadQuantity, type BeadReading } from "@/lib/assess";
 import { lengthText } from "@/lib/report";
 import { parseAngle, parseLength, unitsSentence, type UnitPreferences } from "@/lib/units";
@@ -29,6 +29,8 @@ const instruments: readonly { readonly name: string; readonly resolution: number
   { name: "Steel rule", resolution: 0.5 },
   { name: "Protractor", resolution: 1 },
 ];
+
+const instrumentNames = instruments.map(({ name }) => name);
 
 const degrees = (value: number) => `${value}°`;
 
@@ -74,7 +76,7 @@ export function ReadingsPanel({
 
 function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading: BeadReading) => void }) {
   const [quantity, setQuantity] = useState<BeadQuantity>("leg-1");
-  const [instrument, setInstrument] = useState(instruments[0]?.name ?? "");
+  const [instrument, setInstrument] = useState(instrumentNames[0]!);
   const [text, setText] = useState("");
   const [error, setError] = useState<string | null>(null);
 
@@ -100,26 +102,24 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
     >
       <Field label="What">
         {(ids) => (
-          <select
+          <Choice
             {...ids}
             value={quantity}
-            onChange={(event) => setQuantity(event.target.value as BeadQuantity)}
-          >
-            {beadQuantities.map((one) => (
-              <option key={one} value={one}>
-                {names[one]}
-              </option>
-            ))}
-          </select>
+            options={beadQuantities}
+            nameOf={(one) => names[one]}
+            onChoose={setQuantity}
+          />
         )}
       </Field>
       <Field label="Read with">
         {(ids) => (
-          <select {...ids} value={instrument} onChange={(event) => setInstrument(event.target.value)}>
-            {instruments.map(({ name }) => (
-              <option key={name}>{name}</option>
-            ))}
-          </select>
+          <Choice
+            {...ids}
+            value={instrument}
+            options={instrumentNames}
+            nameOf={(name) => name}
+            onChoose={setInstrument}
+          />
         )}
       </Field>
       <Field label={quantity === "toe-angle" ? "Degrees" : `Reading (${units.length})`} error={error}>

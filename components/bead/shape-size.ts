@@ -1,5 +1,5 @@
 import type { PhotoFacts } from "@/lib/assess";
-import type { Drawing, Mark, MarkShapeData } from "@/lib/marks";
+import { newMark, type Drawing, type MarkShapeData } from "@/lib/marks";
 import { defaultMeasureOptions, measureMark } from "@/lib/measure";
 import { sizeText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
@@ -11,15 +11,6 @@ export function shapeSize(
   photo: PhotoFacts,
   units: UnitPreferences,
 ): string {
-  const draft: Mark = {
-    id: "draft",
-    imperfection: "undercut",
-    shape,
-    place: null,
-    stretch: null,
-    patterns: [],
-    gauge: [],
-    note: "",
-  };
+  const draft = newMark("draft", "undercut", shape);
   return sizeText(measureMark(drawing, draft, { ...defaultMeasureOptions, photo }), units);
 }

@@ -1,21 +1,24 @@
-import { Check, Undo2, X } from "lucide-react";
+import { Check, CircleMinus, Undo2, X } from "lucide-react";
 import type { Drawing } from "@/lib/marks";
 import { imperfections } from "@/lib/trade";
 import styles from "./draft-bar.module.css";
-import { finish, takeBackPoint } from "./draft";
+import { finish } from "./draft";
 import type { Marking } from "./use-marking";
-import { hintFor } from "./words";
+import type { PickedPoint } from "./use-picked-point";
+import { hintFor, pickedHint } from "./words";
 
 const markingTools: ReadonlySet<string> = new Set(["point", "line", "outline"]);
 
-/** What to do next, the size so far, and large buttons to finish, go back a point or give up. */
+/** What to do next, the size so far, and large buttons for what a thumb would otherwise need a keyboard for. */
 export function DraftBar({
   marking,
+  picked,
   drawing,
   size,
   touching,
 }: {
   marking: Marking;
+  picked: PickedPoint;
   drawing: Drawing;
   size: string;
   /** A finger is on the photo: the bar lets go of the space under it. */
@@ -23,39 +26,60 @@ export function DraftBar({
 }) {
   const { tool, draft, repeat } = marking;
   const isPath = draft?.kind === "path" && draft.points.length > 0;
+  const hint =
+    picked.handle && draft === null
+      ? pickedHint(picked.number, picked.count, picked.handle.remove !== null)
+      : hintFor(tool, draft, drawing, marking.scaleKind);
   return (
     <div className={styles.bar} data-touching={touching}>
       <p className={styles.hint}>
-        {size !== "" && <strong className={styles.size}>{size}</strong>}{" "}
-        {hintFor(tool, draft, drawing, marking.scaleKind)}
+        {size !== "" && <strong className={styles.size}>{size}</strong>} {hint}
       </p>
       {repeat !== null && markingTools.has(tool) && (
         <button type="button" className={styles.plain} onClick={() => marking.setRepeat(null)}>
           Naming each: {imperfections[repeat].name} <X aria-label="Ask each time" className={styles.icon} />
         </button>
       )}
-      {isPath && (
-        <div className={styles.buttons}>
-          <button
-            type="button"
-            className={styles.main}
-            onClick={marking.done}
-            disabled={finish(draft) === null}
-          >
-            <Check aria-hidden="true" className={styles.icon} /> Done
-          </button>
-          <button
-            type="button"
-            className={styles.plain}
-            onClick={() => marking.settle({ draft: takeBackPoint(draft), finished: null })}
-          >
-            <Undo2 aria-hidden="true" className={styles.icon} /> Last point
-          </button>
-          <button type="button" className={styles.plain} onClick={marking.cancel}>
-            <X aria-hidden="true" className={styles.icon} /> Cancel
-          </button>
-        </div>
-      )}
+      {isPath && <PathButtons marking={marking} />}
+      {draft === null && picked.handle?.remove && <RemovePoint picked={picked} />}
+    </div>
+  );
+}
+
+/** To finish what is being drawn, go back a point, or give it up. */
+function PathButtons({ marking }: { marking: Marking }) {
+  return (
+    <div className={styles.buttons}>
+      <button
+        type="button"
+        className={styles.main}
+        onClick={marking.done}
+        disabled={finish(marking.draft) === null}
+      >
+        <Check aria-hidden="true" className={styles.icon} /> Done
+      </button>
+      <button type="button" className={styles.plain} onClick={marking.undo}>
+        <Undo2 aria-hidden="true" className={styles.icon} /> Last point
+      </button>
+      <button type="button" className={styles.plain} onClick={marking.cancel}>
+        <X aria-hidden="true" className={styles.icon} /> Cancel
+      </button>
+    </div>
+  );
+}
+
+function RemovePoint({ picked }: { picked: PickedPoint }) {
+  return (
+    <div className={styles.buttons}>
+      <button
+        type="button"
+        className={styles.plain}
+        onClick={() => {
+          if (picked.handle) picked.remove(picked.handle);
+        }}
+      >
+        <CircleMinus aria-hidden="true" className={styles.icon} /> Remove point {picked.number}
+      </button>
     </div>
   );
 }

@@ -83,12 +83,18 @@ export function draftPicture(draft: Draft | null, unitPx: number): readonly Prim
   }
 }
 
-/** Drawn small; the area that answers to a finger is far larger (see `handleAt`). */
-export function handlePicture(handles: readonly Handle[], activeKey: string | null, unitPx: number) {
-  return handles.map(({ key, at, role }) => {
-    const radius = role === "between" ? 5 : 8;
-    const fill = key === activeKey || role === "radius" ? highlight.fill : highlight.light;
-    return disc(at, radius * unitPx, fill, highlight.line, 2.5 * unitPx);
+/** Drawn small; the area that answers to a finger is far larger (see `handleAt`). The picked one is filled. */
+export function handlePicture(
+  handles: readonly Handle[],
+  pickedKey: string | null,
+  unitPx: number,
+): readonly Primitive[] {
+  return handles.flatMap(({ key, at, role, stem }) => {
+    const isPicked = key === pickedKey;
+    const radius = role === "between" ? 5 : isPicked ? 11 : 8;
+    const fill = isPicked || role === "radius" ? highlight.fill : highlight.light;
+    const knob = disc(at, radius * unitPx, fill, highlight.line, 2.5 * unitPx);
+    return stem ? [...drafted(path([stem, at], false), unitPx), knob] : [knob];
   });
 }
 

@@ -1,6 +1,6 @@
 import { Plus, Trash2 } from "lucide-react";
 import { useState } from "react";
-import { Button, Field } from "@/components/ui";
+import { Button, Choice, Field } from "@/components/ui";
 import { gaugeQuantities, type GaugeQuantity, type GaugeReading } from "@/lib/marks";
 import {
   formatLength,
@@ -20,15 +20,13 @@ const quantityNames: Readonly<Record<GaugeQuantity, string>> = {
   length: "Length",
 };
 
+const instrumentNames = instruments.map(({ name }) => name);
+
 /** The schema's own ceiling for a reading, mm. */
 const LARGEST_MM = 1000;
 
-interface Typed {
-  readonly quantity: GaugeQuantity;
-  readonly value: string;
-  readonly instrument: number;
-}
-const blank: Typed = { quantity: "depth", value: "", instrument: 0 };
+/** As many as a mark may hold. */
+const MOST_READINGS = 10;
 
 /** Readings taken with an instrument: they outrank the photo, so each says with what it was taken. */
 export function GaugeEditor({
@@ -42,23 +40,8 @@ export function GaugeEditor({
   units: UnitPreferences | undefined;
   readOnly: boolean;
 }) {
-  const [typed, setTyped] = useState<Typed | null>(null);
-  const [problem, setProblem] = useState<string | null>(null);
-
-  const add = () => {
-    const instrument = instruments[typed?.instrument ?? 0];
-    if (!typed || !instrument) return;
-    const parsed = parseLength(typed.value, { default: units.length, max: LARGEST_MM, allowZero: true });
-    if (!parsed.ok) return setProblem(parsed.issues.map(unitsSentence).join(" "));
-    const { name, resolutionMm } = instrument;
-    onReadings([
-      ...readings,
-      { quantity: typed.quantity, valueMm: parsed.value, instrument: name, resolutionMm },
-    ]);
-    setTyped(null);
-    setProblem(null);
-  };
-
+  const [isAdding, setAdding] = useState(false);
+  const offers = !readOnly && !isAdding && readings.length < MOST_READINGS;
   return (
     <div className={styles.choice}>
       <p className={styles.label}>
@@ -67,49 +50,84 @@ export function GaugeEditor({
       {readings.length > 0 && (
         <ul className={styles.readings}>
           {readings.map((reading, i) => (
-            <li key={`${reading.quantity}-${i}`}>
-              <span>
-                {quantityNames[reading.quantity]}{" "}
-                <strong>{formatLength(reading.valueMm, { system: lengthSystem(units.length) })}</strong>{" "}
-                <span className={styles.hint}>{reading.instrument}</span>
-              </span>
-              {!readOnly && (
-                <button
-                  type="button"
-                  className={styles.bin}
-                  aria-label={`Remove the ${quantityNames[reading.quantity].toLowerCase()} reading`}
-                  onClick={() => onReadings(readings.filter((_, other) => other !== i))}
-                >
-                  <Trash2 aria-hidden="true" />
-                </button>
-              )}
-            </li>
+            <ReadingRow
+              key={`${reading.quantity}-${i}`}
+              reading={reading}
+              units={units}
+              onRemove={readOnly ? null : () => onReadings(readings.filter((_, other) => other !== i))}
+            />
           ))}
         </ul>
       )}
-      {typed === null
-        ? !readOnly &&
-          readings.length < 10 && (
-            <Button onClick={() => setTyped(blank)}>
-              <Plus aria-hidden="true" size={20} /> Add a reading
-            </Button>
-          )
-        : typedForm(typed, setTyped, units, problem, add, () => {
-            setTyped(null);
-            setProblem(null);
-          })}
+      {offers && (
+        <Button onClick={() => setAdding(true)}>
+          <Plus aria-hidden="true" size={20} /> Add a reading
+        </Button>
+      )}
+      {isAdding && (
+        <ReadingForm
+          units={units}
+          onAdd={(reading) => {
+            onReadings([...readings, reading]);
+            setAdding(false);
+          }}
+          onCancel={() => setAdding(false)}
+        />
+      )}
     </div>
   );
 }
 
-function typedForm(
-  typed: Typed,
-  setTyped: (typed: Typed) => void,
-  units: UnitPreferences,
-  problem: string | null,
-  add: () => void,
-  drop: () => void,
-) {
+function ReadingRow({
+  reading: { quantity, valueMm, instrument },
+  units,
+  onRemove,
+}: {
+  reading: GaugeReading;
+  units: UnitPreferences;
+  onRemove: (() => void) | null;
+}) {
+  const name = quantityNames[quantity];
+  return (
+    <li>
+      <span>
+        {name} <strong>{formatLength(valueMm, { system: lengthSystem(units.length) })}</strong>{" "}
+        <span className={styles.hint}>{instrument}</span>
+      </span>
+      {onRemove && (
+        <button
+          type="button"
+          className={styles.bin}
+          aria-label={`Remove the ${name.toLowerCase()} reading`}
+          onClick={onRemove}
+        >
+          <Trash2 aria-hidden="true" />
+        </button>
+      )}
+    </li>
+  );
+}
+
+/** One reading as it is typed; what cannot be read stays in its field with the reason under it. */
+function ReadingForm({
+  units,
+  onAdd,
+  onCancel,
+}: {
+  units: UnitPreferences;
+  onAdd: (reading: GaugeReading) => void;
+  onCancel: () => void;
+}) {
+  const [quantity, setQuantity] = useState<GaugeQuantity>("depth");
+  const [value, setValue] = useState("");
+  const [instrument, setInstrument] = useState(instrumentNames[0]!);
+  const [problem, setProblem] = useState<string | null>(null);
+  const add = () => {
+    const parsed = parseLength(value, { default: units.length, max: LARGEST_MM, allowZero: true });
+    if (!parsed.ok) return setProblem(parsed.issues.map(unitsSentence).join(" "));
+    const resolutionMm = instruments.find(({ name }) => name === instrument)!.resolutionMm;
+    onAdd({ quantity, valueMm: parsed.value, instrument, resolutionMm });
+  };
   return (
     <form
       className={styles.gaugeForm}
@@ -120,20 +138,13 @@ function typedForm(
     >
       <Field label="What was read">
         {(ids) => (
-          <select
+          <Choice
             {...ids}
-            value={typed.quantity}
-            onChange={(event) => {
-              const quantity = gaugeQuantities.find((q) => q === event.target.value);
-              if (quantity) setTyped({ ...typed, quantity });
-            }}
-          >
-            {gaugeQuantities.map((quantity) => (
-              <option key={quantity} value={quantity}>
-                {quantityNames[quantity]}
-              </option>
-            ))}
-          </select>
+            value={quantity}
+            options={gaugeQuantities}
+            nameOf={(one) => quantityNames[one]}
+            onChoose={setQuantity}
+          />
         )}
       </Field>
       <Field label={`Reading (${units.length})`} error={problem ?? undefined}>
@@ -142,31 +153,27 @@ function typedForm(
             {...ids}
             inputMode="decimal"
             autoComplete="off"
-            value={typed.value}
-            onChange={(event) => setTyped({ ...typed, value: event.target.value })}
+            value={value}
+            onChange={(event) => setValue(event.target.value)}
           />
         )}
       </Field>
       <Field label="With">
         {(ids) => (
-          <select
+          <Choice
             {...ids}
-            value={typed.instrument}
-            onChange={(event) => setTyped({ ...typed, instrument: Number(event.target.value) })}
-          >
-            {instruments.map(({ name }, i) => (
-              <option key={name} value={i}>
-                {name}
-              </option>
-            ))}
-          </select>
+            value={instrument}
+            options={instrumentNames}
+            nameOf={(name) => name}
+            onChoose={setInstrument}
+          />
         )}
       </Field>
       <div className={styles.chips}>
         <Button type="submit" tone="main">
           Add
         </Button>
-        <Button onClick={drop}>Cancel</Button>
+        <Button onClick={onCancel}>Cancel</Button>
       </div>
     </form>
   );

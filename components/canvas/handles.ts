@@ -7,6 +7,7 @@ import {
   type Drawing,
   type DrawingAction,
   type Mark,
+  type MarkShapeData,
   type PhotoPoint,
 } from "@/lib/marks";
 import { scalePicks } from "./scale-picks";
@@ -19,26 +20,37 @@ export interface Handle {
   readonly at: Point;
   /** "between" puts a new point into the line, "radius" sets a spot's size. */
   readonly role: "point" | "between" | "radius";
+  /** Of a radius: the place on the rim that it stands off from. */
+  readonly stem?: Point;
   readonly move: (to: PhotoPoint) => DrawingAction;
   /** Takes the point out; null where the shape needs it. */
   readonly remove: DrawingAction | null;
 }
 
+type ShapeOf<Kind extends MarkShapeData["kind"]> = Extract<MarkShapeData, { kind: Kind }>;
+
 /** CSS pixels: a segment shorter than this has no room for a handle in its middle. */
 const ROOM_BETWEEN = 76;
-const SPOT_RADIUS_HANDLE = 30;
+/** Photo pixels: a spot that was given a size keeps one. */
+const LEAST_RADIUS = 0.5;
+/** CSS pixels: the least from a spot's middle to the handle of its size, so that a finger meets one of the two. */
+export const RADIUS_STANDOFF = 44;
 
-/** Handles of what the tool works on: the selected mark, the scale or the weld line. `unitPx`: photo px per CSS px. */
+/**
+ * Handles of what the tool works on: the selected mark, the scale or the weld line. `unitPx`: photo px per CSS px;
+ * `widthPx`: of the photo, where no handle lies beyond its edge.
+ */
 export function handlesOf(
   drawing: Drawing,
   tool: Tool,
   selectedId: string | null,
   unitPx: number,
+  widthPx = Infinity,
 ): readonly Handle[] {
   if (tool === "scale" && drawing.scale !== null) return scaleHandles(drawing.scale);
   if (tool === "weld-line" && drawing.weldLine !== null) return weldLineHandles(drawing.weldLine);
   const mark = tool === "move" ? drawing.marks.find((m) => m.id === selectedId) : undefined;
-  return mark === undefined ? [] : markHandles(mark, unitPx);
+  return mark === undefined ? [] : markHandles(mark, unitPx, widthPx);
 }
 
 function scaleHandles(scale: NonNullable<Drawing["scale"]>): readonly Handle[] {
@@ -66,7 +78,7 @@ function weldLineHandles(points: readonly PhotoPoint[]): readonly Handle[] {
   }));
 }
 
-function markHandles(mark: Mark, unitPx: number): readonly Handle[] {
+function markHandles(mark: Mark, unitPx: number, widthPx: number): readonly Handle[] {
   const { id, shape } = mark;
   const points = shapePoints(shape);
   const corners = points.map((at, index): Handle => ({
@@ -76,23 +88,41 @@ function markHandles(mark: Mark, unitPx: number): readonly Handle[] {
     move: (to) => ({ type: "mark.movePoint", id, index, to }),
     remove: points.length > fewestPoints[shape.kind] ? { type: "mark.removePoint", id, index } : null,
   }));
-  if (shape.kind === "point") {
-    const reach = shape.radius ?? SPOT_RADIUS_HANDLE * unitPx;
-    const radius: Handle = {
-      key: `${id}-radius`,
-      at: { x: shape.at.x + reach, y: shape.at.y },
-      role: "radius",
-      move: (to) => ({
-        type: "mark.replaceShape",
-        id,
-        shape: { ...shape, radius: Math.max(0.5, roundPx(distance(shape.at, to))) },
-      }),
-      remove: null,
-    };
-    return [radius, ...corners];
-  }
+  return shape.kind === "point"
+    ? [radiusHandle(id, shape, unitPx, widthPx), ...corners]
+    : [...betweenHandles(id, shape, unitPx), ...corners];
+}
+
+/**
+ * The size of a spot. A pore may be smaller than any finger, so its handle stands off on a stem and what the hand moves
+ * it by is what the radius grows by; a large one has the handle on its rim.
+ */
+function radiusHandle(id: string, shape: ShapeOf<"point">, unitPx: number, widthPx: number): Handle {
+  const radius = shape.radius ?? 0;
+  const reach = Math.max(radius, RADIUS_STANDOFF * unitPx);
+  const side = shape.at.x + reach > widthPx ? -1 : 1;
+  return {
+    key: `${id}-radius`,
+    at: { x: shape.at.x + side * reach, y: shape.at.y },
+    role: "radius",
+    stem: { x: shape.at.x + side * radius, y: shape.at.y },
+    move: (to) => ({
+      type: "mark.replaceShape",
+      id,
+      shape: {
+        ...shape,
+        radius: Math.max(LEAST_RADIUS, roundPx(distance(shape.at, to) - (reach - radius))),
+      },
+    }),
+    remove: null,
+  };
+}
+
+/** In the middle of every stretch with room for it: dragged, it becomes a point of the line. */
+function betweenHandles(id: string, shape: ShapeOf<"line" | "outline">, unitPx: number): readonly Handle[] {
+  const { points } = shape;
   const ends = shape.kind === "outline" ? [...points, points[0]!] : points;
-  const between = ends.slice(1).flatMap((b, i): Handle[] => {
+  return ends.slice(1).flatMap((b, i): Handle[] => {
     const a = ends[i]!;
     if (distance(a, b) < ROOM_BETWEEN * unitPx) return [];
     return [
@@ -105,7 +135,6 @@ function markHandles(mark: Mark, unitPx: number): readonly Handle[] {
       },
     ];
   });
-  return [...between, ...corners];
 }
 
 /** The handle nearest to a point within `reach` (photo pixels); a real point wins over one between. */

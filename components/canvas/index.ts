@@ -1,12 +1,12 @@
 export { BeadCanvas } from "./bead-canvas-client";
 export { ImperfectionPicker } from "./imperfection-picker";
 export { MarkCard } from "./mark-card";
+export { MarkList } from "./mark-list";
 export { patternChoices, patternNames, placeChoices, stretchNames, type PlaceChoice } from "./mark-words";
 export { palette } from "./palette";
 export { MarkOverlay, type MarkOverlayProps } from "./scene-svg";
 export { scaleFromPicks, sizesAsked } from "./scale-from-picks";
 export { scalePicks, type ScalePickKind } from "./scale-picks";
-export { ToolBar } from "./tool-bar";
 export {
   tools,
   type BeadCanvasProps,
@@ -15,6 +15,5 @@ export {
   type JointView,
   type MarkCardProps,
   type Tool,
-  type ToolBarProps,
 } from "./types";
 export { toolWords } from "./words";

@@ -1,3 +1,4 @@
+import { add, length, subtract, times, type Point } from "@/lib/geometry";
 import type { MarkShapeData, SceneShape } from "@/lib/marks";
 import { finish, type Draft } from "./draft";
 
@@ -35,4 +36,17 @@ export function shapeOfDraft(
     draft.kind === "path" && draft.next ? { ...draft, points: [...draft.points, draft.next] } : draft;
   const finished = loose.kind === "path" && loose.tool === "scale" ? null : finish(loose);
   return finished?.kind === "shape" ? label(finished.shape) : "";
+}
+
+/**
+ * What the magnifier shows: the place under the finger, but of a spot whose size is being set the rim nearest to it,
+ * which may lie well off the finger.
+ */
+export function loupeCentre(finger: Point, draft: Draft | null): Point {
+  if (draft?.kind !== "change" || draft.action.type !== "mark.replaceShape") return finger;
+  const { shape } = draft.action;
+  if (shape.kind !== "point" || shape.radius === null) return finger;
+  const out = subtract(finger, shape.at);
+  const reach = length(out);
+  return reach > 0 ? add(shape.at, times(out, shape.radius / reach)) : finger;
 }

@@ -1,4 +1,5 @@
 import Konva from "konva";
+import { memo } from "react";
 import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";
 import type { Primitive } from "@/lib/marks";
 import { paintAll } from "./paint";
@@ -9,8 +10,11 @@ import type { Size, View } from "./view";
 /** More device pixels than two per CSS pixel cost a phone its smoothness and show nobody anything. */
 if (typeof window !== "undefined") Konva.pixelRatio = Math.min(window.devicePixelRatio || 1, 2);
 
-/** One node that paints a list of primitives; the list is the truth, the node only its picture. */
-function Painting({ list }: { list: readonly Primitive[] }) {
+/**
+ * One node that paints a list of primitives; the list is the truth, the node only its picture. The same list is not
+ * painted again: while one mark is dragged, the layer of all others stays as it is.
+ */
+const Painting = memo(function Painting({ list }: { list: readonly Primitive[] }) {
   return (
     <Shape
       listening={false}
@@ -18,7 +22,7 @@ function Painting({ list }: { list: readonly Primitive[] }) {
       sceneFunc={(context) => paintAll(context._context as CanvasRenderingContext2D, list)}
     />
   );
-}
+});
 
 /** Three layers, none of which listens: what lies under a finger is a question to the drawing, not to the pixels. */
 export function CanvasStage({

@@ -1,13 +1,23 @@
 import { useMemo, useState } from "react";
 import { distance, type Point } from "@/lib/geometry";
-import { newMark, reduce, startHistory, type MarkShapeData } from "@/lib/marks";
+import {
+  newMark,
+  reduce,
+  startHistory,
+  type Drawing,
+  type DrawingAction,
+  type Mark,
+  type MarkShapeData,
+} from "@/lib/marks";
 import type { ImperfectionId } from "@/lib/trade";
 import { finish, takeBackPoint, type Draft, type Finished, type Step } from "./draft";
 import { newMarkId } from "./new-mark-id";
 import { scalePicked, type ScalePickKind } from "./scale-picks";
 import type { BeadCanvasProps, Tool } from "./types";
+import { useHeldDraft } from "./use-held-draft";
+import { useSaid } from "./use-said";
 import { roundPx } from "./view";
-import { sayDraft, sayMark, toolWords } from "./words";
+import { sayChange, sayDraft, sayMark, sayStep, toolWords } from "./words";
 
 export interface Marking {
   readonly tool: Tool;
@@ -15,7 +25,7 @@ export interface Marking {
   /** What the scale tool picks. */
   readonly scaleKind: ScalePickKind;
   /** The drawing as it would be if the drag under way ended now. */
-  readonly preview: BeadCanvasProps["history"]["present"];
+  readonly preview: Drawing;
   /** For the live region. */
   readonly said: string;
   /** What the next shapes are named without asking; null asks each time. */
@@ -28,6 +38,7 @@ export interface Marking {
   readonly hover: (at: Point | null) => void;
   readonly done: () => void;
   readonly cancel: () => void;
+  /** The last point of what is being drawn, else the last change. */
   readonly undo: () => void;
   readonly redo: () => void;
   readonly changeTool: (tool: Tool) => void;
@@ -36,73 +47,19 @@ export interface Marking {
   readonly remove: (id: string) => void;
 }
 
-/** A draft belongs to the tool (and scale object) it was begun with and, once a length is asked for, to the scale of that moment. */
-interface Held {
-  readonly draft: Draft | null;
-  readonly tool: Tool;
-  readonly scale: unknown;
-  readonly scaleKind: ScalePickKind;
-}
-
 /** State of the marking screen besides the view: the draft, what is said, and the way from a draft to one action. */
 export function useMarking(props: BeadCanvasProps): Marking {
-  const { history, onAction, onSelect, readOnly = false, scaleKind = "two-points" } = props;
+  const { history, readOnly = false, scaleKind = "two-points" } = props;
   const drawing = history.present;
   const tool = readOnly ? "move" : props.tool;
-  const [held, setHeld] = useState<Held>({ draft: null, tool, scale: drawing.scale, scaleKind });
-  const [said, say] = useState("");
+  const [draft, setDraft] = useHeldDraft({ tool, scale: drawing.scale, scaleKind });
+  const [said, say] = useSaid();
   const [repeat, setRepeat] = useState<ImperfectionId | null>(null);
-
-  const stale =
-    held.tool !== tool ||
-    (tool === "scale" && held.scaleKind !== scaleKind) ||
-    (held.draft?.kind === "unmeasured" && held.scale !== drawing.scale);
-  const draft = stale ? null : held.draft;
-  const setDraft = (next: Draft | null) => setHeld({ draft: next, tool, scale: drawing.scale, scaleKind });
-
   const preview = useMemo(
-    () => (draft?.kind === "change" ? reduce(startHistory(drawing), draft.action).present : drawing),
+    () => (draft?.kind === "change" ? after(drawing, draft.action) : drawing),
     [draft, drawing],
   );
-
-  const addMark = (imperfection: ImperfectionId, shape: MarkShapeData) => {
-    const mark = newMark(newMarkId(), imperfection, shape);
-    onAction({ type: "mark.add", mark });
-    onSelect(mark.id);
-    say(`${sayMark(mark, drawing.marks.length + 1)} added`);
-  };
-
-  const complete = (finished: Finished) => {
-    switch (finished.kind) {
-      case "shape":
-        if (repeat !== null) return addMark(repeat, finished.shape);
-        setDraft({ kind: "unnamed", shape: finished.shape });
-        return say("Drawn. Now name it.");
-      case "scale":
-        setDraft({ ...finished, kind: "unmeasured" });
-        say(scalePicked[finished.scaleKind]);
-        return props.onScalePicked(finished.points);
-      case "weld-line":
-        say("Weld line set");
-        return onAction({ type: "weldLine.set", points: finished.points });
-      case "change":
-        return onAction(finished.action);
-    }
-  };
-
-  const settle = (step: Step) => {
-    setDraft(step.draft);
-    if (step.finished) return complete(step.finished);
-    const words = sayDraft(step.draft);
-    if (words !== "") say(words);
-  };
-
-  const cancel = () => {
-    if (draft?.kind === "unmeasured") props.onScaleCancelled?.();
-    if (draft !== null) say("Cancelled");
-    setDraft(null);
-  };
-
+  const desk: Desk = { props, drawing, tool, draft, setDraft, say, repeat };
   return {
     tool,
     draft,
@@ -113,8 +70,37 @@ export function useMarking(props: BeadCanvasProps): Marking {
     setRepeat,
     say,
     setDraft,
+    ...draftSteps(desk),
+    ...historySteps(desk),
+    ...markSteps(desk),
+  };
+}
+
+/** What the steps below work on, as it was when the screen was drawn. */
+interface Desk {
+  readonly props: BeadCanvasProps;
+  readonly drawing: Drawing;
+  readonly tool: Tool;
+  readonly draft: Draft | null;
+  readonly setDraft: (draft: Draft | null) => void;
+  readonly say: (text: string) => void;
+  readonly repeat: ImperfectionId | null;
+}
+
+const after = (drawing: Drawing, action: DrawingAction): Drawing =>
+  reduce(startHistory(drawing), action).present;
+
+function draftSteps(desk: Desk): Pick<Marking, "settle" | "hover" | "done" | "cancel" | "changeTool"> {
+  const { props, tool, draft, setDraft, say } = desk;
+  const settle = (step: Step) => {
+    setDraft(step.draft);
+    if (step.finished) return complete(desk, step.finished);
+    const words = sayDraft(step.draft);
+    if (words !== "") say(words);
+  };
+  return {
     settle,
-    cancel,
+    cancel: () => giveUp(desk),
     hover: (at) => {
       if (draft?.kind === "path") setDraft({ ...draft, next: at });
       if (draft?.kind === "spot" && at)
@@ -125,35 +111,95 @@ export function useMarking(props: BeadCanvasProps): Marking {
       if (finished) settle({ draft: null, finished });
       else say("Not enough points yet");
     },
-    undo: () => {
-      if (draft?.kind === "path") return settle({ draft: takeBackPoint(draft), finished: null });
-      onAction({ type: "undo" });
-      say("Undone");
-    },
-    redo: () => {
-      onAction({ type: "redo" });
-      say("Redone");
-    },
     changeTool: (next) => {
-      if (next !== tool) cancel();
+      if (next !== tool) giveUp(desk);
       props.onToolChange(next);
       say(`${toolWords[next].name}. ${toolWords[next].does}`);
     },
+  };
+}
+
+function giveUp({ props, draft, setDraft, say }: Desk): void {
+  if (draft?.kind === "unmeasured") props.onScaleCancelled?.();
+  if (draft !== null) say("Cancelled");
+  setDraft(null);
+}
+
+/** What a finished draft asks for, done or asked of the person. */
+function complete(desk: Desk, finished: Finished): void {
+  const { props, drawing, setDraft, say, repeat } = desk;
+  switch (finished.kind) {
+    case "shape":
+      if (repeat !== null) return addMark(desk, repeat, finished.shape);
+      setDraft({ kind: "unnamed", shape: finished.shape });
+      return say("Drawn. Now name it.");
+    case "scale":
+      setDraft({ ...finished, kind: "unmeasured" });
+      say(scalePicked[finished.scaleKind]);
+      return props.onScalePicked(finished.points);
+    case "weld-line":
+      say("Weld line set");
+      return props.onAction({ type: "weldLine.set", points: finished.points });
+    case "change":
+      say(sayChange(finished.action, after(drawing, finished.action), sizeOf(desk)));
+      return props.onAction(finished.action);
+  }
+}
+
+const sizeOf =
+  ({ props }: Desk) =>
+  (mark: Mark): string =>
+    props.shapeLabel?.(mark.shape) ?? "";
+
+function addMark(desk: Desk, imperfection: ImperfectionId, shape: MarkShapeData): void {
+  const { props, drawing, say } = desk;
+  const mark = newMark(newMarkId(), imperfection, shape);
+  props.onAction({ type: "mark.add", mark });
+  props.onSelect(mark.id);
+  say(`${sayMark(mark, drawing.marks.length + 1, sizeOf(desk)(mark))}, placed`);
+}
+
+function historySteps(desk: Desk): Pick<Marking, "undo" | "redo"> {
+  const { props, draft, setDraft, say } = desk;
+  const { history, onAction } = props;
+  return {
+    undo: () => {
+      if (draft?.kind === "path") {
+        const shorter = takeBackPoint(draft);
+        setDraft(shorter);
+        return say(shorter === null ? "No point left" : sayDraft(shorter));
+      }
+      if (draft !== null) return giveUp(desk);
+      say(sayStep("undo", history));
+      onAction({ type: "undo" });
+    },
+    redo: () => {
+      say(sayStep("redo", history));
+      onAction({ type: "redo" });
+    },
+  };
+}
+
+function markSteps(desk: Desk): Pick<Marking, "nameShape" | "select" | "remove"> {
+  const { props, drawing, draft, setDraft, say } = desk;
+  const numbered = (id: string | null, does: string) => {
+    const index = drawing.marks.findIndex((mark) => mark.id === id);
+    const mark = drawing.marks[index];
+    if (mark) say(`${sayMark(mark, index + 1, sizeOf(desk)(mark))}, ${does}`);
+  };
+  return {
     nameShape: (imperfection) => {
       setDraft(null);
-      if (draft?.kind === "unnamed") addMark(imperfection, draft.shape);
+      if (draft?.kind === "unnamed") addMark(desk, imperfection, draft.shape);
     },
     select: (id) => {
-      onSelect(id);
-      const index = drawing.marks.findIndex((mark) => mark.id === id);
-      const mark = drawing.marks[index];
-      if (mark) say(`${sayMark(mark, index + 1)} selected`);
+      props.onSelect(id);
+      numbered(id, "selected");
     },
     remove: (id) => {
-      const index = drawing.marks.findIndex((mark) => mark.id === id);
-      onAction({ type: "mark.remove", id });
-      onSelect(null);
-      say(`Mark ${index + 1} removed`);
+      props.onAction({ type: "mark.remove", id });
+      props.onSelect(null);
+      numbered(id, "removed");
     },
   };
 }

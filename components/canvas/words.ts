@@ -1,4 +1,4 @@
-import type { Drawing, Mark } from "@/lib/marks";
+import { reduce, type Drawing, type DrawingAction, type History, type Mark } from "@/lib/marks";
 import { imperfections } from "@/lib/trade";
 import type { Draft } from "./draft";
 import { scalePicked, scalePickHint, type ScalePickKind } from "./scale-picks";
@@ -41,8 +41,34 @@ export function hintFor(
   }
 }
 
-export function sayMark(mark: Mark, number: number): string {
-  return `Mark ${number}, ${imperfections[mark.imperfection].name.toLowerCase()}`;
+/** Of a picked point of what is selected. */
+export function pickedHint(number: number, count: number, removable: boolean): string {
+  return `Point ${number} of ${count}. ${removable ? "Drag it, or remove it." : "Drag it; the shape needs it."}`;
+}
+
+/** "Undercut 3, 42 mm"; without a size "Undercut 3". */
+export function sayMark(mark: Mark, number: number, size = ""): string {
+  const name = `${imperfections[mark.imperfection].name} ${number}`;
+  return size === "" ? name : `${name}, ${size}`;
+}
+
+/** What a change of the drawing did, said once it is done. `drawing` is the one after it. */
+export function sayChange(action: DrawingAction, drawing: Drawing, sizeOf: (mark: Mark) => string): string {
+  if (action.type === "scale.set") return "Scale changed";
+  if (action.type === "weldLine.set") return "Weld line changed";
+  const id = "id" in action ? action.id : null;
+  const index = drawing.marks.findIndex((mark) => mark.id === id);
+  const mark = drawing.marks[index];
+  if (!mark) return "";
+  return `${sayMark(mark, index + 1, sizeOf(mark))}, ${action.type === "mark.moveBy" ? "moved" : "changed"}`;
+}
+
+/** What undo or redo did: how many marks there are after it, or that there was no step. */
+export function sayStep(type: "undo" | "redo", history: History): string {
+  const next = reduce(history, { type });
+  if (next === history) return `Nothing to ${type}`;
+  const count = next.present.marks.length;
+  return `${type === "undo" ? "Undone" : "Redone"}. ${count} ${count === 1 ? "mark" : "marks"} on the photo.`;
 }
 
 /** Said when a draft changes; empty when there is nothing worth hearing. */
@@ -65,6 +91,7 @@ export function sayDraft(draft: Draft | null): string {
 
 export const keyHelp =
   "Arrow keys move the cross-hair, with Shift ten times as far. Space or Enter places a point, Enter finishes. " +
-  "Escape cancels, Delete removes the picked mark. Tab or the square brackets go from mark to mark, comma and full " +
-  "stop from point to point. M, P, L, O, S and W pick a tool. Plus, minus and zero zoom. " +
+  "Escape cancels, Delete removes the point under the cross-hair or else the picked mark. " +
+  "Tab or the square brackets go from mark to mark, comma and full stop from point to point. " +
+  "M, P, L, O, S and W pick a tool. Plus, minus and zero zoom. " +
   "Control Z undoes, Control Shift Z redoes.";

@@ -1,0 +1,50 @@
+import { useRef, type RefObject } from "react";
+import { dragDraft, gripAt, release, tap, type Grip, type Reach, type Scenery } from "./gesture";
+import { markAt } from "./hit";
+import type { Marking } from "./use-marking";
+import type { PickedPoint } from "./use-picked-point";
+import { usePointers } from "./use-pointers";
+import type { ViewControl } from "./use-view";
+
+/** What finger and mouse do to the drawing: a grip decided at the press, a draft while it lasts, one action at its end. */
+export function useHands(
+  box: RefObject<HTMLElement | null>,
+  control: ViewControl,
+  marking: Marking,
+  scenery: Scenery,
+  picked: PickedPoint,
+  onPress: () => void,
+) {
+  const { tool, draft, drawing, shapes, unitPx } = scenery;
+  const draftAtPress = useRef(draft);
+  const reachOf = (css: number): Reach => ({
+    again: css * unitPx,
+    tolerance: 2.5 * unitPx,
+    scaleKind: marking.scaleKind,
+  });
+  const pickPointOf = (grip: Grip): boolean => {
+    const handle = grip.kind === "handle" && grip.handle.role === "point" ? grip.handle : null;
+    picked.pick(handle);
+    return handle !== null;
+  };
+  return usePointers(box, control, {
+    grip: (at, css) => {
+      onPress();
+      draftAtPress.current = draft;
+      return gripAt(scenery, at, css);
+    },
+    onDrag: (grip, drag) => marking.setDraft(dragDraft(grip, draftAtPress.current, { ...drag, tool })),
+    onRelease: (grip, drag, css) => {
+      pickPointOf(grip);
+      marking.settle(release(grip, draftAtPress.current, { ...drag, tool }, reachOf(css)));
+    },
+    onTap: (grip, at, css) => {
+      if (pickPointOf(grip)) return;
+      if (tool === "move") marking.select(markAt(drawing, shapes, at, css, unitPx));
+      else marking.settle(tap(grip, draftAtPress.current, tool, at, reachOf(css)));
+    },
+    onGiveUp: () => marking.setDraft(draftAtPress.current),
+    onHover: marking.hover,
+    zoomsOnDoubleTap: tool === "move",
+  });
+}
