@@ -11,7 +11,7 @@ import { useTyped } from "./use-typed";
 
 /** A number with its unit: typed as one likes, shown in the other unit beside it, with the usual window below. */
 export function QuantityField({ name, quick }: { name: QuantityName; quick?: readonly number[] }) {
-  const { prefix, setup, set, units, findings, window } = useForm();
+  const { prefix, setup, set, units, findings } = useForm();
   const spec = quantities[name];
   const value = setup[name];
   const typed = useTyped({
@@ -22,16 +22,11 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
     store: (stored) => set({ [name]: stored }),
   });
   const id = controlId(prefix, name);
-  const here = findingsAt(findings, name);
-  const band = window && name in window ? window[name as WindowQuantity] : null;
-  // A finding about the window already says it.
-  const said = here.some(({ code }) => code.startsWith("reading-"));
-  const usual = band && !said ? usualText(band, (n) => showReading(units)(name, n)) : null;
-  const hint = [spec.hint, usual].filter(Boolean).join(" ");
+  const hint = useHint(name);
   const described = [
     hint ? `${id}-hint` : null,
     typed.error ? `${id}-error` : null,
-    here.length > 0 ? notesId(prefix, name) : null,
+    findingsAt(findings, name).length > 0 ? notesId(prefix, name) : null,
   ];
   return (
     <div className={styles.field}>
@@ -51,35 +46,9 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
           onChange={(event) => typed.type(event.target.value)}
           onBlur={typed.leave}
         />
-        {typed.text !== "" && (
-          <button
-            type="button"
-            className={styles.clear}
-            aria-label={`Don’t know: ${spec.label}`}
-            onClick={() => typed.type("")}
-          >
-            Don’t know
-          </button>
-        )}
+        {typed.text !== "" && <DontKnow label={spec.label} onClick={() => typed.type("")} />}
       </div>
-      {quick && (
-        <div
-          className={styles.quick}
-          role="group"
-          aria-label={`Common sizes for ${spec.label.toLowerCase()}`}
-        >
-          {quick.map((size) => (
-            <button
-              key={size}
-              type="button"
-              aria-pressed={value === size}
-              onClick={() => set({ [name]: value === size ? null : size })}
-            >
-              {inputText(spec.input, size, units)}
-            </button>
-          ))}
-        </div>
-      )}
+      {quick && <QuickSizes name={name} sizes={quick} />}
       {value !== null && spec.twoUnits && (
         <p className={styles.other}>= {showReading(otherUnits(units))(name, value)}</p>
       )}
@@ -94,6 +63,43 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
         </p>
       )}
       <FieldNotes field={name} />
+    </div>
+  );
+}
+
+/** What stands under the field: how to read it, and the usual window unless a finding about it says so already. */
+function useHint(name: QuantityName): string {
+  const { units, findings, window } = useForm();
+  const band = window && name in window ? window[name as WindowQuantity] : null;
+  const said = findingsAt(findings, name).some(({ code }) => code.startsWith("reading-"));
+  const usual = band && !said ? usualText(band, (n) => showReading(units)(name, n)) : null;
+  return [quantities[name].hint, usual].filter(Boolean).join(" ");
+}
+
+function DontKnow({ label, onClick }: { label: string; onClick: () => void }) {
+  return (
+    <button type="button" className={styles.clear} aria-label={`Don’t know: ${label}`} onClick={onClick}>
+      Don’t know
+    </button>
+  );
+}
+
+/** Sizes that are sold, one tap each; tapped again, unknown. */
+function QuickSizes({ name, sizes }: { name: QuantityName; sizes: readonly number[] }) {
+  const { setup, set, units } = useForm();
+  const { label, input } = quantities[name];
+  return (
+    <div className={styles.quick} role="group" aria-label={`Common sizes for ${label.toLowerCase()}`}>
+      {sizes.map((size) => (
+        <button
+          key={size}
+          type="button"
+          aria-pressed={setup[name] === size}
+          onClick={() => set({ [name]: setup[name] === size ? null : size })}
+        >
+          {inputText(input, size, units)}
+        </button>
+      ))}
     </div>
   );
 }

@@ -9,7 +9,7 @@ import { ClassField } from "./class-field";
 import styles from "./fields.module.css";
 import { FindingsSummary } from "./findings-summary";
 import { Group, GroupNav } from "./group";
-import { FormContext } from "./form-context";
+import { FormContext, useForm } from "./form-context";
 import { QuantityField } from "./quantity-field";
 import { SelectField } from "./select-field";
 import { TimedSpeed } from "./timed-speed";
@@ -39,64 +39,98 @@ export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) 
     }),
     [prefix, setup, units, findings, onChange],
   );
-  const asks = (field: SetupField) => isAsked(field, setup);
-  const rods = setup.process === "SMAW" || setup.process === "GTAW";
   return (
     <FormContext value={form}>
       <form className={styles.form} onSubmit={(event) => event.preventDefault()} aria-label="How it was run">
         <FindingsSummary />
         <GroupNav />
-        <Group name="electrode">
-          <ChoiceField name="process" />
-          <div className={styles.grid}>
-            <ClassField />
-            <QuantityField name="electrodeDiameterMm" quick={rods ? ROD_SIZES : WIRE_SIZES} />
-          </div>
-          <UsualOffers />
-          {asks("transfer") && <ChoiceField name="transfer" />}
-          <div className={styles.grid}>
-            <SelectField name="gas" />
-            {asks("gasFlowLPerMin") && <QuantityField name="gasFlowLPerMin" />}
-          </div>
-        </Group>
-        <Group name="machine">
-          <ChoiceField name="polarity" />
-          <div className={styles.grid}>
-            {asks("wireFeedMPerMin") && <QuantityField name="wireFeedMPerMin" />}
-            <QuantityField name="volts" />
-            <QuantityField name="amps" />
-          </div>
-          <ChoiceField name="inputPower" />
-        </Group>
-        <Group name="travel">
-          <ChoiceField name="travelDirection" />
-          <div className={styles.grid}>
-            {asks("ctwdMm") && <QuantityField name="ctwdMm" />}
-            <QuantityField name="travelAngleDeg" />
-            <QuantityField name="workAngleDeg" />
-          </div>
-          <div className={styles.grid}>
-            <QuantityField name="travelSpeedMmPerMin" />
-            <QuantityField name="weldLengthMm" />
-            <QuantityField name="arcTimeS" />
-          </div>
-          <TimedSpeed />
-        </Group>
-        <Group name="joint">
-          <SelectField name="joint" />
-          <ChoiceField name="position" />
-          {asks("progression") && <ChoiceField name="progression" />}
-          <ChoiceField name="baseMetal" />
-          <div className={styles.grid}>
-            <QuantityField name="thicknessMm" />
-            <QuantityField name="fitUpGapMm" />
-            {asks("targetLegMm") && <QuantityField name="targetLegMm" />}
-            <QuantityField name="passCount" />
-          </div>
-          <ChoiceField name="surface" />
-          <ChoiceField name="outdoors" />
-        </Group>
+        <ElectrodeGroup />
+        <MachineGroup />
+        <TravelGroup />
+        <JointGroup />
       </form>
     </FormContext>
+  );
+}
+
+/** Whether a question makes sense for what is known already. */
+function useAsks(): (field: SetupField) => boolean {
+  const { setup } = useForm();
+  return (field) => isAsked(field, setup);
+}
+
+function ElectrodeGroup() {
+  const { setup } = useForm();
+  const asks = useAsks();
+  const rods = setup.process === "SMAW" || setup.process === "GTAW";
+  return (
+    <Group name="electrode">
+      <ChoiceField name="process" />
+      <div className={styles.grid}>
+        <ClassField />
+        <QuantityField name="electrodeDiameterMm" quick={rods ? ROD_SIZES : WIRE_SIZES} />
+      </div>
+      <UsualOffers />
+      {asks("transfer") && <ChoiceField name="transfer" />}
+      <div className={styles.grid}>
+        <SelectField name="gas" />
+        {asks("gasFlowLPerMin") && <QuantityField name="gasFlowLPerMin" />}
+      </div>
+    </Group>
+  );
+}
+
+function MachineGroup() {
+  const asks = useAsks();
+  return (
+    <Group name="machine">
+      <ChoiceField name="polarity" />
+      <div className={styles.grid}>
+        {asks("wireFeedMPerMin") && <QuantityField name="wireFeedMPerMin" />}
+        <QuantityField name="volts" />
+        <QuantityField name="amps" />
+      </div>
+      <ChoiceField name="inputPower" />
+    </Group>
+  );
+}
+
+function TravelGroup() {
+  const asks = useAsks();
+  return (
+    <Group name="travel">
+      <ChoiceField name="travelDirection" />
+      <div className={styles.grid}>
+        {asks("ctwdMm") && <QuantityField name="ctwdMm" />}
+        <QuantityField name="travelAngleDeg" />
+        <QuantityField name="workAngleDeg" />
+      </div>
+      <div className={styles.grid}>
+        <QuantityField name="travelSpeedMmPerMin" />
+        <QuantityField name="weldLengthMm" />
+        <QuantityField name="arcTimeS" />
+      </div>
+      <TimedSpeed />
+    </Group>
+  );
+}
+
+function JointGroup() {
+  const asks = useAsks();
+  return (
+    <Group name="joint">
+      <SelectField name="joint" />
+      <ChoiceField name="position" />
+      {asks("progression") && <ChoiceField name="progression" />}
+      <ChoiceField name="baseMetal" />
+      <div className={styles.grid}>
+        <QuantityField name="thicknessMm" />
+        <QuantityField name="fitUpGapMm" />
+        {asks("targetLegMm") && <QuantityField name="targetLegMm" />}
+        <QuantityField name="passCount" />
+      </div>
+      <ChoiceField name="surface" />
+      <ChoiceField name="outdoors" />
+    </Group>
   );
 }
