@@ -22,6 +22,7 @@ import {
 } from "@/lib/record";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { signIn } from "./support/sign-in";
 
 const set = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set");
 const passphrase = "slag-then-bead";
@@ -67,17 +68,8 @@ async function handIn(personId: string, file: string): Promise<HandedIn> {
   );
 }
 
-async function signedIn(name: string, window: typeof desktop | typeof phone): Promise<Page> {
-  const page = await (await browser.newContext(window)).newPage();
-  page.setDefaultTimeout(20_000);
-  await page.goto(server.url);
-  await page.waitForURL(/\/sign-in$/);
-  await page.getByLabel("Sign-in name").fill(name);
-  await page.getByLabel("Passphrase").fill(passphrase);
-  await page.getByRole("button", { name: "Sign in" }).click();
-  await page.waitForURL(`${server.url}/`);
-  return page;
-}
+const signedIn = (name: string, device: typeof desktop | typeof phone): Promise<Page> =>
+  signIn(browser, server.url, { name, passphrase }, device);
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(undefined, { accounts: true }), openBrowser()]);

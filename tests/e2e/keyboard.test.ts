@@ -95,12 +95,8 @@ describe("with the keyboard alone", () => {
 
 describe("accessibility", () => {
   it("has no violation that axe-core knows, on the list, the workbench and the sheet", async () => {
-    const page = await (await browser.newContext(desktop)).newPage();
-    page.setDefaultTimeout(20_000);
-    const bench = new Bench(page);
-    await bench.newBead(server.url);
-    await bench.addPhoto(jpeg);
-    await bench.photoShown();
+    const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    const { page } = bench;
     await bench.drawLine(
       [
         [400, 500],

@@ -20,12 +20,8 @@ afterAll(async () => {
 
 describe("from a bead to the next one", () => {
   it("carries the change over, and what cured it weighs on the causes of this shop", async () => {
-    const page = await (await browser.newContext(desktop)).newPage();
-    page.setDefaultTimeout(20_000);
-    const bench = new Bench(page);
-    await bench.newBead(server.url);
-    await bench.addPhoto(jpeg);
-    await bench.photoShown();
+    const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    const { page } = bench;
     await bench.drawLine(
       [
         [400, 500],
@@ -34,9 +30,7 @@ describe("from a bead to the next one", () => {
       "Undercut",
     );
     await bench.section("Set-up");
-    const list = page.getByLabel("Example set-ups");
-    const names = await list.locator("option").allInnerTexts();
-    await list.selectOption({ label: names.find((name) => /T-joint horizontal, 230 V/.test(name)) ?? "" });
+    await bench.exampleSetup(/T-joint horizontal, 230 V/);
     await bench.section("Causes");
     const change = await page.getByTestId("first-change").locator("p").first().innerText();
     await bench.saved();
