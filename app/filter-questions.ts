@@ -19,7 +19,7 @@ const criteriaNames = (shopSets: readonly ShopCriteria[]): Words =>
   Object.fromEntries(
     listCriteria(shopSets).map(({ id, title, edition, shop }) => [
       id,
-      shop === null ? title : `${title}, ${edition} (the shop's own)`,
+      shop === null ? title : `${title}, ${edition}`,
     ]),
   );
 

@@ -2,11 +2,14 @@ import type { Source } from "@/lib/base";
 import type { CriteriaSet, Criterion, Formula, SizeName, Test } from "./rule";
 import { shopSetId, type ShopCriteria, type ShopRow } from "./shop-criteria";
 
+/** Wherever an edition stands, this says that it is none of a code's. */
+const editionOf = ({ version }: ShopCriteria): string => `version ${version} (the shop's own)`;
+
 /** A shop's own limits in the terms of the evaluator. Any weld, any thickness: the shop says what it means. */
 export function shopSet(shop: ShopCriteria): CriteriaSet {
   const source = (row: ShopRow | null): Source => ({
     document: shop.title,
-    edition: `version ${shop.version}`,
+    edition: editionOf(shop),
     clause: row === null ? "whole" : clauseOf(row),
     confidence: "seen",
     note: `set by ${shop.author}`,
@@ -15,7 +18,7 @@ export function shopSet(shop: ShopCriteria): CriteriaSet {
     id: shopSetId(shop),
     title: shop.title,
     document: shop.title,
-    edition: `version ${shop.version}`,
+    edition: editionOf(shop),
     weldKinds: ["fillet", "butt", "surfacing"],
     scope: [],
     scopeSource: source(null),

@@ -150,9 +150,12 @@ describe("the shop's own limits", () => {
     await attachBead(pen, beadId, { jobId: job.value.id, weldId: "w1" });
     const begun = await createInspection(pen, job.value.id);
     const record = begun.ok ? await draftRecord(db, begun.value.id) : null;
-    expect(record?.job.criteria).toBe("Stringers, first week, version 1");
+    expect(record?.job.criteria).toBe("Stringers, first week, version 1 (the shop's own)");
     expect(record?.shopSets).toEqual([(await getShopSet(db, `${KEY}@1`))?.content]);
-    expect(record?.beads[0]?.verdict).toMatchObject({ criteriaId: `${KEY}@1`, edition: "version 1" });
+    expect(record?.beads[0]?.verdict).toMatchObject({
+      criteriaId: `${KEY}@1`,
+      edition: "version 1 (the shop's own)",
+    });
   });
 });
 

@@ -82,7 +82,8 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
                   <th scope="row">Judged by</th>
                   <td>
                     {criteria ? `${criteria.title}, ${criteria.edition}` : "not judged"}
-                    {newer && `. There is a ${newer.edition} since; beads handed in keep theirs.`}
+                    {newer &&
+                      `. There is a version ${newer.shop?.version} since; beads handed in keep theirs.`}
                   </td>
                 </tr>
                 {exercise.content.rubric.map(({ id, title, weight }) => (

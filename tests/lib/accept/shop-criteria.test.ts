@@ -48,7 +48,10 @@ const given = (more: object) =>
 describe("the shop's own criteria", () => {
   it("judge like any other set and carry their version", () => {
     const result = judge(given({}));
-    expect(result).toMatchObject({ ok: true, value: { verdict: "accept", edition: "version 3" } });
+    expect(result).toMatchObject({
+      ok: true,
+      value: { verdict: "accept", edition: "version 3 (the shop's own)" },
+    });
   });
 
   it("count in the worst window", () => {
