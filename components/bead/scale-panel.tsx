@@ -3,8 +3,9 @@ import { Button } from "@/components/ui";
 import type { PhotoFacts } from "@/lib/assess";
 import type { Scale } from "@/lib/marks";
 import { calibrate, defaultMeasureOptions, measureSentence } from "@/lib/measure";
-import { scaleText } from "@/lib/report";
+import { lengthText, scaleText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
+import { ScaleCorrections } from "./scale-corrections";
 import { ScaleDrawing } from "./scale-drawing";
 import { scaleObjects } from "./scale-objects";
 import { StripFinder } from "./strip-finder";
@@ -20,6 +21,7 @@ export function ScalePanel({
   onKind,
   onRemove,
   onFound,
+  onCorrected,
 }: {
   scale: Scale | null;
   photo: PhotoFacts;
@@ -31,6 +33,8 @@ export function ScalePanel({
   onRemove: () => void;
   /** The printed strip was found in the photo. */
   onFound: (scale: Scale) => void;
+  /** The same scale with what the person measured about it. */
+  onCorrected: (scale: Scale) => void;
 }) {
   return (
     <div className={styles.panel}>
@@ -55,6 +59,15 @@ export function ScalePanel({
         </div>
       )}
       <Reading scale={scale} photo={photo} units={units} />
+      {scale !== null && (
+        // A new scale object begins with an empty form; a corner that was moved keeps it.
+        <ScaleCorrections
+          key={`${scale.kind} ${units.length}`}
+          scale={scale}
+          units={units}
+          onScale={onCorrected}
+        />
+      )}
       {picking && scale !== null && (
         <div>
           <Button onClick={onRemove}>Remove the scale</Button>
@@ -96,12 +109,18 @@ function Reading({
           {measureSentence(found.issues[0])}
         </p>
       )}
-      <p>
-        It holds in the plane the object lies on. The error stated with each size allows for a mark up to{" "}
-        {defaultMeasureOptions.heightHalfWidthMm} mm above or below that plane.
-      </p>
+      <p>{planeText(scale, units)}</p>
     </>
   );
+}
+
+function planeText({ surface }: Scale, units: UnitPreferences): string {
+  const spread = lengthText(surface?.plusMinusMm ?? defaultMeasureOptions.heightHalfWidthMm, units);
+  if (!surface || surface.aboveMm === 0)
+    return `It holds in the plane the object lies on. The error stated with each size allows for a mark up to ${spread} above or below that plane.`;
+  const off = lengthText(Math.abs(surface.aboveMm), units);
+  const side = surface.aboveMm > 0 ? "above" : "below";
+  return `Sizes are those of a surface ${off} ${side} the object's plane, give or take ${spread}.`;
 }
 
 function tilt(tiltDeg: number | null): string {

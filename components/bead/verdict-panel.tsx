@@ -3,6 +3,7 @@
 import type { CriteriaSummary, RowResult, Verdict, VerdictRow } from "@/lib/accept";
 import type { BeadJudgement } from "@/lib/assess";
 import {
+  CHECK_YOUR_COPY,
   missingSentence,
   reasonWords,
   resultWords,
@@ -15,6 +16,7 @@ import { imperfections } from "@/lib/trade";
 import { CriteriaOptions } from "@/components/criteria/criteria-options";
 import { Chip, Field, Panel } from "@/components/ui";
 import { LookedFor } from "./looked-for";
+import { settingsOnChoice } from "./settings-on-choice";
 import styles from "./verdict-panel.module.css";
 
 export interface VerdictPanelProps {
@@ -30,7 +32,7 @@ export interface VerdictPanelProps {
 
 /** Where the bead stands against one chosen criteria set: the word, what is missing, then clause by clause. */
 export function VerdictPanel(props: VerdictPanelProps) {
-  const { criteria, judgement, verdict, problem, onChange } = props;
+  const { criteria, judgement, verdict, problem, units, onChange } = props;
   const chosen = criteria.find((set) => set.id === judgement.criteriaId) ?? null;
   return (
     <div className={styles.stack}>
@@ -39,7 +41,11 @@ export function VerdictPanel(props: VerdictPanelProps) {
           <select
             {...ids}
             value={judgement.criteriaId ?? ""}
-            onChange={(event) => onChange({ criteriaId: event.target.value || null })}
+            onChange={({ target }) => {
+              const set = criteria.find(({ id }) => id === target.value);
+              const criteriaSettings = settingsOnChoice(set, judgement.criteriaSettings, units);
+              onChange({ criteriaId: target.value || null, criteriaSettings });
+            }}
           >
             <option value="">No criteria chosen</option>
             <CriteriaOptions criteria={criteria} />
@@ -121,6 +127,11 @@ function Outcome({
         <p className={styles.small}>
           {verdict.criteriaTitle}, {verdict.edition}
         </p>
+        {verdict.checkYourCopy && (
+          <p className={styles.check} data-testid="check-your-copy">
+            {CHECK_YOUR_COPY}
+          </p>
+        )}
       </Panel>
       {verdict.referToInspector.length > 0 && (
         <Panel tone="danger" title="A qualified inspector first">

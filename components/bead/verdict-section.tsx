@@ -20,6 +20,7 @@ export function VerdictSection({
   shopSets,
 }: BenchProps & { readonly shopSets: readonly ShopCriteria[] }) {
   const criteria = useMemo(() => listCriteria(shopSets), [shopSets]);
+  const chosen = criteria.find((set) => set.id === state.judgement.criteriaId);
   const { verdict } = assessment;
   const numbers = new Map(
     marksAcrossPhotos(toContent(state), assessment.photos).map(({ key, number }) => [key, number]),
@@ -45,11 +46,15 @@ export function VerdictSection({
       />
       {state.judgement.criteriaId !== null && (
         <>
-          <WeldQuestionsPanel
-            setup={state.setup}
-            weld={state.judgement.weld}
-            onChange={(weld) => change({ weld })}
-          />
+          {chosen && (
+            <WeldQuestionsPanel
+              set={chosen}
+              setup={state.setup}
+              weld={state.judgement.weld}
+              units={units}
+              onChange={(weld) => change({ weld })}
+            />
+          )}
           <ReadingsPanel
             readings={state.judgement.readings}
             units={units}

@@ -1,54 +1,115 @@
 "use client";
 
 import { Chip, Panel } from "@/components/ui";
-import { isFillet } from "@/lib/trade";
-import type { WeldQuestions } from "@/lib/assess";
+import { weldKinds, type CriteriaSummary, type WeldFactName } from "@/lib/accept";
+import { seams, weldKind, type Seam, type WeldQuestions } from "@/lib/assess";
+import { seamWords, weldFactWords } from "@/lib/report";
 import type { RunSetup } from "@/lib/setup";
+import type { UnitPreferences } from "@/lib/units";
+import { LengthField } from "./length-field";
 import styles from "./verdict-panel.module.css";
 
-type YesNo = Exclude<keyof WeldQuestions, "closed">;
-
-const questions: readonly {
-  readonly key: YesNo;
-  readonly text: string;
-  readonly only: "fillet" | "butt" | "any";
-}[] = [
-  { key: "singleSided", text: "Welded from one side only?", only: "butt" },
-  { key: "completePenetration", text: "Complete joint penetration asked for?", only: "butt" },
-  { key: "transverseToTension", text: "Lies across the tensile stress?", only: "any" },
-  { key: "stiffenerToWeb", text: "Joins a stiffener to a web?", only: "fillet" },
-];
+/** The facts that the chosen set asks about this joint; of an unknown joint all that it asks of any. */
+function factsToAsk(set: CriteriaSummary, { joint }: RunSetup): readonly WeldFactName[] {
+  const kinds = joint === null ? weldKinds : [weldKind(joint)];
+  const asked = [...new Set(kinds.flatMap((kind) => set.weldFacts[kind]))];
+  // A lapped edge is only on a lap joint.
+  return asked.filter((name) => name !== "alongLapEdge" || joint === "lap");
+}
 
 /** What a code asks about the weld itself. "Don't know" is an answer, and leaves the clause open. */
 export function WeldQuestionsPanel({
+  set,
   setup,
   weld,
+  units,
   onChange,
 }: {
+  set: CriteriaSummary;
   setup: RunSetup;
   weld: WeldQuestions;
+  units: UnitPreferences;
   onChange: (weld: WeldQuestions) => void;
 }) {
-  const kind = setup.joint === null ? "any" : isFillet(setup.joint) ? "fillet" : "butt";
-  const asked = questions.filter(({ only }) => only === "any" || kind === "any" || only === kind);
+  const asked = factsToAsk(set, setup);
+  if (asked.length === 0) return null;
+  const put = (change: Partial<WeldQuestions>) => onChange({ ...weld, ...change });
   return (
     <Panel title="About this weld" tone="straw">
-      {asked.map(({ key, text }) => (
-        <div key={key} role="group" aria-label={text}>
-          <p>{text}</p>
-          <div className={styles.chips}>
-            {([true, false, null] as const).map((value) => (
-              <Chip
-                key={String(value)}
-                on={weld[key] === value}
-                onClick={() => onChange({ ...weld, [key]: value })}
-              >
-                {value === null ? "Don't know" : value ? "Yes" : "No"}
-              </Chip>
-            ))}
-          </div>
-        </div>
-      ))}
+      {asked.map((name) => {
+        const text = weldFactWords[name];
+        switch (name) {
+          case "rootWidthMm":
+            return (
+              <LengthField
+                key={name}
+                label={text}
+                valueMm={weld.rootWidthMm}
+                units={units}
+                // Nought or less is no width; the schema would refuse the whole save.
+                onValue={(mm) => put({ rootWidthMm: mm !== null && mm > 0 ? mm : null })}
+              />
+            );
+          case "seam":
+            return (
+              <Question<Seam | null>
+                key={name}
+                text={text}
+                value={weld.seam}
+                answers={[...seams.map((seam) => [seam, seamWords[seam]] as const), [null, "Don't know"]]}
+                onAnswer={(seam) => put({ seam })}
+              />
+            );
+          case "closed":
+            return (
+              <Question
+                key={name}
+                text={text}
+                value={weld.closed}
+                answers={[yes, no]}
+                onAnswer={(closed) => put({ closed })}
+              />
+            );
+          default:
+            return (
+              <Question<boolean | null>
+                key={name}
+                text={text}
+                value={weld[name]}
+                answers={[yes, no, [null, "Don't know"]]}
+                onAnswer={(answer) => put({ [name]: answer })}
+              />
+            );
+        }
+      })}
     </Panel>
+  );
+}
+
+const yes = [true, "Yes"] as const;
+const no = [false, "No"] as const;
+
+function Question<T extends string | boolean | null>({
+  text,
+  value,
+  answers,
+  onAnswer,
+}: {
+  text: string;
+  value: T;
+  answers: readonly (readonly [answer: T, words: string])[];
+  onAnswer: (answer: T) => void;
+}) {
+  return (
+    <div role="group" aria-label={text}>
+      <p>{text}</p>
+      <div className={styles.chips}>
+        {answers.map(([answer, words]) => (
+          <Chip key={words} on={value === answer} onClick={() => onAnswer(answer)}>
+            {words}
+          </Chip>
+        ))}
+      </div>
+    </div>
   );
 }

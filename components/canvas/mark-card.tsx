@@ -7,6 +7,7 @@ import { imperfections, stretches } from "@/lib/trade";
 import { ChoiceRow } from "./choice-row";
 import { GaugeEditor } from "./gauge-editor";
 import { ImperfectionPicker } from "./imperfection-picker";
+import { MarkCardBudget } from "./mark-card-budget";
 import styles from "./mark-card.module.css";
 import { namesLeftAndRight, patternChoices, patternNames, placeChoices, stretchNames } from "./mark-words";
 import { NoteField } from "./note-field";
@@ -47,6 +48,7 @@ export function MarkCard(props: MarkCardProps) {
           </button>
         )}
       </header>
+      {props.measured && <MarkCardBudget measured={props.measured} units={props.units} />}
       <p>{look}</p>
       {inspectorFirst && (
         <p className={styles.warn}>Show it to an inspector before anything is changed or repaired.</p>

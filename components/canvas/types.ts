@@ -1,5 +1,6 @@
 import type { Action, History, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
 import type { ImperfectionId, Joint, Position } from "@/lib/trade";
+import type { MeasuredMark } from "@/lib/measure";
 import type { UnitPreferences } from "@/lib/units";
 import type { ScalePickKind } from "./scale-picks";
 
@@ -89,6 +90,8 @@ export interface MarkCardProps {
   readonly units?: UnitPreferences;
   /** The mark's size in words, or why there is none ("no scale"). */
   readonly size?: string;
+  /** Its sizes with the parts of their uncertainties, shown on request. */
+  readonly measured?: MeasuredMark | null;
   readonly suggested?: readonly ImperfectionId[];
   readonly onClose?: () => void;
   readonly readOnly?: boolean;

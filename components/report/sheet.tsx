@@ -1,5 +1,5 @@
 import { MarkOverlay } from "@/components/canvas";
-import type { SheetCause, SheetDocument } from "@/lib/report";
+import { CHECK_YOUR_COPY, type SheetCause, type SheetDocument } from "@/lib/report";
 import { ACROSS, printedScene } from "./printed-scene";
 import styles from "./sheet.module.css";
 
@@ -19,6 +19,11 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
           <div className={styles.verdictBox}>
             <p className={styles.word}>{sheet.verdict.word}</p>
             <p>{sheet.verdict.criteria}</p>
+            {sheet.verdict.checkYourCopy && (
+              <p>
+                <strong>Check your copy.</strong>
+              </p>
+            )}
           </div>
         )}
       </header>
@@ -196,6 +201,7 @@ function VerdictPart({ sheet }: { sheet: SheetDocument }) {
     <section>
       <h2>Verdict: {verdict.word}</h2>
       <p>{verdict.long}</p>
+      {verdict.checkYourCopy && <p>{CHECK_YOUR_COPY}</p>}
       {verdict.missing.length > 0 && <p>Missing: {verdict.missing.join("; ")}.</p>}
       {verdict.notLookedFor.length > 0 && <p>Not looked for: {verdict.notLookedFor.join(", ")}.</p>}
       <table className={styles.table}>

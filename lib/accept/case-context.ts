@@ -60,7 +60,7 @@ const symbolReading: Readonly<Record<SymbolName, MissingQuantity>> = {
   z: "specified-leg",
   b: "width",
   L: "weld-length",
-  r: "width",
+  r: "root-width",
   m: "leg-1",
   h: "reinforcement",
 };

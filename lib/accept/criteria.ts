@@ -9,6 +9,7 @@ import { furtherSets } from "./tables/further";
 import { shopSet } from "./shop-set";
 import { shopSetId, type ShopCriteria } from "./shop-criteria";
 import type { CriteriaSummary } from "./verdict";
+import { weldFactsAsked } from "./weld-facts-asked";
 
 /** Every set the project carries, in the order a picker offers them. */
 export const criteriaSets: readonly CriteriaSet[] = [...iso5817Sets, ...d11Sets, ...furtherSets];
@@ -31,6 +32,7 @@ export function listCriteria(shop: readonly ShopCriteria[] = []): readonly Crite
     settings: [...set.settings, ...commonSettings],
     imperfections: toLookFor(set),
     rules: set.criteria.map(ruleSummary),
+    weldFacts: weldFactsAsked(set),
   }));
 }
 

@@ -27,6 +27,7 @@ export {
   type WeldFacts,
   type WeldKind,
 } from "./types";
+export { weldFactNames, type WeldFactName } from "./weld-facts-asked";
 export {
   gaugeIds,
   missingQuantities,

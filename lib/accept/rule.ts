@@ -144,6 +144,7 @@ export const gaugeFor: Readonly<Record<MissingQuantity, GaugeId>> = {
   "toe-angle": "protractor",
   misalignment: "misalignment-gauge",
   "root-gap": "feeler-gauge",
+  "root-width": "calliper",
   "undersize-length": "rule",
   thickness: "calliper",
   "specified-throat": "drawing",

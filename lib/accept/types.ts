@@ -48,8 +48,9 @@ export const WeldFactsSchema = z.object({
     .describe("goes round and closes on itself: windows may lie across the closing point"),
   alongLapEdge: z
     .boolean()
+    .nullable()
     .default(false)
-    .describe("a fillet along the edge of a lapped plate of thickness t"),
+    .describe("a fillet along the edge of a lapped plate of thickness t; null: not known"),
   singleSided: yes("welded from one side only"),
   transverseToTension: yes("transverse to tensile stress (in a primary member, for cyclic loading)"),
   stiffenerToWeb: yes("fillet joining a stiffener to a web"),

@@ -2,6 +2,7 @@ import type { Issue, Source } from "@/lib/base";
 import type { Quantity } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import type { WeldKind } from "./types";
+import type { WeldFactName } from "./weld-facts-asked";
 
 export const rowResults = ["fails", "open", "meets", "not-applicable"] as const;
 export type RowResult = (typeof rowResults)[number];
@@ -29,6 +30,7 @@ export const missingQuantities = [
   "toe-angle",
   "misalignment",
   "root-gap",
+  "root-width",
   "undersize-length",
   "thickness",
   "specified-throat",
@@ -152,6 +154,8 @@ export interface CriteriaSummary {
     readonly limits: readonly string[];
     readonly checkYourCopy: boolean;
   }[];
+  /** What a person is asked about a weld of each kind. */
+  readonly weldFacts: Readonly<Record<WeldKind, readonly WeldFactName[]>>;
 }
 
 /** A choice a code leaves open. The default is the stricter one. */

@@ -33,13 +33,22 @@ export type BeadReading = z.infer<typeof BeadReadingSchema>;
 
 const yes = z.boolean().nullable().default(null);
 
+/** How the weld lies on the part, where a code judges one differently from the other. */
+export const seams = ["plate", "longitudinal", "girth", "branch"] as const;
+export type Seam = (typeof seams)[number];
+
 /** What a code asks about the weld beyond joint and thickness. Null: not known, and a clause that needs it stays open. */
 export const WeldQuestionsSchema = z.object({
+  /** Goes round and closes on itself. */
   closed: z.boolean().default(false),
   singleSided: yes,
   transverseToTension: yes,
   stiffenerToWeb: yes,
   completePenetration: yes,
+  alongLapEdge: yes,
+  seam: z.enum(seams).nullable().default(null),
+  /** Width of the root reinforcement, as read on the back. */
+  rootWidthMm: z.number().positive().max(20_000).nullable().default(null),
 });
 export type WeldQuestions = z.infer<typeof WeldQuestionsSchema>;
 

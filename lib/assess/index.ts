@@ -20,6 +20,7 @@ export {
   newPhotoContent,
   outcomes,
   photoRoles,
+  seams,
   TriedChangeSchema,
   WeldQuestionsSchema,
   type BeadContent,
@@ -29,6 +30,7 @@ export {
   type Outcome,
   type PhotoFacts,
   type PhotoRole,
+  type Seam,
   type TriedChange,
   type WeldQuestions,
 } from "./bead";

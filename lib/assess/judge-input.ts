@@ -33,6 +33,8 @@ export function judgeInput(
       legMm: setup.targetLegMm,
       lengthMm: weldLengthMm(content, measured),
       ...judgement.weld,
+      // Only a lap joint has a lapped edge to lie along.
+      alongLapEdge: setup.joint === "lap" ? judgement.weld.alongLapEdge : false,
     },
     observations: marked.map(({ key, mark, measured: sizes }) => ({
       id: key,

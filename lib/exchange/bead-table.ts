@@ -6,7 +6,14 @@ import {
   type Assessment,
   type BeadQuantity,
 } from "@/lib/assess";
-import { changeText, jointWords, positionWords, progressionWords, verdictWords } from "@/lib/report";
+import {
+  changeText,
+  jointWords,
+  positionWords,
+  progressionWords,
+  seamWords,
+  verdictWords,
+} from "@/lib/report";
 import { travelSpeed } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
 import { metric } from "@/lib/units";
@@ -77,6 +84,18 @@ const readingColumns: readonly Column[] = beadQuantities.map((quantity) => [
     content.judgement.readings.findLast((reading) => reading.quantity === quantity)?.value ?? null,
 ]);
 
+/** Headings are for tables that stay: reworded questions must not rename a column. */
+const weldColumns: readonly Column[] = [
+  ["Closes on itself", ({ content }) => content.judgement.weld.closed],
+  ["Welded from one side", ({ content }) => content.judgement.weld.singleSided],
+  ["Across the tensile stress", ({ content }) => content.judgement.weld.transverseToTension],
+  ["Stiffener to web", ({ content }) => content.judgement.weld.stiffenerToWeb],
+  ["Complete penetration asked for", ({ content }) => content.judgement.weld.completePenetration],
+  ["Along a lapped edge", ({ content }) => content.judgement.weld.alongLapEdge],
+  ["Seam", ({ content: { judgement } }) => judgement.weld.seam && seamWords[judgement.weld.seam]],
+  ["Root width on the back (mm)", ({ content }) => content.judgement.weld.rootWidthMm],
+];
+
 const judgementColumns: readonly Column[] = [
   ["Photos", ({ photos }) => photos.length],
   ["Marks", ({ content }) => content.photos.reduce((sum, { drawing }) => sum + drawing.marks.length, 0)],
@@ -118,7 +137,7 @@ export function beadTable(
   beads: readonly ExchangeBead[],
   context: AssessContext = defaultAssessContext,
 ): Table {
-  const columns = [...beadColumns, ...setupColumns, ...readingColumns, ...judgementColumns];
+  const columns = [...beadColumns, ...setupColumns, ...readingColumns, ...weldColumns, ...judgementColumns];
   return {
     columns: columns.map(([heading]) => heading),
     rows: beads.map((bead) => {

@@ -53,6 +53,16 @@ export const MarkSchema = z.object({
 });
 export type Mark = z.infer<typeof MarkSchema>;
 
+/**
+ * Where the marked surface lies above the plane of the scale object, mm, negative below, and how far that may be out to
+ * either side. Left out, or the spread null: nobody measured it, and the usual allowance stands.
+ */
+const SurfaceSchema = z.object({
+  aboveMm: z.number().min(-100).max(100),
+  plusMinusMm: z.number().min(0).max(100).nullable(),
+});
+const surface = SurfaceSchema.optional();
+
 /** How photo pixels become millimetres. A union, because two picked points are only the simplest way. */
 export const ScaleSchema = z.discriminatedUnion("kind", [
   /** Two picked points a stated length apart, in the plane of the weld. */
@@ -61,6 +71,7 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
     a: PhotoPointSchema,
     b: PhotoPointSchema,
     lengthMm: z.number().positive().max(5000),
+    surface,
   }),
   /** Four picked corners of a rectangle of stated size, clockwise from its top left: removes perspective. */
   z.object({
@@ -68,6 +79,7 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
     corners: z.tuple([PhotoPointSchema, PhotoPointSchema, PhotoPointSchema, PhotoPointSchema]),
     widthMm: z.number().positive().max(5000),
     heightMm: z.number().positive().max(5000),
+    surface,
   }),
   /**
    * A rectangle by its edges, two picks on the straight part of each, clockwise from the top one: so that rounded
@@ -78,12 +90,14 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
     edges: z.array(z.tuple([PhotoPointSchema, PhotoPointSchema])).length(4),
     widthMm: z.number().positive().max(5000),
     heightMm: z.number().positive().max(5000),
+    surface,
   }),
   /** Picks around the rim of a flat disc of stated diameter. */
   z.object({
     kind: z.literal("disc"),
     rim: z.array(PhotoPointSchema).min(5).max(100),
     diameterMm: z.number().positive().max(5000),
+    surface,
   }),
   /** Corners of the printed scale strip as found in the photo, each with its place on the page in mm. */
   z.object({
@@ -96,6 +110,7 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
     cornerSigmaPx: z.number().positive().max(20),
     /** Printed over nominal length of the check bar, as read with a rule: 1 for a true printer. */
     printFactor: z.number().min(0.5).max(2).default(1),
+    surface,
   }),
 ]);
 export type Scale = z.infer<typeof ScaleSchema>;

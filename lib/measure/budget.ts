@@ -3,6 +3,7 @@ import type { BudgetPart, BudgetPartName, Quantity } from "./types";
 /** One part of what makes a figure uncertain, ready to be shown. */
 export interface BudgetLine {
   readonly part: BudgetPartName;
+  readonly name: string;
   /** Standard uncertainty, in the unit of the figure. */
   readonly u: number;
   /** Of the squared standard uncertainty of the whole, 0 to 1; the shares of a figure add to 1. */
@@ -10,6 +11,18 @@ export interface BudgetLine {
   /** Where it comes from, and what makes it smaller. */
   readonly sentence: string;
 }
+
+/** What each part is called in a list. */
+export const budgetNames: Readonly<Record<BudgetPartName, string>> = {
+  picks: "Points of the mark",
+  "scale-picks": "Points of the scale",
+  "scale-length": "Size of the scale object",
+  tilt: "Tilt",
+  "near-side": "Which side is nearer",
+  height: "Height above the scale",
+  lens: "Lens",
+  resolution: "Step of the gauge",
+};
 
 /** Where each part comes from, and what the person can do about it. */
 export const budgetSentences: Readonly<Record<BudgetPartName, string>> = {
@@ -32,5 +45,11 @@ export function budgetLines({ budget }: Pick<Quantity, "budget">): readonly Budg
   return [...budget]
     .filter(({ u }) => u > 0)
     .sort((a: BudgetPart, b: BudgetPart) => b.u - a.u)
-    .map(({ part, u }) => ({ part, u, share: u ** 2 / whole, sentence: budgetSentences[part] }));
+    .map(({ part, u }) => ({
+      part,
+      name: budgetNames[part],
+      u,
+      share: u ** 2 / whole,
+      sentence: budgetSentences[part],
+    }));
 }

@@ -1,11 +1,12 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { centroidOf, type Homography, type Point } from "@/lib/geometry";
+import { centroidOf, type Point } from "@/lib/geometry";
 import type { Scale } from "@/lib/marks";
 import { phoneFocalShare, usualCameraDistanceMm, worstScaleRelativeU } from "./options";
 import { localScales, mapPoint, mapPoints, thenInPlane } from "./plane-map";
 import { scaleModel, type CameraGuess, type ScaleModel } from "./scale-model";
 import { pickSigma } from "./pick-sigma";
 import { pickVariations } from "./pick-variations";
+import { LEAST_SURFACE_FACTOR, surfaceOf, zoomBy } from "./surface";
 import { tiltVariations } from "./tilt-variations";
 import type { BudgetPartName, Calibration, MeasureIssue, MeasureOptions, PlaneMap } from "./types";
 
@@ -15,7 +16,8 @@ type Variation = Calibration["variations"][number];
  * Turns the scale of a drawing into the map from photo pixels to mm and everything that may be wrong about it.
  *
  * @returns The calibration, or an issue: no-scale, scale-points-coincide, scale-corners-crossed, scale-not-an-ellipse,
- *   strip-does-not-fit (the corners do not lie in one plane: bent or misread), scale-too-small (more than 10 % uncertain).
+ *   strip-does-not-fit (the corners do not lie in one plane: bent or misread), scale-too-small (more than 10 % uncertain),
+ *   surface-too-high.
  */
 export function calibrate(scale: Scale | null, options: MeasureOptions): Result<Calibration, MeasureIssue> {
   if (scale === null) return fail(issue("no-scale", ["scale"]));
@@ -33,35 +35,37 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Result<
   const pickSigmaPx = options.pickSigmaPx * options.photoPxPerViewPx;
   // Along the line of sight. A plane h above the scale's is seen larger by h over the camera's height above the plate.
   const distanceMm = cameraDistance(camera, scales.smallest);
+  const surface = surfaceOf(scale, options, distanceMm * foreshortening);
+  if (!(surface.factor > LEAST_SURFACE_FACTOR)) return fail(issue("surface-too-high", ["scale", "surface"]));
   const sigmas = { pickSigmaPx, viewedSigmaPx: options.pickSigmaPx };
   const picks = pickVariations(model, map, (pick) => model.sigmaPx ?? pickSigma(sigmas, pick));
   const variations = [
     ...picks,
     zoom("scale-length", map, options.statedLengthRelativeU),
-    zoom("height", map, options.heightHalfWidthMm / Math.sqrt(3) / (distanceMm * foreshortening)),
+    zoom("height", map, surface.relativeU),
     ...tiltVariations(scale, model, map, options.tiltSigmaDeg, { ...camera, distanceMm }),
     ...lensVariations(model, map, options),
   ];
   const relativeU = scaleRelativeU(picks, map, model.picks);
   if (!(relativeU <= worstScaleRelativeU))
     return fail(issue("scale-too-small", ["scale"], { relativeU: Number(relativeU.toPrecision(3)) }));
+  const onSurface = (one: PlaneMap): PlaneMap => thenInPlane(one, zoomBy(surface.factor));
   return ok({
     kind: scale.kind,
-    map,
-    variations,
+    map: onSurface(map),
+    variations: variations.map((v) => ({ ...v, plus: onSurface(v.plus), minus: onSurface(v.minus) })),
     ...sigmas,
-    mmPerPx: Math.sqrt(scales.largest * scales.smallest),
+    mmPerPx: surface.factor * Math.sqrt(scales.largest * scales.smallest),
     tiltDeg: scale.kind === "two-points" ? null : (Math.acos(foreshortening) * 180) / Math.PI,
   });
 }
 
 /** An error in size alone, the same everywhere. */
 function zoom(part: BudgetPartName, map: PlaneMap, relativeU: number): Variation {
-  const by = (factor: number): Homography => [factor, 0, 0, 0, factor, 0, 0, 0, 1];
   return {
     part,
-    plus: thenInPlane(map, by(1 + relativeU)),
-    minus: thenInPlane(map, by(1 - relativeU)),
+    plus: thenInPlane(map, zoomBy(1 + relativeU)),
+    minus: thenInPlane(map, zoomBy(1 - relativeU)),
   };
 }
 

@@ -13,6 +13,8 @@ export const measureSentences: Readonly<Record<MeasureIssueCode, (issue: Measure
     "The picks do not lie on the rim of a disc. Pick at least five, spread all around it.",
   "strip-does-not-fit": () =>
     "The corners of the strip do not lie in one plane. Lay it flat and photograph it again.",
+  "surface-too-high": () =>
+    "The marked surface is said to lie so far above the scale that the camera would touch it. Check the height.",
   "beyond-horizon": () => "This mark lies where the plane of the scale is no longer in the photo.",
   "outline-crosses-itself": () => "The outline crosses itself, so it has no area. Move its corners apart.",
   "no-weld-line": () => "Draw the line of the weld from start to crater to place marks along it.",

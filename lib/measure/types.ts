@@ -88,6 +88,7 @@ export type MeasureIssueCode =
   | "scale-too-small"
   | "scale-not-an-ellipse"
   | "strip-does-not-fit"
+  | "surface-too-high"
   | "beyond-horizon"
   | "outline-crosses-itself"
   | "no-weld-line"

@@ -26,10 +26,14 @@ export function drawHead(flow: Flow, sheet: SheetDocument): void {
   doc.lineCap("butt");
 }
 
-function drawVerdictBox(flow: Flow, { word, criteria }: NonNullable<SheetDocument["verdict"]>): number {
+function drawVerdictBox(
+  flow: Flow,
+  { word, criteria, checkYourCopy }: NonNullable<SheetDocument["verdict"]>,
+): number {
   const inner = VERDICT_WIDTH - 20;
   const big = layText(flow.faces, [run(word, "heavy", 20)], inner, { leading: 1.08 });
-  const small = layText(flow.faces, [run(criteria, "text", 9)], inner);
+  const copy = checkYourCopy ? [run(". Check your copy.", "strong", 9)] : [];
+  const small = layText(flow.faces, [run(criteria, "text", 9), ...copy], inner);
   const [x, y] = [RIGHT - VERDICT_WIDTH, TOP + 11];
   const height = big.height + small.height + 17;
   asDecoration(flow.doc, () => {

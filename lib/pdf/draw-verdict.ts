@@ -1,4 +1,4 @@
-import type { SheetDocument } from "@/lib/report";
+import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { drawTable, tableStart, type Column } from "./draw-table";
 import { run, type Run } from "./lay-text";
@@ -22,6 +22,7 @@ export function drawVerdict(flow: Flow, { verdict }: SheetDocument): void {
   drawHeading(flow, `Verdict: ${verdict.word}`);
   const say = (text: string) => flowText(flow, [run(text, "text", 9.5)]);
   say(verdict.long);
+  if (verdict.checkYourCopy) say(CHECK_YOUR_COPY);
   if (verdict.missing.length > 0) say(`Missing: ${verdict.missing.join("; ")}.`);
   if (verdict.notLookedFor.length > 0) say(`Not looked for: ${verdict.notLookedFor.join(", ")}.`);
   if (verdict.clauses.length > 0) {

@@ -18,6 +18,8 @@ export {
   type SheetDocument,
   type SheetMark,
 } from "./sheet";
+export { CHECK_YOUR_COPY } from "./check-your-copy";
+export { seamWords, weldFactWords } from "./weld-fact-words";
 export {
   gaugeWords,
   missingSentence,

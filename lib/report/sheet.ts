@@ -83,6 +83,8 @@ export interface SheetDocument {
     readonly word: string;
     readonly long: string;
     readonly criteria: string;
+    /** Some clause that decided rests on memory or an older edition. */
+    readonly checkYourCopy: boolean;
     readonly missing: readonly string[];
     readonly notLookedFor: readonly string[];
     readonly clauses: readonly SheetClause[];
@@ -231,6 +233,7 @@ function sheetVerdict(
     word: words.short,
     long: words.long,
     criteria: `${verdict.criteriaTitle}, ${verdict.edition}`,
+    checkYourCopy: verdict.checkYourCopy,
     missing: verdict.missing
       .filter(({ quantity }) => quantity !== "look")
       .map((one) => missingSentence(one, (id) => numbers.get(id) ?? null)),

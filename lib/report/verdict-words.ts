@@ -52,6 +52,7 @@ export const missingWords: Readonly<Record<MissingQuantity, string>> = {
   "toe-angle": "toe angle",
   misalignment: "misalignment",
   "root-gap": "root gap",
+  "root-width": "width of the root on the back",
   "undersize-length": "length that is under size",
   thickness: "thickness of the thinner part",
   "specified-throat": "throat asked for",

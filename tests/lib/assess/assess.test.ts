@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { assess, emptyBeadContent, judgeInput, weldKind, type BeadContent } from "@/lib/assess";
+import {
+  assess,
+  BeadJudgementSchema,
+  emptyBeadContent,
+  judgeInput,
+  weldKind,
+  type BeadContent,
+} from "@/lib/assess";
 import { emptyDrawing, type Drawing, type Mark } from "@/lib/marks";
 import { emptyRunSetup } from "@/lib/setup";
 
@@ -116,5 +123,32 @@ describe("judgeInput", () => {
       "surfacing",
       "surfacing",
     ]);
+  });
+});
+
+describe("facts of the weld", () => {
+  const lapEdge = (joint: "lap" | "tee", alongLapEdge: boolean | null) => {
+    const content = bead(
+      {},
+      {
+        setup: { ...emptyRunSetup, joint, thicknessMm: 5 },
+        judgement: BeadJudgementSchema.parse({ criteriaId: "aws-d1-1-static", weld: { alongLapEdge } }),
+      },
+    );
+    return judgeInput(content, [])?.weld.alongLapEdge;
+  };
+
+  it("a record from before they were asked reads as not known", () => {
+    const old = { closed: true, singleSided: false, transverseToTension: null };
+    expect(BeadJudgementSchema.parse({ weld: old }).weld).toMatchObject({
+      ...old,
+      alongLapEdge: null,
+      seam: null,
+      rootWidthMm: null,
+    });
+  });
+
+  it("an unanswered lapped edge is open on a lap joint, and no question on a tee", () => {
+    expect([lapEdge("lap", null), lapEdge("lap", true), lapEdge("tee", null)]).toEqual([null, true, false]);
   });
 });

@@ -26,17 +26,16 @@ export function study(kind: Kind, photos: number, pickFactor: number, seed: numb
   const errors: number[] = [];
   const relative: number[] = [];
   for (let i = 0; i < photos; i++) {
-    // Two points and a disc are for photos held square; the others are tilted freely.
+    // Two points are for photos held square; the others are tilted freely.
     const free = kind === "two-points" ? normal(random) * options.tiltSigmaDeg : span(-35, 35);
     const other = kind === "two-points" ? normal(random) * options.tiltSigmaDeg : span(-20, 20);
-    const tilt = kind === "disc" ? [span(-20, 20), span(-10, 10)] : [free, other];
     const camera: Camera = {
       widthPx: 4000,
       heightPx: 3000,
       focalPx: 2889,
       distanceMm: span(160, 300),
-      tiltXDeg: tilt[0]!,
-      tiltYDeg: tilt[1]!,
+      tiltXDeg: free,
+      tiltYDeg: other,
       rollDeg: span(-180, 180),
       cornerShare: normal(random) * options.lensCornerRelativeU,
     };

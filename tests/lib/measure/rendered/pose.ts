@@ -35,13 +35,13 @@ const scenes: Readonly<
 
 /**
  * How the camera is held, to the plate of the scale object. Two points on a rule cannot see a tilt, so those photos are
- * held square as the product assumes, five degrees of standard deviation about each axis, and with a disc, which sees half
- * of it, twelve. A card and a strip see it all.
+ * held square as the product assumes, five degrees of standard deviation about each axis. A card and a strip see it all; a
+ * disc sees how much, and leaves open which way.
  */
 const tiltDeg: Readonly<Record<ScaleObjectKind, (random: () => number) => number>> = {
   rule: (random) => 5 * Math.hypot(normal(random), normal(random)),
   card: (random) => 35 * random(),
-  disc: (random) => 12 * Math.hypot(normal(random), normal(random)),
+  disc: (random) => 35 * random(),
   strip: (random) => 35 * random(),
 };
 

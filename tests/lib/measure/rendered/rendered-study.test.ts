@@ -39,6 +39,14 @@ describe("figures from rendered photographs", () => {
     expect(low).toBeLessThanOrEqual(0.97);
   });
 
+  it("disc: the same beyond 24 degrees of tilt, where it is hardest to tell which side is near", () => {
+    const steep = of("disc").filter(({ tiltDeg }) => tiltDeg > 24);
+    expect(new Set(steep.map(({ photo }) => photo)).size).toBeGreaterThan(10);
+    const { high, low } = coverage(steep, "stated");
+    expect(high).toBeGreaterThanOrEqual(0.93);
+    expect(low).toBeLessThanOrEqual(0.97);
+  });
+
   it.each(scaleKinds)("%s: with picks twice as bad the intervals visibly fail", (kind) => {
     expect(coverage(of(kind), "doubled").high).toBeLessThan(0.9);
   });
@@ -63,7 +71,7 @@ describe("figures from rendered photographs", () => {
 
   it("are printed as tables", () => {
     const text = studyTables(result, "2026-11-25");
-    expect(text.split("\n").filter((line) => line.startsWith("| "))).toHaveLength(3 * 2 + 6 + 5 + 3);
+    expect(text.split("\n").filter((line) => line.startsWith("| "))).toHaveLength(4 * 2 + 6 + 5 + 3 + 3);
     expect(text).not.toMatch(/NaN|undefined|null/);
   });
 });

@@ -42,7 +42,13 @@ export function studyTables({ cases, photos, notWhole, stripsRefused }: StudyRes
     [10, 20],
     [20, 36],
   ] as const;
-  const seen = cases.filter(({ scale }) => scale === "edges" || scale === "strip");
+  const byTilt = (kinds: readonly ScaleKind[]): readonly string[] =>
+    tilts.map(([low, high]) =>
+      row(
+        `${low} to ${high === 36 ? 35 : high} degrees`,
+        cases.filter(({ scale, tiltDeg }) => kinds.includes(scale) && tiltDeg >= low && tiltDeg < high),
+      ),
+    );
   return [
     `${photos} rendered photographs, ${date}. In parentheses the 95 % interval of the share itself (Wilson), for the`,
     "effective number of cases: the figures of one photo have picks of their own but share its tilt and lens. Bias, spread",
@@ -66,11 +72,9 @@ export function studyTables({ cases, photos, notWhole, stripsRefused }: StudyRes
     ),
     "",
     head("tilt, card or strip"),
-    ...tilts.map(([low, high]) =>
-      row(
-        `${low} to ${high === 36 ? 35 : high} degrees`,
-        seen.filter(({ tiltDeg }) => tiltDeg >= low && tiltDeg < high),
-      ),
-    ),
+    ...byTilt(["edges", "strip"]),
+    "",
+    head("tilt, disc"),
+    ...byTilt(["disc"]),
   ].join("\n");
 }
