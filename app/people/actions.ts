@@ -11,9 +11,11 @@ import {
   getPerson,
   listPeople,
   notePassphrase,
+  placesOfName,
   recordSentence,
   removePerson,
   setAccount,
+  type NamePlace,
   type RecordIssue,
 } from "@/lib/record";
 import { actionFor } from "../_door/here";
@@ -73,9 +75,20 @@ export async function closeAccountAction(id: string): Promise<FormAnswer> {
   return answer(untied, "The account is closed.");
 }
 
-export async function removePersonAction(id: string): Promise<FormAnswer> {
+/** Where the name stands in texts that the removal leaves alone. */
+export async function lookForNameAction(id: string): Promise<readonly NamePlace[]> {
+  const { db } = await actionFor("people.manage");
+  return placesOfName(db, id);
+}
+
+export async function removePersonAction(id: string, _: FormAnswer, form: FormData): Promise<FormAnswer> {
   const { pen, db } = await actionFor("people.manage");
   if (await isLastOwner(db, id)) return refused(lastOwner);
+  const places = textOf(form, "leave") === "yes" ? [] : await placesOfName(db, id);
+  if (places.length > 0)
+    return refused(
+      `The name stands in ${places.length === 1 ? "1 other text" : `${places.length} other texts`}, so nothing was removed. Look where, edit what is to go, or tick that it is left there.`,
+    );
   return answer(
     await removePerson(pen, id, new Date()),
     "Removed: name, account and words are gone; beads and signed records stay.",

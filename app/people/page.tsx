@@ -12,6 +12,7 @@ import {
   addPersonAction,
   changePersonAction,
   closeAccountAction,
+  lookForNameAction,
   openAccountAction,
   removePersonAction,
 } from "./actions";
@@ -43,6 +44,7 @@ export default async function PeoplePage() {
               openAccount={openAccountAction.bind(null, person.id)}
               closeAccount={closeAccountAction.bind(null, person.id)}
               remove={removePersonAction.bind(null, person.id)}
+              lookForName={lookForNameAction.bind(null, person.id)}
             />
           ) : (
             <Panel key={person.id} title={person.name ?? "Removed person"}>

@@ -1,8 +1,11 @@
 "use client";
 
+import { LengthField } from "@/components/criteria/length-field";
 import { Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import type { InspectionDraft } from "@/lib/inspect";
+import { lengthText } from "@/lib/report";
+import type { UnitPreferences } from "@/lib/units";
 import { ChoiceField, NumberField, TextField } from "./fields";
 import styles from "./inspect.module.css";
 import { SaveBar } from "./save-bar";
@@ -20,12 +23,14 @@ export function DraftEditor({
   save,
   instruments,
   welds,
+  units,
 }: {
   readonly start: InspectionDraft;
   readonly revision: number;
   readonly save: Save;
   readonly instruments: readonly Choice[];
   readonly welds: readonly (Choice & { readonly quantity: string })[];
+  readonly units: UnitPreferences;
 }) {
   const { content, change, submit, said, pending } = useSaving(start, revision, save);
   const toggle = (id: string, on: boolean) =>
@@ -42,7 +47,7 @@ export function DraftEditor({
           submit();
         }}
       >
-        <Viewing content={content} change={change} />
+        <Viewing content={content} change={change} units={units} />
         <fieldset className={styles.item}>
           <legend>Instruments used</legend>
           {instruments.length === 0 && <p>None are entered yet: see “Instruments” in the menu.</p>}
@@ -82,7 +87,7 @@ interface Part {
   readonly change: (part: Partial<InspectionDraft>) => void;
 }
 
-function Viewing({ content, change }: Part) {
+function Viewing({ content, change, units }: Part & { readonly units: UnitPreferences }) {
   return (
     <div className={styles.grid}>
       <TextField
@@ -113,10 +118,11 @@ function Viewing({ content, change }: Part) {
         value={content.lightLux}
         onChange={(lightLux) => change({ lightLux })}
       />
-      <NumberField
-        label="Distance of the eye, mm"
-        hint="600 or less (ISO 17637)"
+      <LengthField
+        label="Distance of the eye"
+        hint={`${lengthText(600, units)} or less (ISO 17637).`}
         value={content.distanceMm}
+        units={units}
         onChange={(distanceMm) => change({ distanceMm })}
       />
       <NumberField

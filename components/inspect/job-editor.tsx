@@ -1,13 +1,15 @@
 "use client";
 
 import { CriteriaOptions } from "@/components/criteria/criteria-options";
+import { LengthField } from "@/components/criteria/length-field";
 import { NewerVersion } from "@/components/criteria/newer-version";
 import { Button, Field, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import type { JobContent, JobPart, JobWeld } from "@/lib/inspect";
 import { jointWords, positionWords, processWords } from "@/lib/report";
 import { joints, positions, processes } from "@/lib/trade";
-import { ChoiceField, NumberField, TextField } from "./fields";
+import type { UnitPreferences } from "@/lib/units";
+import { ChoiceField, TextField } from "./fields";
 import styles from "./inspect.module.css";
 import { SaveBar } from "./save-bar";
 import { useSaving, type Save } from "./use-saving";
@@ -34,12 +36,14 @@ export function JobEditor({
   save,
   criteria,
   people,
+  units,
 }: {
   readonly start: JobContent;
   readonly revision: number;
   readonly save: Save;
   readonly criteria: readonly CriteriaSummary[];
   readonly people: readonly Choice[];
+  readonly units: UnitPreferences;
 }) {
   const { content, change, submit, said, pending } = useSaving(start, revision, save);
   const setPart = (id: string, part: Partial<JobPart>) =>
@@ -72,6 +76,7 @@ export function JobEditor({
           <PartFields
             key={part.id}
             part={part}
+            units={units}
             change={(next) => setPart(part.id, next)}
             strike={() => change({ parts: content.parts.filter(({ id }) => id !== part.id) })}
           />
@@ -151,10 +156,12 @@ function JobHead({
 
 function PartFields({
   part,
+  units,
   change,
   strike,
 }: {
   readonly part: JobPart;
+  readonly units: UnitPreferences;
   readonly change: (part: Partial<JobPart>) => void;
   readonly strike: () => void;
 }) {
@@ -175,10 +182,11 @@ function PartFields({
           onChange={(material) => change({ material })}
           most={80}
         />
-        <NumberField
-          label="Thickness, mm"
+        <LengthField
+          label="Thickness"
           hint="of the thinner plate"
           value={part.thicknessMm}
+          units={units}
           onChange={(thicknessMm) => change({ thicknessMm })}
         />
       </div>

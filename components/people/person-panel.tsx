@@ -2,7 +2,9 @@
 
 import { Field, Panel, SaidForm, type FormAnswer } from "@/components/ui";
 import { roleNames, type Role } from "@/lib/people";
+import { NamePlaces, type ShownPlace } from "./name-places";
 import { PersonFields } from "./person-fields";
+import form from "@/components/ui/form.module.css";
 import styles from "./person-panel.module.css";
 
 export interface ShownPerson {
@@ -22,12 +24,14 @@ export function PersonPanel({
   openAccount,
   closeAccount,
   remove,
+  lookForName,
 }: {
   person: ShownPerson;
   change: FormAction;
   openAccount: FormAction;
   closeAccount: () => Promise<FormAnswer>;
-  remove: () => Promise<FormAnswer>;
+  remove: FormAction;
+  lookForName: () => Promise<readonly ShownPlace[] | null>;
 }) {
   const { name, mark, role, userId } = person;
   return (
@@ -69,7 +73,13 @@ export function PersonPanel({
           Their name, account, group memberships and words are erased for good. Beads, measurements and signed
           records stay, under their identification{mark ? ` ${mark}` : ""}.
         </p>
-        <SaidForm action={remove} submit={`Remove ${name ?? "this person"}`} tone="danger" />
+        <p>Titles, notes and remarks stay as they were written: look first whether the name stands in one.</p>
+        <NamePlaces look={lookForName} />
+        <SaidForm action={remove} submit={`Remove ${name ?? "this person"}`} tone="danger">
+          <label className={form.check}>
+            <input type="checkbox" name="leave" value="yes" /> Leave the name where it stands in other texts
+          </label>
+        </SaidForm>
       </details>
     </Panel>
   );

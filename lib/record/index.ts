@@ -13,6 +13,7 @@ export {
   setAccount,
   type PersonRecord,
 } from "./people";
+export { namePattern, placesOfName, type NamePlace } from "./name-places";
 export { allEntries, newestEntries, numbersOfBeads } from "./read-log";
 export { sealViews } from "./seal-views";
 export { verifyRecords, type Verification } from "./verify";

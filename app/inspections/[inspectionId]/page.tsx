@@ -20,6 +20,7 @@ import {
   seenDigest,
   signerName,
 } from "@/lib/record";
+import { currentUnits } from "../../_door/current-units";
 import { pageFor } from "../../_door/here";
 import { correctInspectionAction, saveInspectionAction, signAction } from "../actions";
 
@@ -81,6 +82,7 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
         {draft.open && now.may("job.write") && (
           <DraftEditor
             start={draft}
+            units={(await currentUnits()).preferences}
             revision={inspection.revision}
             save={saveInspectionAction.bind(null, inspectionId)}
             instruments={await instrumentChoices(now.db, draft.instrumentIds)}

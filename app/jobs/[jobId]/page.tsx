@@ -7,6 +7,7 @@ import { buttonClass, Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { listCriteria } from "@/lib/accept";
 import { getJob, jobBeads, listBeads, listInspections, listPeople, shopSetsToChoose } from "@/lib/record";
+import { currentUnits } from "../../_door/current-units";
 import { pageFor } from "../../_door/here";
 import {
   attachBeadAction,
@@ -124,6 +125,7 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
             revision={job.revision}
             save={saveJobAction.bind(null, jobId)}
             criteria={listCriteria(sets)}
+            units={(await currentUnits()).preferences}
             people={people.map(({ id, name, mark }) => ({
               id,
               title: [mark, name].filter(Boolean).join(", "),
