@@ -29,18 +29,26 @@ export function drawInspectionBead(
   paint: { readonly photos: PhotoPaint["photos"]; readonly palette: ScenePalette },
 ): void {
   const weld = record.job.content.welds.find(({ id }) => id === bead.weldId);
-  makeRoom(flow, HEADING_HEIGHT + 120);
+  const rows = photoRows(bead.photos);
+  // A heading over an empty foot of a page, its photo on the next, would be read as a bead without one.
+  makeRoom(flow, HEADING_HEIGHT + 22 + (rows[0]?.height ?? 100));
   drawHeading(flow, `Weld ${weld?.number ?? "?"}, bead ${bead.number}, revision ${bead.revision}`);
   const { verdict } = bead;
   const by = verdict ? `by ${verdict.criteria}, ${verdict.edition}` : "no criteria chosen";
   flowText(
     flow,
-    [run(`${resultNames[bead.result]}, `, "strong", 10), run(`${by}. ${bead.title}`, "text", 10)],
+    [
+      run(`${resultNames[bead.result]}, `, "strong", 10),
+      run(`${by}. `, "text", 10),
+      // A signed verdict holds it clause by clause.
+      ...(verdict?.clauses.some((one) => one.checkYourCopy) ? [run("Check your copy. ", "strong", 10)] : []),
+      run(bead.title, "text", 10),
+    ],
     {
       gap: 6,
     },
   );
-  drawPhotos(flow, bead, paint);
+  drawPhotos(flow, rows, paint);
   drawFindings(flow, bead);
   if (verdict) drawClauses(flow, verdict);
   if (bead.judgement.note !== "")
@@ -50,25 +58,44 @@ export function drawInspectionBead(
 
 const GAP = 14;
 
+interface PhotoRow {
+  readonly cells: readonly {
+    readonly photo: SignedBead["photos"][number];
+    readonly number: number;
+    readonly size: { readonly width: number; readonly height: number };
+  }[];
+  readonly height: number;
+}
+
+const COLUMN = (BODY_WIDTH - GAP) / 2;
+
 /** One photo large; several two to a row. */
-function drawPhotos(flow: Flow, bead: SignedBead, paint: PhotoPaint): void {
-  const columns = bead.photos.length > 1 ? 2 : 1;
-  const width = columns === 2 ? (BODY_WIDTH - GAP) / 2 : BODY_WIDTH;
-  const sized = bead.photos.map((photo, i) => ({
+function photoRows(photos: SignedBead["photos"]): readonly PhotoRow[] {
+  const isOne = photos.length === 1;
+  const cells = photos.map((photo, i) => ({
     photo,
     number: i + 1,
-    size: photoSize(photo, width, columns === 2 ? 200 : 300),
+    size: isOne ? photoSize(photo, BODY_WIDTH, 264) : photoSize(photo, COLUMN, 200),
   }));
-  for (let i = 0; i < sized.length; i += columns) {
-    const row = sized.slice(i, i + columns);
-    const height = Math.max(...row.map(({ size }) => size.height)) + CAPTION_HEIGHT + 8;
+  return Array.from({ length: Math.ceil(cells.length / 2) }, (_, i) => {
+    const row = cells.slice(2 * i, 2 * i + 2);
+    return { cells: row, height: Math.max(...row.map(({ size }) => size.height)) + CAPTION_HEIGHT + 8 };
+  });
+}
+
+function drawPhotos(
+  flow: Flow,
+  rows: readonly PhotoRow[],
+  paint: { readonly photos: PhotoPaint["photos"]; readonly palette: ScenePalette },
+): void {
+  for (const { cells, height } of rows) {
     makeRoom(flow, height);
-    row.forEach(({ photo, number, size }, column) =>
-      drawPhoto(flow, photo, number, paint, { x: LEFT + column * (width + GAP), y: flow.y, ...size }),
+    cells.forEach(({ photo, number, size }, column) =>
+      drawPhoto(flow, photo, number, paint, { x: LEFT + column * (COLUMN + GAP), y: flow.y, ...size }),
     );
     flow.y += height;
   }
-  for (const { photo, number } of sized)
+  for (const { photo, number } of rows.flatMap(({ cells }) => cells))
     flowText(flow, [run(`Photo ${number}, SHA-256 ${photo.sha256}`, "text", 7, GREY.words)], { gap: 1 });
   flow.y += 5;
 }

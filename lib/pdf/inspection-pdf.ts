@@ -6,6 +6,7 @@ import { drawFurniture } from "./draw-furniture";
 import { openFaces } from "./faces";
 import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, putBlock, type Flow } from "./flow";
 import { drawInspectionBead, drawRows } from "./inspection-bead";
+import { drawWelds, partSections } from "./inspection-welds";
 import { layText, run } from "./lay-text";
 import { openDocument } from "./open-document";
 import { BODY_WIDTH, LEFT, RULE } from "./page";
@@ -41,14 +42,22 @@ export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Arr
   doc.addPage();
   const flow: Flow = { doc, faces: openFaces(doc), ink: input.palette.text, root, y: 0 };
   drawTop(flow, input);
-  for (const { title: heading, rows } of recordSections(record)) drawRows(flow, heading, rows);
+  const { alone, welds } = partSections(recordSections(record));
+  for (const { title: heading, rows } of alone) drawRows(flow, heading, rows);
+  drawWelds(flow, welds);
   drawPoints(flow, record);
-  for (const bead of record.beads) drawInspectionBead(flow, bead, record, input);
+  for (const bead of inWeldOrder(record)) drawInspectionBead(flow, bead, record, input);
   drawSignature(flow, input);
   root.end();
   drawFurniture(flow, { record: nameOf(record), title, digest, recordUrl });
   doc.end();
   return bytes;
+}
+
+/** As the welds stand in the job; beads of one weld as they were run. */
+function inWeldOrder({ beads, job }: SignedRecord): SignedRecord["beads"] {
+  const place = (weldId: string | null): number => job.content.welds.findIndex(({ id }) => id === weldId);
+  return beads.toSorted((a, b) => place(a.weldId) - place(b.weldId) || a.number - b.number);
 }
 
 function drawTop(flow: Flow, { record }: InspectionPdfInput): void {

@@ -7,7 +7,7 @@ import { sealRecord, type SignedRecord } from "@/lib/inspect";
 import { inspectionPdf } from "@/lib/pdf";
 import { palette } from "../pdf/sheet-of";
 import { plain, readPdf } from "../pdf/read-pdf";
-import { beadOf, HEIGHT_PX, recordOf, signature, WIDTH_PX } from "./build";
+import { beadOf, HEIGHT_PX, job, recordOf, signature, WIDTH_PX } from "./build";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 const set = path.join(root, "demo-images/set");
@@ -94,6 +94,24 @@ describe("the report", () => {
   it("of a draft says on each page that it is one", async () => {
     const { pages } = await print(recordOf(), "inspection-draft");
     for (const { text } of pages) expect(text).toContain("DRAFT, not signed");
+  });
+
+  it("lists many welds in one table and tells their beads in the order of the welds, each heading with its photo", async () => {
+    const numbers = ["W1", "W2", "W3", "W4"];
+    const welds = numbers.map((number) => ({ ...job.welds[0]!, id: number, number }));
+    const beads = numbers.map((weldId, i) => ({ ...beadOf(1), id: `b${i}`, number: 9 - i, weldId }));
+    const looked = welds.map(({ id }) => ({ weldId: id, quantity: "80 mm" }));
+    const record = recordOf({ job: { welds }, draft: { welds: looked }, beads });
+    const { pages, text } = await print(record, "inspection-welds");
+    const table = text.slice(text.indexOf("To inspect"), text.indexOf("Weld W1, bead"));
+    for (const number of numbers) expect(table).toContain(`${number} Bracket, D-100, S235`);
+    expect(table.match(/100 %; 80 mm/g)).toHaveLength(4);
+    const places = numbers.map((number, i) => text.indexOf(`Weld ${number}, bead ${9 - i}`));
+    expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
+    for (const page of pages) {
+      const headings = page.text.match(/Weld W\d, bead/g)?.length ?? 0;
+      expect(page.images).toBe(headings);
+    }
   });
 
   it("is the same bytes for the same record", async () => {
