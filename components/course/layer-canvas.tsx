@@ -123,9 +123,10 @@ export default function LayerCanvas(props: LayerCanvasProps) {
 
   const under = useMemo(() => {
     const labels = (mark: Drawing["marks"][number]) => imperfections[mark.imperfection].name;
-    const shapes = fitLabels(scene(drawing, { labels, widthPx: photo.widthPx }), unitPx, null);
+    const size = { widthPx: photo.widthPx, heightPx: photo.heightPx };
+    const shapes = fitLabels(scene(drawing, { labels, widthPx: size.widthPx }), unitPx, null, size);
     return shapes.flatMap((shape) => primitives(shape, palette, unitPx));
-  }, [drawing, photo.widthPx, unitPx]);
+  }, [drawing, photo.widthPx, photo.heightPx, unitPx]);
   const shown = held ? editLayer(history, { type: "move", ...held }).present : items;
   const marks = [...under, ...layerPrimitives(shown, layerInk, unitPx, selectedId)];
   const inHand = dragged.length > 0 ? dragged : placed;

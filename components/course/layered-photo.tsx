@@ -21,7 +21,7 @@ const ACROSS = 620;
 /** A student's photo with their own marks and the instructor's layer above; works on the server and on paper. */
 export function LayeredPhoto({ src, widthPx, heightPx, drawing, items, name }: LayeredPhotoProps) {
   const labels = (mark: Drawing["marks"][number]) => imperfections[mark.imperfection].name;
-  const marks = fitLabels(scene(drawing, { labels, widthPx }), widthPx / ACROSS, null);
+  const marks = fitLabels(scene(drawing, { labels, widthPx }), widthPx / ACROSS, null, { widthPx, heightPx });
   const said = items.map(itemName).join("; ");
   return (
     <figure className={styles.figure}>

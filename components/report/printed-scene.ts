@@ -4,8 +4,9 @@ import type { SheetDocument } from "@/lib/report";
 /** Screen units across a printed photo: its numbers come out about 2.5 mm high on A4. */
 export const ACROSS = 620;
 
-/** The scene of the screen, without the words that would lie on each other at this size; the table has them all. */
-export function printedScene({ drawing, labels, scaleLabel, widthPx }: SheetDocument["photos"][number]) {
+/** The scene of the screen, without the words that find no place of their own at this size; the table has them all. */
+export function printedScene(photo: SheetDocument["photos"][number]) {
+  const { drawing, labels, scaleLabel, widthPx } = photo;
   const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
-  return fitLabels(shapes, widthPx / ACROSS, null);
+  return fitLabels(shapes, widthPx / ACROSS, null, photo);
 }

@@ -85,6 +85,6 @@ function drawMarks(
   const frame = { x: box.x, y: box.y, width: box.width, pointsPerPx: box.width / widthPx };
   const unitPx = UNIT_PT / frame.pointsPerPx;
   const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
-  for (const shape of fitLabels(shapes, unitPx))
+  for (const shape of fitLabels(shapes, unitPx, null, photo))
     for (const primitive of primitives(shape, palette, unitPx)) drawPrimitive(flow, primitive, frame);
 }

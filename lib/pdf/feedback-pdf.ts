@@ -80,7 +80,7 @@ function drawLayeredPhoto(
   makeRoom(flow, height + CAPTION);
   const frame = { x: LEFT, y: flow.y, width, pointsPerPx: scale };
   const labels = (mark: Mark) => imperfections[mark.imperfection].name;
-  const marks = fitLabels(scene(drawing, { labels, widthPx }), UNIT_PT / scale);
+  const marks = fitLabels(scene(drawing, { labels, widthPx }), UNIT_PT / scale, null, photo);
   const alt = `Photo ${i + 1}. Marked by the student: ${drawing.marks.map(labels).join(", ") || "nothing"}. Drawn by the instructor: ${items.map(itemName).join("; ") || "nothing"}.`;
   asTag(
     flow,

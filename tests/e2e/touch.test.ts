@@ -18,6 +18,9 @@ afterAll(async () => {
   await server?.stop();
 });
 
+/** Of a slow machine. */
+const patient = { timeout: 15_000 };
+
 type Spot = readonly [number, number];
 
 /** Fingers on the glass, page pixels, one list of places a moment; a longer list is another finger coming down. */
@@ -54,7 +57,7 @@ describe("a thumb in a glove, 390 x 844", () => {
     const { page } = bench;
     await bench.tool("Line");
     for (const x of [500, 650, 800]) await bench.tap(x, 600);
-    await expect.poll(said).toBe("Point placed, 3 of line");
+    await expect.poll(said, patient).toBe("Point placed, 3 of line");
 
     const zoom = Number(await bench.canvas.getAttribute("data-zoom"));
     const { x, y } = await bench.at(600, 620);
@@ -64,27 +67,26 @@ describe("a thumb in a glove, 390 x 844", () => {
     ];
     // The first finger comes a moment before the second, as on a real hand.
     await fingers(cdp, [[[x - 30, y]], apart(30), apart(45), apart(60)]);
-    await expect
-      .poll(async () => Number(await bench.canvas.getAttribute("data-zoom")))
-      .toBeGreaterThan(zoom * 1.5);
+    const zoomNow = async () => Number(await bench.canvas.getAttribute("data-zoom"));
+    await expect.poll(zoomNow, patient).toBeGreaterThan(zoom * 1.5);
     expect(await said()).toBe("Point placed, 3 of line");
 
     await page.getByRole("group", { name: "Zoom" }).getByLabel("Fit the whole photo").tap();
     await page.getByRole("group", { name: "Undo and redo" }).getByRole("button", { name: "Undo" }).tap();
-    await expect.poll(said).toBe("Point placed, 2 of line");
+    await expect.poll(said, patient).toBe("Point placed, 2 of line");
     for (const px of [800, 950]) await bench.tap(px, 610);
     await page.getByRole("button", { name: "Done" }).tap();
     await bench.pick("Undercut");
-    await expect.poll(said).toMatch(/^Undercut 1.*, placed$/);
+    await expect.poll(said, patient).toMatch(/^Undercut 1.*, placed$/);
 
     await bench.tool("Move");
     await bench.tap(650, 600);
-    await expect.poll(said).toBe("Point 2 of 4");
+    await expect.poll(said, patient).toBe("Point 2 of 4");
     const remove = page.getByRole("button", { name: "Remove point 2" });
     expect((await remove.boundingBox())!.height).toBeGreaterThanOrEqual(44);
     await shoot(page, "phone-remove-point");
     await remove.tap();
-    await expect.poll(said).toBe("Point 2 removed, 3 left");
+    await expect.poll(said, patient).toBe("Point 2 removed, 3 left");
     expect((await savedShape(bench)).points).toHaveLength(3);
     await page.context().close();
   });
