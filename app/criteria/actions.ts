@@ -1,7 +1,6 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
 import type { ShopDraft } from "@/components/criteria/shop-draft";
 import type { TriedVerdict } from "@/components/criteria/try-out";
 import type { FormAnswer } from "@/components/ui";
@@ -37,13 +36,13 @@ function everywhere(): void {
   revalidatePath("/criteria", "layout");
 }
 
-/** The first version of new limits; opens their page. */
+/** The first version of new limits. Answers with their key as `once`: the editor opens their page. */
 export async function createShopSetAction(_: number, draft: unknown): Promise<FormAnswer> {
   const { pen, db, actor } = await actionFor("criteria.write");
   const saved = await saveShopSet(pen, null, 0, draft, await authorOf(db, actor));
   if (!saved.ok) return refused(saved.issues);
   everywhere();
-  redirect(`/criteria/${saved.value.key}`);
+  return { done: true, text: "Saved as version 1.", once: saved.value.key };
 }
 
 /** Answers with the new version as `once`, so that the next save from the same window is based on it. */

@@ -1,6 +1,7 @@
 "use client";
 
 import { Plus } from "lucide-react";
+import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { SaveBar } from "@/components/inspect/save-bar";
 import { useSaving, type Save } from "@/components/inspect/use-saving";
@@ -30,7 +31,16 @@ export function ShopEditor({
   readonly beads: readonly TriedBead[];
   readonly units: UnitPreferences;
 }) {
-  const { content, change, submit, said, pending } = useSaving(start, version, save);
+  const router = useRouter();
+  const [isLeaving, setLeaving] = useState(false);
+  const saveAndOpen: Save = async (basedOn, draft) => {
+    const answer = await save(basedOn, draft);
+    if (version > 0 || !answer.done || !answer.once) return answer;
+    setLeaving(true);
+    router.push(`/criteria/${answer.once}`);
+    return { done: true, text: answer.text };
+  };
+  const { content, change, submit, said, pending } = useSaving(start, version, saveAndOpen);
   const [asked, setAsked] = useState(false);
   const errors = draftErrors(content);
   const error = (path: string): string | undefined => (asked ? errors.get(path) : undefined);
@@ -107,7 +117,7 @@ export function ShopEditor({
           saved.
         </p>
       )}
-      <SaveBar pending={pending} said={said}>
+      <SaveBar pending={pending || isLeaving} said={said}>
         {version === 0 ? "Save as version 1" : "Save as the next version"}
       </SaveBar>
     </form>
