@@ -15,7 +15,12 @@ export function diagnoseJsonSchema(): object {
 export function diagnoseVocabulary() {
   return {
     readings: z.toJSONSchema(RunSetupSchema, { io: "input" }).properties ?? {},
-    imperfections: Object.values(imperfections).map(({ id, name }) => ({ id, name })),
+    imperfections: Object.values(imperfections).map(({ id, name, alsoCalled, look }) => ({
+      id,
+      name,
+      alsoCalled,
+      look,
+    })),
     places,
     stretches,
     patterns,

@@ -90,7 +90,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "gas-mark": entry(
     "gas-mark",
     "Gas marks under slag",
-    ["worm tracks", "pockmarks"],
+    ["worm tracks", "snail trails", "pockmarks"],
     null,
     "line",
     "gas",
@@ -320,7 +320,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "poor-start": entry(
     "poor-start",
     "Poor start or restart",
-    ["stubbing", "cold start"],
+    ["stubbing", "cold start", "stop-start"],
     "517",
     "outline",
     "shape",
