@@ -37,7 +37,7 @@ export function ScalePanel({
   onCorrected: (scale: Scale) => void;
 }) {
   return (
-    <div className={styles.panel}>
+    <div className={styles.panel} data-picking={picking}>
       {picking && <StripFinder photo={photo} onFound={onFound} />}
       {picking && (
         <div className={styles.objects} role="group" aria-label="What the scale is picked from">
@@ -52,7 +52,7 @@ export function ScalePanel({
               <ScaleDrawing kind={object.kind} />
               <span>
                 <strong>{object.name}</strong>
-                {object.how}
+                <span className={styles.how}>{object.how}</span>
               </span>
             </button>
           ))}
