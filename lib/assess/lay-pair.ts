@@ -7,6 +7,8 @@ export const VIEW_WIDTH = 1000;
 
 /** Kept free beyond the weld and its marks, share of the weld's length. */
 const MARGIN = 0.08;
+/** Above and below the outermost marks, besides, for the numbers that stand at them. */
+const TAG_ROOM = 0.06;
 /** At least so much of the plate is seen on either side of the axis, share of the weld's length. */
 const LEAST_BESIDE = 0.2;
 /** Marks farther away than this share of the weld's length do not widen the picture. */
@@ -78,6 +80,7 @@ interface Window {
 /** Weld and marks of both, with a margin: x along the weld from its start, y across it, downwards. */
 function windowOf(seen: readonly Point[], length: number): Window {
   const margin = MARGIN * length;
+  const across = margin + TAG_ROOM * length;
   const near = seen.filter(
     ({ x, y }) => x >= -FARTHEST * length && x <= (1 + FARTHEST) * length && Math.abs(y) <= FARTHEST * length,
   );
@@ -86,8 +89,8 @@ function windowOf(seen: readonly Point[], length: number): Window {
   return {
     left: Math.min(0, ...xs) - margin,
     right: Math.max(length, ...xs) + margin,
-    top: Math.min(-LEAST_BESIDE * length, Math.min(...ys) - margin),
-    bottom: Math.max(LEAST_BESIDE * length, Math.max(...ys) + margin),
+    top: Math.min(-LEAST_BESIDE * length, Math.min(...ys) - across),
+    bottom: Math.max(LEAST_BESIDE * length, Math.max(...ys) + across),
   };
 }
 
