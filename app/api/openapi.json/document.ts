@@ -19,6 +19,7 @@ const refusalWords: Readonly<Record<number, string>> = {
   413: "Larger than is taken.",
   415: "Another kind of file than is taken.",
   422: "It was read and cannot be.",
+  429: "Too much at once; the header retry-after says how many seconds to wait.",
   503: "The store does not answer.",
   507: "The disk is full.",
 };

@@ -274,7 +274,7 @@ export const operations: readonly Operation[] = [
     deed: null,
     body: file("image/*"),
     success: answers(201, plainJson),
-    refusals: [403, 404, 409, 413, 415, 422, 503],
+    refusals: [403, 404, 409, 413, 415, 422, 429, 503],
   },
   {
     path: "/api/openapi.json",
