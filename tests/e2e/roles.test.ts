@@ -1,15 +1,24 @@
 import { createReadStream } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Browser, Page } from "playwright-core";
+import type { Browser, Page, Route } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeToken, openAccount } from "@/lib/account";
 import { openDb, type Db } from "@/lib/db";
 import { roles, type Role, type Scope } from "@/lib/people";
 import { receivePhoto } from "@/lib/photo";
-import { addPerson, addPhoto, createBead, setAccount, verifyRecords } from "@/lib/record";
+import {
+  addPerson,
+  addPhoto,
+  createBead,
+  createInspection,
+  createJob,
+  setAccount,
+  verifyRecords,
+} from "@/lib/record";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { signIn } from "./support/sign-in";
 
 const picture = path.join(
   fileURLToPath(new URL("../..", import.meta.url)),
@@ -47,17 +56,8 @@ async function bead(welderId: string): Promise<string> {
   return made.value.id;
 }
 
-async function signedIn(name: string, window: typeof desktop | typeof phone): Promise<Page> {
-  const page = await (await browser.newContext(window)).newPage();
-  page.setDefaultTimeout(20_000);
-  await page.goto(server.url);
-  await page.waitForURL(/\/sign-in$/);
-  await page.getByLabel("Sign-in name").fill(name);
-  await page.getByLabel("Passphrase").fill(passphrase);
-  await page.getByRole("button", { name: "Sign in" }).click();
-  await page.waitForURL(`${server.url}/`);
-  return page;
-}
+const signedIn = (name: string, device: typeof desktop | typeof phone): Promise<Page> =>
+  signIn(browser, server.url, { name, passphrase }, device);
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(undefined, { accounts: true }), openBrowser()]);
@@ -65,6 +65,7 @@ beforeAll(async () => {
   db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
   for (const role of roles) people[role] = await person(role, role);
   people.other = await person("other", "welder");
+  await person("second", "inspector");
   own = await bead(people.welder.id);
   others = await bead(people.other.id);
   for (const role of roles) pages[role] = await signedIn(role, role === "welder" ? phone : desktop);
@@ -84,6 +85,45 @@ const status = async (role: Role, address: string, method = "GET"): Promise<numb
       ...(method === "PUT" ? { data: { basedOn: 1, content: {} } } : {}),
     })
   ).status();
+
+interface Sent {
+  readonly url: string;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly body: string;
+}
+
+/** A server action's request as the page made it, stopped before it reached the server. */
+async function stopped(page: Page, press: () => Promise<void>): Promise<Sent> {
+  return new Promise((resolve, reject) => {
+    const catchIt = (route: Route): void => {
+      const request = route.request();
+      if (request.method() !== "POST") return void route.continue();
+      const headers = Object.entries(request.headers()).filter(([name]) =>
+        ["next-action", "next-router-state-tree", "content-type", "accept"].includes(name),
+      );
+      void route.abort();
+      void page.unroute("**/*", catchIt);
+      resolve({
+        url: request.url(),
+        headers: Object.fromEntries(headers),
+        body: request.postDataBuffer()?.toString("utf8") ?? "",
+      });
+    };
+    page.route("**/*", catchIt).then(press).catch(reject);
+  });
+}
+
+/** The same request in another's name; what the server says to it. */
+async function sendFrom(page: Page, { url, headers, body }: Sent): Promise<string> {
+  const answer = await page.request.fetch(url, {
+    method: "POST",
+    headers: { ...headers, origin: server.url },
+    data: Buffer.from(body, "utf8"),
+    maxRedirects: 0,
+  });
+  return answer.text();
+}
+const send = (role: Role, sent: Sent) => sendFrom(pages[role], sent);
 
 describe("who may what, through the doors", () => {
   it("a stranger is asked to sign in on pages and refused by the API", async () => {
@@ -169,6 +209,78 @@ describe("who may what, through the doors", () => {
     const trends = await token(people.owner.userId, ["trends:read"]);
     expect(await get(trends, `/api/beads/${own}`)).toBe(403);
     expect(await get({ authorization: "Bearer toe_not-a-token" }, `/api/beads/${own}`)).toBe(401);
+  });
+
+  it("only an inspector inspects and signs, whatever request is sent in their place", async () => {
+    const pen = { db, by: "test" };
+    const job = await createJob(pen, { title: "Bracket run 4" });
+    const inspection = job.ok && (await createInspection(pen, job.value.id));
+    if (!job.ok || !inspection || !inspection.ok) throw new Error("no inspection");
+    const address = `/inspections/${inspection.value.id}`;
+    for (const role of ["welder", "instructor"] as const) {
+      expect(await status(role, address), role).toBe(404);
+      expect(await status(role, `/jobs/${job.value.id}`), role).toBe(404);
+      expect(await status(role, `/api${address}/pdf?draft`), role).toBe(403);
+      expect(await status(role, `/api/export/archive.zip?job=${job.value.id}`), role).not.toBe(200);
+    }
+
+    // The inspector's own requests, stopped on their way out, to be sent by others.
+    const page = pages.inspector;
+    await page.goto(`${server.url}/instruments`);
+    await page.getByLabel("Name", { exact: true }).fill("Gauge 2");
+    const addsInstrument = await stopped(page, () =>
+      page.getByRole("button", { name: "Add", exact: true }).click(),
+    );
+    await page.goto(`${server.url}/jobs/${job.value.id}`);
+    const savesJob = await stopped(page, () => page.getByRole("button", { name: "Save the job" }).click());
+    await page.goto(server.url + address);
+    await page.getByLabel("Light at the surface, lx").fill("520");
+    const saves = await stopped(page, () =>
+      page.getByRole("button", { name: "Save the inspection" }).click(),
+    );
+    await page.reload();
+    await page.getByLabel("What you say to the open points").fill("Seen; they stay open.");
+    await page.getByLabel("Passphrase of the inspector").fill(passphrase);
+    const signs = await stopped(page, () => page.getByRole("button", { name: "Sign the record" }).click());
+
+    for (const role of ["welder", "instructor"] as const)
+      for (const one of [addsInstrument, savesJob, saves, signs]) await send(role, one);
+    expect(await send("owner", signs)).toContain("Only somebody with the role of inspector");
+    expect(await db.instrument.count()).toBe(0);
+    expect((await db.job.findUniqueOrThrow({ where: { id: job.value.id } })).revision).toBe(1);
+    const untouched = await db.inspection.findUniqueOrThrow({ where: { id: inspection.value.id } });
+    expect(untouched.revision).toBe(1);
+    expect(await db.signedRevision.count()).toBe(0);
+
+    // The inspector themselves: six wrong passphrases, then not even the right one for a minute.
+    const second = await signedIn("second", desktop);
+    const wrong = { ...signs, body: signs.body.replaceAll(passphrase, "wrong-passphrase") };
+    for (let tries = 0; tries < 6; tries += 1)
+      expect(await sendFrom(second, wrong)).toContain("not the passphrase of the inspector");
+    expect(await sendFrom(second, signs)).toContain("Too many tries");
+    expect(await db.signedRevision.count()).toBe(0);
+    await second.context().close();
+
+    // The very requests that others sent in vain.
+    await send("inspector", addsInstrument);
+    await send("inspector", savesJob);
+    expect(await db.instrument.count()).toBe(1);
+    expect((await db.job.findUniqueOrThrow({ where: { id: job.value.id } })).revision).toBe(2);
+    expect(await send("inspector", signs)).toContain("Something changed since this page was opened");
+    await page.goto(server.url + address);
+    await page.getByLabel("What you say to the open points").fill("Seen; they stay open.");
+    await page.getByLabel("Passphrase of the inspector").fill(passphrase);
+    const signsAgain = await stopped(page, () =>
+      page.getByRole("button", { name: "Sign the record" }).click(),
+    );
+    await send("inspector", signsAgain);
+    const signed = await db.signedRevision.findFirstOrThrow();
+    // A form filled in before it was signed, sent afterwards.
+    expect(await send("inspector", saves)).toContain("This inspection is signed");
+    await send("inspector", signsAgain);
+    expect(await db.signedRevision.findMany()).toEqual([signed]);
+    expect(signed.signedById).toBe(people.inspector.id);
+    expect((await verifyRecords(db, server.dataFolder)).findings).toEqual([]);
   });
 
   it("the owner adds a person with an account, and removes them again", async () => {
