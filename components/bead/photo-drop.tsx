@@ -60,11 +60,13 @@ export function PhotoDrop({
       <PhotoInput inputRef={picker} label="Choose photos" onFiles={send} />
       {sending && <SendingBar {...sending} />}
       {messages.length > 0 && (
-        <ul className={styles.messages} role="alert">
-          {messages.map((message) => (
-            <li key={message}>{message}</li>
-          ))}
-        </ul>
+        <div role="alert">
+          <ul className={styles.messages}>
+            {messages.map((message) => (
+              <li key={message}>{message}</li>
+            ))}
+          </ul>
+        </div>
       )}
     </div>
   );
