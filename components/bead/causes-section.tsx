@@ -4,7 +4,7 @@ import Link from "next/link";
 import { buttonClass, Panel } from "@/components/ui";
 import { diagnoseSentences, type Check, type ShopCounts } from "@/lib/diagnose";
 import { applyChange, proposal, type TriedChange } from "@/lib/assess";
-import { changeText } from "@/lib/report";
+import { changeText, settableChange } from "@/lib/report";
 import type { RunSetup } from "@/lib/setup";
 import { CausesPanel } from "./causes-panel";
 import type { BenchProps } from "./shared";
@@ -88,7 +88,7 @@ export function CausesSection({
         onRunAgain={(change) =>
           onRunAgain(
             { causeId: change.causeId, sentence: change.sentence, step: changeText(change, units) },
-            applyChange(state.setup, change),
+            applyChange(state.setup, settableChange(change, units)),
           )
         }
       />

@@ -3,6 +3,7 @@
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
 import { Button, Choice, Field, Panel } from "@/components/ui";
+import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas/gauges";
 import { beadQuantities, type BeadQuantity, type BeadReading } from "@/lib/assess";
 import { lengthText } from "@/lib/report";
 import { parseAngle, parseLength, unitsSentence, type UnitPreferences } from "@/lib/units";
@@ -21,16 +22,8 @@ const names: Readonly<Record<BeadQuantity, string>> = {
   "weld-length": "Length of the weld",
 };
 
-/** Gauges with the step they can usually be read to, in mm (ISO 17637 Annex A lists kinds; steps from memory). */
-const instruments: readonly { readonly name: string; readonly resolution: number }[] = [
-  { name: "Fillet gauge", resolution: 0.5 },
-  { name: "Weld gauge with vernier", resolution: 0.1 },
-  { name: "Calliper", resolution: 0.05 },
-  { name: "Steel rule", resolution: 0.5 },
-  { name: "Protractor", resolution: 1 },
-];
-
-const instrumentNames = instruments.map(({ name }) => name);
+/** Reads degrees, so only a bead's reading is taken with it. */
+const protractor: Gauge = { name: "protractor", resolution: 1, doubt: null };
 
 const degrees = (value: number) => `${value}°`;
 
@@ -76,7 +69,10 @@ export function ReadingsPanel({
 
 function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading: BeadReading) => void }) {
   const [quantity, setQuantity] = useState<BeadQuantity>("leg-1");
-  const [instrument, setInstrument] = useState(instrumentNames[0]!);
+  const gauges = [...useGauges(), protractor];
+  const [chosen, setGauge] = useState<Gauge | null>(null);
+  // Nobody reads an angle with a calliper: until somebody chooses, an angle goes with the protractor.
+  const gauge = chosen ?? (quantity === "toe-angle" ? protractor : gauges[0]!);
   const [text, setText] = useState("");
   const [error, setError] = useState<string | null>(null);
 
@@ -86,8 +82,7 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
         ? parseAngle(text)
         : parseLength(text, { default: units.length, allowZero: true });
     if (!parsed.ok) return setError(parsed.issues[0] ? unitsSentence(parsed.issues[0]) : "Type a number.");
-    const resolution = instruments.find(({ name }) => name === instrument)?.resolution ?? 0.5;
-    onAdd({ quantity, value: parsed.value, instrument, resolution });
+    onAdd({ quantity, value: parsed.value, instrument: gauge.name, resolution: gauge.resolution });
     setText("");
     setError(null);
   }
@@ -115,10 +110,10 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
         {(ids) => (
           <Choice
             {...ids}
-            value={instrument}
-            options={instrumentNames}
-            nameOf={(name) => name}
-            onChoose={setInstrument}
+            value={gauge.name}
+            options={gauges.map(({ name }) => name)}
+            nameOf={(name) => gaugeLabel(gauges.find((one) => one.name === name)!)}
+            onChoose={(name) => setGauge(gauges.find((one) => one.name === name)!)}
           />
         )}
       </Field>

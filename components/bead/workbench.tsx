@@ -3,6 +3,7 @@
 import { Camera, FileText, Gavel, ListTree, SlidersHorizontal } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
+import { ShopGaugesProvider, type Gauge } from "@/components/canvas/gauges";
 import { Header } from "@/components/shell/header";
 import { UnitSwitch } from "@/components/shell/unit-switch";
 import type { ShopCriteria } from "@/lib/accept";
@@ -39,6 +40,8 @@ export interface WorkbenchProps {
     /** The shop's own limits this bead is or may be judged by. */
     readonly sets: readonly ShopCriteria[];
     readonly onReset: () => Promise<void>;
+    /** The shop's own gauges, for readings. */
+    readonly gauges: readonly Gauge[];
   };
   /** Starts the next bead from the given set-up and opens it. */
   readonly onRunAgain: (tried: TriedChange, setup: RunSetup) => Promise<void>;
@@ -76,62 +79,68 @@ export function Workbench({
   const beside = section === "photo" ? "setup" : section;
 
   return (
-    <div className={styles.page}>
-      <Header>
-        <SaveNote state={save.state} />
-        <Link href={`/beads/${bead.id}/sheet`} className={styles.sheetLink} onClick={() => void save.flush()}>
-          <FileText size={20} aria-hidden="true" /> Sheet
-        </Link>
-        <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
-      </Header>
-      <CollisionNotice
-        beadId={bead.id}
-        save={save}
-        content={content}
-        onReplace={(next) => dispatch({ type: "replace", state: next })}
-      />
-      <main className={styles.bench} data-section={section}>
-        <section className={styles.photo} aria-label="Photo and marks">
-          <PhotoSection {...shared} number={bead.number} />
-        </section>
-        <section className={styles.side} aria-label={sections.find(({ id }) => id === beside)?.label}>
-          <nav className={styles.tabs} aria-label="Parts of this bead">
-            {sections.map(({ id, label, icon: Icon }) => (
-              <button
-                key={id}
-                type="button"
-                data-tab={id}
-                aria-current={section === id ? "true" : beside === id ? "page" : undefined}
-                onClick={() => setSection(id)}
-              >
-                <Icon size={22} aria-hidden="true" />
-                {label}
-                {id === "setup" && assessment.stops > 0 && (
-                  <span className={styles.count}>{assessment.stops}</span>
-                )}
-              </button>
-            ))}
-          </nav>
-          <div className={styles.part} data-part={beside}>
-            {beside === "setup" && (
-              <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />
-            )}
-            {beside === "causes" && (
-              <CausesSection
-                {...shared}
-                previous={bead.previous}
-                shop={shop}
-                onGoMark={() => setSection("photo")}
-                onRunAgain={async (tried, setup) => {
-                  await save.flush();
-                  await onRunAgain(tried, setup);
-                }}
-              />
-            )}
-            {beside === "verdict" && <VerdictSection {...shared} shopSets={shop.sets} />}
-          </div>
-        </section>
-      </main>
-    </div>
+    <ShopGaugesProvider value={shop.gauges}>
+      <div className={styles.page}>
+        <Header>
+          <SaveNote state={save.state} />
+          <Link
+            href={`/beads/${bead.id}/sheet`}
+            className={styles.sheetLink}
+            onClick={() => void save.flush()}
+          >
+            <FileText size={20} aria-hidden="true" /> Sheet
+          </Link>
+          <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
+        </Header>
+        <CollisionNotice
+          beadId={bead.id}
+          save={save}
+          content={content}
+          onReplace={(next) => dispatch({ type: "replace", state: next })}
+        />
+        <main className={styles.bench} data-section={section}>
+          <section className={styles.photo} aria-label="Photo and marks">
+            <PhotoSection {...shared} number={bead.number} />
+          </section>
+          <section className={styles.side} aria-label={sections.find(({ id }) => id === beside)?.label}>
+            <nav className={styles.tabs} aria-label="Parts of this bead">
+              {sections.map(({ id, label, icon: Icon }) => (
+                <button
+                  key={id}
+                  type="button"
+                  data-tab={id}
+                  aria-current={section === id ? "true" : beside === id ? "page" : undefined}
+                  onClick={() => setSection(id)}
+                >
+                  <Icon size={22} aria-hidden="true" />
+                  {label}
+                  {id === "setup" && assessment.stops > 0 && (
+                    <span className={styles.count}>{assessment.stops}</span>
+                  )}
+                </button>
+              ))}
+            </nav>
+            <div className={styles.part} data-part={beside}>
+              {beside === "setup" && (
+                <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />
+              )}
+              {beside === "causes" && (
+                <CausesSection
+                  {...shared}
+                  previous={bead.previous}
+                  shop={shop}
+                  onGoMark={() => setSection("photo")}
+                  onRunAgain={async (tried, setup) => {
+                    await save.flush();
+                    await onRunAgain(tried, setup);
+                  }}
+                />
+              )}
+              {beside === "verdict" && <VerdictSection {...shared} shopSets={shop.sets} />}
+            </div>
+          </section>
+        </main>
+      </div>
+    </ShopGaugesProvider>
   );
 }

@@ -10,7 +10,7 @@ import {
   unitsSentence,
   type UnitPreferences,
 } from "@/lib/units";
-import { instruments } from "./instruments";
+import { gaugeLabel, useGauges } from "./gauges";
 import styles from "./mark-card.module.css";
 
 const quantityNames: Readonly<Record<GaugeQuantity, string>> = {
@@ -19,8 +19,6 @@ const quantityNames: Readonly<Record<GaugeQuantity, string>> = {
   diameter: "Diameter",
   length: "Length",
 };
-
-const instrumentNames = instruments.map(({ name }) => name);
 
 /** The schema's own ceiling for a reading, mm. */
 const LARGEST_MM = 1000;
@@ -120,13 +118,13 @@ function ReadingForm({
 }) {
   const [quantity, setQuantity] = useState<GaugeQuantity>("depth");
   const [value, setValue] = useState("");
-  const [instrument, setInstrument] = useState(instrumentNames[0]!);
+  const gauges = useGauges();
+  const [gauge, setGauge] = useState(gauges[0]!);
   const [problem, setProblem] = useState<string | null>(null);
   const add = () => {
     const parsed = parseLength(value, { default: units.length, max: LARGEST_MM, allowZero: true });
     if (!parsed.ok) return setProblem(parsed.issues.map(unitsSentence).join(" "));
-    const resolutionMm = instruments.find(({ name }) => name === instrument)!.resolutionMm;
-    onAdd({ quantity, valueMm: parsed.value, instrument, resolutionMm });
+    onAdd({ quantity, valueMm: parsed.value, instrument: gauge.name, resolutionMm: gauge.resolution });
   };
   return (
     <form
@@ -162,10 +160,10 @@ function ReadingForm({
         {(ids) => (
           <Choice
             {...ids}
-            value={instrument}
-            options={instrumentNames}
-            nameOf={(name) => name}
-            onChoose={setInstrument}
+            value={gauge.name}
+            options={gauges.map(({ name }) => name)}
+            nameOf={(name) => gaugeLabel(gauges.find((one) => one.name === name)!)}
+            onChoose={(name) => setGauge(gauges.find((one) => one.name === name)!)}
           />
         )}
       </Field>

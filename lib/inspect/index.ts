@@ -1,7 +1,9 @@
 export { emptyInspection, InspectionDraftSchema, type InspectionDraft } from "./draft";
 export {
+  calibrationDoubt,
   calibrationOn,
   instrumentKinds,
+  instrumentLabel,
   instrumentNames,
   InstrumentSchema,
   type Calibration,

@@ -53,6 +53,18 @@ export type Instrument = z.infer<typeof InstrumentSchema>;
 
 export type Calibration = "valid" | "overdue" | "not-yet" | "not-recorded" | "needs-none";
 
+/** What a reading says it was taken with: "Fillet gauge FG-2, no. 118". At most 80 characters, as a reading holds. */
+export const instrumentLabel = ({ name, serial }: Instrument): string =>
+  serial === "" ? name : `${name.slice(0, 80 - ", no. ".length - serial.length)}, no. ${serial}`;
+
+/** Why an instrument should be looked at before it is used on a day; null: nothing to say. */
+export function calibrationDoubt(instrument: Instrument, day: string): string | null {
+  const standing = calibrationOn(instrument, day);
+  if (standing === "overdue") return `calibration was due ${instrument.dueOn}`;
+  if (standing === "not-recorded") return "no calibration date";
+  return null;
+}
+
 /** How an instrument stood on a day. The due day itself is still within. Days compare as texts. */
 export function calibrationOn(instrument: Instrument, day: string): Calibration {
   if (instrument.dueOn === null) return uncalibrated.has(instrument.kind) ? "needs-none" : "not-recorded";

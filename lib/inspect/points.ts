@@ -1,6 +1,6 @@
 import { issue, type Issue } from "@/lib/base";
 import type { InspectionDraft } from "./draft";
-import { calibrationOn, instrumentNames, type Instrument } from "./instrument";
+import { calibrationOn, instrumentLabel, instrumentNames, type Instrument } from "./instrument";
 import type { JobContent, JobWeld } from "./job";
 import type { SignedBead } from "./signed-record";
 import { viewingLimits } from "./viewing-limits";
@@ -32,6 +32,7 @@ export const pointWeights = {
   "instrument-not-yet": "open",
   "instrument-not-recorded": "open",
   "instrument-without-serial": "open",
+  "reading-instrument-not-ticked": "open",
   "bead-without-verdict": "open",
   "bead-open": "open",
   "bead-other-criteria": "open",
@@ -57,6 +58,7 @@ export function inspectionPoints(input: PointsInput): readonly PointIssue[] {
     ...instrumentPoints(input),
     ...jobPoints(input),
     ...beadPoints(input),
+    ...readingPoints(input),
   ];
 }
 
@@ -151,6 +153,17 @@ function beadPoints({ job, draft, beads }: PointsInput): PointIssue[] {
     if (photos.length === 0) points.push(issue("bead-without-photo", [], { bead: number }));
   }
   return points;
+}
+
+/** Readings taken with something that is not ticked as used in this inspection, each once per bead. */
+function readingPoints({ beads, instruments }: PointsInput): PointIssue[] {
+  const ticked = new Set(instruments.map(instrumentLabel));
+  return beads.flatMap(({ number, judgement }) => {
+    const used = new Set(judgement.readings.map(({ instrument }) => instrument));
+    return [...used]
+      .filter((name) => !ticked.has(name))
+      .map((name) => issue("reading-instrument-not-ticked" as const, [], { bead: number, name }));
+  });
 }
 
 /** The welds of the job that this inspection looked at, in the job's order. */

@@ -33,6 +33,8 @@ export const pointSentences: Readonly<Record<PointCode, (point: PointIssue) => s
   "instrument-not-recorded": ({ data }) => `${named(data)} has no calibration due date.`,
   "instrument-without-serial": ({ data }) =>
     `${data["name"]} (${data["kind"]}) has no serial number recorded.`,
+  "reading-instrument-not-ticked": ({ data }) =>
+    `Bead ${data["bead"]} has a reading taken with "${data["name"]}", which is not among the instruments ticked here.`,
   "bead-without-verdict": ({ data }) => `Bead ${data["bead"]} has no verdict: no criteria are chosen on it.`,
   "bead-open": ({ data }) => `Bead ${data["bead"]}: some clauses are open.`,
   "bead-other-criteria": ({ data }) =>

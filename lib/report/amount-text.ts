@@ -61,7 +61,7 @@ const settable: Partial<Record<UnitKind, { readonly metric: number; readonly inc
 };
 
 /** A value to set, rounded to what anybody can set in the reader's units; small lengths in halves of a millimetre or sixteenths of an inch. */
-export function settableSi(value: number, kind: UnitKind, units: UnitPreferences): number {
+function settableSi(value: number, kind: UnitKind, units: UnitPreferences): number {
   const isInch = units.length === "in";
   const step =
     kind === "small-length"
@@ -73,6 +73,12 @@ export function settableSi(value: number, kind: UnitKind, units: UnitPreferences
   return step === undefined || (kind === "small-length" && value < step)
     ? value
     : Math.round(value / step) * step;
+}
+
+/** The change as its step says it: 25.5 V on the knob, not the 25.7 V that were worked out. */
+export function settableChange(change: Change, units: UnitPreferences): Change {
+  const { toSi, unitKind } = change;
+  return toSi === null || unitKind === null ? change : { ...change, toSi: settableSi(toSi, unitKind, units) };
 }
 
 /** A value to set in words: as it can be set, or as it stands where it is less than one step. */

@@ -2,7 +2,7 @@ import { applyChange, assess, defaultAssessContext, proposal, type AssessContext
 import type { Change } from "@/lib/diagnose";
 import { travelSpeed, type RunSetup } from "@/lib/setup";
 import { otherUnits, type UnitPreferences } from "@/lib/units";
-import { changeText, settableSi } from "./amount-text";
+import { changeText, settableChange } from "./amount-text";
 import { dayText } from "./day-text";
 import { setupRows } from "./setup-rows";
 import type { SheetBead } from "./sheet";
@@ -76,12 +76,6 @@ function benchSettings(
     values: different([value, others.get(label) ?? ""]),
     isChanged: before.get(label) !== value,
   }));
-}
-
-/** As the step says it: 25.5 V on the knob, not the 25.7 V that were worked out. */
-function settableChange(change: Change, units: UnitPreferences): Change {
-  const { toSi, unitKind } = change;
-  return toSi === null || unitKind === null ? change : { ...change, toSi: settableSi(toSi, unitKind, units) };
 }
 
 /** What one sets and runs by: a speed that came from length and time stays, the length and the time do not. */

@@ -1,4 +1,4 @@
-export { amountText, changeText, valueText } from "./amount-text";
+export { amountText, changeText, settableChange, valueText } from "./amount-text";
 export { benchCard, type BenchCardDocument, type BenchSetting } from "./bench-card";
 export { summariseBead, type BeadSummary, type SummarisableBead } from "./bead-summary";
 export { compareSheets, type ComparedMark, type ComparedRow, type Comparison } from "./compare-sheets";

@@ -3,7 +3,8 @@ import type { UnitPreferences } from "@/lib/units";
 import { lengthText } from "./length-text";
 
 function figure(value: number, u: number | null, unit: string, units: UnitPreferences): string {
-  if (unit === "mm") return lengthText(value, units, u ?? 0);
+  // A shortfall or an excess may lie on the other side: a throat thinner than asked for has a negative excess.
+  if (unit === "mm") return `${value < 0 ? "−" : ""}${lengthText(Math.abs(value), units, u ?? 0)}`;
   const digits = unit === "count" ? 0 : unit === "ratio" ? 2 : 1;
   const suffix = unit === "mm2" ? " mm²" : unit === "deg" ? "°" : "";
   const spread = u ? ` ± ${u.toFixed(digits)}` : "";

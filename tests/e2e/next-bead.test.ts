@@ -49,8 +49,15 @@ describe("from a bead to the next one", () => {
     const gone = page.locator("section", { has: page.getByRole("heading", { name: "No longer marked" }) });
     await gone.getByRole("row", { name: /Undercut/ }).waitFor();
     await shoot(page, "side-by-side-desktop");
+    const said = (word: string) => page.getByRole("button", { name: word, exact: true });
+    await said("Better").click();
+    await page.getByText("Recorded: better.").waitFor();
+    await said("Cured").click();
+    await page.getByText("Recorded: cured.").waitFor();
     await page.setViewportSize({ width: 390, height: 844 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    const card = await page.request.get(first.replace("/beads/", "/api/beads/") + "/card.pdf");
+    expect([card.status(), card.headers()["content-type"]]).toEqual([200, "application/pdf"]);
     await page.goto(`${first}/card`);
     await page.getByRole("heading", { level: 1, name: change.split(".")[0] ?? change }).waitFor();
     await shoot(page, "bench-card-phone");

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { patternChoices, placeChoices } from "@/components/canvas/mark-words";
 import { pickerGroups } from "@/components/canvas/picker-list";
-import { instruments } from "@/components/canvas/instruments";
+import { plainGauges } from "@/components/canvas/gauges";
 import { tools } from "@/components/canvas/types";
 import { toolWords } from "@/components/canvas/words";
 import { GaugeReadingSchema, groupStyles } from "@/lib/marks";
@@ -71,8 +71,8 @@ test("each tool has a key of its own", () => {
 });
 
 test("every instrument can be stored with a reading", () => {
-  for (const { name, resolutionMm } of instruments) {
-    const reading = { quantity: "depth", valueMm: 0.4, instrument: name, resolutionMm };
+  for (const { name, resolution } of plainGauges) {
+    const reading = { quantity: "depth", valueMm: 0.4, instrument: name, resolutionMm: resolution };
     expect(GaugeReadingSchema.safeParse(reading).data).toEqual(reading);
   }
 });

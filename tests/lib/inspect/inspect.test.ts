@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import {
+  calibrationDoubt,
   calibrationOn,
+  instrumentLabel,
   InstrumentSchema,
   movedSince,
   openPoints,
@@ -85,6 +87,33 @@ describe("calibration", () => {
     expect(calibrationOn({ ...due, kind: "magnifier", dueOn: null }, "2026-11-25")).toBe("needs-none");
     expect(calibrationOn({ ...due, dueOn: null }, "2026-11-25")).toBe("not-recorded");
     expect(codes({ instruments: [{ ...gauge, dueOn: "2026-11-24" }] })).toContain("instrument-overdue");
+  });
+});
+
+describe("readings", () => {
+  const taken = (instrument: string) => {
+    const bead = beadOf(1);
+    const readings = [{ quantity: "throat" as const, value: 4, instrument, resolution: 0.5 }];
+    return {
+      beads: [{ ...bead, content: { ...bead.content, judgement: { ...bead.content.judgement, readings } } }],
+    };
+  };
+
+  it("are taken with an instrument that is ticked as used, serial number and all", () => {
+    const code = "reading-instrument-not-ticked";
+    expect(codes(taken(instrumentLabel(gauge)))).not.toContain(code);
+    expect(codes(taken("fillet gauge, leaf"))).toContain(code);
+    expect(
+      codes({ ...taken(instrumentLabel(gauge)), instruments: [{ ...gauge, serial: "other" }] }),
+    ).toContain(code);
+  });
+
+  it("name the longest gauge within the 80 characters a reading holds, its serial number whole", () => {
+    const long = instrumentLabel({ ...gauge, name: "n".repeat(80), serial: "s".repeat(60) });
+    expect(long).toHaveLength(80);
+    expect(long.endsWith(`, no. ${"s".repeat(60)}`)).toBe(true);
+    expect(calibrationDoubt({ ...gauge, dueOn: "2026-01-01" }, "2026-01-02")).toContain("2026-01-01");
+    expect(calibrationDoubt({ ...gauge, dueOn: "2026-01-01" }, "2026-01-01")).toBeNull();
   });
 });
 
