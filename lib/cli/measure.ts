@@ -19,7 +19,8 @@ Points are photo pixels, x right, y down. For example, a rule and an undercut al
     "marks": [{"id": "u1", "imperfection": "undercut",
                "shape": {"kind": "line", "points": [{"x": 500, "y": 300}, {"x": 660, "y": 300}]}}]}}
 
-"weldLine" places marks along the weld; "toes", "ripples" and "windows" measure width, evenness and the worst stretch.
+"weldLine" places marks along the weld; "toes", "ripples" and "windows" measure width, evenness and the worst stretch,
+"filletSeen" gives the leg of a fillet between the toes, "angles" the angle at an apex.
 
 Exit code: 0 measured, 2 the case was not understood. A drawing without a scale is measured too: its sizes are null.`;
 

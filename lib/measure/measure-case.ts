@@ -2,6 +2,8 @@ import { z } from "zod";
 import { DrawingSchema, MarkSchema, PhotoPointSchema } from "@/lib/marks";
 import { imperfectionIds } from "@/lib/trade";
 import { calibrate } from "./calibrate";
+import { measureAngle } from "./figures";
+import { filletViews, legFromWidth, type FilletFromAbove } from "./fillet";
 import { measureDrawing, measureWeldLine } from "./measure-mark";
 import { defaultMeasureOptions } from "./options";
 import { measureRipples, type RippleMeasures } from "./ripples";
@@ -48,6 +50,16 @@ export const MeasureCaseSchema = z.object({
     .nullable()
     .default(null)
     .describe("one point on each of four or more neighbouring ripples: spacing and its evenness"),
+  filletSeen: z
+    .enum(filletViews)
+    .nullable()
+    .default(null)
+    .describe("how a fillet between these toes was seen from above: its leg from the width, foreshortened"),
+  angles: z
+    .array(z.object({ a: PhotoPointSchema, apex: PhotoPointSchema, b: PhotoPointSchema }))
+    .max(50)
+    .default([])
+    .describe("angles at an apex, as on a photo of a section or a gauge, degrees"),
   windows: z
     .array(WindowAskedSchema)
     .max(50)
@@ -78,13 +90,18 @@ export interface MeasureReport {
   /** Null: not asked for, without a scale, or the toes do not face each other. */
   readonly toes: ToeMeasures | null;
   readonly ripples: RippleMeasures | null;
+  /** From the toes and the way the fillet was seen; null: not asked for, or no toes. No substitute for a gauge. */
+  readonly leg: FilletFromAbove | null;
+  /** In the order asked for; null without a scale. */
+  readonly angles: readonly (Quantity | null)[];
   /** In the order asked for. */
   readonly windows: readonly WindowFound[];
   readonly options: MeasureOptions;
 }
 
 /** Everything measurable of one drawing, with the options as they were applied. */
-export function measureCase({ drawing, toes, ripples, windows, options }: MeasureCase): MeasureReport {
+export function measureCase(asked: MeasureCase): MeasureReport {
+  const { drawing, toes, ripples, filletSeen, angles, windows, options } = asked;
   const given = Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
   const applied: MeasureOptions = { ...defaultMeasureOptions, ...given };
   const calibration = calibrate(drawing.scale, applied);
@@ -98,7 +115,11 @@ export function measureCase({ drawing, toes, ripples, windows, options }: Measur
     marks,
     toes: bead?.ok ? bead.value : null,
     ripples: ripples === null || !calibration.ok ? null : measureRipples(calibration.value, ripples),
-    windows: windows.map((asked) => worstInWindow(marks, asked)),
+    leg: bead?.ok && filletSeen !== null ? legFromWidth(bead.value.width, filletSeen) : null,
+    angles: angles.map(({ a, apex, b }) =>
+      calibration.ok ? measureAngle(calibration.value, a, apex, b) : null,
+    ),
+    windows: windows.map((window) => worstInWindow(marks, window)),
     options: applied,
   };
 }

@@ -102,6 +102,29 @@ describe("npm run -s measure", () => {
     expect(validate(given)).toBe(true);
     expect(validate(JSON.parse(changed()))).toBe(false);
   });
+
+  it("gives the angle at an apex and the leg of a fillet seen from above", () => {
+    const at = (x: number, y: number) => ({ x, y, grainPx: 0.5 });
+    const toe = (y: number) => [at(200, y), at(900, y), at(1600, y)];
+    const report = measureCase(
+      MeasureCaseSchema.parse({
+        ...given,
+        toes: [toe(400), toe(600)],
+        filletSeen: "along-bisector",
+        // A right-angled triangle with equal legs has 45 degrees at its foot: plain geometry.
+        angles: [{ a: at(800, 300), apex: at(400, 300), b: at(800, 700) }],
+      }),
+    );
+    expect(report.angles[0]?.value).toBeCloseTo(45, 6);
+    expect(report.angles[0]?.unit).toBe("deg");
+    // 200 px are 10 mm from toe to toe; the leg of an equal fillet is that over the root of two.
+    expect(report.leg?.leg.value).toBeCloseTo(10 / Math.SQRT2, 6);
+    expect(report.leg?.issues.map(({ code }) => code)).toEqual(["foreshortened"]);
+    const unscaled = measureCase(
+      MeasureCaseSchema.parse({ drawing: {}, angles: [{ a: at(1, 0), apex: at(0, 0), b: at(0, 1) }] }),
+    );
+    expect([unscaled.angles, unscaled.leg]).toEqual([[null], null]);
+  });
 });
 
 function changed(): string {
