@@ -1,6 +1,7 @@
 import type { Outcome, TriedChange } from "@/lib/assess";
 import type { RunSetup } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
+import { DEMO_LIMITS_ID } from "./demo-limits";
 import type { DemoPerson } from "./demo-people";
 
 export interface DemoBead {
@@ -53,6 +54,9 @@ const all = [
   "arc-strike",
   "spatter",
 ] as const;
+
+/** As above, and the shape of the bead, which the shop's own limits name. */
+const overAll = [...all, "convex-bead", "uneven-width", "poor-start"] as const;
 
 /** Oldest first: a bead is run after one that stands above it. */
 export const demoBeads: readonly DemoBead[] = [
@@ -126,8 +130,8 @@ export const demoBeads: readonly DemoBead[] = [
     welder: "Maren",
     daysAgo: 12,
     setup: { ctwdMm: 32, volts: 14 },
-    criteriaId: C,
-    lookedFor: all,
+    criteriaId: DEMO_LIMITS_ID,
+    lookedFor: overAll,
     note: "",
   },
   {
@@ -145,8 +149,8 @@ export const demoBeads: readonly DemoBead[] = [
       },
       outcome: "cured",
     },
-    criteriaId: C,
-    lookedFor: all,
+    criteriaId: DEMO_LIMITS_ID,
+    lookedFor: overAll,
     note: "Even pitch now. Keep the aim at the toe of the last one.",
   },
   {
@@ -155,8 +159,8 @@ export const demoBeads: readonly DemoBead[] = [
     welder: "Maren",
     daysAgo: 4,
     setup: {},
-    criteriaId: C,
-    lookedFor: all,
+    criteriaId: DEMO_LIMITS_ID,
+    lookedFor: overAll,
     note: "Tip was full of spatter when it stopped.",
   },
   {
@@ -255,8 +259,8 @@ export const demoBeads: readonly DemoBead[] = [
     welder: "Tobin",
     daysAgo: 26,
     setup: {},
-    criteriaId: null,
-    lookedFor: [],
+    criteriaId: DEMO_LIMITS_ID,
+    lookedFor: overAll,
     note: "",
   },
   {
@@ -265,8 +269,8 @@ export const demoBeads: readonly DemoBead[] = [
     welder: "Tobin",
     daysAgo: 19,
     setup: {},
-    criteriaId: C,
-    lookedFor: all,
+    criteriaId: DEMO_LIMITS_ID,
+    lookedFor: overAll,
     note: "",
   },
   {

@@ -25,6 +25,7 @@ import { demoBeads, demoHandIns, demoJobWelds, demoSetups, demoShop, type DemoBe
 import { addDemoClass, addDemoExercise, type DemoClass } from "./demo-course";
 import { demoDrawing, DemoTruthSchema } from "./demo-drawing";
 import { addDemoJob } from "./demo-job";
+import { addDemoLimits } from "./demo-limits";
 import { daysAgo, made } from "./demo-made";
 
 const FILLED = "demo.filled";
@@ -92,6 +93,7 @@ async function addDemoPhoto(pen: Pen, beadId: string, name: string): Promise<str
 
 async function fillShop(pen: Pen): Promise<void> {
   const there = demoBeads.filter(({ picture }) => existsSync(path.join(set, `${picture}.jpg`)));
+  await addDemoLimits(pen);
   const people = await addDemoClass(pen);
   const filled: Filled = new Map();
   for (const bead of there) await addDemoBead(pen, bead, people, filled);
