@@ -32,7 +32,11 @@ describe("the command-line doors", () => {
       '{"criteriaId":"iso-5817-c","weld":{"kind":"fillet","thicknessMm":"x"}}',
       /^weld\.thicknessMm: /,
     ],
-    ["measure", '{"drawing":{"marks":[{"id":"m","imperfection":"undercut"}]}}', /^drawing\.marks\.0\.shape: /],
+    [
+      "measure",
+      '{"drawing":{"marks":[{"id":"m","imperfection":"undercut"}]}}',
+      /^drawing\.marks\.0\.shape: /,
+    ],
   ] as const)("%s answers %s with path and reason, exit 2, no stack trace", (tool, input, words) => {
     const { code, out, err } = run(tool, "-", input);
     expect([code, out]).toEqual([2, ""]);
