@@ -92,7 +92,10 @@ async function addDemoPhoto(pen: Pen, beadId: string, name: string): Promise<str
 }
 
 async function fillShop(pen: Pen): Promise<void> {
-  const there = demoBeads.filter(({ picture }) => existsSync(path.join(set, `${picture}.jpg`)));
+  // In the order they were run, so that their numbers count up with the days.
+  const there = demoBeads
+    .filter(({ picture }) => existsSync(path.join(set, `${picture}.jpg`)))
+    .toSorted((a, b) => b.daysAgo - a.daysAgo);
   await addDemoLimits(pen);
   const people = await addDemoClass(pen);
   const filled: Filled = new Map();
