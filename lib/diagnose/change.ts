@@ -12,14 +12,14 @@ export const TRIAL_S = 120;
 /** The one change that goes with a cause, from this bead's own values. */
 export function changeFor(cause: Cause, probability: number, context: ReadingContext): Change {
   const step = steps[cause.id]?.(context) ?? noNumber(cause.sentence, sourceOf(cause));
-  const { reason, amounts, source, ...numbers } = step;
+  const { reason, amounts, source, share, ...numbers } = step;
   return {
     causeId: cause.id,
     sentence: cause.correction,
     direction: cause.direction,
     ...numbers,
     reason: { sentence: reason, amounts, source },
-    chanceOfCure: probability * cause.cureRate,
+    chanceOfCure: probability * cause.cureRate * share,
     effortS: cause.effortS,
   };
 }

@@ -132,13 +132,16 @@ export function contextOf({ setup, bead }: DiagnoseInput): ReadingContext {
   return { setup, bead, electrode, window: windowFor(setup), physics: beadPhysics(setup, electrode, bead) };
 }
 
-/** A change that would leave the number where it is, is none. */
+/** A change that would leave the number where it is, or too near it to be seen, is none. */
 function worthTrying(causes: readonly RankedCause[]): readonly Change[] {
   return inOrderOfTrial(
     causes
       .filter(({ probability }) => probability >= WORTH_TRYING)
       .map(({ change }) => change)
-      .filter(({ fromSi, toSi }) => fromSi === null || toSi === null || fromSi !== toSi),
+      .filter(
+        ({ fromSi, toSi, chanceOfCure }) =>
+          chanceOfCure > 0 && (fromSi === null || toSi === null || fromSi !== toSi),
+      ),
   );
 }
 

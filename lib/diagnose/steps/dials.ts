@@ -5,7 +5,7 @@ import type { ReadingContext } from "../reading";
 import { voltsForFeed } from "../readings/window";
 import { currentEffect, legEffect } from "./effects";
 import { number, type Step } from "./step";
-import { BACK_IN, ONE_STEP, outside, STEP, targetIn } from "./target";
+import { BACK_IN, ONE_STEP, outside, STEP, stepShare, targetIn } from "./target";
 
 export function volts(ctx: ReadingContext, sign: 1 | -1): Step {
   const from = ctx.setup.volts;
@@ -24,6 +24,7 @@ export function volts(ctx: ReadingContext, sign: 1 | -1): Step {
           : ONE_STEP,
       source: band?.source ?? memorySource,
     }),
+    share: stepShare(from, to, step),
     stepSi: from !== null && to !== null ? to - from : step,
   };
 }
@@ -37,6 +38,7 @@ export function current(ctx: ReadingContext, sign: 1 | -1): Step {
     const to = targetIn(setup.amps, band, step);
     return number("current", "current", setup.amps, to, {
       reason: outside(setup.amps, band) ? BACK_IN : ONE_STEP,
+      share: stepShare(setup.amps, to, step),
       source: band?.source ?? memorySource,
     });
   }
@@ -58,6 +60,7 @@ export function current(ctx: ReadingContext, sign: 1 | -1): Step {
           : ONE_STEP,
       source: capped ? cap.source : (band?.source ?? memorySource),
     }),
+    share: stepShare(from, to, STEP.feedShare * (from ?? 0)),
     effects: to === null ? [] : [...currentEffect(ctx, to, setup.ctwdMm), ...legEffect(ctx, to, null)],
   };
 }

@@ -6,7 +6,7 @@ import type { ReadingContext } from "../reading";
 import { onePassLegMm } from "../readings/hand";
 import { currentEffect, legEffect } from "./effects";
 import { number, type Step } from "./step";
-import { BACK_IN, ONE_STEP, outside, STEP, targetIn } from "./target";
+import { BACK_IN, ONE_STEP, outside, STEP, stepShare, targetIn } from "./target";
 
 export function stickOut(ctx: ReadingContext, sign: 1 | -1): Step {
   const band = ctx.window?.ctwdMm ?? null;
@@ -17,6 +17,7 @@ export function stickOut(ctx: ReadingContext, sign: 1 | -1): Step {
       reason: outside(from, band) ? BACK_IN : ONE_STEP,
       source: band?.source ?? memorySource,
     }),
+    share: stepShare(from, to, STEP.ctwdMm),
     effects: to === null ? [] : currentEffect(ctx, ctx.setup.wireFeedMPerMin, to),
     stepSi: from !== null && to !== null ? to - from : sign * STEP.ctwdMm,
   };

@@ -7,6 +7,8 @@ export interface Step extends Pick<
   "quantity" | "unitKind" | "fromSi" | "toSi" | "stepSi" | "fromText" | "toText" | "effects"
 > {
   readonly reason: string;
+  /** Part of a usual step that the window leaves, 0 to 1: scales the chance of a cure. */
+  readonly share: number;
   readonly amounts: readonly Amount[];
   readonly source: Source;
 }
@@ -20,6 +22,7 @@ export const noNumber = (reason: string, source: Source): Step => ({
   fromText: null,
   toText: null,
   effects: [],
+  share: 1,
   reason,
   amounts: [],
   source,

@@ -21,5 +21,15 @@ export function targetIn(from: number | null, band: BandLike | null, step: numbe
     : Math.min(from + step, Math.max(band.high, from));
 }
 
+/**
+ * How much of a usual step is left before the window ends: 1 for a whole one, 0 at its edge. Less change cures less.
+ * Below a quarter of a step nobody sees a difference on the bead: 0. Own estimate.
+ */
+export function stepShare(from: number | null, to: number | null, step: number): number {
+  if (from === null || to === null || step === 0) return 1;
+  const share = Math.min(1, Math.abs((to - from) / step));
+  return share < 0.25 ? 0 : share;
+}
+
 export const outside = (from: number | null, band: BandLike | null) =>
   from !== null && band !== null && (from > band.high || from < band.low);

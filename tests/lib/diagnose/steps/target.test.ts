@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { targetIn } from "@/lib/diagnose/steps/target";
+import { stepShare, targetIn } from "@/lib/diagnose/steps/target";
 
 const source = { document: "invented", confidence: "own-estimate" } as const;
 const band = { low: 10, high: 20, source };
@@ -28,5 +28,15 @@ describe("targetIn", () => {
         expect(to).toBeLessThanOrEqual(Math.max(band.high, from));
       }),
     );
+  });
+});
+
+describe("stepShare", () => {
+  it("is the part of a step that the window leaves, and nothing where nobody would see it", () => {
+    expect(stepShare(15, 13, -2)).toBe(1);
+    expect(stepShare(11, 10, -2)).toBe(0.5);
+    expect(stepShare(10.3, 10, -2)).toBe(0);
+    expect(stepShare(30, 17.5, -2)).toBe(1);
+    expect(stepShare(null, 15, -2)).toBe(1);
   });
 });
