@@ -150,6 +150,8 @@ export const patternWords: Readonly<Record<Pattern, string>> = {
 /** Sixteenths of certainty would be a false promise: a word and a rounded share. */
 export function chanceWords(probability: number): string {
   const share = Math.round(probability * 100);
+  // Nothing worked out from what was written down is certain.
+  if (share > 99) return "very likely, over 99 %";
   if (probability >= 0.75) return `very likely, ${share} %`;
   if (probability >= 0.4) return `likely, ${share} %`;
   if (probability >= 0.15) return `possible, ${share} %`;
