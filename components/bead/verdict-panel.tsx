@@ -4,7 +4,7 @@ import type { CriteriaSummary, RowResult, Verdict, VerdictRow } from "@/lib/acce
 import type { BeadJudgement } from "@/lib/assess";
 import {
   CHECK_YOUR_COPY,
-  missingSentence,
+  missingSentences,
   reasonWords,
   resultWords,
   rowLimitText,
@@ -144,13 +144,12 @@ function Outcome({
       {verdict.missing.some((missing) => missing.quantity !== "look") && (
         <Panel tone="straw" title="Readings that would settle it">
           <ul className={styles.list}>
-            {verdict.missing
-              .filter((missing) => missing.quantity !== "look")
-              .map((missing) => (
-                <li key={`${missing.quantity} ${missing.observationId}`}>
-                  {missingSentence(missing, markNumber)}
-                </li>
-              ))}
+            {missingSentences(
+              verdict.missing.filter(({ quantity }) => quantity !== "look"),
+              markNumber,
+            ).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
           </ul>
         </Panel>
       )}

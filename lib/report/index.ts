@@ -22,7 +22,7 @@ export { CHECK_YOUR_COPY } from "./check-your-copy";
 export { seamWords, weldFactWords } from "./weld-fact-words";
 export {
   gaugeWords,
-  missingSentence,
+  missingSentences,
   missingWords,
   reasonWords,
   resultWords,

@@ -20,7 +20,7 @@ import { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text
 import { numberRanges, sizeRange } from "./mark-rows";
 import { setupRows, type LabelledRow } from "./setup-rows";
 import { cautionLines, chanceWords, confidenceWords } from "./words";
-import { missingSentence, reasonWords, resultWords, verdictWords } from "./verdict-words";
+import { missingSentences, reasonWords, resultWords, verdictWords } from "./verdict-words";
 import { invariant, needsCheck } from "@/lib/base";
 import type { Change, RankedCause } from "@/lib/diagnose";
 import type { UnitPreferences } from "@/lib/units";
@@ -234,9 +234,10 @@ function sheetVerdict(
     long: words.long,
     criteria: `${verdict.criteriaTitle}, ${verdict.edition}`,
     checkYourCopy: verdict.checkYourCopy,
-    missing: verdict.missing
-      .filter(({ quantity }) => quantity !== "look")
-      .map((one) => missingSentence(one, (id) => numbers.get(id) ?? null)),
+    missing: missingSentences(
+      verdict.missing.filter(({ quantity }) => quantity !== "look"),
+      (id) => numbers.get(id) ?? null,
+    ),
     notLookedFor: verdict.notLookedFor.map((id) => imperfections[id].name),
     clauses: sheetClauses(verdict.rows, units),
   };

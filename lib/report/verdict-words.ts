@@ -1,4 +1,5 @@
 import type { GaugeId, MissingQuantity, MissingReading, RowReason, RowResult, Verdict } from "@/lib/accept";
+import { numberRanges } from "./mark-rows";
 
 /** Words of the verdict, one table per code. Screens and sheets say the same thing because they ask here. */
 export const verdictWords: Readonly<
@@ -78,12 +79,28 @@ export const gaugeWords: Readonly<Record<GaugeId, string>> = {
   drawing: "the drawing or the procedure",
 };
 
-/** "depth of mark 3, with an undercut gauge" */
-export function missingSentence(missing: MissingReading, markNumber: (id: string) => number | null): string {
-  const number = missing.observationId === null ? null : markNumber(missing.observationId);
-  const what = missingWords[missing.quantity] + (number === null ? "" : ` of mark ${number}`);
-  const gauge = gaugeWords[missing.gauge];
-  const article =
-    missing.gauge === "eye" || missing.gauge === "drawing" ? "" : /^[aeiou]/.test(gauge) ? "an " : "a ";
-  return missing.gauge === "drawing" ? `${what}, from ${gauge}` : `${what}, with ${article}${gauge}`;
+/** "depth of marks 3, 5–7, with an undercut gauge": one sentence for each quantity and gauge, in the order given. */
+export function missingSentences(
+  all: readonly MissingReading[],
+  markNumber: (id: string) => number | null,
+): readonly string[] {
+  const groups = new Map<string, { readonly one: MissingReading; readonly numbers: Set<number> }>();
+  for (const one of all) {
+    const key = `${one.quantity} ${one.gauge}`;
+    const group = groups.get(key) ?? { one, numbers: new Set<number>() };
+    const number = one.observationId === null ? null : markNumber(one.observationId);
+    if (number !== null) group.numbers.add(number);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ one, numbers }) => missingText(one, [...numbers]));
+}
+
+function missingText({ quantity, gauge }: MissingReading, numbers: readonly number[]): string {
+  const marks =
+    numbers.length === 0 ? "" : ` of mark${numbers.length === 1 ? "" : "s"} ${numberRanges(numbers)}`;
+  const what = missingWords[quantity] + marks;
+  const name = gaugeWords[gauge];
+  if (gauge === "drawing") return `${what}, from ${name}`;
+  const article = gauge === "eye" ? "" : /^[aeiou]/.test(name) ? "an " : "a ";
+  return `${what}, with ${article}${name}`;
 }
