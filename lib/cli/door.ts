@@ -71,6 +71,8 @@ export function runDoor(
     readonly case: (path: string) => DoorAnswer;
   },
 ): void {
+  // Whoever reads only the first lines (`| head`) closes the pipe: nothing went wrong.
+  process.stdout.on("error", ({ code }: NodeJS.ErrnoException) => process.exit(code === "EPIPE" ? 0 : 1));
   const [argument, ...rest] = process.argv.slice(2);
   if (argument === undefined || argument === "--help" || rest.length > 0) {
     (argument === "--help" ? console.log : console.error)(use);
