@@ -4,7 +4,7 @@ import { areaFromLegMm2, depositAreaMm2, depositionFor, travelForAreaMmPerS } fr
 import { checkSetup, electrodeOf, emptyRunSetup, windowFor, type RunSetup } from "@/lib/setup";
 
 /**
- * Values a practitioner of the trade gives for two self-shielded wires. All of them: common practice, no source.
+ * Values of the trade for two self-shielded wires. All of them: common practice, no source.
  * (Current at a given feed and stick-out: tests/lib/arc/burn-off.test.ts.)
  */
 const ipm = (inches: number) => (inches * 25.4) / 1000;
