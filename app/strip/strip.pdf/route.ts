@@ -1,4 +1,5 @@
 import { routeFor } from "@/app/_door/here";
+import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { stripPapers, stripPdf, type StripPaper } from "@/lib/pdf";
 
 export const dynamic = "force-dynamic";
@@ -15,12 +16,5 @@ export async function GET(request: Request): Promise<Response> {
     );
   // The strip is the same every day; a fixed date keeps the file the same as well.
   const bytes = await stripPdf(asked as StripPaper, "2026-01-01T00:00:00.000Z");
-  return new Response(Buffer.from(bytes), {
-    headers: {
-      "content-type": "application/pdf",
-      "content-disposition": `inline; filename="toeline-strip-${asked}.pdf"`,
-      "cache-control": "private, no-store",
-      "x-content-type-options": "nosniff",
-    },
-  });
+  return pdfAnswer(bytes, `toeline-strip-${asked}.pdf`);
 }

@@ -1,5 +1,5 @@
 import { routeFor } from "@/app/_door/here";
-import { pdfAnswer } from "@/app/feedback/pdf-answer";
+import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/canvas/palette";
 import { canonicalJson } from "@/lib/base";
 import { classPdf } from "@/lib/pdf";

@@ -1,7 +1,7 @@
 import { routeFor } from "@/app/_door/here";
 import { db } from "@/lib/db";
 import { getHandIn, handInThing } from "@/lib/record";
-import { feedbackPdfAnswer } from "../../pdf-answer";
+import { feedbackPdfAnswer } from "../../feedback-pdf-answer";
 
 export const dynamic = "force-dynamic";
 

@@ -1,6 +1,6 @@
 import { currentUnits } from "@/app/_door/current-units";
 import { beadRouteFor } from "@/app/_door/here";
-import { pdfAnswer } from "@/app/feedback/pdf-answer";
+import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/canvas/palette";
 import { benchCardPdf } from "@/lib/pdf";
 import { assessContext, getBead } from "@/lib/record";

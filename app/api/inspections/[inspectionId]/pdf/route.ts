@@ -1,10 +1,8 @@
-import { readFile } from "node:fs/promises";
 import { routeFor } from "@/app/_door/here";
+import { pdfAnswer } from "@/app/_door/pdf-answer";
+import { printPictures } from "@/app/_door/print-pictures";
 import { palette } from "@/components/canvas/palette";
-import { dataDir } from "@/lib/db";
-import type { SignedRecord } from "@/lib/inspect";
 import { inspectionPdf } from "@/lib/pdf";
-import { viewPath } from "@/lib/photo";
 import { draftRecord, getInspection, listSigned, seenDigest, signerName } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
@@ -36,29 +34,11 @@ export async function GET(
     record,
     digest: isDraft ? seenDigest(record) : (one?.digest ?? ""),
     signerName: await signerName(now.db, record),
-    photos: await pictures(record),
+    photos: await printPictures(record.beads.flatMap(({ photos }) => photos)),
     recordUrl: `http://${request.headers.get("host") ?? "localhost"}/inspections/${inspectionId}${page}`,
     palette,
     createdAt: record.signature?.signedAt ?? inspection.createdAt,
   });
   const name = `toeline-inspection-${inspection.number}-${isDraft ? "draft" : `r${one?.revision}`}.pdf`;
-  return new Response(Buffer.from(bytes), {
-    headers: {
-      "content-type": "application/pdf",
-      "content-disposition": `inline; filename="${name}"`,
-      "cache-control": "private, no-store",
-      "x-content-type-options": "nosniff",
-    },
-  });
-}
-
-/** The pictures that can be read; the report says of the others that they are missing. */
-async function pictures(record: SignedRecord): Promise<ReadonlyMap<string, Uint8Array>> {
-  const found = new Map<string, Uint8Array>();
-  for (const { sha256 } of record.beads.flatMap(({ photos }) => photos)) {
-    const file = viewPath(dataDir(), sha256, "small");
-    const bytes = file === null ? null : await readFile(file).catch(() => null);
-    if (bytes) found.set(sha256, bytes);
-  }
-  return found;
+  return pdfAnswer(bytes, name);
 }

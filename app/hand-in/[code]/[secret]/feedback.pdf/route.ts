@@ -1,6 +1,6 @@
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
-import { feedbackPdfAnswer } from "@/app/feedback/pdf-answer";
+import { feedbackPdfAnswer } from "@/app/feedback/feedback-pdf-answer";
 import { handInBySecret } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
