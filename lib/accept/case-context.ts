@@ -1,5 +1,6 @@
 import type { Quantity } from "@/lib/measure";
-import { spreadOf, unitsOf } from "./decide";
+import { solveFillet, throatOfLeg, legOfThroat, type FilletSection } from "@/lib/measure";
+import { spreadOf, unitsOf, type DecisionRule } from "./decide";
 import type { Symbols, SymbolValue, UnitSystem } from "./formula";
 import type { SymbolName } from "./rule";
 import type { JudgeInput } from "./types";
@@ -13,24 +14,28 @@ export interface CaseContext {
   readonly input: JudgeInput;
   readonly settings: Settings;
   readonly units: UnitSystem;
-  /** Guard bands for gauge readings too. */
-  readonly guarded: boolean;
+  /** How near a limit a gauge reading may come. */
+  readonly rule: DecisionRule;
   readonly symbols: Symbols;
+  /** What the gauges say of the cross section, all together; null for a weld that is no fillet. */
+  readonly section: FilletSection | null;
 }
 
 export function caseContext(input: JudgeInput, settings: Settings): CaseContext {
-  const guarded = settings["gauges"] === "guarded";
-  return { input, settings, units: unitsOf(settings), guarded, symbols: symbolsOf(input, guarded) };
+  const rule = (settings["gauges"] ?? "as-read") as DecisionRule;
+  const { weld, beadReadings } = input;
+  const section = weld.kind === "fillet" ? solveFillet(beadReadings, weld.plateAngleDeg) : null;
+  return { input, settings, units: unitsOf(settings), rule, symbols: symbolsOf(input, rule), section };
 }
 
-function symbolsOf({ weld, beadReadings }: JudgeInput, guarded: boolean): Symbols {
+function symbolsOf({ weld, beadReadings }: JudgeInput, rule: DecisionRule): Symbols {
   const stated = (value: number | null): SymbolValue | null => (value === null ? null : { value, spread: 0 });
   const measured = (quantity: Quantity | null): SymbolValue | null =>
-    quantity === null ? null : { value: quantity.value, spread: spreadOf(quantity, guarded) };
-  const root2 = Math.SQRT2;
-  // Equal legs at 90 degrees: a = z / sqrt(2). A fillet asked for by one is asked for by the other.
-  const throat = weld.throatMm ?? (weld.legMm === null ? null : weld.legMm / root2);
-  const leg = weld.legMm ?? (weld.throatMm === null ? null : weld.throatMm * root2);
+    quantity === null ? null : { value: quantity.value, spread: spreadOf(quantity, rule) };
+  // Equal legs: a = z cos(angle / 2). A fillet asked for by one is asked for by the other.
+  const angle = weld.plateAngleDeg;
+  const throat = weld.throatMm ?? (weld.legMm === null ? null : throatOfLeg(weld.legMm, angle));
+  const leg = weld.legMm ?? (weld.throatMm === null ? null : legOfThroat(weld.throatMm, angle));
   return {
     t: stated(weld.thicknessMm),
     s: stated(weld.buttThicknessMm ?? weld.thicknessMm),
@@ -39,14 +44,23 @@ function symbolsOf({ weld, beadReadings }: JudgeInput, guarded: boolean): Symbol
     b: measured(beadReadings.width) ?? stated(weld.faceWidthMm),
     L: stated(weld.lengthMm),
     r: stated(weld.rootWidthMm),
-    m: measured(longestLeg(beadReadings)),
+    m: longestLeg(beadReadings, measured),
     h: measured(beadReadings.reinforcement),
   };
 }
 
-function longestLeg({ leg1, leg2 }: JudgeInput["beadReadings"]): Quantity | null {
-  if (leg1 === null || leg2 === null) return leg1 ?? leg2;
-  return leg1.value >= leg2.value ? leg1 : leg2;
+/** With one leg read, the longest is that or more. */
+function longestLeg(
+  { leg1, leg2 }: JudgeInput["beadReadings"],
+  measured: (quantity: Quantity | null) => SymbolValue | null,
+): SymbolValue | null {
+  const one = measured(leg1);
+  const other = measured(leg2);
+  if (one === null || other === null) {
+    const known = one ?? other;
+    return known === null ? null : { ...known, low: known.value, high: Infinity };
+  }
+  return one.value >= other.value ? one : other;
 }
 
 export function missing(quantity: MissingQuantity, observationId: string | null = null): MissingReading {

@@ -1,8 +1,8 @@
 import { missing, missingSymbols, type CaseContext } from "./case-context";
 import { ROUNDING } from "./decide";
-import { constantValue } from "./formula";
-import type { Condition } from "./rule";
-import type { MissingReading } from "./verdict";
+import { boundsOf, constantValue } from "./formula";
+import type { Condition, WeldFlag } from "./rule";
+import type { MissingQuantity, MissingReading } from "./verdict";
 
 /** Three-valued: null is "not known", and `missing` says what would tell. */
 export interface Applicability {
@@ -35,7 +35,8 @@ function holds(condition: Condition, context: CaseContext): boolean | null {
     return constant === undefined ? null : constantValue(constant, context.units);
   };
   // A measured symbol near a band's edge may belong to either band.
-  const sides = [symbol.value - symbol.spread, symbol.value, symbol.value + symbol.spread].map((value) =>
+  const [low, high] = boundsOf(symbol);
+  const sides = [low - symbol.spread, symbol.value, high + symbol.spread].map((value) =>
     within(value, bound("above"), bound("atLeast"), bound("upTo"), bound("below")),
   );
   return sides.every((side) => side === sides[0]) ? sides[0]! : null;
@@ -61,5 +62,14 @@ function within(
 
 function whatTells(condition: Condition): readonly MissingReading[] {
   if ("symbol" in condition) return missingSymbols([condition.symbol]);
-  return [missing("weld-facts")];
+  if ("flag" in condition) return [missing(flagAsked[condition.flag])];
+  return [missing("seam" in condition ? "seam" : "weld-kind")];
 }
+
+const flagAsked = {
+  alongLapEdge: "lap-edge",
+  singleSided: "single-sided",
+  transverseToTension: "transverse-to-tension",
+  stiffenerToWeb: "stiffener-to-web",
+  completePenetration: "complete-penetration",
+} as const satisfies Record<WeldFlag, MissingQuantity>;

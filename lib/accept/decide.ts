@@ -5,13 +5,20 @@ import type { RowLimit, RowResult } from "./verdict";
 /** Readings and formulas meet in decimal steps; this much relative rounding is not a difference. */
 export const ROUNDING = 1e-9;
 
+/** How near a limit a gauge reading may come. */
+export type DecisionRule = "as-read" | "guarded" | "one-sided";
+
+/** 1.65 u of U = 2 u: 95 % on one side (ISO 14253-1; the factor from memory). */
+const ONE_SIDED = 1.65 / 2;
+
 /**
  * How far a reading may be from the truth for the purpose of deciding. A gauge reading or a stated size is taken as it
  * stands (simple acceptance, JCGM 106:2012, 8.2; common practice at the bench); a figure off the photo keeps its guard
- * band (JCGM 106:2012, 8.3). With `guarded` gauges keep theirs too.
+ * band (JCGM 106:2012, 8.3). With the other two rules gauges keep theirs too.
  */
-export function spreadOf(quantity: Quantity, guarded: boolean): number {
-  return quantity.source === "photo" || guarded ? quantity.expandedUncertainty : 0;
+export function spreadOf(quantity: Quantity, rule: DecisionRule): number {
+  if (rule === "one-sided") return ONE_SIDED * quantity.expandedUncertainty;
+  return quantity.source === "photo" || rule === "guarded" ? quantity.expandedUncertainty : 0;
 }
 
 export interface Decision {
@@ -30,7 +37,9 @@ export function decide(
   limit: LimitRange,
 ): Decision {
   const spread = Math.hypot(figure.spread, limit.spread);
-  const slack = ROUNDING * Math.max(Math.abs(figure.high), Number.isFinite(limit.high) ? limit.high : 0);
+  const finite = (value: number): number => (Number.isFinite(value) ? Math.abs(value) : 0);
+  // What was never read may be without bound: its slack must not be.
+  const slack = ROUNDING * Math.max(finite(figure.low), finite(figure.high), finite(limit.high));
   const low = figure.low - spread;
   const high = figure.high + spread;
   const meets = comparison === "<=" ? high <= limit.low + slack : low >= limit.high - slack;

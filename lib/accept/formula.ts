@@ -4,6 +4,15 @@ import { symbolNames, type Constant, type Formula, type SymbolName } from "./rul
 export interface SymbolValue {
   readonly value: number;
   readonly spread: number;
+  /** Bounds where only those are known: the longer leg is at least the one that was read. Left out: the value itself. */
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** Least and greatest the symbol may be, its uncertainty aside; from 0 up when it is not known. */
+export function boundsOf(symbol: SymbolValue | null): readonly [low: number, high: number] {
+  if (symbol === null) return [0, Infinity];
+  return [symbol.low ?? symbol.value, symbol.high ?? symbol.value];
 }
 
 /** What is known of the weld in the symbols of the formulas; null: not known. */
@@ -28,15 +37,17 @@ export function constantValue(constant: Constant, units: UnitSystem): number {
  * min(1 + 0.6 b, 4) lies between 1 and 4 whatever b.
  */
 export function evaluateFormula(formula: Formula, symbols: Symbols, units: UnitSystem): LimitRange {
-  const at = (bound: 0 | typeof Infinity, shifted?: SymbolName, by = 0): number =>
-    valueOf(formula, units, (name) => {
-      const known = symbols[name];
-      return known === null ? bound : known.value + (name === shifted ? by : 0);
+  const at = (bound: 0 | 1, shifted?: SymbolName, by = 0): number =>
+    valueOf(formula, units, (name, falling) => {
+      // What is taken away is greatest where the whole is least.
+      const side = falling ? 1 - bound : bound;
+      return boundsOf(symbols[name])[side]! + (name === shifted ? by : 0);
     });
   const low = at(0);
-  const high = at(Infinity);
+  const high = at(1);
   const used = symbolsIn(formula);
-  const unknown = low === high ? [] : used.filter((name) => symbols[name] === null);
+  const isOpen = (name: SymbolName): boolean => boundsOf(symbols[name])[0] !== boundsOf(symbols[name])[1];
+  const unknown = low === high ? [] : used.filter(isOpen);
   const shares = used.map((name) => {
     const spread = symbols[name]?.spread ?? 0;
     return spread === 0 || low !== high ? 0 : (at(0, name, spread) - at(0, name, -spread)) / 2;
@@ -44,10 +55,17 @@ export function evaluateFormula(formula: Formula, symbols: Symbols, units: UnitS
   return { low, high, spread: Math.hypot(...shares), unknown };
 }
 
-function valueOf(formula: Formula, units: UnitSystem, symbol: (name: SymbolName) => number): number {
+function valueOf(
+  formula: Formula,
+  units: UnitSystem,
+  symbol: (name: SymbolName, falling: boolean) => number,
+): number {
   if (typeof formula === "number" || "si" in formula) return constantValue(formula, units);
   const all = (list: readonly Formula[]): number[] => list.map((part) => valueOf(part, units, symbol));
-  if ("times" in formula) return constantValue(formula.times, units) * symbol(formula.of);
+  if ("times" in formula) {
+    const factor = constantValue(formula.times, units);
+    return factor * symbol(formula.of, factor < 0);
+  }
   if ("sum" in formula) return all(formula.sum).reduce((sum, value) => sum + value, 0);
   return "min" in formula ? Math.min(...all(formula.min)) : Math.max(...all(formula.max));
 }

@@ -9,10 +9,11 @@ export const commonSettings: readonly CriteriaSetting[] = [
     title: "Gauge readings near a limit",
     choices: [
       { value: "as-read", title: "decide as they stand" },
-      { value: "guarded", title: "keep their uncertainty clear of the limit" },
+      { value: "guarded", title: "keep their whole uncertainty clear of the limit" },
+      { value: "one-sided", title: "keep 1.65 standard uncertainties clear of the limit" },
     ],
     default: "as-read",
-    note: "Simple acceptance against a guard band: JCGM 106:2012, 8.2 and 8.3. Figures off a photo always keep theirs.",
+    note: "Simple acceptance (JCGM 106:2012, 8.2), a guard band of U (8.3), or of 1.65 u as ISO 14253-1 has it for one-sided limits. Figures off a photo always keep a band.",
   },
   undecided(
     "unlisted",

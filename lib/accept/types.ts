@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { QuantitySchema, type Quantity } from "@/lib/measure";
-import { imperfectionIds, places } from "@/lib/trade";
+import { imperfectionIds, patterns, places } from "@/lib/trade";
 import { ShopCriteriaSchema } from "./shop-criteria";
 
 export const weldKinds = ["fillet", "butt", "surfacing"] as const;
@@ -55,6 +55,12 @@ export const WeldFactsSchema = z.object({
   transverseToTension: yes("transverse to tensile stress (in a primary member, for cyclic loading)"),
   stiffenerToWeb: yes("fillet joining a stiffener to a web"),
   completePenetration: yes("complete joint penetration groove weld"),
+  plateAngleDeg: z
+    .number()
+    .min(30)
+    .max(150)
+    .default(90)
+    .describe("between the plates of a fillet, degrees; 90 unless said"),
   seam: z
     .enum(["plate", "longitudinal", "girth", "branch"])
     .nullable()
@@ -71,7 +77,24 @@ export const ObservationSchema = z.object({
     .enum(places)
     .nullable()
     .default(null)
-    .describe("root: seen from the root side (ISO 5817 items 1.8 and 1.18); null is judged as on the face"),
+    .describe(
+      "root: seen from the root side (ISO 5817 items 1.8 and 1.18); null is judged as on the face, and a clause on the root stays open for it",
+    ),
+  patterns: z
+    .array(z.enum(patterns))
+    .max(patterns.length)
+    .default([])
+    .describe(
+      "clustered, scattered, in-line or herringbone pores are a patch: diameterMm is then that of its largest pore",
+    ),
+  poreCount: z
+    .number()
+    .int()
+    .min(1)
+    .max(10_000)
+    .nullable()
+    .default(null)
+    .describe("of a patch: how many pores it holds; null: not counted"),
   alongMm: z
     .tuple([z.number(), z.number()])
     .readonly()
@@ -83,16 +106,17 @@ export const ObservationSchema = z.object({
     "below the surface: undercut, crater pipe, underfill, root concavity, missing penetration; mm",
   ),
   heightMm: size("above the surface: excess penetration; how far an overlap reaches over the plate; mm"),
-  diameterMm: size("of a pore, mm"),
+  diameterMm: size("of a pore, of a patch its largest pore, mm"),
   areaMm2: size("mm2", "mm2"),
 });
 export type Observation = z.infer<typeof ObservationSchema>;
 
+/** Readings of the whole bead: they hold along it. A stretch that differs is an observation with its own length. */
 export const BeadReadingsSchema = z.object({
   leg1: size("one leg of a fillet as laid, mm"),
   leg2: size("the other leg, mm"),
   throat: size("throat of a fillet as laid, mm"),
-  convexity: size("how far a fillet's face stands above the line from toe to toe, mm"),
+  convexity: size("how far a fillet's face stands above the line from toe to toe, mm; below nought: hollow"),
   reinforcement: size("height of a butt weld above the plate, mm"),
   width: size("b: width of the face, toe to toe, mm"),
   toeAngle: size("between plate and weld face, through the weld's outside (180 is flat), degrees", "deg"),

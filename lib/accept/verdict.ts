@@ -21,6 +21,9 @@ export const missingQuantities = [
   "diameter",
   "length",
   "place-along",
+  "face-or-root",
+  "largest-pore",
+  "pore-count",
   "leg-1",
   "leg-2",
   "throat",
@@ -36,8 +39,13 @@ export const missingQuantities = [
   "specified-throat",
   "specified-leg",
   "weld-length",
-  "loading",
-  "weld-facts",
+  "single-sided",
+  "complete-penetration",
+  "transverse-to-tension",
+  "stiffener-to-web",
+  "lap-edge",
+  "seam",
+  "weld-kind",
   "look",
 ] as const;
 export type MissingQuantity = (typeof missingQuantities)[number];
@@ -66,6 +74,7 @@ export type RowReason =
   | "within-limit"
   | "over-limit"
   | "straddles-limit"
+  | "readings-disagree"
   | "reading-missing"
   | "weld-fact-missing"
   | "not-looked-for"
@@ -99,8 +108,14 @@ export interface VerdictRow {
   readonly expandedUncertainty: number | null;
   /** Room left: positive inside the limit, negative beyond it, in the limit's unit. */
   readonly margin: number | null;
+  /** Where it is not known which limit applies: each that may. `limit` is then null. */
+  readonly limitsPossible: readonly RowLimit[];
+  /** U of the figure is more than a third of the limit: a finer gauge says more (own rule of thumb; JCGM 106, 8.3). */
+  readonly coarse: boolean;
   /** Ids of observations and names of bead readings that went in. */
   readonly readingsUsed: readonly string[];
+  /** The figures themselves: "throat", "o1.depth". */
+  readonly figuresUsed: readonly string[];
   readonly missing: readonly MissingReading[];
   readonly notLookedFor: readonly ImperfectionId[];
   readonly source: Source;
@@ -109,6 +124,39 @@ export interface VerdictRow {
 }
 
 export const verdicts = ["accept", "reject", "cannot-say"] as const;
+
+/** Readings that cannot stand together. While there are any, nothing is accepted. */
+export interface Contradiction {
+  readonly code: ContradictionCode;
+  /** Names of bead readings, facts of the weld and observations, as in `figuresUsed`. */
+  readonly between: readonly string[];
+  /** What to read again first. */
+  readonly again: readonly MissingReading[];
+}
+
+export const contradictionCodes = [
+  /** Legs, throat, convexity and width are no one fillet. */
+  "fillet-readings",
+  /** The convexity says the face is full, the throat that it is hollow enough to matter. */
+  "hollow-or-full",
+  /** Ticked as looked for and absent, yet a reading is beyond the limit. */
+  "ticked-absent",
+  /** A mark's length and the place it was given along the weld. */
+  "length-and-place",
+  /** The width of the face as stated and as read. */
+  "two-widths",
+  /** Leg and throat asked for do not belong to one fillet. */
+  "leg-and-throat-asked",
+  /** Partial penetration stated for a joint of complete penetration. */
+  "penetration-asked",
+] as const;
+export type ContradictionCode = (typeof contradictionCodes)[number];
+
+/** A figure that was given and that no row went by. */
+export interface UnusedReading {
+  readonly figure: string;
+  readonly why: "not-needed" | "no-rule";
+}
 
 export interface Verdict {
   readonly criteriaId: string;
@@ -119,6 +167,11 @@ export interface Verdict {
   readonly verdict: (typeof verdicts)[number];
   /** Worst first: fails, open, meets, not applicable; within each the smallest margin in proportion to the limit. */
   readonly rows: readonly VerdictRow[];
+  /** Something was marked, looked for or read. False: nobody has looked yet, and no word is worth anything. */
+  readonly lookedAt: boolean;
+  readonly contradictions: readonly Contradiction[];
+  /** Every reading that was given is used by a row or stands here. */
+  readonly unused: readonly UnusedReading[];
   /** Every missing reading once, most useful first. */
   readonly missing: readonly MissingReading[];
   readonly notLookedFor: readonly ImperfectionId[];

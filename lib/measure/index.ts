@@ -11,6 +11,18 @@ export {
   measureSpot,
 } from "./figures";
 export { legFromThroat, legFromWidth, throatFromLeg, type FilletFromAbove } from "./fillet";
+export {
+  filletReadings,
+  flatThroat,
+  HAND_SIGMA_MM,
+  legOfThroat,
+  solveFillet,
+  throatOfLeg,
+  toeToToe,
+  type FilletReading,
+  type FilletReadings,
+  type FilletSection,
+} from "./fillet-section";
 export { gaugeQuantity, statedQuantity, worstGaugeReading } from "./gauge-quantity";
 export { knownSizes, type KnownSize } from "./known-sizes";
 export { measureCaseJsonSchema } from "./json-schema";
