@@ -49,5 +49,12 @@ function ruleSummary({ id, clause, title, variants }: Criterion): CriteriaSummar
 
 /** What a set wants looked for, once each. */
 function toLookFor(set: CriteriaSet): readonly ImperfectionId[] {
-  return [...new Set(set.criteria.flatMap((one) => (one.onlyWhenSeen === true ? [] : one.imperfections)))];
+  const bySize = set.criteria.some(({ variants }) =>
+    variants.some(({ tests }) =>
+      tests.some((test) => test.test === "bead" && test.figure === "leg-shortfall"),
+    ),
+  );
+  const named = set.criteria.flatMap((one) => (one.onlyWhenSeen === true ? [] : one.imperfections));
+  // The size of a fillet is its leg only while its face is not hollow.
+  return [...new Set<ImperfectionId>([...named, ...(bySize ? (["concave-face"] as const) : [])])];
 }

@@ -3,9 +3,11 @@ import { missing, type CaseContext } from "./case-context";
 import { decide, spreadOf } from "./decide";
 import { evaluateFormula } from "./formula";
 import { decided, limitOf, outcome, type Outcome } from "./outcome";
-import { sizeOf } from "./evaluate-each";
+import { sizeOf } from "./size-of";
 import type { Test } from "./rule";
 import type { Observation } from "./types";
+
+const heights = ["depth", "height"] as const;
 
 /**
  * Several imperfections in one cross section: the greatest sum of depths and heights anywhere along the weld. Only
@@ -23,14 +25,14 @@ export function evaluateStack(
   const single = sections.map((section): { high: number; low: number; sum: Quantity; ids: string[] } => {
     const certain = section.filter((one) => one.alongMm !== null);
     const read = (list: readonly Observation[]): Quantity[] =>
-      list.flatMap((one) => sizeOf(one, ["depth", "height"]) ?? []);
+      list.flatMap((one) => sizeOf(one, heights).quantity ?? []);
     const sum = sumQuantities(read(section));
     const least = certain.length >= 2 ? sumQuantities(read(certain)) : sumQuantities([]);
-    const whole = read(section).length === section.length;
+    const whole = section.every((one) => sizeOf(one, heights).whole);
     return {
       sum,
-      low: least.value - spreadOf(least, context.guarded),
-      high: whole ? sum.value + spreadOf(sum, context.guarded) : Infinity,
+      low: least.value - spreadOf(least, context.rule),
+      high: whole ? sum.value + spreadOf(sum, context.rule) : Infinity,
       ids: section.map(({ id }) => id),
     };
   });
@@ -38,13 +40,15 @@ export function evaluateStack(
   const high = Math.max(...single.map((one) => one.high));
   const worst = single.reduce((a, b) => (b.sum.value > a.sum.value ? b : a));
   const involved = observations.filter(({ id }) => single.some(({ ids }) => ids.includes(id)));
-  const unread = involved.filter((one) => sizeOf(one, ["depth", "height"]) === null);
+  const unread = involved.filter((one) => !sizeOf(one, heights).whole);
   return decided(decide({ low, high, spread: 0 }, "<=", range), limit, {
-    value: worst.sum.value,
+    // A sum of which nothing was read is no nought.
+    value: unread.length === involved.length ? null : worst.sum.value,
     expandedUncertainty: worst.sum.expandedUncertainty,
     readingsUsed: worst.ids,
+    figuresUsed: involved.flatMap((one) => sizeOf(one, heights).figures),
     better: [
-      ...unread.map(({ id }) => missing("depth", id)),
+      ...unread.map((one) => missing(sizeOf(one, heights).wanted, one.id)),
       ...involved.filter((one) => one.alongMm === null).map(({ id }) => missing("place-along", id)),
     ],
     incomplete: unread.length > 0,

@@ -3,33 +3,14 @@ import { missing, type CaseContext } from "./case-context";
 import { decide, spreadOf } from "./decide";
 import { constantValue, evaluateFormula } from "./formula";
 import { decided, limitOf, type Outcome } from "./outcome";
-import { sizeOf } from "./evaluate-each";
-import type { Test, Threshold } from "./rule";
+import { isPatch } from "./size-of";
+import { termsOf, type Term, type TotalTest } from "./total-terms";
 import type { Observation } from "./types";
 import type { MissingReading } from "./verdict";
 
-type TotalTest = Extract<Test, { test: "total" }>;
-
-/** One observation as it enters the total. */
-interface Term {
-  readonly observation: Observation;
-  /** null: its size was never read. */
-  readonly amount: Quantity | null;
-  /** Beyond the threshold: true, false is left out before, null when the reading does not say. */
-  readonly counts: true | null;
-}
-
-const one: Quantity = {
-  unit: "ratio",
-  value: 1,
-  expandedUncertainty: 0,
-  source: "stated",
-  budget: [],
-};
-
 /**
- * The worst total in any window, between what is certain and what is possible: an observation whose threshold reading
- * or place is missing counts towards the possible only. Meets when even the possible total does.
+ * The worst total in any window, between what is certain and what is possible: an observation whose threshold reading,
+ * size or place is missing counts towards the possible only. Meets when even the possible total does.
  */
 export function evaluateTotal(
   test: TotalTest,
@@ -39,127 +20,118 @@ export function evaluateTotal(
   const range = evaluateFormula(test.limit, context.symbols, context.units);
   const unit = test.of === "count" ? "count" : "mm";
   const limit = limitOf(test.limit, range, "<=", unit, context.units);
-  const terms = observations.flatMap((observation): Term[] => {
-    const counts = test.only === undefined ? true : passes(test.only, observation, context);
-    if (counts === false) return [];
-    const amount = test.of === "count" ? one : sizeOf(observation, test.of);
-    return [{ observation, amount, counts }];
-  });
-  const certain = worstTotal(
-    terms.filter((term) => term.counts === true),
-    test,
-    context,
-    "least",
+  const terms = termsOf(test, observations, context);
+  const low = certainTotal(terms, test, context);
+  const high = possibleTotal(terms, test, context);
+  const unread = terms.some((term) => term.most === null);
+  const nothingRead = terms.length > 0 && terms.every((term) => term.least === null);
+  const apart = high !== null && high.value > low.value * (1 + 1e-9);
+  return decided(
+    decide(
+      {
+        low: low.value - spreadOf(low, context.rule),
+        high: high === null ? Infinity : high.value + spreadOf(high, context.rule),
+        spread: 0,
+      },
+      "<=",
+      range,
+    ),
+    limit,
+    {
+      // A total of which nothing was read is no nought.
+      value: nothingRead ? null : (high ?? low).value,
+      expandedUncertainty: nothingRead ? null : (high ?? low).expandedUncertainty,
+      readingsUsed: terms.map((term) => term.observation.id),
+      figuresUsed: terms.flatMap((term) => term.figures),
+      better: whatHelps(terms, test, apart),
+      incomplete: unread || apart,
+    },
   );
-  const possible = worstTotal(terms, test, context, "most");
-  const spread = spreadOf(possible.quantity, context.guarded);
-  const lowSpread = spreadOf(certain.quantity, context.guarded);
-  const incomplete = terms.some((term) => term.amount === null);
-  const low = certain.quantity.value - lowSpread;
-  const high = incomplete ? Infinity : possible.quantity.value + spread;
-  const better = whatHelps(terms, test, possible.placeMatters);
-  return decided(decide({ low, high, spread: 0 }, "<=", range), limit, {
-    value: incomplete ? certain.quantity.value : possible.quantity.value,
-    expandedUncertainty: possible.quantity.expandedUncertainty,
-    readingsUsed: terms.map((term) => term.observation.id),
-    better,
-    incomplete: incomplete || possible.placeMatters || terms.some((term) => term.counts === null),
-  });
 }
 
-/** Whether an observation is beyond the threshold; null when that cannot be told. */
-function passes(only: Threshold, observation: Observation, context: CaseContext): boolean | null {
-  const size = sizeOf(observation, [only.size]);
-  const range = evaluateFormula(only.value, context.symbols, context.units);
-  if (size === null) return null;
-  const spread = spreadOf(size, context.guarded);
-  const figure = { low: size.value, high: size.value, spread };
-  const { result } = only.bound === "above" ? decide(figure, "<=", range) : decide(figure, ">=", range);
-  if (result === "open") return null;
-  return only.bound === "above" ? result === "fails" : result === "meets";
+/** No less than this lies in some window. */
+function certainTotal(terms: readonly Term[], test: TotalTest, context: CaseContext): Quantity {
+  const sure = terms.filter((term) => term.counts === true && term.least !== null);
+  const window = windowOf(test, context);
+  // Where the whole weld is one window, each lies in it, wherever it lies.
+  if (window === null) return sumQuantities(sure.map(({ least }) => least!));
+  const isPlaced = (term: Term): boolean => term.middleMm !== null;
+  const placed = laidOut(sure.filter(isPlaced), ({ least }) => least!, test, window);
+  const floating = sure.filter((term) => !isPlaced(term)).map(({ least }) => held(least!, test, window));
+  return [placed, ...floating].reduce((a, b) => (b.value > a.value ? b : a));
 }
 
-interface Total {
-  readonly quantity: Quantity;
-  /** A place along the weld that was not given would change the total. */
-  readonly placeMatters: boolean;
+/** No more than this can lie in any window; null where a size was never read. */
+function possibleTotal(terms: readonly Term[], test: TotalTest, context: CaseContext): Quantity | null {
+  if (terms.some((term) => term.most === null)) return null;
+  const window = windowOf(test, context);
+  if (window === null) return sumQuantities(terms.map(({ most }) => most!));
+  // The pores of a patch may lie at either end of it: in any window that touches it.
+  const isFixed = (term: Term): boolean => term.middleMm !== null && !isPatch(term.observation);
+  const placed = laidOut(terms.filter(isFixed), ({ most }) => most!, test, window);
+  const floating = terms.filter((term) => !isFixed(term)).map(({ most }) => held(most!, test, window));
+  return sumQuantities([...(placed.value > 0 ? [placed] : []), ...floating]);
 }
 
-function worstTotal(
-  terms: readonly Term[],
-  test: TotalTest,
-  context: CaseContext,
-  side: "least" | "most",
-): Total {
-  const known = terms.filter((term): term is Term & { amount: Quantity } => term.amount !== null);
-  const window = test.window === null ? null : constantValue(test.window, context.units);
-  const { lengthMm, closed } = context.input.weld;
-  const whole = window === null || (lengthMm !== null && window >= lengthMm);
-  if (whole) return { quantity: sumQuantities(known.map((term) => term.amount)), placeMatters: false };
-  const placed = known.filter((term) => term.observation.alongMm !== null);
-  const floating = known.filter((term) => term.observation.alongMm === null);
-  const inWindow = placedTotal(placed, test, window, closed ? lengthMm : null);
-  if (floating.length === 0) return { quantity: inWindow, placeMatters: false };
-  const held = floating.map((term) => heldBy(window, test, term.amount));
-  // Without a place it may lie in the worst window, and surely lies in some window.
-  const largest = held.reduce((a, b) => (b.value > a.value ? b : a));
-  const least = inWindow.value >= largest.value ? inWindow : largest;
-  const most = sumQuantities([...(inWindow.value > 0 ? [inWindow] : []), ...held]);
-  return {
-    quantity: side === "least" ? least : most,
-    placeMatters: most.value > least.value * (1 + 1e-9),
-  };
+interface Window {
+  readonly mm: number;
+  readonly closedLengthMm: number | null;
 }
+
+/** null: the whole weld is one window. */
+function windowOf(test: TotalTest, { units, input }: CaseContext): Window | null {
+  const { lengthMm, closed } = input.weld;
+  const mm = test.window === null ? Infinity : constantValue(test.window, units);
+  if (mm === Infinity || (lengthMm !== null && mm >= lengthMm)) return null;
+  return { mm, closedLengthMm: closed ? lengthMm : null };
+}
+
+const isLength = (test: TotalTest): boolean => test.of !== "count" && test.of[0] === "length";
 
 /** No more of a length than the window is long can lie in it. */
-function heldBy(window: number, test: TotalTest, amount: Quantity): Quantity {
-  const isLength = test.of !== "count" && test.of.includes("length");
-  return isLength && amount.value > window ? { ...amount, value: window } : amount;
+function held(amount: Quantity, test: TotalTest, window: Window): Quantity {
+  return isLength(test) && amount.value > window.mm ? { ...amount, value: window.mm } : amount;
 }
 
-function placedTotal(
-  placed: readonly (Term & { amount: Quantity })[],
-  test: TotalTest,
-  window: number,
-  closedLengthMm: number | null,
-): Quantity {
-  if (placed.length === 0) return sumQuantities([]);
-  const asLength = test.of !== "count" && test.of[0] === "length";
-  const span = (term: Term): readonly [number, number] => {
-    const [a, b] = term.observation.alongMm!;
-    return a <= b ? [a, b] : [b, a];
-  };
-  const middle = (term: Term): number => (span(term)[0] + span(term)[1]) / 2;
-  const worst = asLength
-    ? worstLength(placed.map(span), window, closedLengthMm)
-    : worstAmount(
-        placed.map((term) => ({ at: middle(term), amount: term.amount.value })),
-        window,
-        closedLengthMm,
-      );
-  const end = worst.from + window * (1 + 1e-12);
-  const shifts = closedLengthMm === null ? [0] : [0, closedLengthMm];
-  const inside = placed.filter((term) =>
-    shifts.some((by) =>
-      asLength
-        ? span(term)[0] + by < end && span(term)[1] + by > worst.from
-        : middle(term) + by >= worst.from && middle(term) + by <= end,
-    ),
-  );
-  // The value is the part inside the window; the uncertainty that of the whole terms, which is the cautious side.
-  return { ...sumQuantities(inside.map((term) => term.amount)), value: worst.sum };
-}
-
-function whatHelps(
+/** The worst window over those whose place is known. Of a length its place is the middle, its extent as it was read. */
+function laidOut(
   terms: readonly Term[],
+  amountOf: (term: Term) => Quantity,
   test: TotalTest,
-  placeMatters: boolean,
-): readonly MissingReading[] {
-  return terms.flatMap(({ observation, amount, counts }) => [
-    ...(counts === null && test.only !== undefined ? [missing(test.only.size, observation.id)] : []),
-    ...(test.of !== "count" && (amount === null || amount.source === "photo")
-      ? [missing(test.of[0]!, observation.id)]
-      : []),
-    ...(placeMatters && observation.alongMm === null ? [missing("place-along", observation.id)] : []),
-  ]);
+  window: Window,
+): Quantity {
+  if (terms.length === 0) return sumQuantities([]);
+  const whole = sumQuantities(terms.map(amountOf));
+  // The value is what lies inside the window; the uncertainty that of all terms, which is the cautious side.
+  if (isLength(test)) {
+    const laid = terms.map((term): [number, number] => {
+      const half = amountOf(term).value / 2;
+      return [term.middleMm! - half, term.middleMm! + half];
+    });
+    return { ...whole, value: worstLength(laid, window.mm, window.closedLengthMm).sum };
+  }
+  const amounts = terms.map((term) => ({ at: term.middleMm!, amount: amountOf(term).value }));
+  const worst = worstAmount(amounts, window.mm, window.closedLengthMm);
+  const end = worst.from + window.mm * (1 + 1e-12);
+  const shifts = window.closedLengthMm === null ? [0] : [0, window.closedLengthMm];
+  const inside = terms.filter(({ middleMm }) =>
+    shifts.some((by) => middleMm! + by >= worst.from && middleMm! + by <= end),
+  );
+  return { ...sumQuantities(inside.map(amountOf)), value: worst.sum };
+}
+
+function whatHelps(terms: readonly Term[], test: TotalTest, apart: boolean): readonly MissingReading[] {
+  return terms.flatMap(({ observation, least, most, counts, middleMm, wanted }) => {
+    const patch = isPatch(observation);
+    return [
+      ...(counts === null && test.only !== undefined ? [missing(test.only.size, observation.id)] : []),
+      ...(patch && most === null && observation.poreCount === null
+        ? [missing("pore-count", observation.id)]
+        : []),
+      ...(test.of !== "count" && (least === null || (most === null && !patch) || least.source === "photo")
+        ? [missing(patch ? "largest-pore" : wanted, observation.id)]
+        : []),
+      ...(apart && middleMm === null ? [missing("place-along", observation.id)] : []),
+    ];
+  });
 }

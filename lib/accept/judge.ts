@@ -1,88 +1,134 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
+import { candidateVariants } from "./candidate-variants";
 import { caseContext, type CaseContext } from "./case-context";
 import { applicability } from "./conditions";
+import { contradictionsOf, contradictionRow } from "./contradictions";
 import { findCriteria } from "./criteria";
-import { onceEach } from "./once-each";
 import { evaluateCriterion, observationsFor } from "./evaluate-criterion";
+import { onceEach } from "./once-each";
 import { outcome } from "./outcome";
-import type { CriteriaSet } from "./rule";
+import type { CriteriaSet, Criterion } from "./rule";
 import { commonSettings, resolveSettings } from "./settings";
 import { JudgeInputSchema, type JudgeInput } from "./types";
-import { type AcceptIssue, type Verdict, type VerdictRow } from "./verdict";
 import { unlistedCriterion } from "./unlisted";
+import { unusedReadings } from "./unused-readings";
+import { type AcceptIssue, type Verdict, type VerdictRow } from "./verdict";
 
 /**
  * Judges one weld by one criteria set; with `only`, by its clauses on those imperfections and no others.
  *
- * Reject as soon as one row fails; accept only when every row that applies is met; otherwise cannot-say, with the
- * readings that would settle it. The verdict defers to the governing code, local rules and qualified people.
+ * Reject as soon as one row fails; accept only when every row that applies is met and no readings contradict each other;
+ * otherwise cannot-say, with the readings that would settle it. The verdict defers to the governing code, local rules
+ * and qualified people.
  *
  * Errors: bad-input (path and reason), unknown-criteria, bad-setting (path, the choices).
  */
 export function judge(input: JudgeInput): Result<Verdict, AcceptIssue> {
   const parsed = JudgeInputSchema.safeParse(input);
-  if (!parsed.success)
-    return fail(
-      ...parsed.error.issues.map(({ path, message }) =>
-        issue(
-          "bad-input" as const,
-          path.map((step) => (typeof step === "number" ? step : String(step))),
-          {
-            reason: message,
-          },
+  return parsed.success
+    ? judgeParsed(parsed.data)
+    : fail(
+        ...parsed.error.issues.map(({ path, message }) =>
+          issue(
+            "bad-input" as const,
+            path.map((step) => (typeof step === "number" ? step : String(step))),
+            { reason: message },
+          ),
         ),
-      ),
-    );
-  const set = findCriteria(parsed.data.criteriaId, parsed.data.shop);
-  if (set === null) return fail(issue("unknown-criteria", ["criteriaId"], { id: parsed.data.criteriaId }));
-  const settings = resolveSettings([...set.settings, ...commonSettings], parsed.data.settings);
+      );
+}
+
+/** The same for an input that has been through the schema. */
+export function judgeParsed(input: JudgeInput): Result<Verdict, AcceptIssue> {
+  const set = findCriteria(input.criteriaId, input.shop);
+  if (set === null) return fail(issue("unknown-criteria", ["criteriaId"], { id: input.criteriaId }));
+  const settings = resolveSettings([...set.settings, ...commonSettings], input.settings);
   if (!settings.ok) return settings;
-  return ok(verdictOf(set, caseContext(parsed.data, settings.value)));
+  return ok(verdictOf(set, caseContext(input, settings.value)));
 }
 
 function verdictOf(set: CriteriaSet, context: CaseContext): Verdict {
-  const scope = scopeRow(set, context);
-  const { only } = context.input;
-  const asked = (id: ImperfectionId): boolean => only === null || only.includes(id);
-  const perCriterion = set.criteria
-    .filter(({ imperfections: about }) => only === null || about.some(asked))
-    .map((criterion) => ({ criterion, rows: evaluateCriterion(criterion, set, context) }));
-  const judged = perCriterion.flatMap((one) => one.rows);
-  const observations = context.input.observations.filter(({ imperfection }) => asked(imperfection));
-  const ruled = new Set(
-    perCriterion
-      .filter((one) => one.rows.some((row) => row.result !== "not-applicable"))
-      .flatMap((one) => observationsFor(one.criterion, observations).map(({ id }) => id)),
-  );
-  const left = observations.filter(({ id }) => !ruled.has(id));
-  const unlisted =
-    left.length === 0
-      ? []
-      : evaluateCriterion(unlistedCriterion(left), set, {
-          ...context,
-          input: { ...context.input, observations: left },
-        });
-  const rows = [...scope, ...judged, ...unlisted].sort(worstFirst);
-  const results = new Set(rows.map((row) => row.result));
-  const verdict = results.has("fails") ? "reject" : results.has("open") ? "cannot-say" : "accept";
+  const { input } = context;
+  const asked = criteriaAsked(set, input.only);
+  const perCriterion = asked.map((criterion) => ({
+    criterion,
+    rows: evaluateCriterion(criterion, set, context),
+  }));
+  const ruledRows = perCriterion.flatMap(({ rows }) => rows);
+  const contradictions = contradictionsOf(context, ruledRows);
+  const rows = [
+    ...scopeRow(set, context),
+    ...contradictionRow(set, contradictions),
+    ...ruledRows,
+    ...unlistedRows(set, perCriterion, context),
+  ].sort(worstFirst);
   return {
     criteriaId: set.id,
     criteriaTitle: set.title,
     edition: set.edition,
-    // A set in which nothing applies has nothing to accept by.
-    only,
-    verdict: verdict === "accept" && !results.has("meets") ? "cannot-say" : verdict,
+    only: input.only,
+    verdict: wordOf(rows),
     rows,
+    lookedAt: isLookedAt(input),
+    contradictions,
+    unused: unusedReadings(input, rows),
     missing: onceEach(rows.flatMap((row) => row.missing)),
     notLookedFor: [...new Set(rows.flatMap((row) => row.notLookedFor))],
     settings: context.settings,
-    referToInspector: context.input.observations
+    referToInspector: input.observations
       .filter((one) => imperfections[one.imperfection].inspectorFirst)
       .map(({ id }) => id),
     notCovered: set.notCovered,
     checkYourCopy: rows.some((row) => row.checkYourCopy && row.result !== "not-applicable"),
   };
+}
+
+function wordOf(rows: readonly VerdictRow[]): Verdict["verdict"] {
+  const results = new Set(rows.map((row) => row.result));
+  if (results.has("fails")) return "reject";
+  // A set in which nothing applies has nothing to accept by.
+  return results.has("open") || !results.has("meets") ? "cannot-say" : "accept";
+}
+
+/** With `only`, the clauses that speak of those imperfections, and of them alone. */
+function criteriaAsked(set: CriteriaSet, only: JudgeInput["only"]): readonly Criterion[] {
+  if (only === null) return set.criteria;
+  return set.criteria.flatMap((criterion): Criterion[] => {
+    const mine = criterion.imperfections.filter((id) => only.includes(id));
+    return mine.length === 0 ? [] : [{ ...criterion, imperfections: mine }];
+  });
+}
+
+/** Marked, asked for and met by no clause that applies: a qualified person decides. */
+function unlistedRows(
+  set: CriteriaSet,
+  perCriterion: readonly { readonly criterion: Criterion; readonly rows: readonly VerdictRow[] }[],
+  context: CaseContext,
+): readonly VerdictRow[] {
+  const { only, observations } = context.input;
+  const isAsked = (id: ImperfectionId): boolean => only === null || only.includes(id);
+  const mine = observations.filter(({ imperfection }) => isAsked(imperfection));
+  const ruled = new Set(
+    perCriterion
+      // A sum over a cross section is no rule for the single imperfection in it.
+      .filter(({ criterion }) =>
+        criterion.variants.some(({ tests }) => tests.some(({ test }) => test !== "stack")),
+      )
+      .filter(({ rows }) => rows.some((row) => row.result !== "not-applicable"))
+      // A clause that may not apply is no rule to rely on.
+      .filter(({ criterion }) => !candidateVariants(criterion, context).mayNotApply)
+      .flatMap(({ criterion }) => observationsFor(criterion, mine).map(({ id }) => id)),
+  );
+  const left = mine.filter(({ id }) => !ruled.has(id));
+  if (left.length === 0) return [];
+  const alone = { ...context, input: { ...context.input, observations: left } };
+  return evaluateCriterion(unlistedCriterion(left), set, alone);
+}
+
+function isLookedAt({ observations, lookedFor, beadReadings }: JudgeInput): boolean {
+  const read = Object.values(beadReadings).some((reading) => reading !== null);
+  return observations.length > 0 || lookedFor.length > 0 || read;
 }
 
 /** Outside its scope, or where that cannot be told, a set decides nothing for the weld as a whole. */
@@ -99,6 +145,7 @@ function scopeRow(set: CriteriaSet, context: CaseContext): readonly VerdictRow[]
       clause: set.scopeSource.clause ?? "scope",
       edition: set.edition,
       ...outcome("open", reason, { missing }),
+      limitsPossible: [],
       notLookedFor: [],
       source: set.scopeSource,
       checkYourCopy: set.scopeSource.confidence !== "seen",

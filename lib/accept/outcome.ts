@@ -3,6 +3,7 @@ import { formulaText } from "./formula";
 import { marginTo, rowLimit, type Decision } from "./decide";
 import { missingSymbols } from "./case-context";
 import type { Formula } from "./rule";
+import type { ImperfectionId } from "@/lib/trade";
 import type { MissingReading, RowLimit, RowReason, RowResult } from "./verdict";
 
 /** What one test says, before it becomes a row with its clause and source. */
@@ -14,16 +15,24 @@ export interface Outcome {
   readonly expandedUncertainty: number | null;
   readonly margin: number | null;
   readonly readingsUsed: readonly string[];
+  readonly figuresUsed: readonly string[];
+  readonly coarse: boolean;
   readonly missing: readonly MissingReading[];
+  /** A look for these would settle it as well. */
+  readonly lookFor: readonly ImperfectionId[];
 }
+
+/** Above this share of the limit the uncertainty of a figure is worth a word. Own rule of thumb. */
+const COARSE_SHARE = 1 / 3;
 
 export function outcome(
   result: RowResult,
   reason: RowReason,
-  rest: Partial<Omit<Outcome, "result" | "reason" | "margin">> = {},
+  rest: Partial<Omit<Outcome, "result" | "reason" | "margin" | "coarse">> = {},
 ): Outcome {
   const limit = rest.limit ?? null;
   const value = rest.value ?? null;
+  const U = rest.expandedUncertainty ?? 0;
   return {
     result,
     reason,
@@ -32,7 +41,11 @@ export function outcome(
     expandedUncertainty: rest.expandedUncertainty ?? null,
     margin: marginTo(limit, value),
     readingsUsed: rest.readingsUsed ?? [],
+    figuresUsed: rest.figuresUsed ?? [],
+    // Where nothing at all is allowed, a third of nothing says nothing.
+    coarse: limit !== null && limit.value > 0 && limit.unit !== "count" && U > COARSE_SHARE * limit.value,
     missing: rest.missing ?? [],
+    lookFor: rest.lookFor ?? [],
   };
 }
 
@@ -59,14 +72,16 @@ export function decided(
     readonly value: number | null;
     readonly expandedUncertainty: number | null;
     readonly readingsUsed: readonly string[];
+    readonly figuresUsed?: readonly string[];
     /** Readings that would replace or complete the figure. */
     readonly better: readonly MissingReading[];
     /** Part of the figure was never read. */
     readonly incomplete?: boolean;
+    readonly lookFor?: readonly ImperfectionId[];
   },
 ): Outcome {
-  const { value, expandedUncertainty, readingsUsed, better, incomplete = false } = figure;
-  const rest = { limit: limit.row, value, expandedUncertainty, readingsUsed };
+  const { value, expandedUncertainty, readingsUsed, figuresUsed = [], better, incomplete = false } = figure;
+  const rest = { limit: limit.row, value, expandedUncertainty, readingsUsed, figuresUsed };
   if (decision.result === "meets") return outcome("meets", "within-limit", rest);
   if (decision.result === "fails") return outcome("fails", "over-limit", rest);
   const lacks = missingSymbols(limit.range.unknown);
@@ -75,5 +90,9 @@ export function decided(
     : lacks.length > 0
       ? "weld-fact-missing"
       : "straddles-limit";
-  return outcome("open", reason, { ...rest, missing: [...lacks, ...better] });
+  return outcome("open", reason, {
+    ...rest,
+    missing: [...lacks, ...better],
+    lookFor: figure.lookFor ?? [],
+  });
 }

@@ -135,7 +135,6 @@ export const gaugeFor: Readonly<Record<MissingQuantity, GaugeId>> = {
   diameter: "calliper",
   length: "rule",
   "place-along": "rule",
-  "face-or-root": "eye",
   "largest-pore": "calliper",
   "pore-count": "eye",
   "leg-1": "fillet-gauge",

@@ -77,9 +77,7 @@ export const ObservationSchema = z.object({
     .enum(places)
     .nullable()
     .default(null)
-    .describe(
-      "root: seen from the root side (ISO 5817 items 1.8 and 1.18); null is judged as on the face, and a clause on the root stays open for it",
-    ),
+    .describe("root: seen from the root side (ISO 5817 items 1.8 and 1.18); null is judged as on the face"),
   patterns: z
     .array(z.enum(patterns))
     .max(patterns.length)

@@ -21,7 +21,6 @@ export const missingQuantities = [
   "diameter",
   "length",
   "place-along",
-  "face-or-root",
   "largest-pore",
   "pore-count",
   "leg-1",
@@ -143,8 +142,6 @@ export const contradictionCodes = [
   "ticked-absent",
   /** A mark's length and the place it was given along the weld. */
   "length-and-place",
-  /** The width of the face as stated and as read. */
-  "two-widths",
   /** Leg and throat asked for do not belong to one fillet. */
   "leg-and-throat-asked",
   /** Partial penetration stated for a joint of complete penetration. */

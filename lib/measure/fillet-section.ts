@@ -118,7 +118,10 @@ function solve(rows: readonly Row[], angleDeg: number): Fit {
     at,
     covariance: inverse.mmul(inverse.transpose()),
     free: [0, 1, 2].slice(held).map((column) => v.getColumn(column)),
-    chiSquare: rows.reduce((sum, row) => sum + ((row.value - model(row.name, at, angleDeg)) / row.sigma) ** 2, 0),
+    chiSquare: rows.reduce(
+      (sum, row) => sum + ((row.value - model(row.name, at, angleDeg)) / row.sigma) ** 2,
+      0,
+    ),
     redundant: rows.length - held,
   };
 }
@@ -152,7 +155,11 @@ function start(rows: readonly Row[], angleDeg: number): [number, number, number]
   return [Math.max(read("leg1") ?? guess, 1e-3), Math.max(read("leg2") ?? guess, 1e-3), convexity];
 }
 
-function model(name: FilletReading, [z1, z2, c]: readonly [number, number, number], angleDeg: number): number {
+function model(
+  name: FilletReading,
+  [z1, z2, c]: readonly [number, number, number],
+  angleDeg: number,
+): number {
   switch (name) {
     case "leg1":
       return z1;
@@ -188,7 +195,11 @@ function slope(
     case "width":
       return [dw1, dw2, 0];
     case "throat":
-      return [(z2 * sin) / w - (z1 * z2 * sin * dw1) / w ** 2, (z1 * sin) / w - (z1 * z2 * sin * dw2) / w ** 2, 1];
+      return [
+        (z2 * sin) / w - (z1 * z2 * sin * dw1) / w ** 2,
+        (z1 * sin) / w - (z1 * z2 * sin * dw2) / w ** 2,
+        1,
+      ];
   }
 }
 
@@ -202,7 +213,9 @@ function agrees({ chiSquare, redundant }: Fit): boolean {
 
 /** Subsets from the smallest up: the first that disagrees says most plainly what cannot be. */
 function fewestInConflict(rows: readonly Row[], angleDeg: number): readonly FilletReading[] {
-  const subsets = Array.from({ length: 2 ** rows.length }, (_, bits) => rows.filter((_row, i) => (bits >> i) & 1))
+  const subsets = Array.from({ length: 2 ** rows.length }, (_, bits) =>
+    rows.filter((_row, i) => (bits >> i) & 1),
+  )
     .filter(({ length }) => length >= 2)
     .sort((a, b) => a.length - b.length);
   const worst = subsets.find((subset) => !agrees(solve(subset, angleDeg))) ?? rows;

@@ -36,8 +36,20 @@ describe("decide", () => {
   });
 
   it("takes gauges as read unless told to guard them, and photos never", () => {
-    expect(spreadOf(quantity(1, 0.2, "gauge"), false)).toBe(0);
-    expect(spreadOf(quantity(1, 0.2, "gauge"), true)).toBe(0.2);
-    expect(spreadOf(quantity(1, 0.2, "photo"), false)).toBe(0.2);
+    expect(spreadOf(quantity(1, 0.2, "gauge"), "as-read")).toBe(0);
+    expect(spreadOf(quantity(1, 0.2, "gauge"), "guarded")).toBe(0.2);
+    expect(spreadOf(quantity(1, 0.2, "photo"), "as-read")).toBe(0.2);
+    // ISO 14253-1: 1.65 u, and U = 2 u.
+    expect(spreadOf(quantity(1, 0.2, "gauge"), "one-sided")).toBeCloseTo(1.65 * 0.1, 12);
+  });
+
+  it("never takes a figure that may be anything as met: its slack is not without bound", () => {
+    for (const value of [0, 12.5, 1e6])
+      expect(decide({ low: 0, high: Infinity, spread: 0 }, "<=", limit(value)).result).toBe("open");
+    expect(decide({ low: -Infinity, high: 200, spread: 0 }, ">=", limit(110)).result).toBe("open");
+    expect(
+      decide({ low: 0, high: 3, spread: 0 }, "<=", { low: 0, high: Infinity, spread: 0, unknown: ["b"] })
+        .result,
+    ).toBe("open");
   });
 });

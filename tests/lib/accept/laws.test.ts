@@ -112,6 +112,8 @@ describe("judge, as laws", () => {
               id: "crack",
               imperfection,
               place: null,
+              patterns: [],
+              poreCount: null,
               alongMm: null,
               lengthMm: null,
               depthMm: null,

@@ -1,0 +1,134 @@
+import type { FilletReading } from "@/lib/measure";
+import { missing, type CaseContext } from "./case-context";
+import { outcome } from "./outcome";
+import type { CriteriaSet } from "./rule";
+import type { Contradiction, MissingQuantity, MissingReading, VerdictRow } from "./verdict";
+
+/** Legs and throat asked for on one drawing are rounded to whole or half millimetres: own estimate. */
+const ROUNDED_ON_DRAWING_MM = 0.5;
+/** A length along a mark that winds is longer than the stretch it takes up. Own estimate, in proportion and in mm. */
+const WINDING = 0.15;
+const WINDING_MM = 1.5;
+
+/** What was given and cannot be true together. Empty for nearly every weld. */
+export function contradictionsOf(
+  context: CaseContext,
+  rows: readonly VerdictRow[],
+): readonly Contradiction[] {
+  return [
+    ...betweenGauges(context),
+    ...hollowOrFull(rows),
+    ...tickedAbsent(context, rows),
+    ...lengthAndPlace(context),
+    ...betweenFacts(context),
+  ];
+}
+
+/** Nothing is accepted while readings contradict each other, whatever every row for itself says. */
+export function contradictionRow(
+  set: CriteriaSet,
+  contradictions: readonly Contradiction[],
+): readonly VerdictRow[] {
+  if (contradictions.length === 0) return [];
+  const readingsUsed = [...new Set(contradictions.flatMap(({ between }) => between))];
+  const source = {
+    document: "Toeline",
+    clause: "readings",
+    confidence: "own-estimate",
+    note: "readings that cannot stand together decide nothing",
+  } as const;
+  return [
+    {
+      ruleId: `${set.id}-readings`,
+      title: "Readings that cannot stand together",
+      imperfections: [],
+      clause: source.clause,
+      edition: set.edition,
+      ...outcome("open", "readings-disagree", {
+        readingsUsed,
+        figuresUsed: readingsUsed,
+        missing: contradictions.flatMap(({ again }) => again),
+      }),
+      limitsPossible: [],
+      notLookedFor: [],
+      source,
+      checkYourCopy: false,
+    },
+  ];
+}
+
+const readAgain: Readonly<Record<FilletReading, MissingQuantity>> = {
+  leg1: "leg-1",
+  leg2: "leg-2",
+  throat: "throat",
+  convexity: "convexity",
+  width: "width",
+};
+
+function betweenGauges({ section }: CaseContext): readonly Contradiction[] {
+  if (section === null || section.conflict.length === 0) return [];
+  const again = section.suspects.length > 0 ? section.suspects : section.conflict;
+  return [
+    {
+      code: "fillet-readings",
+      between: section.conflict,
+      again: again.map((name) => missing(readAgain[name])),
+    },
+  ];
+}
+
+function hollowOrFull(rows: readonly VerdictRow[]): readonly Contradiction[] {
+  const found = rows.find(({ reason }) => reason === "readings-disagree");
+  return found === undefined
+    ? []
+    : [{ code: "hollow-or-full", between: ["throat", "convexity"], again: found.missing }];
+}
+
+/** A tick says there is none of it, a reading that it is beyond the limit. The reading counts; the tick is named. */
+function tickedAbsent({ input }: CaseContext, rows: readonly VerdictRow[]): readonly Contradiction[] {
+  return rows.flatMap((row) => {
+    const ticked = row.imperfections.filter((id) => input.lookedFor.includes(id));
+    const readings = row.readingsUsed.filter((name) => name in input.beadReadings);
+    const contradicts =
+      row.result === "fails" &&
+      readings.length > 0 &&
+      ticked.length > 0 &&
+      !input.observations.some(({ imperfection }) => row.imperfections.includes(imperfection));
+    return contradicts
+      ? [{ code: "ticked-absent" as const, between: [...readings, ...ticked], again: [] }]
+      : [];
+  });
+}
+
+function lengthAndPlace({ input }: CaseContext): readonly Contradiction[] {
+  return input.observations.flatMap(({ id, alongMm, lengthMm }): Contradiction[] => {
+    if (alongMm === null || lengthMm === null) return [];
+    const stretch = Math.abs(alongMm[1] - alongMm[0]);
+    const beyond = stretch - lengthMm.value - lengthMm.expandedUncertainty;
+    if (beyond <= Math.max(WINDING_MM, WINDING * stretch)) return [];
+    const again: MissingReading[] = [missing("length", id), missing("place-along", id)];
+    return [{ code: "length-and-place", between: [`${id}.length`, `${id}.alongMm`], again }];
+  });
+}
+
+function betweenFacts({ input }: CaseContext): readonly Contradiction[] {
+  const { weld } = input;
+  const found: Contradiction[] = [];
+  if (weld.legMm !== null && weld.throatMm !== null) {
+    const throat = weld.legMm * Math.cos((weld.plateAngleDeg * Math.PI) / 360);
+    if (Math.abs(throat - weld.throatMm) > ROUNDED_ON_DRAWING_MM)
+      found.push({
+        code: "leg-and-throat-asked",
+        between: ["legMm", "throatMm"],
+        again: [missing("specified-leg"), missing("specified-throat")],
+      });
+  }
+  const { buttThicknessMm: s, thicknessMm: t, completePenetration } = weld;
+  if (s !== null && t !== null && s < t && completePenetration === true)
+    found.push({
+      code: "penetration-asked",
+      between: ["buttThicknessMm", "completePenetration"],
+      again: [missing("complete-penetration")],
+    });
+  return found;
+}

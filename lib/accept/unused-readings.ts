@@ -1,0 +1,35 @@
+import type { JudgeInput } from "./types";
+import type { UnusedReading, VerdictRow } from "./verdict";
+
+const observationFigures = ["length", "depth", "height", "diameter", "area"] as const;
+
+/** Every figure that was given, as rows name them: "throat", "o1.depth", "o1.poreCount". */
+export function figuresGiven(input: JudgeInput): readonly string[] {
+  const readings = Object.entries(input.beadReadings).flatMap(([name, read]) =>
+    read === null ? [] : [name],
+  );
+  const sizes = input.observations.flatMap((one) => [
+    ...observationFigures
+      .filter((size) => (size === "area" ? one.areaMm2 : one[`${size}Mm` as const]) !== null)
+      .map((size) => `${one.id}.${size}`),
+    ...(one.poreCount === null ? [] : [`${one.id}.poreCount`]),
+  ]);
+  return [...readings, ...sizes];
+}
+
+/**
+ * Figures that were given and that no row went by: not needed where a row was decided without them (none is allowed),
+ * without a rule where no clause of the set asks for them.
+ */
+export function unusedReadings(input: JudgeInput, rows: readonly VerdictRow[]): readonly UnusedReading[] {
+  const used = new Set(rows.flatMap((row) => row.figuresUsed));
+  const touched = new Set(
+    rows.filter((row) => row.result !== "not-applicable").flatMap((row) => row.readingsUsed),
+  );
+  return figuresGiven(input)
+    .filter((figure) => !used.has(figure))
+    .map((figure) => ({
+      figure,
+      why: touched.has(figure.split(".")[0]!) ? ("not-needed" as const) : ("no-rule" as const),
+    }));
+}
