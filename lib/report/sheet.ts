@@ -11,7 +11,7 @@ import {
   type PhotoFacts,
   type PhotoRole,
 } from "@/lib/assess";
-import { imperfections } from "@/lib/trade";
+import { imperfections, isoNumberText } from "@/lib/trade";
 import type { Drawing } from "@/lib/marks";
 import { changeText } from "./amount-text";
 import type { SummarisableBead } from "./bead-summary";
@@ -176,7 +176,7 @@ function sheetMark(content: BeadContent, marks: readonly NumberedMark[], units: 
     photo: content.photos.findIndex(({ id }) => id === photoId) + 1,
     numbers: numberRanges(marks.map(({ number }) => number)),
     name: `${markName(mark)}${count}`,
-    iso6520: imperfections[mark.imperfection].iso6520,
+    iso6520: isoNumberText(mark.imperfection, content.setup.joint),
     place: markPlace(mark),
     size:
       marks.length > 1
