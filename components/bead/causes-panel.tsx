@@ -33,7 +33,7 @@ export function CausesPanel({
   onForgetAnswers,
   onRunAgain,
 }: CausesPanelProps) {
-  const { causes, contradictions, cautions } = diagnosis;
+  const { causes, causeless, contradictions, cautions } = diagnosis;
   const stops = cautions.filter((caution) => caution.level === "stop");
   return (
     <div className={styles.stack}>
@@ -50,11 +50,18 @@ export function CausesPanel({
       {proposed && (
         <FirstChange change={proposed.first} rest={proposed.next} units={units} onRunAgain={onRunAgain} />
       )}
+      {causeless.length > 0 && (
+        <Panel tone="bronze" title="Not from how it was run">
+          {causeless.map((one) => (
+            <Said key={one.imperfection} statement={one} units={units} />
+          ))}
+        </Panel>
+      )}
       {!proposed && stops.length === 0 && (
         <Panel tone="ok" title="Nothing to change">
           <p>
-            Nothing is marked and the set-up points at no fault. The list below only says how common each
-            cause is.
+            {causeless.length > 0 ? "Nothing else is marked" : "Nothing is marked"} and the set-up points at
+            no fault. The list below only says how common each cause is.
           </p>
         </Panel>
       )}

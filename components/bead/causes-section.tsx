@@ -77,10 +77,7 @@ export function CausesSection({
       )}
       <CausesPanel
         diagnosis={diagnosis.value}
-        proposed={proposal(
-          diagnosis.value,
-          state.photos.reduce((sum, photo) => sum + photo.history.present.marks.length, 0),
-        )}
+        proposed={proposal(diagnosis.value)}
         answers={answers}
         units={units}
         onAnswer={answer}

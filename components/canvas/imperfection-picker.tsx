@@ -3,7 +3,7 @@ import { Search, X } from "lucide-react";
 import { Dialog } from "radix-ui";
 import { useRef, useState } from "react";
 import { groupStyles } from "@/lib/marks";
-import type { Imperfection, ImperfectionId } from "@/lib/trade";
+import { isoNumberText, type Imperfection, type ImperfectionId } from "@/lib/trade";
 import styles from "./imperfection-picker.module.css";
 import { palette } from "./palette";
 import { pickerGroups } from "./picker-list";
@@ -18,9 +18,10 @@ function Row({
   isCurrent: boolean;
   onPick: (id: ImperfectionId) => void;
 }) {
-  const { id, name, alsoCalled, look, group, iso6520, inspectorFirst } = imperfection;
+  const { id, name, alsoCalled, look, group, inspectorFirst } = imperfection;
   const { letter, stroke } = groupStyles[group];
   const ink = palette.inks[stroke.ink];
+  const iso6520 = isoNumberText(id, null);
   return (
     <li>
       <button

@@ -18,8 +18,8 @@ const plain = (text: string): string =>
     .toLowerCase();
 
 function matches(imperfection: Imperfection, words: readonly string[]): boolean {
-  const { name, alsoCalled, look, iso6520 } = imperfection;
-  const text = plain([name, ...alsoCalled, look, iso6520 ?? ""].join(" "));
+  const { name, alsoCalled, look, iso6520, iso6520InButt } = imperfection;
+  const text = plain([name, ...alsoCalled, look, iso6520 ?? "", iso6520InButt ?? ""].join(" "));
   return words.every((word) => text.includes(word));
 }
 

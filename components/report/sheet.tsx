@@ -1,5 +1,5 @@
 import { MarkOverlay } from "@/components/canvas";
-import { CHECK_YOUR_COPY, type SheetCause, type SheetDocument } from "@/lib/report";
+import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { ACROSS, printedScene } from "./printed-scene";
 import styles from "./sheet.module.css";
 
@@ -72,7 +72,7 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
         </section>
       )}
       <div className={styles.columns}>
-        <Causes causes={sheet.causes} />
+        <Causes causes={sheet.causes} causeless={sheet.causeless} />
         <VerdictPart sheet={sheet} />
       </div>
       {sheet.note && (
@@ -160,10 +160,13 @@ function Marks({ sheet }: { sheet: SheetDocument }) {
   );
 }
 
-function Causes({ causes }: { causes: readonly SheetCause[] }) {
+function Causes({ causes, causeless }: Pick<SheetDocument, "causes" | "causeless">) {
   return (
     <section>
       <h2>Likely causes</h2>
+      {causeless.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       <ol className={styles.causes}>
         {causes.map((cause) => (
           <li key={cause.name}>
@@ -180,9 +183,11 @@ function Causes({ causes }: { causes: readonly SheetCause[] }) {
           </li>
         ))}
       </ol>
-      <p className={styles.small}>
-        Weights of published lists against what was marked and recorded; not frequencies.
-      </p>
+      {causes.length > 0 && (
+        <p className={styles.small}>
+          Weights of published lists against what was marked and recorded; not frequencies.
+        </p>
+      )}
     </section>
   );
 }

@@ -10,12 +10,13 @@ export interface Proposal {
 }
 
 /**
- * The one change to try, when there is something to cure: a mark, a record that contradicts itself, or a set-up that
- * points at one cause by itself. A bead with nothing wrong on it gets no advice. null also when an inspector comes first.
+ * The one change to try, when there is something to cure: a mark that has causes, a record that contradicts itself, or a
+ * set-up that points at one cause by itself. A bead with nothing wrong on it, or with nothing but the marks of tools,
+ * gets no advice. null also when an inspector comes first.
  */
-export function proposal(diagnosis: Diagnosis, marks: number): Proposal | null {
-  const { firstChange, nextChanges, contradictions, causes } = diagnosis;
+export function proposal(diagnosis: Diagnosis): Proposal | null {
+  const { firstChange, nextChanges, contradictions, causes, explainable } = diagnosis;
   if (firstChange === null) return null;
   const setupSpeaks = contradictions.length > 0 || (causes[0]?.probability ?? 0) >= FROM_SETUP_ALONE;
-  return marks > 0 || setupSpeaks ? { first: firstChange, next: nextChanges } : null;
+  return explainable.length > 0 || setupSpeaks ? { first: firstChange, next: nextChanges } : null;
 }

@@ -40,7 +40,15 @@ export const demoJobWelds = { first: "groove-trapped-slag", second: "groove-unde
 const C = "iso-5817-c";
 const D11 = "aws-d1-1-static";
 
-const cracks = ["longitudinal-crack", "transverse-crack", "crater-crack"] as const;
+const cracks = [
+  "longitudinal-crack",
+  "transverse-crack",
+  "crater-crack",
+  "radiating-crack",
+  "crack-group",
+  "branching-crack",
+  "toe-crack",
+] as const;
 /** Looked over from end to end. */
 const all = [
   ...cracks,

@@ -18,8 +18,9 @@ export function countedBead(
   const imperfections = content.photos.flatMap(({ drawing }) =>
     drawing.marks.map((mark) => mark.imperfection),
   );
-  const cured = diagnosis.ok && proposal(diagnosis.value, imperfections.length) !== null;
-  const [first] = diagnosis.ok && (cured || imperfections.length > 0) ? diagnosis.value.causes : [];
+  const spoken =
+    diagnosis.ok && (proposal(diagnosis.value) !== null || diagnosis.value.explainable.length > 0);
+  const [first] = spoken ? diagnosis.value.causes : [];
   return {
     imperfections,
     looked: imperfections.length > 0 || content.judgement.lookedFor.length > 0,

@@ -19,7 +19,7 @@ const CLOSE_LOOK_S = 120;
 const LEAST_BITS = 0.005;
 
 /**
- * One inference dearer than this, in multiply-adds, and the signs are ranked roughly: there are some forty of them, and
+ * One inference dearer than this, in multiply-adds, and the signs are ranked roughly: there are more than fifty of them, and
  * their exact information takes an inference and five sums each, together about 50 ms at this limit (about twelve
  * different imperfections marked).
  */

@@ -1,6 +1,7 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { electrodeOf, windowFor } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
+import { causeless, explainable } from "./causeless";
 import { cautionsFor, inspectorFirst } from "./cautions";
 import { changeFor, inOrderOfTrial } from "./change";
 import { nextChecks } from "./checks";
@@ -101,17 +102,23 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
     .toSorted((a, b) => b.probability - a.probability);
   const stopped = inspectorFirst(input).length > 0;
   const [first = null, ...rest] = worthTrying(causes);
+  const canExplain = explainable(input);
+  const unexplained = causeless(input);
   const joint = lazily(() =>
-    input.findings.length === 0 ? null : jointExplanation(model, weighed, posterior, input),
+    canExplain.length === 0 ? null : jointExplanation(model, weighed, posterior, input),
   );
   const contradictions = contradictionsIn(input, context.physics);
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
-  const explanation = lazily(() => explain(input, { causes, joint: joint(), contradictions, stopped }));
+  const explanation = lazily(() =>
+    explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),
+  );
   return {
     causes,
     get joint() {
       return joint();
     },
+    explainable: canExplain,
+    causeless: unexplained,
     // After the inspector, the order stands ready; before, nothing is proposed as the first thing to do.
     firstChange: stopped ? null : first,
     nextChanges: stopped && first !== null ? [first, ...rest] : rest,
@@ -154,7 +161,7 @@ function jointExplanation(
   const { out, logJoint } = bestSet(network, evidence, 3);
   const causes = out.map(({ variable, state }) => model.variables[variable]![state - 1]!);
   if (causes.length === 0) return null;
-  const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))].toSorted();
+  const marked = explainable(input);
   const made = (id: ImperfectionId) =>
     linksFor(id, model.process).some(({ cause }) => causes.includes(cause));
   return {

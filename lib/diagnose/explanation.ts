@@ -1,7 +1,7 @@
-import { imperfections } from "@/lib/trade";
+import { imperfections, type ImperfectionId } from "@/lib/trade";
 import { ownEstimate } from "./cite";
 import type { DiagnoseInput } from "./input";
-import type { Contradiction, JointExplanation, RankedCause, Statement } from "./types";
+import type { Causeless, Contradiction, JointExplanation, RankedCause, Statement } from "./types";
 import { weightsNote } from "./weights";
 
 interface Told {
@@ -9,6 +9,8 @@ interface Told {
   readonly joint: JointExplanation | null;
   readonly contradictions: readonly Contradiction[];
   readonly stopped: boolean;
+  readonly canExplain: readonly ImperfectionId[];
+  readonly unexplained: readonly Causeless[];
 }
 
 /** Below this no cause stands out. */
@@ -19,7 +21,7 @@ const say = (sentence: string, source = ownEstimate): Statement => ({ sentence, 
 /** The whole in a few sentences, in reading order. */
 export function explain(
   input: DiagnoseInput,
-  { causes, joint, contradictions, stopped }: Told,
+  { causes, joint, contradictions, stopped, canExplain, unexplained }: Told,
 ): readonly Statement[] {
   const [first, second] = causes;
   const lines: Statement[] = [];
@@ -33,6 +35,11 @@ export function explain(
     lines.push(say("The record contradicts itself; clear that up before trusting what follows."));
   if (input.findings.length === 0)
     lines.push(say("Nothing is marked: what is said follows from the set-up and the answers alone."));
+  lines.push(...unexplained.map(({ sentence, source }) => say(sentence, source)));
+  if (unexplained.length > 0 && canExplain.length === 0)
+    lines.push(
+      say("Causes are ranked from the set-up and the answers alone; nothing marked speaks for any."),
+    );
   if (first && first.probability >= STANDS_OUT) {
     lines.push(say(`${first.name} is the most likely cause. ${first.sentence}`, first.why[0]?.source));
   } else if (first && second) {

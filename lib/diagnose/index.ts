@@ -14,6 +14,7 @@ export {
   type Amount,
   type Answer,
   type Caution,
+  type Causeless,
   type Change,
   type Check,
   type Confirmed,

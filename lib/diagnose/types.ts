@@ -131,6 +131,11 @@ export interface Check {
   readonly source: Source;
 }
 
+/** Something marked that nothing in how the bead was run leaves; what to do about it instead. */
+export interface Causeless extends Statement {
+  readonly imperfection: ImperfectionId;
+}
+
 /** The record contradicts itself, or the set-up contradicts the classification. */
 export interface Contradiction extends Statement {
   readonly code: string;
@@ -149,6 +154,10 @@ export interface Diagnosis {
   /** Every cause that can occur in this process, most likely first. */
   readonly causes: readonly RankedCause[];
   readonly joint: JointExplanation | null;
+  /** What is marked and has causes in this process, each once. Advice answers these, never the next. */
+  readonly explainable: readonly ImperfectionId[];
+  /** What is marked and has none, each once. */
+  readonly causeless: readonly Causeless[];
   /** null: an inspector comes first, or nothing speaks for any change. */
   readonly firstChange: Change | null;
   /** In order, each only if the one before does not cure it. */

@@ -2,10 +2,12 @@ import type { Mark } from "@/lib/marks";
 import {
   imperfectionIds,
   imperfections,
+  isoNumber,
   patterns,
   places,
   stretches,
   type ImperfectionId,
+  type Joint,
 } from "@/lib/trade";
 
 /** What a mark says besides its shape, as far as tags carry it. */
@@ -18,9 +20,12 @@ export type TaggedMark = Pick<Mark, "place" | "stretch" | "patterns"> & {
 
 const ISO_6520 = /^(?:ISO 6520-1[: ])?(\d{3,5})$/;
 
-/** Tags of a mark: the ISO 6520-1 number where there is one, our id, then place, stretch and patterns. */
-export function tagsOf(mark: Mark): readonly string[] {
-  const number = imperfections[mark.imperfection].iso6520;
+/**
+ * Tags of a mark: the ISO 6520-1 number where there is one, our id, then place, stretch and patterns. Where the number
+ * depends on the joint and nobody said which it is, none is written rather than perhaps the wrong one.
+ */
+export function tagsOf(mark: Mark, joint: Joint | null): readonly string[] {
+  const number = isoNumber(mark.imperfection, joint);
   return [
     ...(number === null ? [] : [`ISO 6520-1 ${number}`]),
     mark.imperfection,
@@ -35,7 +40,11 @@ export function readTags(tags: readonly string[]): TaggedMark {
   const iso6520 = tags.map((tag) => ISO_6520.exec(tag)?.[1]).find((found) => found !== undefined) ?? null;
   const named = imperfectionIds.find((id) => tags.includes(id)) ?? null;
   const numbered =
-    iso6520 === null ? [] : imperfectionIds.filter((id) => imperfections[id].iso6520 === iso6520);
+    iso6520 === null
+      ? []
+      : imperfectionIds.filter((id) =>
+          [imperfections[id].iso6520, imperfections[id].iso6520InButt].includes(iso6520),
+        );
   return {
     imperfection: named ?? (numbered.length === 1 ? (numbered[0] ?? null) : null),
     iso6520,

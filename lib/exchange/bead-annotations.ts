@@ -16,7 +16,7 @@ export function beadAnnotations(
     if (!facts) return [];
     const { sha256, widthPx, heightPx } = facts;
     const photo = { iri: photoIri(sha256), widthPx, heightPx };
-    const collection = { iri: `${iri}/photo/${i + 1}`, label: "" };
+    const collection = { iri: `${iri}/photo/${i + 1}`, label: "", joint: content.setup.joint };
     return marksToAnnotations(drawing.marks, photo, collection).first?.items ?? [];
   });
   return {

@@ -7,7 +7,7 @@ import {
 } from "@/lib/assess";
 import type { Quantity } from "@/lib/measure";
 import { patternWords, placeWords, stretchWords } from "@/lib/report";
-import { imperfections } from "@/lib/trade";
+import { imperfections, isoNumberText } from "@/lib/trade";
 import type { ExchangeBead } from "./bead-file";
 import type { Cell, Table } from "./table";
 
@@ -34,7 +34,7 @@ const columns: readonly Column[] = [
   ["Photo SHA-256", ({ photoId }, { photos }) => photos.find(({ id }) => id === photoId)?.sha256 ?? null],
   ["Mark", ({ number }) => number],
   ["Imperfection", ({ mark }) => imperfections[mark.imperfection].name],
-  ["ISO 6520-1", ({ mark }) => imperfections[mark.imperfection].iso6520],
+  ["ISO 6520-1", ({ mark }, { content }) => isoNumberText(mark.imperfection, content.setup.joint)],
   ["Shape", ({ mark }) => mark.shape.kind],
   ["Place", ({ mark }) => mark.place && placeWords[mark.place]],
   ["Along the weld", ({ mark }) => mark.stretch && stretchWords[mark.stretch]],

@@ -1,5 +1,5 @@
 import type { Mark } from "@/lib/marks";
-import { imperfections } from "@/lib/trade";
+import { imperfections, type Joint } from "@/lib/trade";
 import { tagsOf } from "./annotation-tags";
 import {
   ANNOTATION_CONTEXT,
@@ -19,6 +19,8 @@ export interface CollectionOptions {
   /** IRI of the collection; page and annotations get IRIs below it. */
   readonly iri: string;
   readonly label: string;
+  /** Some shapes have one ISO 6520-1 number in a fillet and another in a butt weld; null: not recorded. */
+  readonly joint: Joint | null;
 }
 
 const body = (purpose: TextualBody["purpose"], value: string): TextualBody => ({
@@ -35,14 +37,14 @@ const body = (purpose: TextualBody["purpose"], value: string): TextualBody => ({
 export function marksToAnnotations(
   marks: readonly Mark[],
   photo: AnnotatedPhoto,
-  { iri, label }: CollectionOptions,
+  { iri, label, joint }: CollectionOptions,
 ): AnnotationCollection {
   const items = marks.map((mark, i): Annotation => ({
     id: `${iri}/mark/${i + 1}`,
     type: "Annotation",
     motivation: "tagging",
     body: [
-      ...tagsOf(mark).map((tag) => body("tagging", tag)),
+      ...tagsOf(mark, joint).map((tag) => body("tagging", tag)),
       body("describing", imperfections[mark.imperfection].name),
       ...(mark.note === "" ? [] : [body("commenting", mark.note)]),
     ],

@@ -1,4 +1,4 @@
-import type { SheetCause } from "@/lib/report";
+import type { SheetCause, SheetDocument } from "@/lib/report";
 import { asDecoration, drawHeading, flowText, HEADING_HEIGHT, makeRoom, putBlock, type Flow } from "./flow";
 import { layText, run, type Run, type TextBlock } from "./lay-text";
 import { BODY_WIDTH, GREY, LEFT, RULE } from "./page";
@@ -52,7 +52,10 @@ function drawColumn(flow: Flow, column: CauseColumn): void {
 }
 
 /** The likely causes side by side, each with a bar and what speaks for and against it. */
-export function drawCauses(flow: Flow, causes: readonly SheetCause[]): void {
+export function drawCauses(
+  flow: Flow,
+  { causes, causeless }: Pick<SheetDocument, "causes" | "causeless">,
+): void {
   const shares = causes.map((_, rank) => SHARES[rank] ?? 1);
   const free = BODY_WIDTH - GAP * (causes.length - 1);
   const whole = shares.reduce((sum, share) => sum + share, 0);
@@ -68,6 +71,7 @@ export function drawCauses(flow: Flow, causes: readonly SheetCause[]): void {
   drawHeading(flow, "Likely causes");
   for (const column of columns) drawColumn(flow, column);
   flow.y += height + 3;
+  for (const line of causeless) flowText(flow, [run(line, "text", 9)], { gap: 4 });
   const weights = "Weights of published lists against what was marked and recorded; not frequencies.";
   flowText(flow, [run(causes.length > 0 ? weights : "None named.", "text", 8, GREY.words)], { gap: 11 });
 }

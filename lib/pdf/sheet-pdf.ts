@@ -55,7 +55,7 @@ function drawBody(flow: Flow, { sheet, photos, palette }: SheetPdfInput): void {
   drawPhotoAndSetup(flow, sheet, { photos, palette });
   drawMarks(flow, sheet);
   drawChange(flow, sheet);
-  drawCauses(flow, sheet.causes);
+  drawCauses(flow, sheet);
   drawVerdict(flow, sheet);
   if (sheet.note !== "") drawNote(flow, sheet.note);
   drawMorePhotos(flow, sheet, { photos, palette });

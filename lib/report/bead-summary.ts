@@ -45,7 +45,7 @@ export function summariseBead(
   const { content } = bead;
   const { diagnosis, verdict } = assess(content, bead.photos, context);
   const marks = content.photos.flatMap((photo) => photo.drawing.marks);
-  const change = diagnosis.ok ? (proposal(diagnosis.value, marks.length)?.first ?? null) : null;
+  const change = diagnosis.ok ? (proposal(diagnosis.value)?.first ?? null) : null;
   return {
     id: bead.id,
     number: bead.number,

@@ -43,8 +43,7 @@ export function benchCard(
   const { content } = bead;
   const { diagnosis: found } = assess(content, bead.photos, context);
   const diagnosis = found.ok ? found.value : null;
-  const marks = content.photos.reduce((sum, { drawing }) => sum + drawing.marks.length, 0);
-  const change = (diagnosis && proposal(diagnosis, marks)?.first) ?? null;
+  const change = (diagnosis && proposal(diagnosis)?.first) ?? null;
   const inspectorFirst = diagnosis?.cautions.some(({ level }) => level === "stop") ?? false;
   return {
     number: bead.number,

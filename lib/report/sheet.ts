@@ -11,7 +11,7 @@ import {
   type PhotoFacts,
   type PhotoRole,
 } from "@/lib/assess";
-import { imperfections } from "@/lib/trade";
+import { imperfections, isoNumberText } from "@/lib/trade";
 import type { Drawing } from "@/lib/marks";
 import { changeText } from "./amount-text";
 import type { SummarisableBead } from "./bead-summary";
@@ -22,7 +22,7 @@ import { setupRows, type LabelledRow } from "./setup-rows";
 import { cautionLines, chanceWords, confidenceWords } from "./words";
 import { missingSentences, reasonWords, resultWords, verdictWords } from "./verdict-words";
 import { invariant, needsCheck } from "@/lib/base";
-import type { Change, RankedCause } from "@/lib/diagnose";
+import type { Change, Diagnosis, RankedCause } from "@/lib/diagnose";
 import type { UnitPreferences } from "@/lib/units";
 import { rowLimitText, rowValueText } from "./row-text";
 import { findingLines } from "./finding-lines";
@@ -79,6 +79,8 @@ export interface SheetDocument {
   readonly change: { readonly sentence: string; readonly step: string; readonly reason: string } | null;
   readonly nextChanges: readonly string[];
   readonly causes: readonly SheetCause[];
+  /** What is marked and does not come from how the bead was run, a sentence each. */
+  readonly causeless: readonly string[];
   readonly verdict: {
     readonly word: string;
     readonly long: string;
@@ -106,7 +108,7 @@ export function sheetDocument(
   const assessment = assess(content, photos, context);
   const diagnosis = assessment.diagnosis.ok ? assessment.diagnosis.value : null;
   const marks = sheetMarks(content, assessment, units);
-  const proposed = diagnosis && proposal(diagnosis, marks.length);
+  const proposed = diagnosis && proposal(diagnosis);
   const verdict = assessment.verdict?.ok ? assessment.verdict.value : null;
   return {
     number: bead.number,
@@ -121,11 +123,21 @@ export function sheetDocument(
     inspectorFirst: diagnosis?.cautions.some((caution) => caution.level === "stop") ?? false,
     change: proposed ? sheetChange(proposed.first, units) : null,
     nextChanges: (proposed?.next ?? []).slice(0, 2).map((change) => fullStep(change, units)),
-    causes: (diagnosis?.causes ?? []).slice(0, 3).map((cause, rank) => sheetCause(cause, rank === 0 ? 3 : 1)),
+    causes: worthListing(diagnosis, proposed !== null)
+      .slice(0, 3)
+      .map((cause, rank) => sheetCause(cause, rank === 0 ? 3 : 1)),
+    causeless: (diagnosis?.causeless ?? []).map(({ sentence }) => sentence),
     verdict: verdict && sheetVerdict(verdict, content, assessment, units),
     note: content.judgement.note,
     cautions: cautionLines,
   };
+}
+
+/** Where nothing but tool marks and the like is marked, a list of causes would be read as theirs. */
+function worthListing(diagnosis: Diagnosis | null, isProposed: boolean): readonly RankedCause[] {
+  if (diagnosis === null) return [];
+  const { causes, causeless, explainable } = diagnosis;
+  return causeless.length > 0 && explainable.length === 0 && !isProposed ? [] : causes;
 }
 
 function sheetPhotos(
@@ -176,7 +188,7 @@ function sheetMark(content: BeadContent, marks: readonly NumberedMark[], units: 
     photo: content.photos.findIndex(({ id }) => id === photoId) + 1,
     numbers: numberRanges(marks.map(({ number }) => number)),
     name: `${markName(mark)}${count}`,
-    iso6520: imperfections[mark.imperfection].iso6520,
+    iso6520: isoNumberText(mark.imperfection, content.setup.joint),
     place: markPlace(mark),
     size:
       marks.length > 1

@@ -1,6 +1,9 @@
+import { isFillet, type Joint } from "./names";
+
 /**
  * The vocabulary of visible imperfections: what a person can mark on a photo, what a cause explains and what a
- * criteria set limits. One id serves all three. Numbers are those of ISO 6520-1 (2007); names are the trade's own.
+ * criteria set limits. One id serves all three. Numbers are those of ISO 6520-1 (2007), many of them from memory;
+ * names are the trade's own. Ids are stored with marks: never rename, only add at the end.
  */
 export const imperfectionIds = [
   "surface-porosity",
@@ -35,6 +38,22 @@ export const imperfectionIds = [
   "temper-colour",
   "wire-stub",
   "misalignment",
+  "missing-length",
+  "irregular-surface",
+  "sagging",
+  "toe-crack",
+  "steep-toe",
+  "angular-misalignment",
+  "torn-surface",
+  "grinding-mark",
+  "chipping-mark",
+  "underflushing",
+  "radiating-crack",
+  "crack-group",
+  "branching-crack",
+  "tungsten-inclusion",
+  "copper-inclusion",
+  "burnback",
 ] as const;
 export type ImperfectionId = (typeof imperfectionIds)[number];
 
@@ -47,6 +66,8 @@ export interface Imperfection {
   readonly alsoCalled: readonly string[];
   /** ISO 6520-1 reference number, null where the standard has none for it. */
   readonly iso6520: string | null;
+  /** Its other number in a butt weld, where the standard numbers one shape twice; null: the number above serves all. */
+  readonly iso6520InButt: string | null;
   /** One sentence on how to tell it from its neighbours on a chipped bead. */
   readonly look: string;
   /** The shape most people will want for marking it; others stay allowed. */
@@ -66,7 +87,18 @@ const entry = (
   group: Imperfection["group"],
   look: string,
   inspectorFirst = false,
-): Imperfection => ({ id, name, alsoCalled, iso6520, usualShape, group, look, inspectorFirst });
+  iso6520InButt: string | null = null,
+): Imperfection => ({
+  id,
+  name,
+  alsoCalled,
+  iso6520,
+  iso6520InButt,
+  usualShape,
+  group,
+  look,
+  inspectorFirst,
+});
 
 export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "surface-porosity": entry(
@@ -132,6 +164,8 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
     "line",
     "shape",
     "High and narrow, round like a rope laid on the plate.",
+    false,
+    "502",
   ),
   "flat-wide-bead": entry(
     "flat-wide-bead",
@@ -363,7 +397,171 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
     "shape",
     "The two plates do not lie in one plane at the joint.",
   ),
+  "missing-length": entry(
+    "missing-length",
+    "Missing length",
+    ["short weld", "stopped short"],
+    null,
+    "line",
+    "shape",
+    "The weld ends before the length that was asked for; bare joint is left.",
+  ),
+  "irregular-surface": entry(
+    "irregular-surface",
+    "Irregular surface",
+    ["rough face", "lumpy bead"],
+    "514",
+    "outline",
+    "shape",
+    "Ripples of uneven height: lumps and dips along the face between parallel toes.",
+  ),
+  sagging: entry(
+    "sagging",
+    "Sagging",
+    ["slumped bead", "sagged face", "drip"],
+    "509",
+    "outline",
+    "shape",
+    "The metal sank before it froze: a belly hangs low on the face, hollow above it.",
+  ),
+  "toe-crack": entry(
+    "toe-crack",
+    "Crack at the toe",
+    ["toe crack"],
+    null,
+    "line",
+    "crack",
+    "A fine jagged line in the plate along the toe; unlike undercut it has no width.",
+    true,
+  ),
+  "steep-toe": entry(
+    "steep-toe",
+    "Steep toe",
+    ["bad toe angle", "bulging toe"],
+    "505",
+    "line",
+    "shape",
+    "The face meets the plate at a steep step; unlike cold lap it is tied in.",
+  ),
+  "angular-misalignment": entry(
+    "angular-misalignment",
+    "Angular misalignment",
+    ["pulled up plate", "peaking"],
+    "508",
+    "line",
+    "shape",
+    "The plates meet at an angle they should not have: a straight edge rocks over the joint.",
+  ),
+  "torn-surface": entry(
+    "torn-surface",
+    "Torn surface",
+    ["torn-off tack", "bracket scar"],
+    "603",
+    "outline",
+    "surface",
+    "A ragged scar with a bright broken floor where something was knocked off the plate.",
+  ),
+  "grinding-mark": entry(
+    "grinding-mark",
+    "Grinding mark",
+    ["grinder gouge", "disc mark"],
+    "604",
+    "outline",
+    "surface",
+    "Parallel bright scratches or a smooth hollow left by a grinding disc.",
+  ),
+  "chipping-mark": entry(
+    "chipping-mark",
+    "Chipping mark",
+    ["hammer mark", "chisel nick"],
+    "605",
+    "line",
+    "surface",
+    "Short sharp dents from a chipping hammer or chisel, most often beside the toe.",
+  ),
+  underflushing: entry(
+    "underflushing",
+    "Underflushing",
+    ["over-ground", "ground below flush"],
+    "606",
+    "outline",
+    "surface",
+    "Ground bright and smooth, but lower than the plate around it.",
+  ),
+  "radiating-crack": entry(
+    "radiating-crack",
+    "Radiating cracks",
+    ["star of cracks"],
+    "103",
+    "line",
+    "crack",
+    "Several cracks that run out from one point, away from the end crater.",
+    true,
+  ),
+  "crack-group": entry(
+    "crack-group",
+    "Group of cracks",
+    ["several cracks", "cracked patch"],
+    "105",
+    "outline",
+    "crack",
+    "Several separate fine lines close together, in no common direction.",
+    true,
+  ),
+  "branching-crack": entry(
+    "branching-crack",
+    "Branching crack",
+    ["forked crack"],
+    "106",
+    "line",
+    "crack",
+    "One crack that forks, like a twig.",
+    true,
+  ),
+  "tungsten-inclusion": entry(
+    "tungsten-inclusion",
+    "Tungsten inclusion",
+    ["tungsten speck", "dipped tungsten"],
+    "3041",
+    "point",
+    "fusion",
+    "A hard bright silvery speck in or on the bead, from the electrode.",
+  ),
+  "copper-inclusion": entry(
+    "copper-inclusion",
+    "Copper inclusion",
+    ["piece of tip", "copper pick-up"],
+    "3042",
+    "point",
+    "fusion",
+    "A reddish speck or smear of copper melted into the bead.",
+  ),
+  burnback: entry(
+    "burnback",
+    "Burnback",
+    ["wire burnt back to the tip", "stuck in the tip"],
+    null,
+    "point",
+    "surface",
+    "The bead breaks off at a ball of wire: the wire melted back to the contact tip.",
+  ),
 };
+
+/** ISO 6520-1 number in this joint; null where there is none, or where it depends on a joint that is not known. */
+export function isoNumber(id: ImperfectionId, joint: Joint | null): string | null {
+  const { iso6520, iso6520InButt } = imperfections[id];
+  if (iso6520InButt === null) return iso6520;
+  if (joint === null) return null;
+  return isFillet(joint) ? iso6520 : iso6520InButt;
+}
+
+/** The number as it is shown: "503", or "503, butt weld 502" while nobody said which joint it is. */
+export function isoNumberText(id: ImperfectionId, joint: Joint | null): string | null {
+  const { iso6520, iso6520InButt } = imperfections[id];
+  return joint === null && iso6520InButt !== null
+    ? `${iso6520}, butt weld ${iso6520InButt}`
+    : isoNumber(id, joint);
+}
 
 /** Where across the weld a mark lies. */
 export const places = [

@@ -10,6 +10,8 @@ export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMe
 export {
   imperfectionIds,
   imperfections,
+  isoNumber,
+  isoNumberText,
   patterns,
   places,
   stretches,

@@ -120,7 +120,15 @@ export function soundness(prefix: string, table: string): readonly Criterion[] {
       id: `${prefix}-1-crack`,
       clause: `${table} (1)`,
       title: "Cracks",
-      imperfections: ["longitudinal-crack", "transverse-crack", "crater-crack"],
+      imperfections: [
+        "longitudinal-crack",
+        "transverse-crack",
+        "crater-crack",
+        "radiating-crack",
+        "crack-group",
+        "branching-crack",
+        "toe-crack",
+      ],
       variants: always(d11Source(`${table} (1)`, "seen-older"), none),
     },
     {

@@ -36,7 +36,15 @@ function rowsOf(id: string, document: string, edition: string) {
   return { source, variant, row };
 }
 
-const cracks = ["longitudinal-crack", "transverse-crack", "crater-crack"] as const;
+const cracks = [
+  "longitudinal-crack",
+  "transverse-crack",
+  "crater-crack",
+  "radiating-crack",
+  "crack-group",
+  "branching-crack",
+  "toe-crack",
+] as const;
 const pores = ["surface-porosity", "wormhole", "crater-pipe"] as const;
 const butt: Condition = { kind: ["butt"] };
 const fillet: Condition = { kind: ["fillet"] };
@@ -443,7 +451,14 @@ function pipeline(): CriteriaSet {
       row(
         "crack",
         "Cracks",
-        ["longitudinal-crack", "transverse-crack"],
+        [
+          "longitudinal-crack",
+          "transverse-crack",
+          "radiating-crack",
+          "crack-group",
+          "branching-crack",
+          "toe-crack",
+        ],
         [variant("9.3.10", "seen-part", [], none)],
       ),
       row(

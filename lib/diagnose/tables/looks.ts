@@ -312,7 +312,7 @@ export const looks: readonly Look[] = [
   }),
   look(
     "width-periodic",
-    ["uneven-width", "wandering"],
+    ["uneven-width", "wandering", "irregular-surface"],
     { patterns: ["periodic"] },
     "Swells at even distances follow the hand.",
     {
@@ -322,7 +322,7 @@ export const looks: readonly Look[] = [
   ),
   look(
     "width-random",
-    ["uneven-width", "wandering"],
+    ["uneven-width", "wandering", "irregular-surface"],
     { patterns: ["intermittent", "scattered"] },
     "Swells without order follow the machine.",
     {

@@ -9,6 +9,7 @@ import { linkNotes } from "@/lib/diagnose/tables/link-notes";
 import { contraries, looks } from "@/lib/diagnose/tables/looks";
 import { questions } from "@/lib/diagnose/tables/questions";
 import { citedDocuments } from "@/lib/diagnose/tables/sources";
+import { withoutCause } from "@/lib/diagnose/tables/without-cause";
 import { symptoms } from "@/lib/diagnose/tables/symptoms";
 import { exclusiveCauses } from "@/lib/diagnose/tables/variables";
 
@@ -27,8 +28,10 @@ describe("cause tables", () => {
     expect(doubles(causes.map(({ name }) => name))).toEqual([]);
   });
 
-  it("link every imperfection and every cause to something, each pair once a process", () => {
-    expect(imperfectionIds.filter((id) => !causeLinks.some((link) => link.imperfection === id))).toEqual([]);
+  it("link every imperfection to causes or to a sentence why it has none, and every cause to something", () => {
+    const linkedMarks = new Set(causeLinks.map(({ imperfection }) => imperfection));
+    const both = imperfectionIds.map((id) => [id, linkedMarks.has(id) !== id in withoutCause]);
+    expect(both).toEqual(imperfectionIds.map((id) => [id, true]));
     const linked = new Set<string>([
       ...causeLinks.map(({ cause }) => cause),
       ...symptoms.flatMap(({ links }) => links.map(({ cause }) => cause)),

@@ -3,14 +3,18 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { annotationsToMarks, marksToAnnotations, photoIri } from "@/lib/exchange";
 import { MOST_MARKS, newMark, type Mark } from "@/lib/marks";
-import { imperfections } from "@/lib/trade";
+import { isoNumber } from "@/lib/trade";
 import { arbMark } from "../../arbitraries";
 import { collectionSchema } from "./annotation-schema";
 import { sha256 } from "./bead";
 
 const validate = new Ajv2020({ strict: true }).compile(collectionSchema);
 const photo = { iri: photoIri(sha256(new Uint8Array([1, 2, 3]))), widthPx: 4032, heightPx: 3024 };
-const collection = { iri: "urn:uuid:4f7d0d0e-8d2f-4c6a-9c57-0d6d0c1b2a39", label: "Bead 7, face" };
+const collection = {
+  iri: "urn:uuid:4f7d0d0e-8d2f-4c6a-9c57-0d6d0c1b2a39",
+  label: "Bead 7, face",
+  joint: "lap",
+} as const;
 const overJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 function importedFrom(marks: readonly Mark[]) {
@@ -33,7 +37,7 @@ describe("marks as Web Annotations", () => {
       fc.property(fc.array(arbMark, { maxLength: 5 }), (marks) => {
         const expected = marks.map(({ imperfection, shape, place, stretch, patterns, note }) => ({
           imperfection,
-          iso6520: imperfections[imperfection].iso6520,
+          iso6520: isoNumber(imperfection, collection.joint),
           shape,
           place,
           stretch,
@@ -58,6 +62,17 @@ describe("marks as Web Annotations", () => {
     expect(first?.items[0]?.target.selector.value).toBe(
       '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4032 3024"><polyline points="10.5,20 300,21.25"/></svg>',
     );
+  });
+
+  it("number a convex bead by its joint, and not at all while the joint is unknown", () => {
+    // ISO 6520-1: 502 excess weld metal (butt weld), 503 excessive convexity (fillet weld).
+    const mark = newMark("m1", "convex-bead", { kind: "point", at: { x: 5, y: 6 }, radius: null });
+    const numbers = ([null, "tee", "groove-open"] as const).map((joint) => {
+      const json = overJson(marksToAnnotations([mark], photo, { ...collection, joint }));
+      const read = annotationsToMarks(json, photo);
+      return read.ok ? read.value.map(({ imperfection, iso6520 }) => [imperfection, iso6520]) : read.issues;
+    });
+    expect(numbers).toEqual([[["convex-bead", null]], [["convex-bead", "503"]], [["convex-bead", "502"]]]);
   });
 
   it("name the photo by its content as RFC 6920 does", () => {
@@ -102,6 +117,14 @@ describe("annotations of others", () => {
           shape: { kind: "point", at: { x: 5, y: 6 }, radius: 2 },
         },
       ],
+    });
+  });
+
+  it.each(["502", "503"])("number %s alone means the convex bead", (value) => {
+    const one = foreign({ body: { type: "TextualBody", purpose: "tagging", value } });
+    expect(annotationsToMarks(one, photo)).toMatchObject({
+      ok: true,
+      value: [{ imperfection: "convex-bead", iso6520: value }],
     });
   });
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { emptyBeadContent } from "@/lib/assess";
-import { emptyDrawing } from "@/lib/marks";
+import { emptyDrawing, newMark } from "@/lib/marks";
 import { sheetDocument } from "@/lib/report";
 import { emptyRunSetup } from "@/lib/setup";
+import type { ImperfectionId } from "@/lib/trade";
 import { metric } from "@/lib/units";
 
 const content = {
@@ -51,5 +52,57 @@ describe("sheetDocument", () => {
     const names = sheet.verdict?.notLookedFor ?? [];
     expect(names).toContain("Burn-through");
     expect(new Set(names).size).toBe(names.length);
+  });
+
+  it("lists no causes under tool marks, but says where they come from", () => {
+    const marked = (ids: readonly ImperfectionId[]) => {
+      const marks = ids.map((id, i) =>
+        newMark(`m${i}`, id, { kind: "point", at: { x: 50, y: 60 }, radius: null }),
+      );
+      const photos = [{ id: "p1", role: "face" as const, drawing: { ...emptyDrawing, marks } }];
+      const setup = { ...emptyRunSetup, joint: "tee" as const };
+      return sheetDocument(
+        {
+          id: "b",
+          number: 7,
+          revision: 3,
+          createdAt: "2026-11-25T08:00:00.000Z",
+          content: { ...content, setup, photos },
+          photos: facts,
+        },
+        metric,
+      );
+    };
+    const ground = marked(["grinding-mark"]);
+    expect([ground.causes, ground.change]).toEqual([[], null]);
+    expect(ground.causeless).toEqual([expect.stringContaining("the disc made it")]);
+    const both = marked(["grinding-mark", "undercut"]);
+    expect([both.causes.length, both.causeless.length]).toEqual([3, 1]);
+    expect(both.change).not.toBeNull();
+  });
+
+  it("numbers a convex bead by the joint", () => {
+    const number = (joint: "tee" | "groove-open" | null) => {
+      const marks = [newMark("m", "convex-bead", { kind: "point", at: { x: 5, y: 5 }, radius: null })];
+      const photos = [{ id: "p1", role: "face" as const, drawing: { ...emptyDrawing, marks } }];
+      const made = sheetDocument(
+        {
+          id: "b",
+          number: 7,
+          revision: 3,
+          createdAt: "2026-11-25T08:00:00.000Z",
+          content: { ...content, setup: { ...content.setup, joint }, photos },
+          photos: facts,
+        },
+        metric,
+      );
+      return made.marks.map(({ iso6520 }) => iso6520);
+    };
+    // ISO 6520-1: 502 excess weld metal (butt weld), 503 excessive convexity (fillet weld).
+    expect([number("tee"), number("groove-open"), number(null)]).toEqual([
+      ["503"],
+      ["502"],
+      ["503, butt weld 502"],
+    ]);
   });
 });
