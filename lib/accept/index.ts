@@ -1,4 +1,5 @@
-export { listCriteria } from "./criteria";
+export { compareVerdicts, type RowDifference, type VerdictComparison } from "./compare-verdicts";
+export { acceptTables, listCriteria, type CriteriaSummary } from "./criteria";
 export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";
 export { acceptSentence, acceptSentences } from "./sentences";
@@ -36,7 +37,6 @@ export {
   type AcceptIssue,
   type AcceptIssueCode,
   type CriteriaSetting,
-  type CriteriaSummary,
   type GaugeId,
   type MissingQuantity,
   type MissingReading,

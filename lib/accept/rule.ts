@@ -114,8 +114,11 @@ export interface Criterion {
   readonly variants: readonly Variant[];
 }
 
+/** One edition (or version) of a set as the evaluator reads it. */
 export interface CriteriaSet {
   readonly id: string;
+  /** What its editions share: the key of its book, or of the shop's own limits. */
+  readonly family: string;
   readonly title: string;
   readonly document: string;
   readonly edition: string;
@@ -126,6 +129,36 @@ export interface CriteriaSet {
   readonly settings: readonly CriteriaSetting[];
   readonly criteria: readonly Criterion[];
   readonly notCovered: readonly { readonly clause: string; readonly note: string }[];
+}
+
+/** What a clause says from one edition on, until a later entry; null: the clause ends there. */
+export interface DatedVariants {
+  readonly from: string;
+  readonly variants: readonly Variant[] | null;
+}
+
+/** A clause over the editions of its document. New figures are appended; those that stand are never changed. */
+export interface DatedCriterion extends Omit<Criterion, "variants"> {
+  readonly editions: readonly DatedVariants[];
+}
+
+export interface BookEdition {
+  readonly name: string;
+  /** What of this edition is not carried, and why. */
+  readonly notCovered: CriteriaSet["notCovered"];
+}
+
+/** A set over the editions of its document; `setAt` reads one of them. */
+export interface CriteriaBook extends Omit<
+  CriteriaSet,
+  "id" | "family" | "edition" | "criteria" | "notCovered"
+> {
+  readonly key: string;
+  /** In the order in which they appeared. */
+  readonly editions: readonly [BookEdition, ...BookEdition[]];
+  /** The edition that the bare key names, for ever: what was judged by it stays what it was. */
+  readonly bareKeyMeans: string;
+  readonly criteria: readonly DatedCriterion[];
 }
 
 /** The gauge that gives a reading. Common practice, no source. */

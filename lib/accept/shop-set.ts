@@ -16,6 +16,7 @@ export function shopSet(shop: ShopCriteria): CriteriaSet {
   });
   return {
     id: shopSetId(shop),
+    family: shop.id,
     title: shop.title,
     document: shop.title,
     edition: editionOf(shop),

@@ -1,3 +1,4 @@
+export { arcTables } from "./arc-tables";
 export { currentForFeed, currentPerExtension, feedForCurrent, type BurnOff } from "./burn-off";
 export { burnOffFor, type BurnOffModel } from "./burn-off-for";
 export {

@@ -1,5 +1,6 @@
 export { causeIds, type CauseId } from "./cause-ids";
 export { answersTo, diagnose } from "./diagnose";
+export { diagnoseTables } from "./diagnose-tables";
 export {
   DiagnoseInputSchema,
   FindingSchema,

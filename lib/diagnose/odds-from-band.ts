@@ -25,11 +25,17 @@ const curve: readonly Knot[] = [
 /** Narrow bands (a single printed value) are given this share of the value as half-width: nobody holds it closer. */
 const LEAST_HALF_WIDTH = 0.12;
 
+/** What a window from memory or practice, and one of our own estimate, weigh beside one that was read. */
+const SOFT = { unread: 0.7, ownEstimate: 0.5 };
+
+/** For the seal over the tables. */
+export const bandOdds = { curve, LEAST_HALF_WIDTH, SOFT } as const;
+
 /** A window from memory, practice or estimate speaks more softly than one that was read. */
 function trust(source: Source): number {
   if (!needsCheck(source) || source.confidence === "seen-older" || source.confidence === "seen-part")
     return 1;
-  return source.confidence === "own-estimate" ? 0.5 : 0.7;
+  return source.confidence === "own-estimate" ? SOFT.ownEstimate : SOFT.unread;
 }
 
 /** Factors on the odds of "too high" and "too low" for a value against its band; `weight` softens both. */

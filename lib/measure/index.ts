@@ -31,6 +31,7 @@ export { measureDrawing, measureMark, measureWeldLine } from "./measure-mark";
 export { defaultMeasureOptions } from "./options";
 export { localScales, mapPoint, mapPoints } from "./plane-map";
 export { measureRipples, type RippleMeasures } from "./ripples";
+export { measureTables } from "./measure-tables";
 export { measureSentence, measureSentences } from "./sentences";
 export { measureStraightness, measureToes, type ToeMeasures } from "./toes";
 export {

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { listCriteria, type ShopCriteria } from "@/lib/accept";
-import { canonicalJson, fail, issue, ok, type Issue, type Result } from "@/lib/base";
+import type { ShopCriteria } from "@/lib/accept";
+import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
 import {
   archiveManifest,
   archivePhotoName,
@@ -12,8 +12,7 @@ import {
   type JobsAlong,
 } from "@/lib/exchange";
 import { originalPath, verifyOriginal } from "@/lib/photo";
-import { electrodeClasses, imperfections, thicknessLimits, windowRows } from "@/lib/trade";
-import { sha256Text } from "./log";
+import { tablesDigest } from "./tables-digest";
 import type { BeadRecord } from "./types";
 
 export const sha256Bytes = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
@@ -30,12 +29,6 @@ export function exchangeBeads(beads: readonly BeadRecord[]): readonly ExchangeBe
       previous: bead.previous && along.has(bead.previous.id) ? bead.previous : null,
     }),
   );
-}
-
-/** SHA-256 of the tables verdicts rest on, as this version carries them. The shop's own limits travel whole instead. */
-export function tablesDigest(): string {
-  const tables = { criteria: listCriteria(), imperfections, electrodeClasses, thicknessLimits, windowRows };
-  return sha256Text(canonicalJson(JSON.parse(JSON.stringify(tables))));
 }
 
 /**

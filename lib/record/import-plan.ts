@@ -4,7 +4,8 @@ import type { ArchiveManifest, ExchangeBead } from "@/lib/exchange";
 import type { Db, Tx } from "@/lib/db";
 import { getBead } from "./beads";
 import { getShopSet } from "./criteria";
-import { exchangeBeads, tablesDigest } from "./export-beads";
+import { exchangeBeads } from "./export-beads";
+import { tablesDigest } from "./tables-digest";
 import { planJobs, type PlannedJob } from "./import-jobs";
 import type { BeadRecord } from "./types";
 

@@ -55,6 +55,7 @@ export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 export { positionFactors, type PositionFactor } from "./tables/position-factors";
 export { windowRows, type WindowRow } from "./tables/window-rows";
 export { thicknessLimits, type ThicknessLimit } from "./thickness";
+export { tradeTables } from "./trade-tables";
 export {
   isPublished,
   parameterWindow,

@@ -1,15 +1,13 @@
-import { MM_PER_INCH, type Source } from "@/lib/base";
+import type { Source } from "@/lib/base";
 import type { ElectrodeClass } from "./electrode-class";
 import type { Position } from "./names";
-import { fillerCourse, remark, shopReferenceNotes } from "./tables/sources";
+import { thicknessRows, type ThicknessRow } from "./tables/thickness-rows";
 
 export interface ThicknessLimit {
   readonly kind: "floor" | "cap";
   readonly mm: number;
   readonly source: Source;
 }
-
-const small = (diameterMm: number) => diameterMm <= 1.25;
 
 /**
  * Plate too thin or too thick for the wire, mm. A floor in vertical is higher than in flat; an unknown position
@@ -20,14 +18,12 @@ export function thicknessLimits(
   diameterMm: number | null,
   position: Position | null,
 ): readonly ThicknessLimit[] {
-  if (electrode.id === "E71T-11" && diameterMm !== null && small(diameterMm)) {
-    const source = remark(shopReferenceNotes, "for .030 to .045 in wire: about 5/16 in");
-    return [{ kind: "cap", mm: (5 / 16) * MM_PER_INCH, source }];
-  }
-  if (/^E7[01]T-1[CM]?$/.test(electrode.id)) {
-    // 1/8 in is read as the 3 mm plate it is sold as, so that nominal 3 mm is not called too thin.
-    const mm = position === "vertical" ? (3 / 16) * MM_PER_INCH : 3;
-    return [{ kind: "floor", mm, source: fillerCourse }];
-  }
-  return [];
+  const speaks = ({ classes, upToDiameterMm }: ThicknessRow): boolean =>
+    classes.includes(electrode.id) &&
+    (upToDiameterMm === null || (diameterMm !== null && diameterMm <= upToDiameterMm));
+  return thicknessRows.filter(speaks).map(({ kind, mm, verticalMm, source }) => ({
+    kind,
+    mm: position === "vertical" ? (verticalMm ?? mm) : mm,
+    source,
+  }));
 }

@@ -1,8 +1,28 @@
 import type { Confidence, Source } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
 import type { Condition, Constant, CriteriaSet, Criterion, Test, Variant } from "../rule";
-import { atMost, both, each, max, min, none, personDecides, sum, times } from "./parts";
+import { undecided } from "../settings";
+import {
+  allowed,
+  atMost,
+  both,
+  butt,
+  cracks,
+  cracksOutsideCraters,
+  each,
+  fillet,
+  max,
+  min,
+  none,
+  personDecides,
+  pores,
+  sum,
+  times,
+} from "./parts";
 import { unitsSetting } from "./d1-1";
+
+/** A set with the one edition its figures are known from. */
+type OneEdition = Omit<CriteriaSet, "family">;
 
 /** A row of a set: clause, how sure, what it is about, the tests. */
 function rowsOf(id: string, document: string, edition: string) {
@@ -36,23 +56,11 @@ function rowsOf(id: string, document: string, edition: string) {
   return { source, variant, row };
 }
 
-const cracks = [
-  "longitudinal-crack",
-  "transverse-crack",
-  "crater-crack",
-  "radiating-crack",
-  "crack-group",
-  "branching-crack",
-  "toe-crack",
-] as const;
-const pores = ["surface-porosity", "wormhole", "crater-pipe"] as const;
-const butt: Condition = { kind: ["butt"] };
-const fillet: Condition = { kind: ["fillet"] };
 const thirtySecond = both(1, 1 / 32);
 const girth: Condition = { seam: ["girth", "branch"] };
 const longitudinal: Condition = { seam: ["longitudinal"] };
 
-function qualification(): CriteriaSet {
+function qualification(): OneEdition {
   const id = "aws-d1-1-qualification";
   const { source, variant, row } = rowsOf(id, "AWS D1.1/D1.1M", "2020");
   const clause = "6.10.1";
@@ -120,7 +128,7 @@ function qualification(): CriteriaSet {
   };
 }
 
-function sheet(): CriteriaSet {
+function sheet(): OneEdition {
   const id = "aws-d1-3";
   const { source, variant, row } = rowsOf(id, "AWS D1.3", "1998");
   return {
@@ -171,7 +179,7 @@ function sheet(): CriteriaSet {
   };
 }
 
-function stainless(): CriteriaSet {
+function stainless(): OneEdition {
   const id = "aws-d1-6-static";
   const { source, variant, row } = rowsOf(id, "AWS D1.6/D1.6M", "2017");
   const table = "Table 8.1";
@@ -197,11 +205,25 @@ function stainless(): CriteriaSet {
         default: false,
         note: "For which thickness the exception holds is not known to us: check your copy before using it.",
       },
+      undecided(
+        "craters",
+        "Craters of fillets",
+        "Filled to the size that was asked for: in a weld laid larger a shallow crater may stay. Someone who has measured it says so.",
+      ),
     ],
     criteria: [
       row("crack", "Cracks", cracks, [variant(`${table} (1)`, "seen", [], none)]),
       row("fusion", "Fusion", ["lack-of-fusion"], [variant(`${table} (2)`, "memory", [], none)]),
-      row("crater", "Craters filled", ["open-crater"], [variant(`${table} (3)`, "memory", [], none)]),
+      row(
+        "crater",
+        "Craters filled",
+        ["open-crater"],
+        [
+          variant(`${table} (3)`, "memory", [fillet, { setting: "craters", is: "accepted" }], allowed),
+          variant(`${table} (3)`, "memory", [fillet, { setting: "craters", is: "undecided" }], personDecides),
+          variant(`${table} (3)`, "memory", [], none),
+        ],
+      ),
       row("overlap", "Overlap", ["overlap"], [variant(table, "memory", [], none)]),
       row("burn-through", "Burn-through", ["burn-through"], [variant(table, "common-practice", [], none)]),
       row(
@@ -278,7 +300,7 @@ function reinforcementBands(factor: 1 | 2): readonly (readonly [Condition, Const
   ];
 }
 
-function processPiping(): CriteriaSet {
+function processPiping(): OneEdition {
   const id = "asme-b31-3-normal";
   const { source, variant, row } = rowsOf(id, "ASME B31.3", "2016");
   const table = "Table 341.3.2";
@@ -359,7 +381,7 @@ function processPiping(): CriteriaSet {
   };
 }
 
-function fluidServicePiping(): CriteriaSet {
+function fluidServicePiping(): OneEdition {
   const id = "asme-b31-3-category-d";
   const { source, variant, row } = rowsOf(id, "ASME B31.3", "2016");
   const table = "Table 341.3.2";
@@ -420,7 +442,7 @@ function fluidServicePiping(): CriteriaSet {
   };
 }
 
-function pipeline(): CriteriaSet {
+function pipeline(): OneEdition {
   const id = "api-1104";
   const { source, variant, row } = rowsOf(id, "API 1104", "20th, 2005");
   const deepest = min(both(0.8, 1 / 32), times(0.125, "t"));
@@ -448,19 +470,7 @@ function pipeline(): CriteriaSet {
       },
     ],
     criteria: [
-      row(
-        "crack",
-        "Cracks",
-        [
-          "longitudinal-crack",
-          "transverse-crack",
-          "radiating-crack",
-          "crack-group",
-          "branching-crack",
-          "toe-crack",
-        ],
-        [variant("9.3.10", "seen-part", [], none)],
-      ),
+      row("crack", "Cracks", cracksOutsideCraters, [variant("9.3.10", "seen-part", [], none)]),
       row(
         "crater-crack",
         "Crater and star cracks, length",
@@ -518,7 +528,7 @@ function pipeline(): CriteriaSet {
   };
 }
 
-function pipelineWelder(): CriteriaSet {
+function pipelineWelder(): OneEdition {
   const id = "api-1104-welder-test";
   const { source, variant, row } = rowsOf(id, "API 1104", "20th, 2005");
   return {
@@ -558,7 +568,7 @@ function pipelineWelder(): CriteriaSet {
   };
 }
 
-function vesselThinning(): CriteriaSet {
+function vesselThinning(): OneEdition {
   const id = "asme-viii-1-uw-35";
   const { source, variant, row } = rowsOf(id, "ASME BPVC VIII-1", "2007");
   return {
@@ -592,7 +602,7 @@ function vesselThinning(): CriteriaSet {
   };
 }
 
-function federalPiping(): CriteriaSet {
+function federalPiping(): OneEdition {
   const id = "ufgs-15216n";
   const { source, variant, row } = rowsOf(id, "UFGS 15216N", "undated");
   const clause = "3.5.1";
@@ -652,8 +662,115 @@ function federalPiping(): CriteriaSet {
   };
 }
 
+/** ASME IX QW-194: what a performance test coupon has to show before it is bent or radiographed. */
+function boilerWelder(): OneEdition {
+  const id = "asme-ix-qw-194";
+  const { source, variant, row } = rowsOf(id, "ASME BPVC IX", "2021");
+  const clause = "QW-194";
+  return {
+    id,
+    title: "ASME IX QW-194 welder test, visual",
+    document: "ASME BPVC IX",
+    edition: "2021",
+    weldKinds: ["butt"],
+    scope: [],
+    scopeSource: source(clause, "memory"),
+    settings: [],
+    criteria: [
+      row("crack", "Cracks", cracks, [variant(clause, "memory", [], none)]),
+      row(
+        "fusion",
+        "Complete fusion of weld and base metal",
+        ["lack-of-fusion"],
+        [variant(clause, "memory", [], none)],
+      ),
+      row(
+        "penetration",
+        "Complete joint penetration",
+        ["incomplete-penetration"],
+        [variant(clause, "memory", [], none)],
+      ),
+      row(
+        "others",
+        "Everything else that shows",
+        [...pores, "undercut", "overlap", "underfill", "root-concavity", "burn-through", "open-crater"],
+        [variant(clause, "memory", [], personDecides)],
+      ),
+    ],
+    notCovered: [
+      {
+        clause,
+        note: "It sets no size for undercut, pores or reinforcement: whoever runs the test decides.",
+      },
+      {
+        clause: "QW-160, QW-191",
+        note: "Bend tests and volumetric examination: this is the visual part only.",
+      },
+      { clause: "QW-180", note: "Fillet weld tests are judged by fracture and macro and are not carried." },
+      { clause: "edition", note: "From memory of the 2021 edition; a new one appears every other year." },
+    ],
+  };
+}
+
+/** ISO 10042 at level B, as far as known: no figures, only what is refused at any size. */
+function aluminium(): OneEdition {
+  const id = "iso-10042-b";
+  const { source, variant, row } = rowsOf(id, "ISO 10042", "2018");
+  const table = "Table 1";
+  return {
+    id,
+    title: "ISO 10042 aluminium, level B",
+    document: "ISO 10042",
+    edition: "2018",
+    weldKinds: ["fillet", "butt"],
+    scope: [],
+    scopeSource: source("1", "memory"),
+    settings: [],
+    criteria: [
+      row("crack", "Cracks", cracks, [variant(table, "memory", [], none)]),
+      row("fusion", "Lack of fusion", ["lack-of-fusion"], [variant(table, "memory", [], none)]),
+      row(
+        "others",
+        "Everything with a size",
+        [
+          ...pores,
+          "undercut",
+          "overlap",
+          "underfill",
+          "root-concavity",
+          "incomplete-penetration",
+          "excess-penetration",
+          "burn-through",
+          "open-crater",
+          "convex-bead",
+          "uneven-legs",
+          "undersized",
+          "oversized",
+          "misalignment",
+          "poor-start",
+          "arc-strike",
+          "spatter",
+        ],
+        [variant(table, "memory", [], personDecides)],
+      ),
+    ],
+    notCovered: [
+      {
+        clause: table,
+        note: "No figure is known to us: sizes, and readings of throat, convexity or reinforcement, are for a qualified person.",
+      },
+      {
+        clause: table,
+        note: "Levels C and D are not carried: what they allow of craters and fusion is not known to us.",
+      },
+    ],
+  };
+}
+
 /** Sets carried as far as their figures are known; what is not known is left to a qualified person, never waved through. */
-export const furtherSets: readonly CriteriaSet[] = [
+export const furtherSets: readonly OneEdition[] = [
+  boilerWelder(),
+  aluminium(),
   qualification(),
   sheet(),
   stainless(),

@@ -1,7 +1,20 @@
 import type { Confidence } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
 import type { Condition, Criterion, Test } from "../rule";
-import { allowed, atLeast, atMost, each, min, none, personDecides, sum, times } from "./parts";
+import {
+  allowed,
+  atLeast,
+  atMost,
+  butt,
+  cracksOutsideCraters,
+  each,
+  fillet,
+  min,
+  none,
+  personDecides,
+  sum,
+  times,
+} from "./parts";
 
 export type IsoLevel = "B" | "C" | "D";
 
@@ -15,16 +28,20 @@ export interface IsoVariant {
   readonly B: Cell;
 }
 
+/** What the item says from an edition on; null: it ends there. */
+export interface IsoEntry {
+  readonly from: string;
+  readonly variants: readonly IsoVariant[] | null;
+}
+
 export interface IsoItem extends Omit<Criterion, "clause" | "variants"> {
   /** Item number in Table 1. */
   readonly item: string;
-  readonly variants: readonly IsoVariant[];
+  readonly editions: readonly IsoEntry[];
 }
 
 const thin: Condition = { symbol: "t", upTo: 3 };
 const thick: Condition = { symbol: "t", above: 3 };
-const fillet: Condition = { kind: ["fillet"] };
-const butt: Condition = { kind: ["butt"] };
 /** Beads laid on a plate are held to the butt weld's figures: by analogy, see `notCovered`. */
 const buttLike: Condition = { kind: ["butt", "surfacing"] };
 
@@ -50,25 +67,42 @@ const item = (
   title: string,
   imperfections: readonly ImperfectionId[],
   variants: readonly IsoVariant[],
-  extra: Partial<Pick<Criterion, "places" | "onlyWhenSeen" | "onlyWhenRead">> = {},
-): IsoItem => ({ item: number, id, title, imperfections, variants, ...extra });
+  {
+    later = [],
+    ...extra
+  }: Partial<Pick<Criterion, "places" | "onlyWhenSeen" | "onlyWhenRead">> & {
+    readonly later?: readonly IsoEntry[];
+  } = {},
+): IsoItem => ({
+  item: number,
+  id,
+  title,
+  imperfections,
+  editions: [{ from: "2014", variants }, ...later],
+  ...extra,
+});
 
-/** ISO 5817:2014 Table 1, what can be seen or gauged from outside. Limits in mm. */
+/** From 2023 on the limit rests on the throat as laid; the figures are not known to us. */
+const notKnown: IsoVariant = {
+  when: [],
+  D: ["memory", personDecides],
+  C: ["memory", personDecides],
+  B: ["memory", personDecides],
+};
+/** The same where the stricter levels allowed none in 2014: that none is allowed does not hang on a throat. */
+const notKnownUnlessNone = (when: readonly Condition[], c: "none" | "not-known"): IsoVariant => ({
+  when,
+  D: ["memory", personDecides],
+  C: c === "none" ? ["seen-older", none] : ["memory", personDecides],
+  B: ["seen-older", none],
+});
+
+/**
+ * ISO 5817 Table 1, what can be seen or gauged from outside, from the 2014 edition on. Limits in mm. New figures are
+ * appended as entries of the edition in which they begin; those that stand are never changed.
+ */
 export const isoItems: readonly IsoItem[] = [
-  item(
-    "1.1",
-    "crack",
-    "Cracks",
-    [
-      "longitudinal-crack",
-      "transverse-crack",
-      "radiating-crack",
-      "crack-group",
-      "branching-crack",
-      "toe-crack",
-    ],
-    [noneAtAll("seen", "seen", "seen")],
-  ),
+  item("1.1", "crack", "Cracks", cracksOutsideCraters, [noneAtAll("seen", "seen", "seen")]),
   item("1.2", "crater-crack", "Crater crack", ["crater-crack"], [noneAtAll("seen", "seen", "seen")]),
   item(
     "1.3",
@@ -101,13 +135,36 @@ export const isoItems: readonly IsoItem[] = [
         B: ["seen", none],
       },
     ],
-    { places: { not: ["root"] } },
+    {
+      places: { not: ["root"] },
+      later: [
+        {
+          from: "2023",
+          variants: [
+            notKnownUnlessNone([fillet, thin], "none"),
+            notKnownUnlessNone([fillet, thick], "not-known"),
+            {
+              when: [buttLike, thin],
+              D: ["seen-older", each("diameter", times(0.3, "s"))],
+              C: ["seen-older", none],
+              B: ["seen-older", none],
+            },
+            {
+              when: [buttLike, thick],
+              D: ["seen-older", each("diameter", min(times(0.3, "s"), 3))],
+              C: ["seen-older", each("diameter", min(times(0.2, "s"), 2))],
+              B: ["seen-older", none],
+            },
+          ],
+        },
+      ],
+    },
   ),
   item(
     "1.4",
     "end-crater-pipe",
-    "End crater pipe, depth",
-    ["crater-pipe"],
+    "End crater or end crater pipe, depth",
+    ["crater-pipe", "open-crater"],
     [
       { when: [thin], D: ["seen", each("depth", times(0.2, "t"))], C: ["seen", none], B: ["seen", none] },
       {
@@ -117,6 +174,29 @@ export const isoItems: readonly IsoItem[] = [
         B: ["seen", none],
       },
     ],
+    {
+      later: [
+        {
+          from: "2023",
+          variants: [
+            notKnownUnlessNone([fillet, thin], "none"),
+            notKnownUnlessNone([fillet, thick], "not-known"),
+            {
+              when: [thin],
+              D: ["seen-older", each("depth", times(0.2, "t"))],
+              C: ["seen-older", none],
+              B: ["seen-older", none],
+            },
+            {
+              when: [thick],
+              D: ["seen-older", each("depth", min(times(0.2, "t"), 2))],
+              C: ["seen-older", each("depth", min(times(0.1, "t"), 1))],
+              B: ["seen-older", none],
+            },
+          ],
+        },
+      ],
+    },
   ),
   item("1.5", "lack-of-fusion", "Lack of fusion", ["lack-of-fusion"], [noneAtAll("seen", "seen", "seen")]),
   item(
@@ -297,6 +377,14 @@ export const isoItems: readonly IsoItem[] = [
         B: ["seen-older", atMost("leg-difference", sum(1.5, times(0.15, "a")), true)],
       },
     ],
+    {
+      later: [
+        {
+          from: "2023",
+          variants: [{ ...notKnown, when: [fillet, { setting: "unequalLegsAskedFor", is: false }] }],
+        },
+      ],
+    },
   ),
   item(
     "1.17",
@@ -435,7 +523,8 @@ export const isoItems: readonly IsoItem[] = [
         B: ["seen-older", atMost("root-gap", min(sum(0.5, times(0.1, "a")), 2))],
       },
     ],
-    { onlyWhenRead: true },
+    // On the throat as laid from 2023 on, and no figure known to us: see what that edition does not cover.
+    { onlyWhenRead: true, later: [{ from: "2023", variants: null }] },
   ),
   item(
     "4.1",
@@ -446,6 +535,7 @@ export const isoItems: readonly IsoItem[] = [
       "overlap",
       "underfill",
       "crater-pipe",
+      "open-crater",
       "root-concavity",
       "excess-penetration",
       "incomplete-penetration",
@@ -470,7 +560,7 @@ export const isoItems: readonly IsoItem[] = [
         B: ["memory", { test: "stack", limit: times(0.2, "t") }],
       },
     ],
-    { onlyWhenSeen: true },
+    { onlyWhenSeen: true, later: [{ from: "2023", variants: [notKnown] }] },
   ),
 ];
 

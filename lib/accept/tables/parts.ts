@@ -1,4 +1,17 @@
-import type { BeadFigure, Constant, Formula, SizeName, SymbolName, Test } from "../rule";
+import { imperfectionIds, imperfections, type ImperfectionId } from "@/lib/trade";
+import type { BeadFigure, Condition, Constant, Formula, SizeName, SymbolName, Test } from "../rule";
+
+/** Every kind of crack of the trade's vocabulary, so that a kind added there is refused by every set at once. */
+export const cracks: readonly ImperfectionId[] = imperfectionIds.filter(
+  (id) => imperfections[id].group === "crack",
+);
+/** Codes that limit crater cracks in a row of their own name the others by these. */
+export const cracksOutsideCraters: readonly ImperfectionId[] = cracks.filter((id) => id !== "crater-crack");
+/** Openings that gas leaves at the surface. */
+export const pores = ["surface-porosity", "wormhole", "crater-pipe"] as const;
+
+export const fillet: Condition = { kind: ["fillet"] };
+export const butt: Condition = { kind: ["butt"] };
 
 /** Short names for what the tables are written in. */
 export const none: Test = { test: "none-allowed" };
