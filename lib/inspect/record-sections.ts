@@ -1,7 +1,9 @@
 import { dayText, jointWords, lengthText, positionWords, processWords, shopRowText } from "@/lib/report";
 import { inch, metric } from "@/lib/units";
-import { lookedAt } from "./points";
+import { decisionRuleText } from "./decision-rule";
+import { extentWithLength } from "./extent-text";
 import { instrumentNames } from "./instrument";
+import { lookedAt } from "./looked-at";
 import type { InspectionResult, SignedBead, SignedRecord } from "./signed-record";
 
 export interface RecordRow {
@@ -126,7 +128,8 @@ function weldSections(record: SignedRecord): readonly RecordSection[] {
   return lookedAt(content, record.draft).map((weld) => {
     const part = content.parts.find(({ id }) => id === weld.partId);
     const result = record.weldResults.find(({ weldId }) => weldId === weld.id)?.result ?? "open";
-    const quantity = record.draft.welds.find(({ weldId }) => weldId === weld.id)?.quantity ?? "";
+    const looked = record.draft.welds.find(({ weldId }) => weldId === weld.id);
+    const { lengthMm } = weld;
     const beads = record.beads.filter(({ weldId }) => weldId === weld.id);
     return {
       title: `Weld ${weld.number}`,
@@ -141,8 +144,12 @@ function weldSections(record: SignedRecord): readonly RecordSection[] {
           value: `${weld.joint ? jointWords[weld.joint] : NOT}, ${weld.position ? positionWords[weld.position] : NOT}`,
         },
         { label: "Welder identification", value: said(record.welderMarks[weld.id] ?? null) },
-        { label: "To inspect", value: said(weld.quantity) },
-        { label: "Looked at", value: said(quantity) },
+        ...(lengthMm === null ? [] : [{ label: "Length of the weld", value: both(lengthMm) }]),
+        { label: "To inspect", value: said(extentWithLength(weld.asked, weld.askedNote, lengthMm)) },
+        {
+          label: "Seen",
+          value: said(extentWithLength(looked?.seen ?? null, looked?.seenNote ?? "", lengthMm)),
+        },
         { label: "Beads", value: beads.map(({ number }) => number).join(", ") || "none" },
       ],
     };
@@ -160,12 +167,17 @@ export function bothText({
   return mm === inches || inches === "" ? mm : `${mm} (${inches})`;
 }
 
+/** The rule a verdict decided by; a record of version 1 holds it only as a setting. */
+export const ruleOf = (verdict: NonNullable<SignedBead["verdict"]>): string =>
+  verdict.decisionRule || decisionRuleText(verdict.settings);
+
 /** What was found on one bead and how it was judged, as lines a comparison can hold side by side. */
 export function beadRows(bead: SignedBead): readonly RecordRow[] {
   const { verdict } = bead;
   return [
     { label: "Result", value: resultNames[bead.result] },
     { label: "Criteria", value: verdict ? `${verdict.criteria}, ${verdict.edition}` : "none chosen" },
+    ...(verdict ? [{ label: "Decision rule", value: ruleOf(verdict) }] : []),
     ...bead.photos.map((photo, i) => ({
       label: `Photo ${i + 1}`,
       value: `${photo.role}, SHA-256 ${photo.sha256}`,

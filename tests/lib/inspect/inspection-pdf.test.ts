@@ -100,12 +100,13 @@ describe("the report", () => {
     const numbers = ["W1", "W2", "W3", "W4"];
     const welds = numbers.map((number) => ({ ...job.welds[0]!, id: number, number }));
     const beads = numbers.map((weldId, i) => ({ ...beadOf(1), id: `b${i}`, number: 9 - i, weldId }));
-    const looked = welds.map(({ id }) => ({ weldId: id, quantity: "80 mm" }));
+    const seen = { kind: "length" as const, lengthMm: 80 };
+    const looked = welds.map(({ id }) => ({ weldId: id, seen, seenNote: "" }));
     const record = recordOf({ job: { welds }, draft: { welds: looked }, beads });
     const { pages, text } = await print(record, "inspection-welds");
     const table = text.slice(text.indexOf("To inspect"), text.indexOf("Weld W1, bead"));
     for (const number of numbers) expect(table).toContain(`${number} Bracket, D-100, S235`);
-    expect(table.match(/100 %; 80 mm/g)).toHaveLength(4);
+    expect(table.match(/100 %, that is 300 mm \(11.8\d* in\) 80 mm \(3.15 in\)/g)).toHaveLength(4);
     const places = numbers.map((number, i) => text.indexOf(`Weld ${number}, bead ${9 - i}`));
     expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
     for (const page of pages) {
