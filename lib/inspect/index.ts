@@ -1,3 +1,4 @@
+export { acceptedBeyond } from "./accepted-beyond";
 export { decisionRuleText } from "./decision-rule";
 export { emptyInspection, InspectionDraftSchema, type InspectionDraft } from "./draft";
 export {

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import {
+  acceptedBeyond,
   InspectionDraftSchema,
   JobContentSchema,
   readExtentText,
@@ -92,6 +93,10 @@ describe("the older shape", () => {
     const record = readRecord(text);
     expect(record.result).toBe("accepted");
     expect(record.weldResults).toEqual([{ weldId: "w1", result: "accepted" }]);
+    // What today's rules would say is said beside it.
+    expect(acceptedBeyond(record)).toEqual([
+      "Weld W1: 100 % was asked and 20 % was seen; 80 % of the weld is still to be looked at.",
+    ]);
     const rows = recordSections(record).find(({ title }) => title === "Weld W1")?.rows ?? [];
     expect(rows).toContainEqual({ label: "To inspect", value: "100 %" });
     expect(rows).toContainEqual({ label: "Seen", value: "20 %" });
