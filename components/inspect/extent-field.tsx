@@ -64,6 +64,7 @@ export function ExtentField({
   const switchTo = (next: Kind) => {
     const read = parseOrUnknown(typed.text, parseAs(next));
     setChosen(next);
+    typed.leave();
     onChange(toExtent(next, read.ok ? read.value : null));
   };
   return (

@@ -277,7 +277,7 @@ function ExtentOfWeld({
     <>
       <LengthField
         label="Length of the weld"
-        hint="lets % and length be compared"
+        hint="Lets % and length be compared."
         value={lengthMm}
         units={units}
         onChange={(length) => change({ lengthMm: length === 0 ? null : length })}

@@ -2,13 +2,7 @@
 
 import { Button } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
-import {
-  extentStanding,
-  extentWithLength,
-  weldPartText,
-  type InspectionDraft,
-  type JobWeld,
-} from "@/lib/inspect";
+import { extentStanding, extentText, weldPartText, type InspectionDraft, type JobWeld } from "@/lib/inspect";
 import type { UnitPreferences } from "@/lib/units";
 import { ExtentField } from "./extent-field";
 import { TextField } from "./fields";
@@ -83,7 +77,7 @@ function Seen({
     <>
       <ExtentField
         label={`Seen of weld ${number}`}
-        hint={`Asked: ${extentWithLength(asked, askedNote, lengthMm) || "not recorded"}. ${standingWords(weld, seen)}`}
+        hint={`Asked: ${extentText(asked, askedNote, lengthMm) || "not recorded"}. ${standingWords(weld, seen)}`}
         extent={seen}
         units={units}
         allowZero

@@ -37,9 +37,10 @@ export function extentStanding(
   // The whole weld covers whatever was asked of it, however long it is.
   if (seen.kind === "percent" && seen.percent >= 100) return { kind: "full" };
   const [want, have] = [partOf(asked, weldLengthMm), partOf(seen, weldLengthMm)];
-  // Figures of one unit are compared as they were written; mixed ones by way of the weld's length.
+  // Percent against percent as they were written; everything else in mm, where both come to mm.
   const inPercent = asked.kind === "percent" && seen.kind === "percent";
-  const [most, got] = inPercent ? [want.percent, have.percent] : [want.lengthMm, have.lengthMm];
+  const inMm = !inPercent && want.lengthMm !== null && have.lengthMm !== null;
+  const [most, got] = inMm ? [want.lengthMm, have.lengthMm] : [want.percent, have.percent];
   if (most === null || got === null) return { kind: "not-comparable" };
   return reaches(got, most) ? { kind: "full" } : { kind: "short", missing: less(want, have) };
 }
@@ -51,17 +52,16 @@ function isBeyond(asked: Extent, seen: Extent, weldLengthMm: number | null): boo
   return seen.kind === "length" && exceeds(seen.lengthMm, weldLengthMm);
 }
 
-/** An extent in both units, as far as the weld's length is known. */
+/** An extent in both units, as far as the weld's length is known. Nothing is nothing in either. */
 export function partOf(extent: Extent, weldLengthMm: number | null): WeldPart {
-  if (extent.kind === "percent")
-    return {
-      percent: extent.percent,
-      lengthMm: weldLengthMm === null ? null : (extent.percent / 100) * weldLengthMm,
-    };
-  return {
-    percent: weldLengthMm === null ? null : (extent.lengthMm / weldLengthMm) * 100,
-    lengthMm: extent.lengthMm,
-  };
+  const of = (value: number, convert: (weldMm: number) => number): number | null =>
+    value === 0 ? 0 : weldLengthMm === null ? null : convert(weldLengthMm);
+  if (extent.kind === "percent") {
+    const { percent } = extent;
+    return { percent, lengthMm: of(percent, (weldMm) => (percent / 100) * weldMm) };
+  }
+  const { lengthMm } = extent;
+  return { percent: of(lengthMm, (weldMm) => (lengthMm / weldMm) * 100), lengthMm };
 }
 
 const less = (want: WeldPart, have: WeldPart): WeldPart => ({

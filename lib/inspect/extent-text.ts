@@ -13,17 +13,15 @@ export const weldPartText = ({ percent, lengthMm }: WeldPart): string =>
     .filter(Boolean)
     .join(", ");
 
-/** An extent as it was recorded, with its note: "20 % (upper end)". Empty where nothing was recorded. */
-export function extentText(extent: Extent | null, note: string): string {
+/**
+ * An extent as it was recorded, with the millimetres that a part in percent comes to where the weld's length is known,
+ * and its note: "20 %, that is 60 mm (2.362 in); the upper end". Empty where nothing was recorded.
+ */
+export function extentText(extent: Extent | null, note = "", weldLengthMm: number | null = null): string {
   if (extent === null) return note;
+  const mm = extent.kind === "percent" ? partOf(extent, weldLengthMm).lengthMm : null;
   // As written, not rounded: 99.96 % must not read as all.
   const text = extent.kind === "percent" ? `${extent.percent} %` : bothLengths(extent.lengthMm);
-  return note === "" ? text : `${text}; ${note}`;
-}
-
-/** As `extentText`, with the millimetres that a part in percent comes to where the weld's length is known. */
-export function extentWithLength(extent: Extent | null, note: string, weldLengthMm: number | null): string {
-  const text = extentText(extent, note);
-  if (extent?.kind !== "percent" || weldLengthMm === null) return text;
-  return `${text}, that is ${bothLengths(partOf(extent, weldLengthMm).lengthMm ?? 0)}`;
+  const inMm = mm === null || mm === 0 ? "" : `, that is ${bothLengths(mm)}`;
+  return `${text}${inMm}${note === "" ? "" : `; ${note}`}`;
 }

@@ -10,7 +10,7 @@ export {
   type Extent,
 } from "./extent";
 export { extentStanding, type ExtentStanding, type WeldPart } from "./extent-standing";
-export { extentText, extentWithLength, weldPartText } from "./extent-text";
+export { extentText, weldPartText } from "./extent-text";
 export {
   calibrationDoubt,
   calibrationOn,

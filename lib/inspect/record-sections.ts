@@ -1,7 +1,7 @@
 import { dayText, jointWords, lengthText, positionWords, processWords, shopRowText } from "@/lib/report";
 import { inch, metric } from "@/lib/units";
 import { decisionRuleText } from "./decision-rule";
-import { extentWithLength } from "./extent-text";
+import { extentText } from "./extent-text";
 import { instrumentNames } from "./instrument";
 import { lookedAt } from "./looked-at";
 import type { InspectionResult, SignedBead, SignedRecord } from "./signed-record";
@@ -145,10 +145,10 @@ function weldSections(record: SignedRecord): readonly RecordSection[] {
         },
         { label: "Welder identification", value: said(record.welderMarks[weld.id] ?? null) },
         ...(lengthMm === null ? [] : [{ label: "Length of the weld", value: both(lengthMm) }]),
-        { label: "To inspect", value: said(extentWithLength(weld.asked, weld.askedNote, lengthMm)) },
+        { label: "To inspect", value: said(extentText(weld.asked, weld.askedNote, lengthMm)) },
         {
           label: "Seen",
-          value: said(extentWithLength(looked?.seen ?? null, looked?.seenNote ?? "", lengthMm)),
+          value: said(extentText(looked?.seen ?? null, looked?.seenNote ?? "", lengthMm)),
         },
         { label: "Beads", value: beads.map(({ number }) => number).join(", ") || "none" },
       ],

@@ -42,8 +42,8 @@ function extentPoints(weld: JobWeld, { draft }: WeldsInput): PointIssue[] {
   const standing = weldExtent(weld, draft);
   const said = {
     weld: number,
-    asked: extentText(asked, ""),
-    seen: extentText(seen, ""),
+    asked: extentText(asked),
+    seen: extentText(seen),
     length: lengthMm === null ? "" : weldPartText({ percent: null, lengthMm }),
   };
   switch (standing.kind) {

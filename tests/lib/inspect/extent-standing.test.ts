@@ -31,6 +31,12 @@ describe("what was seen against what was asked", () => {
     expect(kind(percent(100), length(300), null)).toBe("not-comparable");
     expect(kind(length(150), percent(50), 300)).toBe("full");
     expect(kind(length(150), percent(50), null)).toBe("not-comparable");
+    // Nothing is nothing in either unit.
+    expect(extentStanding(length(150), percent(0), null)).toEqual({
+      kind: "short",
+      missing: { percent: null, lengthMm: 150 },
+    });
+    expect(kind(percent(50), length(0), null)).toBe("short");
     // The whole weld is enough whatever its length.
     expect(kind(length(150), percent(100), null)).toBe("full");
   });
