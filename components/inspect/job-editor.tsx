@@ -9,7 +9,7 @@ import { wholeWeld, type JobContent, type JobPart, type JobWeld } from "@/lib/in
 import { jointWords, positionWords, processWords } from "@/lib/report";
 import { joints, positions, processes } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
-import { ExtentField } from "./extent-field";
+import { AskedExtent } from "./asked-extent";
 import { ChoiceField, TextField } from "./fields";
 import styles from "./inspect.module.css";
 import { SaveBar } from "./save-bar";
@@ -255,49 +255,9 @@ function WeldFields({
           onChange={(welderMark) => change({ welderMark })}
           most={20}
         />
-        <ExtentOfWeld weld={weld} units={units} change={change} />
+        <AskedExtent weld={weld} units={units} change={change} />
       </div>
       <Button onClick={strike}>Strike weld {weld.number} off</Button>
     </fieldset>
-  );
-}
-
-function ExtentOfWeld({
-  weld,
-  units,
-  change,
-}: {
-  readonly weld: JobWeld;
-  readonly units: UnitPreferences;
-  readonly change: (weld: Partial<JobWeld>) => void;
-}) {
-  const { asked, askedNote, lengthMm } = weld;
-  const isWhole = asked?.kind === "percent" && asked.percent === wholeWeld.percent;
-  return (
-    <>
-      <LengthField
-        label="Length of the weld"
-        hint="Lets % and length be compared."
-        value={lengthMm}
-        units={units}
-        onChange={(length) => change({ lengthMm: length === 0 ? null : length })}
-      />
-      <ExtentField
-        label="To inspect"
-        extent={asked}
-        units={units}
-        allowZero={false}
-        onChange={(next) => change({ asked: next })}
-      />
-      {(!isWhole || askedNote !== "") && (
-        <TextField
-          label="Which part"
-          hint="goes on the record beside the number"
-          value={askedNote}
-          onChange={(note) => change({ askedNote: note })}
-          most={80}
-        />
-      )}
-    </>
   );
 }

@@ -1,4 +1,5 @@
 export { acceptedBeyond } from "./accepted-beyond";
+export { beadRows, bothText, ruleOf } from "./bead-rows";
 export { decisionRuleText } from "./decision-rule";
 export { emptyInspection, InspectionDraftSchema, type InspectionDraft } from "./draft";
 export {
@@ -30,15 +31,7 @@ export { openWelds, type OpenWeld } from "./open-welds";
 export { inspectionPoints, pointWeights, type PointCode, type PointIssue } from "./points";
 export { readingDoubts, readingsByGauge, type GaugeDoubt, type ReadingDoubt } from "./reading-doubts";
 export { recordChanges } from "./record-changes";
-export {
-  beadRows,
-  bothText,
-  recordSections,
-  resultNames,
-  ruleOf,
-  type RecordRow,
-  type RecordSection,
-} from "./record-sections";
+export { recordSections, resultNames, type RecordRow, type RecordSection } from "./record-sections";
 export { pointSentence, pointSentences, pointWeight, statement } from "./sentences";
 export { signBead, type InspectedBead } from "./sign-bead";
 export {

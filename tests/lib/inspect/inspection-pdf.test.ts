@@ -1,9 +1,9 @@
-import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { beforeAll, describe, expect, it } from "vitest";
-import { sealRecord, type SignedRecord } from "@/lib/inspect";
+import { readRecord, sealRecord, type SignedRecord } from "@/lib/inspect";
 import { inspectionPdf } from "@/lib/pdf";
 import { palette } from "../pdf/sheet-of";
 import { plain, readPdf } from "../pdf/read-pdf";
@@ -154,6 +154,18 @@ describe("the report", () => {
         expect(x + width).toBeLessThanOrEqual((sorted[i + 1]?.x ?? 595) + 0.5),
       );
     }
+  });
+
+  it("of a record signed before extents were numbers prints what was signed, and the rule its settings name", async () => {
+    const older = readFileSync(path.join(root, "tests/fixtures/older/signed-record-1.txt"), "utf8");
+    const { text } = await print(readRecord(older), "inspection-older");
+    for (const words of [
+      "Result: Accepted",
+      "To inspect 100 %",
+      "Seen 20 %",
+      "Decision rule: Simple acceptance",
+    ])
+      expect(text).toContain(words);
   });
 
   it("is the same bytes for the same record", async () => {
