@@ -3,13 +3,14 @@
 import { LengthField } from "@/components/criteria/length-field";
 import { Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
-import type { InspectionDraft } from "@/lib/inspect";
+import type { InspectionDraft, JobWeld } from "@/lib/inspect";
 import { lengthText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { ChoiceField, NumberField, TextField } from "./fields";
 import styles from "./inspect.module.css";
 import { SaveBar } from "./save-bar";
 import { useSaving, type Save } from "./use-saving";
+import { WeldsLooked } from "./welds-looked";
 
 interface Choice {
   readonly id: string;
@@ -29,7 +30,7 @@ export function DraftEditor({
   readonly revision: number;
   readonly save: Save;
   readonly instruments: readonly Choice[];
-  readonly welds: readonly (Choice & { readonly quantity: string })[];
+  readonly welds: readonly JobWeld[];
   readonly units: UnitPreferences;
 }) {
   const { content, change, submit, said, pending } = useSaving(start, revision, save);
@@ -62,7 +63,12 @@ export function DraftEditor({
             </label>
           ))}
         </fieldset>
-        <WeldsLooked content={content} change={change} welds={welds} />
+        <WeldsLooked
+          looked={content.welds}
+          welds={welds}
+          units={units}
+          onChange={(next) => change({ welds: next })}
+        />
         <Field label="Remarks" hint="No names: they would stay on the record for good.">
           {(ids) => (
             <textarea
@@ -145,47 +151,5 @@ function Viewing({ content, change, units }: Part & { readonly units: UnitPrefer
         onChange={(examiningBody) => change({ examiningBody })}
       />
     </div>
-  );
-}
-
-function WeldsLooked({
-  content,
-  change,
-  welds,
-}: Part & { readonly welds: readonly (Choice & { readonly quantity: string })[] }) {
-  return (
-    <fieldset className={styles.item}>
-      <legend>Welds looked at</legend>
-      {welds.map(({ id, title, quantity }) => {
-        const looked = content.welds.find(({ weldId }) => weldId === id);
-        const others = content.welds.filter(({ weldId }) => weldId !== id);
-        return (
-          <div key={id} className={styles.grid}>
-            <label className={form.check}>
-              <input
-                type="checkbox"
-                checked={looked !== undefined}
-                onChange={({ target }) =>
-                  change({ welds: target.checked ? [...others, { weldId: id, quantity }] : others })
-                }
-              />
-              Weld {title}
-            </label>
-            {looked && (
-              <TextField
-                label={`How much of weld ${title}`}
-                value={looked.quantity}
-                most={40}
-                onChange={(next) =>
-                  change({
-                    welds: content.welds.map((one) => (one.weldId === id ? { ...one, quantity: next } : one)),
-                  })
-                }
-              />
-            )}
-          </div>
-        );
-      })}
-    </fieldset>
   );
 }

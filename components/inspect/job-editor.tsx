@@ -5,10 +5,11 @@ import { LengthField } from "@/components/criteria/length-field";
 import { NewerVersion } from "@/components/criteria/newer-version";
 import { Button, Field, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
-import type { JobContent, JobPart, JobWeld } from "@/lib/inspect";
+import { wholeWeld, type JobContent, type JobPart, type JobWeld } from "@/lib/inspect";
 import { jointWords, positionWords, processWords } from "@/lib/report";
 import { joints, positions, processes } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
+import { AskedExtent } from "./asked-extent";
 import { ChoiceField, TextField } from "./fields";
 import styles from "./inspect.module.css";
 import { SaveBar } from "./save-bar";
@@ -58,8 +59,10 @@ export function JobEditor({
   const addWeld = () => {
     const id = freshId("w", content.welds);
     const partId = content.parts[0]?.id ?? null;
-    const unsaid = { joint: null, position: null, welderId: null, welderMark: "", quantity: "100 %" };
-    change({ welds: [...content.welds, { id, number: `W${id.slice(1)}`, partId, ...unsaid }] });
+    const unsaid = { joint: null, position: null, welderId: null, welderMark: "", lengthMm: null };
+    const asked = { asked: wholeWeld, askedNote: "" };
+    const weld = { id, number: `W${id.slice(1)}`, partId, ...unsaid, ...asked };
+    change({ welds: [...content.welds, weld] });
   };
   return (
     <Panel title="What is to be inspected" tone="straw">
@@ -88,6 +91,7 @@ export function JobEditor({
             weld={weld}
             parts={content.parts}
             people={people}
+            units={units}
             change={(next) => setWeld(weld.id, next)}
             strike={() => change({ welds: content.welds.filter(({ id }) => id !== weld.id) })}
           />
@@ -199,12 +203,14 @@ function WeldFields({
   weld,
   parts,
   people,
+  units,
   change,
   strike,
 }: {
   readonly weld: JobWeld;
   readonly parts: readonly JobPart[];
   readonly people: readonly Choice[];
+  readonly units: UnitPreferences;
   readonly change: (weld: Partial<JobWeld>) => void;
   readonly strike: () => void;
 }) {
@@ -249,12 +255,7 @@ function WeldFields({
           onChange={(welderMark) => change({ welderMark })}
           most={20}
         />
-        <TextField
-          label="To inspect"
-          value={weld.quantity}
-          onChange={(quantity) => change({ quantity })}
-          most={40}
-        />
+        <AskedExtent weld={weld} units={units} change={change} />
       </div>
       <Button onClick={strike}>Strike weld {weld.number} off</Button>
     </fieldset>

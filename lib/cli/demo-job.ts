@@ -1,4 +1,4 @@
-import { emptyInspection, type JobContent } from "@/lib/inspect";
+import { emptyInspection, wholeWeld, type JobContent } from "@/lib/inspect";
 import {
   addInstrument,
   attachBead,
@@ -37,7 +37,9 @@ const weld = (number: string, partId: string, welderId: string): JobContent["wel
   position: "flat",
   welderId,
   welderMark: "",
-  quantity: "100 %",
+  lengthMm: 240,
+  asked: wholeWeld,
+  askedNote: "",
 });
 
 /** A job of two parts with a bead on each weld, a gauge in date, and an inspection begun and not signed. */
@@ -65,6 +67,14 @@ export async function addDemoJob(pen: Pen, first: DemoWeld, second: DemoWeld): P
       angleDeg: 60,
       surface: "chipped and brushed",
       instrumentIds: [made(gauge).id],
+      welds: [
+        { weldId: "w1", seen: wholeWeld, seenNote: "" },
+        {
+          weldId: "w2",
+          seen: { kind: "length", lengthMm: 150 },
+          seenNote: "the end by the gusset is in shade",
+        },
+      ],
       remarks: "Second weld to be looked at again by daylight.",
     }),
   );

@@ -7,13 +7,15 @@ import { ExchangeInstrumentSchema, ExchangeJobSchema, jobIssues, noJobs, type Jo
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 3;
+export const ARCHIVE_VERSION = 4;
+/** Jobs of this version say the extent of a weld as a free text; they are read into the present shape. */
+const EXTENT_IN_WORDS = 3;
 /** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
 const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
 
 export const ArchiveManifestSchema = z.object({
-  schemaVersion: z.literal([WITHOUT_CRITERIA, WITHOUT_JOBS, ARCHIVE_VERSION]),
+  schemaVersion: z.literal([WITHOUT_CRITERIA, WITHOUT_JOBS, EXTENT_IN_WORDS, ARCHIVE_VERSION]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
   /** Every photo of every bead once, sorted by name. */
   photos: z

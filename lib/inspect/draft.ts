@@ -1,13 +1,14 @@
 import { z } from "zod";
+import { SeenExtentSchema, withExtents } from "./extent";
 import { DaySchema } from "./instrument";
 
-export const INSPECTION_VERSION = 1;
+/** Version 1 held how much was seen of a weld as a free text. */
+export const INSPECTION_VERSION = 2;
 
 const id = z.string().trim().min(1).max(40);
 const line = (most: number) => z.string().trim().max(most).default("");
 
-/** What an inspection says beside what the beads say. Null is "not recorded". */
-export const InspectionDraftSchema = z.object({
+const Draft = z.object({
   schemaVersion: z.literal(INSPECTION_VERSION).default(INSPECTION_VERSION),
   /** Whether it can be written in: false once signed, true again while a correction is being made. */
   open: z.boolean().default(true),
@@ -23,12 +24,25 @@ export const InspectionDraftSchema = z.object({
   angleDeg: z.number().min(0).max(90).nullable().default(null),
   surface: line(200),
   instrumentIds: z.array(id).max(60).default([]),
-  /** Welds looked at, and how much of each. */
+  /** Welds looked at, and how much of each was seen. */
   welds: z
-    .array(z.object({ weldId: id, quantity: line(40) }))
+    .array(
+      z.object({
+        weldId: id,
+        seen: SeenExtentSchema.nullable().default(null),
+        /** Which part it was, where it was not all; or what was written before it was a number. */
+        seenNote: line(80),
+      }),
+    )
     .max(400)
     .default([]),
   remarks: z.string().max(4000).default(""),
 });
+
+/** What an inspection says beside what the beads say. Null is "not recorded". Reads the older shape too. */
+export const InspectionDraftSchema = z.preprocess(
+  (input) => withExtents(input, INSPECTION_VERSION, "seen", SeenExtentSchema),
+  Draft,
+);
 export type InspectionDraft = z.infer<typeof InspectionDraftSchema>;
 export const emptyInspection: InspectionDraft = InspectionDraftSchema.parse({});

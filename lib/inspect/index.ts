@@ -1,4 +1,17 @@
+export { acceptedBeyond } from "./accepted-beyond";
+export { beadRows, bothText, ruleOf } from "./bead-rows";
+export { decisionRuleText } from "./decision-rule";
 export { emptyInspection, InspectionDraftSchema, type InspectionDraft } from "./draft";
+export {
+  AskedExtentSchema,
+  LONGEST_WELD_MM,
+  readExtentText,
+  SeenExtentSchema,
+  wholeWeld,
+  type Extent,
+} from "./extent";
+export { extentStanding, type ExtentStanding, type WeldPart } from "./extent-standing";
+export { extentText, weldPartText } from "./extent-text";
 export {
   calibrationDoubt,
   calibrationOn,
@@ -11,18 +24,14 @@ export {
   type InstrumentKind,
 } from "./instrument";
 export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from "./job";
-export { makeRecord, openPoints, readRecord, sealRecord, worst, type RecordInput } from "./make-record";
+export { lookedAt } from "./looked-at";
+export { makeRecord, openPoints, readRecord, sealRecord, type RecordInput } from "./make-record";
 export { movedSince, type BeadNow } from "./moved-since";
-export { inspectionPoints, lookedAt, pointWeights, type PointCode, type PointIssue } from "./points";
+export { openWelds, type OpenWeld } from "./open-welds";
+export { inspectionPoints, pointWeights, type PointCode, type PointIssue } from "./points";
+export { readingDoubts, readingsByGauge, type GaugeDoubt, type ReadingDoubt } from "./reading-doubts";
 export { recordChanges } from "./record-changes";
-export {
-  beadRows,
-  bothText,
-  recordSections,
-  resultNames,
-  type RecordRow,
-  type RecordSection,
-} from "./record-sections";
+export { recordSections, resultNames, type RecordRow, type RecordSection } from "./record-sections";
 export { pointSentence, pointSentences, pointWeight, statement } from "./sentences";
 export { signBead, type InspectedBead } from "./sign-bead";
 export {
@@ -33,4 +42,5 @@ export {
   type SignedBead,
   type SignedRecord,
 } from "./signed-record";
+export { weldExtent, weldResults, worst, type WeldsInput } from "./weld-results";
 export { recordListSource, viewingLimits } from "./viewing-limits";

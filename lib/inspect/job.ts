@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { joints, positions, processes } from "@/lib/trade";
+import { AskedExtentSchema, LONGEST_WELD_MM, wholeWeld, withExtents } from "./extent";
 
-/** Bump when the stored shape changes, and teach the parser the older one. */
-export const JOB_VERSION = 1;
+/** Bump when the stored shape changes, and teach the parser the older one: 1 held the extent as a free text. */
+export const JOB_VERSION = 2;
 
 const id = z.string().trim().min(1).max(40);
 const line = (most: number) => z.string().trim().max(most).default("");
@@ -29,15 +30,19 @@ export const JobWeldSchema = z.object({
   welderId: id.nullable().default(null),
   /** Identification mark, where the welder is not among the people kept here. */
   welderMark: line(20),
-  /** How much of it is to be looked at: "100 %", "400 mm". */
-  quantity: line(40),
+  /** Of the whole weld; lets percent and mm of it be compared. */
+  lengthMm: z.number().positive().max(LONGEST_WELD_MM).nullable().default(null),
+  /** How much of it is to be looked at. Null only where an older job said it in words. */
+  asked: AskedExtentSchema.nullable().default(wholeWeld),
+  /** Which part, where it is not all; or the words an older job said it in. */
+  askedNote: line(80),
 });
 export type JobWeld = z.infer<typeof JobWeldSchema>;
 
 const distinct = (name: "id" | "number") => (rows: readonly Record<"id", string>[]) =>
   new Set(rows.map((row) => (row as Record<string, string>)[name])).size === rows.length;
 
-export const JobContentSchema = z.object({
+const Content = z.object({
   schemaVersion: z.literal(JOB_VERSION).default(JOB_VERSION),
   title: z.string().trim().min(1).max(120),
   /** Who made the part. */
@@ -57,5 +62,11 @@ export const JobContentSchema = z.object({
     .refine(distinct("number"), "each weld needs its own number")
     .default([]),
 });
+
+/** Reads the older shape too. */
+export const JobContentSchema = z.preprocess(
+  (input) => withExtents(input, JOB_VERSION, "asked", AskedExtentSchema),
+  Content,
+);
 /** Work to be inspected, as it is written down before anybody looks. */
 export type JobContent = z.infer<typeof JobContentSchema>;

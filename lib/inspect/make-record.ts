@@ -4,14 +4,16 @@ import { canonicalJson } from "@/lib/base";
 import type { InspectionDraft } from "./draft";
 import { calibrationOn, type Instrument } from "./instrument";
 import type { JobContent } from "./job";
-import { inspectionPoints, lookedAt } from "./points";
+import { lookedAt } from "./looked-at";
+import { inspectionPoints } from "./points";
 import { pointSentence, pointWeight, statement } from "./sentences";
 import { signBead, type InspectedBead } from "./sign-bead";
 import { recordChanges } from "./record-changes";
+import { weldOf } from "./weld-points";
+import { weldResults, worst } from "./weld-results";
 import {
   SIGNED_RECORD_VERSION,
   SignedRecordSchema,
-  type InspectionResult,
   type Signature,
   type SignedBead,
   type SignedRecord,
@@ -38,12 +40,6 @@ export interface RecordInput {
   readonly beads: readonly InspectedBead[];
 }
 
-/** The worst of several: a fault outweighs what is open, and what is open outweighs what is met. */
-export function worst(all: readonly InspectionResult[]): InspectionResult {
-  if (all.includes("not-accepted")) return "not-accepted";
-  return all.length === 0 || all.includes("open") ? "open" : "accepted";
-}
-
 /** The record as it would be signed now, without a signature. Never "accepted" while any point is open. */
 export function makeRecord(input: RecordInput): SignedRecord {
   const { draft, job } = input;
@@ -52,9 +48,10 @@ export function makeRecord(input: RecordInput): SignedRecord {
   const beads = input.beads
     .filter(({ weldId }) => welds.some(({ id }) => id === weldId))
     .map((bead) => signBead(bead, context));
-  const points = inspectionPoints({ job: job.content, draft, instruments: input.instruments, beads });
-  const weldResults = welds.map(({ id }) => ({ weldId: id, result: resultOn(id, beads) }));
-  const found = worst(weldResults.map(({ result }) => result));
+  const looked = { job: job.content, draft, instruments: input.instruments, beads };
+  const points = inspectionPoints(looked);
+  const results = weldResults(looked);
+  const found = worst(results.map(({ result }) => result));
   const isOpen = points.some((point) => pointWeight(point) === "open");
   // Through its own schema, so that what is signed and what is read back are one thing.
   return SignedRecordSchema.parse({
@@ -69,8 +66,13 @@ export function makeRecord(input: RecordInput): SignedRecord {
     })),
     welderMarks: welderMarks(input),
     beads,
-    weldResults,
-    points: points.map((one) => ({ code: one.code, weight: pointWeight(one), sentence: pointSentence(one) })),
+    weldResults: results,
+    points: points.map((one) => ({
+      code: one.code,
+      weight: pointWeight(one),
+      weldId: weldOf(one),
+      sentence: pointSentence(one),
+    })),
     result: found === "accepted" && isOpen ? "open" : found,
     statement,
     signature: null,
@@ -88,9 +90,6 @@ function setsNamed(
     .filter((set) => named.has(shopSetId(set)))
     .toSorted((a, b) => (shopSetId(a) < shopSetId(b) ? -1 : 1));
 }
-
-const resultOn = (weldId: string, beads: readonly SignedBead[]): InspectionResult =>
-  worst(beads.filter((bead) => bead.weldId === weldId).map(({ result }) => result));
 
 function welderMarks({ job, marks }: RecordInput): Record<string, string> {
   return Object.fromEntries(

@@ -1,9 +1,10 @@
 import { issue, type Issue } from "@/lib/base";
 import type { InspectionDraft } from "./draft";
-import { calibrationOn, instrumentLabel, instrumentNames, type Instrument } from "./instrument";
-import type { JobContent, JobWeld } from "./job";
-import type { SignedBead } from "./signed-record";
+import { calibrationOn, instrumentNames } from "./instrument";
+import { lookedAt } from "./looked-at";
 import { viewingLimits } from "./viewing-limits";
+import { weldPoints } from "./weld-points";
+import type { WeldsInput } from "./weld-results";
 
 /** What keeps a record from saying "accepted", and what is only worth a note. */
 export const pointWeights = {
@@ -13,7 +14,11 @@ export const pointWeights = {
   "criteria-missing": "open",
   "part-incomplete": "open",
   "weld-incomplete": "open",
-  "weld-quantity-missing": "open",
+  "extent-asked-unknown": "open",
+  "extent-seen-unknown": "open",
+  "extent-not-comparable": "open",
+  "extent-beyond-length": "open",
+  "extent-short": "open",
   "weld-without-bead": "open",
   "welds-none": "open",
   "date-missing": "open",
@@ -33,6 +38,10 @@ export const pointWeights = {
   "instrument-not-recorded": "open",
   "instrument-without-serial": "open",
   "reading-instrument-not-ticked": "open",
+  "reading-gauge-overdue": "open",
+  "reading-gauge-not-yet": "open",
+  "reading-gauge-not-recorded": "open",
+  "reading-gauge-day-unknown": "open",
   "bead-without-verdict": "open",
   "bead-open": "open",
   "bead-other-criteria": "open",
@@ -41,24 +50,17 @@ export const pointWeights = {
 export type PointCode = keyof typeof pointWeights;
 export type PointIssue = Issue<PointCode>;
 
-export interface PointsInput {
-  readonly job: JobContent;
-  readonly draft: InspectionDraft;
-  readonly instruments: readonly Instrument[];
-  readonly beads: readonly SignedBead[];
-}
-
 /**
  * What the list of ISO 17637 asks for and is not there, and viewing conditions outside its limits; worst first is the
  * screen's business. Nothing here forbids anything: the signer reads the points and answers them.
  */
-export function inspectionPoints(input: PointsInput): readonly PointIssue[] {
+export function inspectionPoints(input: WeldsInput): readonly PointIssue[] {
   return [
     ...viewingPoints(input.draft),
     ...instrumentPoints(input),
     ...jobPoints(input),
+    ...weldPoints(input),
     ...beadPoints(input),
-    ...readingPoints(input),
   ];
 }
 
@@ -83,7 +85,7 @@ function viewingPoints(draft: InspectionDraft): PointIssue[] {
   return points;
 }
 
-function instrumentPoints({ draft, instruments }: PointsInput): PointIssue[] {
+function instrumentPoints({ draft, instruments }: WeldsInput): PointIssue[] {
   if (instruments.length === 0) return [issue("instruments-none")];
   return instruments.flatMap((one): PointIssue[] => {
     const what = { name: one.name, kind: instrumentNames[one.kind], serial: one.serial || "no serial" };
@@ -105,7 +107,7 @@ const gaps = (fields: Readonly<Record<string, boolean>>): string =>
     .map(([name]) => name)
     .join(", ");
 
-function jobPoints({ job, draft }: PointsInput): PointIssue[] {
+function jobPoints({ job, draft }: WeldsInput): PointIssue[] {
   const points: PointIssue[] = [];
   if (job.maker === "") points.push(issue("maker-missing"));
   if (job.procedure === "") points.push(issue("procedure-missing"));
@@ -113,7 +115,6 @@ function jobPoints({ job, draft }: PointsInput): PointIssue[] {
   if (job.criteriaId === null) points.push(issue("criteria-missing"));
   const looked = lookedAt(job, draft);
   if (looked.length === 0) points.push(issue("welds-none"));
-  for (const weld of looked) points.push(...weldPoints(weld, draft));
   const parts = new Set(looked.map(({ partId }) => partId));
   for (const part of job.parts.filter(({ id }) => parts.has(id))) {
     const missing = gaps({
@@ -126,48 +127,11 @@ function jobPoints({ job, draft }: PointsInput): PointIssue[] {
   return points;
 }
 
-function weldPoints(weld: JobWeld, draft: InspectionDraft): PointIssue[] {
-  const points: PointIssue[] = [];
-  const missing = gaps({
-    part: weld.partId === null,
-    joint: weld.joint === null,
-    position: weld.position === null,
-    "welder identification": weld.welderId === null && weld.welderMark === "",
-  });
-  if (missing) points.push(issue("weld-incomplete", [], { weld: weld.number, missing }));
-  if ((draft.welds.find(({ weldId }) => weldId === weld.id)?.quantity ?? "") === "")
-    points.push(issue("weld-quantity-missing", [], { weld: weld.number }));
-  return points;
-}
-
-function beadPoints({ job, draft, beads }: PointsInput): PointIssue[] {
-  const points: PointIssue[] = [];
-  for (const weld of lookedAt(job, draft))
-    if (!beads.some(({ weldId }) => weldId === weld.id))
-      points.push(issue("weld-without-bead", [], { weld: weld.number }));
-  for (const { number, verdict, result, photos } of beads) {
-    if (verdict === null) points.push(issue("bead-without-verdict", [], { bead: number }));
-    else if (result === "open") points.push(issue("bead-open", [], { bead: number }));
-    if (verdict !== null && job.criteriaId !== null && verdict.criteriaId !== job.criteriaId)
-      points.push(issue("bead-other-criteria", [], { bead: number, criteria: verdict.criteria }));
-    if (photos.length === 0) points.push(issue("bead-without-photo", [], { bead: number }));
-  }
-  return points;
-}
-
-/** Readings taken with something that is not ticked as used in this inspection, each once per bead. */
-function readingPoints({ beads, instruments }: PointsInput): PointIssue[] {
-  const ticked = new Set(instruments.map(instrumentLabel));
-  return beads.flatMap(({ number, judgement }) => {
-    const used = new Set(judgement.readings.map(({ instrument }) => instrument));
-    return [...used]
-      .filter((name) => !ticked.has(name))
-      .map((name) => issue("reading-instrument-not-ticked" as const, [], { bead: number, name }));
-  });
-}
-
-/** The welds of the job that this inspection looked at, in the job's order. */
-export function lookedAt(job: JobContent, draft: InspectionDraft): readonly JobWeld[] {
-  const ids = new Set(draft.welds.map(({ weldId }) => weldId));
-  return job.welds.filter(({ id }) => ids.has(id));
+function beadPoints({ job, beads }: WeldsInput): PointIssue[] {
+  return beads.flatMap(({ number, verdict, photos }): PointIssue[] => [
+    ...(verdict !== null && job.criteriaId !== null && verdict.criteriaId !== job.criteriaId
+      ? [issue("bead-other-criteria" as const, [], { bead: number, criteria: verdict.criteria })]
+      : []),
+    ...(photos.length === 0 ? [issue("bead-without-photo" as const, [], { bead: number })] : []),
+  ]);
 }

@@ -1,8 +1,9 @@
 import { canonicalJson } from "@/lib/base";
-import { beadRows, recordSections, resultNames } from "./record-sections";
+import { beadRows } from "./bead-rows";
+import { recordSections, resultNames } from "./record-sections";
 import type { SignedRecord } from "./signed-record";
 
-/** Everything a record says, each statement under its own path: "Weld W3 › Looked at". */
+/** Everything a record says, each statement under its own path: "Weld W3 › Seen". */
 function statements(record: SignedRecord): ReadonlyMap<string, string> {
   const all = new Map<string, string>();
   // Two statements of one path stand side by side, so that neither hides the other.

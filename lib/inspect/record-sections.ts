@@ -1,8 +1,9 @@
 import { dayText, jointWords, lengthText, positionWords, processWords, shopRowText } from "@/lib/report";
 import { inch, metric } from "@/lib/units";
-import { lookedAt } from "./points";
+import { extentText } from "./extent-text";
 import { instrumentNames } from "./instrument";
-import type { InspectionResult, SignedBead, SignedRecord } from "./signed-record";
+import { lookedAt } from "./looked-at";
+import type { InspectionResult, SignedRecord } from "./signed-record";
 
 export interface RecordRow {
   readonly label: string;
@@ -126,7 +127,8 @@ function weldSections(record: SignedRecord): readonly RecordSection[] {
   return lookedAt(content, record.draft).map((weld) => {
     const part = content.parts.find(({ id }) => id === weld.partId);
     const result = record.weldResults.find(({ weldId }) => weldId === weld.id)?.result ?? "open";
-    const quantity = record.draft.welds.find(({ weldId }) => weldId === weld.id)?.quantity ?? "";
+    const looked = record.draft.welds.find(({ weldId }) => weldId === weld.id);
+    const { lengthMm } = weld;
     const beads = record.beads.filter(({ weldId }) => weldId === weld.id);
     return {
       title: `Weld ${weld.number}`,
@@ -141,55 +143,14 @@ function weldSections(record: SignedRecord): readonly RecordSection[] {
           value: `${weld.joint ? jointWords[weld.joint] : NOT}, ${weld.position ? positionWords[weld.position] : NOT}`,
         },
         { label: "Welder identification", value: said(record.welderMarks[weld.id] ?? null) },
-        { label: "To inspect", value: said(weld.quantity) },
-        { label: "Looked at", value: said(quantity) },
+        ...(lengthMm === null ? [] : [{ label: "Length of the weld", value: both(lengthMm) }]),
+        { label: "To inspect", value: said(extentText(weld.asked, weld.askedNote, lengthMm)) },
+        {
+          label: "Seen",
+          value: said(extentText(looked?.seen ?? null, looked?.seenNote ?? "", lengthMm)),
+        },
         { label: "Beads", value: beads.map(({ number }) => number).join(", ") || "none" },
       ],
     };
   });
-}
-
-/** "12.3 ± 0.4 mm (0.484 ± 0.016 in)"; one alone where both say the same. */
-export function bothText({
-  metric: mm,
-  inch: inches,
-}: {
-  readonly metric: string;
-  readonly inch: string;
-}): string {
-  return mm === inches || inches === "" ? mm : `${mm} (${inches})`;
-}
-
-/** What was found on one bead and how it was judged, as lines a comparison can hold side by side. */
-export function beadRows(bead: SignedBead): readonly RecordRow[] {
-  const { verdict } = bead;
-  return [
-    { label: "Result", value: resultNames[bead.result] },
-    { label: "Criteria", value: verdict ? `${verdict.criteria}, ${verdict.edition}` : "none chosen" },
-    ...bead.photos.map((photo, i) => ({
-      label: `Photo ${i + 1}`,
-      value: `${photo.role}, SHA-256 ${photo.sha256}`,
-    })),
-    ...bead.marks.map((mark) => ({
-      label: `Mark ${mark.photo}:${mark.numbers}`,
-      value: [mark.name, mark.iso6520 ?? "", mark.place, bothText(mark.size), mark.note]
-        .filter(Boolean)
-        .join("; "),
-    })),
-    ...(verdict?.clauses ?? []).map((one) => ({
-      label: `Clause ${one.clause}, ${one.title}`,
-      value: `${one.result}: ${bothText(one.detail)}`,
-    })),
-    ...(verdict && verdict.missing.length > 0
-      ? [{ label: "Missing", value: verdict.missing.join("; ") }]
-      : []),
-    ...(verdict && verdict.notLookedFor.length > 0
-      ? [{ label: "Not looked for", value: verdict.notLookedFor.join(", ") }]
-      : []),
-    ...bead.judgement.readings.map((one) => ({
-      label: `Reading of ${one.quantity} with ${one.instrument}`,
-      value: `${one.value} (resolution ${one.resolution})`,
-    })),
-    ...(bead.judgement.note ? [{ label: "Note", value: bead.judgement.note }] : []),
-  ];
 }

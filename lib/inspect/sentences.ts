@@ -8,8 +8,16 @@ export const pointSentences: Readonly<Record<PointCode, (point: PointIssue) => s
   "criteria-missing": () => "The job names no acceptance criteria, so nothing can be judged against them.",
   "part-incomplete": ({ data }) => `Part ${data["part"]}: ${data["missing"]} not recorded.`,
   "weld-incomplete": ({ data }) => `Weld ${data["weld"]}: ${data["missing"]} not recorded.`,
-  "weld-quantity-missing": ({ data }) =>
-    `Weld ${data["weld"]}: how much of it was looked at is not recorded.`,
+  "extent-asked-unknown": ({ data }) =>
+    `Weld ${data["weld"]}: how much of it is to be inspected is not recorded as a number${before(data)}.`,
+  "extent-seen-unknown": ({ data }) =>
+    `Weld ${data["weld"]}: how much of it was seen is not recorded as a number${before(data)}.`,
+  "extent-not-comparable": ({ data }) =>
+    `Weld ${data["weld"]}: ${data["asked"]} was asked and ${data["seen"]} was seen; without the weld's length nobody can tell how much is missing.`,
+  "extent-beyond-length": ({ data }) =>
+    `Weld ${data["weld"]}: ${data["asked"]} was asked and ${data["seen"]} was seen of a weld said to be ${data["length"]} long; one of these is wrong.`,
+  "extent-short": ({ data }) =>
+    `Weld ${data["weld"]}: ${data["asked"]} was asked and ${data["seen"]} was seen; ${data["missing"]} of the weld is still to be looked at.`,
   "weld-without-bead": ({ data }) =>
     `Weld ${data["weld"]}: no bead is attached, so nothing was recorded of it.`,
   "welds-none": () => "No weld is ticked as looked at.",
@@ -34,13 +42,26 @@ export const pointSentences: Readonly<Record<PointCode, (point: PointIssue) => s
   "instrument-without-serial": ({ data }) =>
     `${data["name"]} (${data["kind"]}) has no serial number recorded.`,
   "reading-instrument-not-ticked": ({ data }) =>
-    `Bead ${data["bead"]} has a reading taken with "${data["name"]}", which is not among the instruments ticked here.`,
+    `${reading(data)}, which is not among the instruments ticked here, so nothing is known of its calibration.`,
+  "reading-gauge-overdue": ({ data }) =>
+    `${reading(data)}, which was due for calibration on ${data["due"]}, before the inspection on ${data["day"]}.`,
+  "reading-gauge-not-yet": ({ data }) =>
+    `${reading(data)}, which was calibrated on ${data["from"]}, after the inspection on ${data["day"]}; how it stood before is not known.`,
+  "reading-gauge-not-recorded": ({ data }) => `${reading(data)}, which has no calibration due date.`,
+  "reading-gauge-day-unknown": ({ data }) =>
+    `${reading(data)}; as the day of the inspection is not recorded, nobody can tell whether its calibration held.`,
   "bead-without-verdict": ({ data }) => `Bead ${data["bead"]} has no verdict: no criteria are chosen on it.`,
   "bead-open": ({ data }) => `Bead ${data["bead"]}: some clauses are open.`,
   "bead-other-criteria": ({ data }) =>
     `Bead ${data["bead"]} was judged by ${data["criteria"]}, not by the criteria of the job.`,
   "bead-without-photo": ({ data }) => `Bead ${data["bead"]} has no photo.`,
 };
+
+/** What an older record said in words, where it did. */
+const before = ({ note }: PointIssue["data"]): string => (note ? ` (written: “${note}”)` : "");
+
+const reading = (data: PointIssue["data"]): string =>
+  `Weld ${data["weld"]}, bead ${data["bead"]}: ${data["readings"]} read with "${data["name"]}"`;
 
 const named = (data: PointIssue["data"]): string => `${data["name"]} (${data["kind"]}, ${data["serial"]})`;
 

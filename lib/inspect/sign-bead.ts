@@ -9,6 +9,7 @@ import type { Verdict } from "@/lib/accept";
 import type { Quantity } from "@/lib/measure";
 import { sheetDocument, type SheetBead, type SheetDocument } from "@/lib/report";
 import { inch, metric } from "@/lib/units";
+import { decisionRuleText } from "./decision-rule";
 import type { InspectionResult, SignedBead } from "./signed-record";
 
 /** A bead of the job: as the sheet knows it, with the weld it lies on. */
@@ -75,6 +76,7 @@ function signedVerdict(
     criteria: verdict.criteriaTitle,
     edition: verdict.edition,
     settings: { ...verdict.settings },
+    decisionRule: decisionRuleText(verdict.settings),
     missing: [...(mm.verdict?.missing ?? [])],
     notLookedFor: [...(mm.verdict?.notLookedFor ?? [])],
     clauses: (mm.verdict?.clauses ?? []).map((one, i) => ({

@@ -7,7 +7,11 @@ import { InspectionDraftSchema } from "./draft";
 import { InstrumentSchema } from "./instrument";
 import { JobContentSchema } from "./job";
 
-export const SIGNED_RECORD_VERSION = 1;
+/**
+ * Version 1 held extents as free texts and neither the rule a verdict decided by nor the weld a point lies at. It is read
+ * into the present shape; its text, and so its digest, stays what was signed.
+ */
+export const SIGNED_RECORD_VERSION = 2;
 
 export const results = ["accepted", "not-accepted", "open"] as const;
 /** "accepted": nothing applicable failed and nothing is open. Acceptance itself is for the person and the code. */
@@ -43,6 +47,8 @@ export const SignedVerdictSchema = z.object({
   edition: z.string(),
   settings: z.record(z.string(), z.union([z.string(), z.boolean(), z.number()])),
   missing: z.array(z.string()),
+  /** How gauge readings near a limit were decided, in words with the reference; empty in a record of version 1. */
+  decisionRule: z.string().default(""),
   notLookedFor: z.array(z.string()),
   clauses: z.array(SignedClauseSchema),
   /** Every applicable clause with its numbers, mm or degrees: value, its U (k = 2) and the limit. */
@@ -101,8 +107,7 @@ export const SignedBeadSchema = z.object({
 });
 export type SignedBead = z.infer<typeof SignedBeadSchema>;
 
-/** An inspection complete in itself: readable without the rows it was made from, by people and by programs. */
-export const SignedRecordSchema = z.object({
+const Record = z.object({
   schemaVersion: z.literal(SIGNED_RECORD_VERSION),
   inspection: z.object({ id: z.string(), number: z.number().int() }),
   job: z.object({
@@ -121,7 +126,15 @@ export const SignedRecordSchema = z.object({
   beads: z.array(SignedBeadSchema),
   weldResults: z.array(z.object({ weldId: z.string(), result: z.enum(results) })),
   /** What was open or worth a note, in words. */
-  points: z.array(z.object({ code: z.string(), weight: z.enum(["open", "note"]), sentence: z.string() })),
+  points: z.array(
+    z.object({
+      code: z.string(),
+      weight: z.enum(["open", "note"]),
+      /** The weld it keeps open; null where it is about the whole inspection. */
+      weldId: z.string().nullable().default(null),
+      sentence: z.string(),
+    }),
+  ),
   result: z.enum(results),
   statement: z.string(),
   /** Null while it is a draft. */
@@ -141,5 +154,14 @@ export const SignedRecordSchema = z.object({
     })
     .nullable(),
 });
+
+/** An inspection complete in itself: readable without the rows it was made from, by people and by programs. */
+export const SignedRecordSchema = z.preprocess(
+  (input) =>
+    typeof input === "object" && input !== null && "schemaVersion" in input && input.schemaVersion === 1
+      ? { ...input, schemaVersion: SIGNED_RECORD_VERSION }
+      : input,
+  Record,
+);
 export type SignedRecord = z.infer<typeof SignedRecordSchema>;
 export type Signature = NonNullable<SignedRecord["signature"]>;

@@ -1,4 +1,11 @@
-import { bothText, resultNames, type RecordRow, type SignedBead, type SignedRecord } from "@/lib/inspect";
+import {
+  bothText,
+  resultNames,
+  ruleOf,
+  type RecordRow,
+  type SignedBead,
+  type SignedRecord,
+} from "@/lib/inspect";
 import type { ScenePalette } from "@/lib/marks";
 import { CAPTION_HEIGHT, drawPhoto, photoSize, type PhotoPaint } from "./draw-photo";
 import { drawTable, tableStart, type Column } from "./draw-table";
@@ -31,7 +38,7 @@ export function drawInspectionBead(
   const weld = record.job.content.welds.find(({ id }) => id === bead.weldId);
   const rows = photoRows(bead.photos);
   // A heading over an empty foot of a page, its photo on the next, would be read as a bead without one.
-  makeRoom(flow, HEADING_HEIGHT + 22 + (rows[0]?.height ?? 100));
+  makeRoom(flow, HEADING_HEIGHT + 52 + (rows[0]?.height ?? 100));
   drawHeading(flow, `Weld ${weld?.number ?? "?"}, bead ${bead.number}, revision ${bead.revision}`);
   const { verdict } = bead;
   const by = verdict ? `by ${verdict.criteria}, ${verdict.edition}` : "no criteria chosen";
@@ -48,6 +55,8 @@ export function drawInspectionBead(
       gap: 6,
     },
   );
+  if (verdict)
+    flowText(flow, [run("Decision rule: ", "strong", 9), run(`${ruleOf(verdict)}.`, "text", 9)], { gap: 6 });
   drawPhotos(flow, rows, paint);
   drawFindings(flow, bead);
   if (verdict) drawClauses(flow, verdict);

@@ -61,7 +61,7 @@ export async function getInspection(db: Db, id: string): Promise<InspectionRecor
   return row && toInspection(row);
 }
 
-/** A new inspection of a job: all its welds ticked, with the quantity the job asks for; everything else unsaid. */
+/** A new inspection of a job: all its welds ticked; how much of each was seen, and everything else, unsaid. */
 export async function createInspection(
   pen: Pen,
   jobId: string,
@@ -69,7 +69,7 @@ export async function createInspection(
   return writing(pen, async (tx, log) => {
     const job = await tx.job.findUnique({ where: { id: jobId } });
     if (!job) return fail(issue("job-gone"));
-    const welds = toJob(job).content.welds.map(({ id, quantity }) => ({ weldId: id, quantity }));
+    const welds = toJob(job).content.welds.map(({ id }) => ({ weldId: id, seen: null, seenNote: "" }));
     const last = await tx.inspection.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
     const number = (last?.number ?? 0) + 1;
     const row = await tx.inspection.create({

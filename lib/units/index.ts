@@ -21,7 +21,7 @@ export { unitsIssueCodes, type ParseOptions, type UnitsIssue, type UnitsIssueCod
 export { parseDuration } from "./parse-duration";
 export { gaugeMm, parseLength, type ParseLengthOptions } from "./parse-length";
 export { parseOrUnknown } from "./parse-or-unknown";
-export { parseAmps, parseAngle, parseVolts } from "./parse-plain";
+export { parseAmps, parseAngle, parsePercent, parseVolts } from "./parse-plain";
 export { parseFlow, parseTravelSpeed, parseWireFeed } from "./parse-rates";
 export { parseWireDiameter, wireSize } from "./parse-wire-diameter";
 export {

@@ -143,7 +143,7 @@ describe("the shop's own limits", () => {
     const content = JobContentSchema.parse({
       title: "Job",
       criteriaId: `${KEY}@1`,
-      welds: [{ id: "w1", number: "W1", quantity: "100 %" }],
+      welds: [{ id: "w1", number: "W1" }],
     });
     const job = await createJob(pen, content);
     if (!job.ok) throw new Error("no job");

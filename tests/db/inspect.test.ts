@@ -109,7 +109,6 @@ beforeAll(async () => {
         joint: "tee",
         position: "horizontal",
         welderId: welder.id,
-        quantity: "100 %",
       },
     ],
   });

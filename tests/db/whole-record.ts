@@ -108,7 +108,7 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   const jobId = value(await createJob(pen, job)).id;
   value(await attachBead(pen, beadId, { jobId, weldId: "w1" }));
   const inspectionId = value(await createInspection(pen, jobId)).id;
-  const welds = [{ weldId: "w1", quantity: "100 %" }];
+  const welds = [{ weldId: "w1", seen: { kind: "percent", percent: 100 } }];
   const draft = { examinedOn: "2026-11-25", lightLux: 520, instrumentIds: [gauge.id], welds };
   value(await saveInspection(pen, inspectionId, 1, draft));
   const record = await draftRecord(db, inspectionId);

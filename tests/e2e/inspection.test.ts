@@ -55,6 +55,15 @@ async function addJob(page: Page): Promise<string> {
   await page.getByLabel("Joint").selectOption("tee");
   await page.getByLabel("Position").selectOption("horizontal");
   await page.getByLabel("or their mark").fill("W-07");
+  await page.getByLabel("Length of the weld, mm").fill("240");
+  // Asked in millimetres, then in percent of the length: the number that stands there is read in the unit chosen.
+  const asked = page.getByLabel("To inspect", { exact: true });
+  const unit = page.getByLabel("Unit of: To inspect");
+  await unit.selectOption("length");
+  await asked.fill("240");
+  await unit.selectOption("percent");
+  await page.getByText("“240” is more than 100 %").waitFor();
+  await asked.fill("100");
   await page.getByRole("button", { name: "Save the job" }).click();
   await page.getByText("Saved.", { exact: true }).waitFor();
   return page.url();
@@ -63,6 +72,22 @@ async function addJob(page: Page): Promise<string> {
 async function sign(page: Page, passphrase: string): Promise<void> {
   await page.getByLabel("Passphrase of the inspector").fill(passphrase);
   await page.getByRole("button", { name: "Sign the record" }).click();
+}
+
+/** On a phone nothing runs out of the page to the side, and what is pressed or typed in is as large as a thumb. */
+async function fitsPhone(address: string, name: string): Promise<void> {
+  const small = await (await browser.newContext(phone)).newPage();
+  await small.goto(server.url + address);
+  await small.getByRole("heading", { level: 1 }).waitFor();
+  const [width, scroll] = await small.evaluate(() => [innerWidth, document.documentElement.scrollWidth]);
+  expect(scroll, name).toBeLessThanOrEqual(width ?? 0);
+  for (const field of await small.getByLabel(/Seen of weld|To inspect/).all()) {
+    const box = await field.boundingBox();
+    expect(box?.height, name).toBeGreaterThanOrEqual(44);
+    expect(box?.width, name).toBeGreaterThanOrEqual(88);
+  }
+  await shoot(small, name);
+  await small.context().close();
 }
 
 const pdf = async (address: string) => {
@@ -103,8 +128,15 @@ describe("a job", () => {
     await page.getByLabel("Distance of the eye, mm").fill("400");
     await page.getByLabel("Viewing angle, degrees").fill("60");
     await page.getByLabel("Surface", { exact: true }).fill("brushed");
+    await page.getByLabel("Seen of weld W1").first().fill("20");
+    await page.getByText("Missing: 80 %, 192 mm (7.559 in).").waitFor();
     await page.getByRole("button", { name: "Save the inspection" }).click();
-    await page.getByText("The light was 300 lx; ISO 17637 asks for at least 350 lx.").waitFor();
+    await page.getByText("The light was 300 lx; ISO 17637 asks for at least 350 lx.").first().waitFor();
+    const open = page.getByRole("region", { name: "Weld W1 is open" });
+    await open.getByText("80 %, 192 mm (7.559 in) of the weld is still to be looked at.").waitFor();
+    await open.getByText("Look at the rest of it, then write how much was seen.").waitFor();
+    await page.getByText("Simple acceptance:").first().waitFor();
+    await fitsPhone(inspection, "inspection-draft-phone");
     await shoot(page, "inspection-draft");
     expect(await pdf(`/api${inspection}/pdf?draft`)).toContain("DRAFT, not signed");
 
@@ -128,6 +160,9 @@ describe("a job", () => {
       "Undercut",
       "WPS-12",
       "300 lx",
+      "100 %, that is 240 mm",
+      "20 %, that is 48 mm",
+      "Simple acceptance",
       "Inspection 1, revision 1",
       "page 1 of",
     ])
@@ -136,6 +171,8 @@ describe("a job", () => {
     await page.goto(server.url + inspection);
     await page.getByRole("button", { name: "Correct" }).click();
     await page.getByLabel("Light at the surface, lx").fill("550");
+    await page.getByRole("button", { name: "All that was asked of weld W1" }).click();
+    await page.getByText("All of it was seen.").waitFor();
     await page.getByRole("button", { name: "Save the inspection" }).click();
     await page.getByText("Saved.", { exact: true }).waitFor();
     await page.getByLabel("What you say to the open points").fill("Seen; they stay open.");
@@ -145,23 +182,14 @@ describe("a job", () => {
     await sign(page, PASSPHRASE);
     await page.waitForURL(/\/revisions\/2$/);
     await page.getByText("Viewing conditions › Light at the surface: was 300 lx, now 550 lx").waitFor();
+    await page.getByText(/Weld W1 › Seen: was 20 %, that is 48 mm .*, now 100 %, that is 240 mm/).waitFor();
     expect(await pdf(`/api${inspection}/pdf?revision=1`)).toBe(first);
     expect(await pdf(`/api${inspection}/pdf?revision=2`)).toContain("The lamp was read again.");
     await page.goto(`${server.url}${inspection}/revisions/1`);
     await page.getByText("Revision 2 stands in its place.").waitFor();
     await page.context().close();
 
-    const small = await (await browser.newContext(phone)).newPage();
-    for (const [address, name] of [
-      [new URL(job).pathname, "job-phone"],
-      [`${inspection}/revisions/2`, "signed-record-phone"],
-    ] as const) {
-      await small.goto(server.url + address);
-      await small.getByRole("heading", { level: 1 }).waitFor();
-      const [width, scroll] = await small.evaluate(() => [innerWidth, document.documentElement.scrollWidth]);
-      expect(scroll, name).toBeLessThanOrEqual(width ?? 0);
-      await shoot(small, name);
-    }
-    await small.context().close();
+    await fitsPhone(new URL(job).pathname, "job-phone");
+    await fitsPhone(`${inspection}/revisions/2`, "signed-record-phone");
   });
 });

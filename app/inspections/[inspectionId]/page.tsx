@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { DraftEditor } from "@/components/inspect/draft-editor";
+import { OpenWelds } from "@/components/inspect/open-welds";
 import { RecordView } from "@/components/inspect/record-view";
 import { SignForm } from "@/components/inspect/sign-form";
 import { Header } from "@/components/shell/header";
@@ -86,10 +87,11 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
             revision={inspection.revision}
             save={saveInspectionAction.bind(null, inspectionId)}
             instruments={await instrumentChoices(now.db, draft.instrumentIds)}
-            welds={job.content.welds.map(({ id, number, quantity }) => ({ id, title: number, quantity }))}
+            welds={job.content.welds}
           />
         )}
         {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
+        {draft.open && record && <OpenWelds record={record} />}
         {draft.open && record && (
           <Signing now={now} record={record} inspectionId={inspectionId} isCorrection={signed.length > 0} />
         )}

@@ -4,6 +4,7 @@ import {
   InstrumentSchema,
   JobContentSchema,
   makeRecord,
+  wholeWeld,
   type InspectionDraft,
   type Instrument,
   type JobContent,
@@ -11,6 +12,7 @@ import {
 } from "@/lib/inspect";
 import { emptyDrawing, type Drawing, type Mark } from "@/lib/marks";
 import { emptyRunSetup } from "@/lib/setup";
+import { imperfectionIds } from "@/lib/trade";
 
 export const WIDTH_PX = 1600;
 export const HEIGHT_PX = 1200;
@@ -56,7 +58,7 @@ export const job: JobContent = JobContentSchema.parse({
       joint: "tee",
       position: "horizontal",
       welderId: "pw",
-      quantity: "100 %",
+      lengthMm: 300,
     },
   ],
 });
@@ -70,7 +72,7 @@ export const draft: InspectionDraft = {
   angleDeg: 60,
   surface: "brushed",
   instrumentIds: ["g"],
-  welds: [{ weldId: "w1", quantity: "100 %" }],
+  welds: [{ weldId: "w1", seen: wholeWeld, seenNote: "" }],
 };
 
 export const gauge: Instrument & { id: string } = {
@@ -105,6 +107,21 @@ export function beadOf(count: number, change: Partial<BeadContent> = {}, marks: 
     content,
     photos,
   };
+}
+
+/** A bead that meets every clause of ISO 5817 level C: nothing marked, all looked for, its sizes read with `instrument`. */
+export function soundBead(instrument = "Gauge 2, no. F-2") {
+  const sizes = [
+    ["leg-1", 6.2],
+    ["leg-2", 6.2],
+    ["throat", 4.4],
+    ["convexity", 0],
+    ["weld-length", 300],
+  ] as const;
+  const readings = sizes.map(([quantity, value]) => ({ quantity, value, instrument, resolution: 0.1 }));
+  const weld = { ...emptyBeadContent.judgement.weld, singleSided: true, transverseToTension: false };
+  const judgement = { ...emptyBeadContent.judgement, criteriaId: "iso-5817-c", readings, weld };
+  return beadOf(1, { judgement: { ...judgement, lookedFor: [...imperfectionIds] } }, []);
 }
 
 export function recordOf(

@@ -53,7 +53,7 @@ describe("what a record contains", () => {
     ["thickness", part({ thicknessMm: null }), "part-incomplete"],
     ["drawing", part({ drawing: "" }), "part-incomplete"],
     ["joint", { job: { welds: job.welds.map((one) => ({ ...one, joint: null })) } }, "weld-incomplete"],
-    ["extent", { draft: { welds: [{ weldId: "w1", quantity: "" }] } }, "weld-quantity-missing"],
+    ["extent", { draft: { welds: [{ weldId: "w1", seen: null, seenNote: "" }] } }, "extent-seen-unknown"],
     ["devices", { instruments: [] }, "instruments-none"],
     ["date", { draft: { examinedOn: null } }, "date-missing"],
     ["findings", { beads: [] }, "weld-without-bead"],

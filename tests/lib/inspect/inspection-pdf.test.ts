@@ -1,9 +1,9 @@
-import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { beforeAll, describe, expect, it } from "vitest";
-import { sealRecord, type SignedRecord } from "@/lib/inspect";
+import { readRecord, sealRecord, type SignedRecord } from "@/lib/inspect";
 import { inspectionPdf } from "@/lib/pdf";
 import { palette } from "../pdf/sheet-of";
 import { plain, readPdf } from "../pdf/read-pdf";
@@ -67,6 +67,9 @@ describe.each([1, 30])("the report of a record with %i photos", (count) => {
       "520 lx",
       "400 mm (15.7",
       "serial F-2",
+      "100 %, that is 300 mm (11.811 in)",
+      "Decision rule: Simple acceptance",
+      "JCGM 106:2012, 8.2",
       "Undercut",
       "Vesna Harcourt, identification I-03",
       "Acceptance rests with the governing code",
@@ -100,18 +103,69 @@ describe("the report", () => {
     const numbers = ["W1", "W2", "W3", "W4"];
     const welds = numbers.map((number) => ({ ...job.welds[0]!, id: number, number }));
     const beads = numbers.map((weldId, i) => ({ ...beadOf(1), id: `b${i}`, number: 9 - i, weldId }));
-    const looked = welds.map(({ id }) => ({ weldId: id, quantity: "80 mm" }));
+    const seen = { kind: "length" as const, lengthMm: 80 };
+    const looked = welds.map(({ id }) => ({ weldId: id, seen, seenNote: "" }));
     const record = recordOf({ job: { welds }, draft: { welds: looked }, beads });
     const { pages, text } = await print(record, "inspection-welds");
     const table = text.slice(text.indexOf("To inspect"), text.indexOf("Weld W1, bead"));
     for (const number of numbers) expect(table).toContain(`${number} Bracket, D-100, S235`);
-    expect(table.match(/100 %; 80 mm/g)).toHaveLength(4);
+    expect(table.match(/100 %, that is 300 mm \(11.8\d* in\) 80 mm \(3.15 in\)/g)).toHaveLength(4);
     const places = numbers.map((number, i) => text.indexOf(`Weld ${number}, bead ${9 - i}`));
     expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
     for (const page of pages) {
       const headings = page.text.match(/Weld W\d, bead/g)?.length ?? 0;
       expect(page.images).toBe(headings);
     }
+  });
+
+  it("keeps what was asked and what was seen of each weld in columns of their own, whatever was written", async () => {
+    const numbers = ["W1", "W2", "W3"];
+    const note = "as far as the gusset reaches on the upper side, then the lower end by mirror";
+    const extents = [
+      { asked: { kind: "percent", percent: 33.33 }, seen: null, lengthMm: 12_345.6 },
+      { asked: null, seen: { kind: "length", lengthMm: 80_000 }, lengthMm: 100_000 },
+      { asked: { kind: "length", lengthMm: 150.25 }, seen: { kind: "percent", percent: 0 }, lengthMm: null },
+    ] as const;
+    const welds = numbers.map((id, i) => {
+      const { asked, lengthMm } = extents[i]!;
+      return { ...job.welds[0]!, id, number: id, asked, lengthMm, askedNote: note };
+    });
+    const looked = numbers.map((weldId, i) => ({ weldId, seen: extents[i]!.seen, seenNote: note }));
+    const record = recordOf({ job: { welds }, draft: { welds: looked }, beads: [] });
+    const { pages, text } = await print(record, "inspection-extents");
+    for (const words of [
+      "33.33 %, that is 4114.79 mm",
+      "0 %;",
+      "how much of it was seen is not recorded as a number",
+    ])
+      expect(text).toContain(words);
+    const [page] = pages.filter((one) => one.text.includes("To inspect"));
+    const head = page?.items.find((one) => one.text.includes("To inspect"));
+    const seen = page?.items.find((one) => one.text.trim() === "Seen");
+    const beads = page?.items.find((one) => one.text.trim() === "Beads");
+    expect(head && seen && beads && head.x < seen.x && seen.x < beads.x).toBe(true);
+    // A word that runs out of its column would lie over the next one.
+    const lines = new Map<number, { x: number; width: number }[]>();
+    for (const { text: words, ...item } of page?.items ?? [])
+      if (words.trim()) lines.set(item.y, [...(lines.get(item.y) ?? []), item]);
+    for (const line of lines.values()) {
+      const sorted = line.toSorted((a, b) => a.x - b.x);
+      sorted.forEach(({ x, width }, i) =>
+        expect(x + width).toBeLessThanOrEqual((sorted[i + 1]?.x ?? 595) + 0.5),
+      );
+    }
+  });
+
+  it("of a record signed before extents were numbers prints what was signed, and the rule its settings name", async () => {
+    const older = readFileSync(path.join(root, "tests/fixtures/older/signed-record-1.txt"), "utf8");
+    const { text } = await print(readRecord(older), "inspection-older");
+    for (const words of [
+      "Result: Accepted",
+      "To inspect 100 %",
+      "Seen 20 %",
+      "Decision rule: Simple acceptance",
+    ])
+      expect(text).toContain(words);
   });
 
   it("is the same bytes for the same record", async () => {

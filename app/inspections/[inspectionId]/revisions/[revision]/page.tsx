@@ -5,7 +5,7 @@ import { RecordView } from "@/components/inspect/record-view";
 import { Header } from "@/components/shell/header";
 import { buttonClass, Panel } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
-import { movedSince } from "@/lib/inspect";
+import { acceptedBeyond, movedSince } from "@/lib/inspect";
 import { jobBeads, listSigned, signerName } from "@/lib/record";
 import { pageFor } from "../../../../_door/here";
 
@@ -25,6 +25,7 @@ export default async function RevisionPage({
   const newest = all.at(-1)?.revision ?? one.revision;
   const { record } = one;
   const moved = record ? movedSince(record, await jobBeads(now.db, record.job.id)) : [];
+  const beyond = record ? acceptedBeyond(record) : [];
   return (
     <>
       <Header>
@@ -44,6 +45,14 @@ export default async function RevisionPage({
         {!one.intact && (
           <Panel title="This text was changed after signing" tone="danger">
             <p>Its digest no longer fits. Do not rely on it; the log page says more.</p>
+          </Panel>
+        )}
+        {beyond.length > 0 && (
+          <Panel title="Accepted before this was compared" tone="danger">
+            <p>The signed text stays as it is. Today these welds would be open:</p>
+            {beyond.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
           </Panel>
         )}
         {moved.length > 0 && (

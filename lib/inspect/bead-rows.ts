@@ -1,0 +1,53 @@
+import { decisionRuleText } from "./decision-rule";
+import { resultNames, type RecordRow } from "./record-sections";
+import type { SignedBead } from "./signed-record";
+
+/** "12.3 ± 0.4 mm (0.484 ± 0.016 in)"; one alone where both say the same. */
+export function bothText({
+  metric: mm,
+  inch: inches,
+}: {
+  readonly metric: string;
+  readonly inch: string;
+}): string {
+  return mm === inches || inches === "" ? mm : `${mm} (${inches})`;
+}
+
+/** The rule a verdict decided by; a record of version 1 holds it only as a setting. */
+export const ruleOf = (verdict: NonNullable<SignedBead["verdict"]>): string =>
+  verdict.decisionRule || decisionRuleText(verdict.settings);
+
+/** What was found on one bead and how it was judged, as lines a comparison can hold side by side. */
+export function beadRows(bead: SignedBead): readonly RecordRow[] {
+  const { verdict } = bead;
+  return [
+    { label: "Result", value: resultNames[bead.result] },
+    { label: "Criteria", value: verdict ? `${verdict.criteria}, ${verdict.edition}` : "none chosen" },
+    ...(verdict ? [{ label: "Decision rule", value: ruleOf(verdict) }] : []),
+    ...bead.photos.map((photo, i) => ({
+      label: `Photo ${i + 1}`,
+      value: `${photo.role}, SHA-256 ${photo.sha256}`,
+    })),
+    ...bead.marks.map((mark) => ({
+      label: `Mark ${mark.photo}:${mark.numbers}`,
+      value: [mark.name, mark.iso6520 ?? "", mark.place, bothText(mark.size), mark.note]
+        .filter(Boolean)
+        .join("; "),
+    })),
+    ...(verdict?.clauses ?? []).map((one) => ({
+      label: `Clause ${one.clause}, ${one.title}`,
+      value: `${one.result}: ${bothText(one.detail)}`,
+    })),
+    ...(verdict && verdict.missing.length > 0
+      ? [{ label: "Missing", value: verdict.missing.join("; ") }]
+      : []),
+    ...(verdict && verdict.notLookedFor.length > 0
+      ? [{ label: "Not looked for", value: verdict.notLookedFor.join(", ") }]
+      : []),
+    ...bead.judgement.readings.map((one) => ({
+      label: `Reading of ${one.quantity} with ${one.instrument}`,
+      value: `${one.value} (resolution ${one.resolution})`,
+    })),
+    ...(bead.judgement.note ? [{ label: "Note", value: bead.judgement.note }] : []),
+  ];
+}
