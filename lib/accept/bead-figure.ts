@@ -1,4 +1,11 @@
-import { differenceQuantity, flatThroat, legOfThroat, statedQuantity, type Quantity } from "@/lib/measure";
+import {
+  differenceQuantity,
+  flatThroat,
+  sumQuantities,
+  legOfThroat,
+  statedQuantity,
+  type Quantity,
+} from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
 import type { BeadFigure } from "./rule";
@@ -30,13 +37,17 @@ const plain = {
 } as const;
 
 /** A figure of the whole bead from its readings and what was specified; `missing` lists what it lacks. */
-export function beadFigure(figure: BeadFigure, context: CaseContext): FigureOfBead {
+export function beadFigure(
+  figure: BeadFigure,
+  context: CaseContext,
+  gapTakenOffOverMm: number | null = null,
+): FigureOfBead {
   switch (figure) {
     case "throat-shortfall":
     case "throat-excess":
       return throatFigure(figure, context);
     case "leg-shortfall":
-      return shortfall(context);
+      return lessGap(shortfall(context), gapTakenOffOverMm, context);
     case "leg-least":
     case "leg-greatest":
     case "leg-difference":
@@ -123,6 +134,28 @@ function shortfall(context: CaseContext): FigureOfBead {
   return { ...size, quantity: under(size.quantity), otherwise: under(size.otherwise) };
 }
 
+/** A gap under the fillet that is wider than `overMm` adds to how far it stays under what was asked for. */
+function lessGap(short: FigureOfBead, overMm: number | null, { input }: CaseContext): FigureOfBead {
+  if (overMm === null || short.quantity === null) return short;
+  const { rootGap } = input.beadReadings;
+  const isMarked = input.observations.some(({ imperfection }) => imperfection === "wide-root-gap");
+  if (rootGap === null) {
+    if (!isMarked && input.lookedFor.includes("wide-root-gap")) return short;
+    const lookFor = isMarked ? [] : (["wide-root-gap"] as const);
+    return {
+      ...short,
+      whole: false,
+      missing: [...short.missing, missing("root-gap")],
+      lookFor: [...short.lookFor, ...lookFor],
+    };
+  }
+  const used = [...short.used, "rootGap" as const];
+  if (rootGap.value <= overMm) return { ...short, used };
+  const more = (one: Quantity | null): Quantity | null =>
+    one === null ? null : { ...sumQuantities([one, rootGap]), source: one.source };
+  return { ...short, used, quantity: more(short.quantity), otherwise: more(short.otherwise) };
+}
+
 /**
  * Size of a fillet: the shorter leg, or, where the face is hollow, the leg of the largest fillet that fits under it
  * (AWS A3.0, from memory). That the face is not hollow must be known: by convexity, by throat, or by a look for it.
@@ -139,7 +172,8 @@ function filletSize(context: CaseContext): FigureOfBead {
   const least = [shorter, underFace].filter((one) => one !== null);
   if (least.length === 0) return nothing(...lacks);
   const smallest = least.reduce((a, b) => (b.value < a.value ? b : a));
-  const full = convexity !== null && convexity.value >= 0 && !isMarkedHollow(context);
+  const full =
+    convexity === null ? wasLookedForHollow(context) : convexity.value >= 0 && !isMarkedHollow(context);
   const base = { otherwise: null, used, lookFor: [] } as const;
   if (lacks.length > 0) return { ...base, quantity: smallest, whole: false, missing: lacks };
   // A full face is as large as its legs; a throat that says otherwise is shown against them.
@@ -152,8 +186,6 @@ function filletSize(context: CaseContext): FigureOfBead {
       missing: [],
     };
   if (throat !== null) return { ...base, quantity: smallest, whole: true, missing: [] };
-  if (convexity === null && wasLookedForHollow(context))
-    return { ...base, quantity: shorter, whole: true, missing: [] };
   return hollowWithoutThroat(leg1!, leg2!, shorter!, context, used);
 }
 

@@ -2,6 +2,7 @@ import type { FilletReading } from "@/lib/measure";
 import { missing, type CaseContext } from "./case-context";
 import { outcome } from "./outcome";
 import type { CriteriaSet } from "./rule";
+import type { JudgeInput } from "./types";
 import type { Contradiction, MissingQuantity, MissingReading, VerdictRow } from "./verdict";
 
 /** Legs and throat asked for on one drawing are rounded to whole or half millimetres: own estimate. */
@@ -81,21 +82,31 @@ function hollowOrFull(rows: readonly VerdictRow[]): readonly Contradiction[] {
   const found = rows.find(({ reason }) => reason === "readings-disagree");
   return found === undefined
     ? []
-    : [{ code: "hollow-or-full", between: ["throat", "convexity"], again: found.missing }];
+    : [{ code: "hollow-or-full", between: ["throat", "convexity", "concave-face"], again: found.missing }];
 }
+
+/** A gap of a fillet that a code takes off the legs (D1.1 7.21.1: 1/16 in; from memory) is not absent. */
+const WIDE_GAP_MM = 25.4 / 16;
 
 /** A tick says there is none of it, a reading that it is beyond the limit. The reading counts; the tick is named. */
 function tickedAbsent({ input }: CaseContext, rows: readonly VerdictRow[]): readonly Contradiction[] {
-  return rows.flatMap((row) => {
+  const gap = input.beadReadings.rootGap;
+  if (gap !== null && gap.value > WIDE_GAP_MM && input.lookedFor.includes("wide-root-gap"))
+    return [
+      { code: "ticked-absent", between: ["rootGap", "wide-root-gap"], again: [] },
+      ...tickedRows(input, rows),
+    ];
+  return tickedRows(input, rows);
+}
+
+function tickedRows(input: JudgeInput, rows: readonly VerdictRow[]): readonly Contradiction[] {
+  return rows.flatMap((row): Contradiction[] => {
     const ticked = row.imperfections.filter((id) => input.lookedFor.includes(id));
     const readings = row.readingsUsed.filter((name) => name in input.beadReadings);
-    const contradicts =
-      row.result === "fails" &&
-      readings.length > 0 &&
-      ticked.length > 0 &&
-      !input.observations.some(({ imperfection }) => row.imperfections.includes(imperfection));
-    return contradicts
-      ? [{ code: "ticked-absent" as const, between: [...readings, ...ticked], again: [] }]
+    const beyond = row.result === "fails" || row.reason === "qualified-person-decides";
+    const isMarked = input.observations.some(({ imperfection }) => row.imperfections.includes(imperfection));
+    return beyond && readings.length > 0 && ticked.length > 0 && !isMarked
+      ? [{ code: "ticked-absent", between: [...readings, ...ticked], again: [] }]
       : [];
   });
 }

@@ -4,7 +4,7 @@ import { beadFigure } from "./bead-figure";
 import type { CaseContext } from "./case-context";
 import { missing } from "./case-context";
 import { decide, spreadOf } from "./decide";
-import { evaluateFormula } from "./formula";
+import { constantValue, evaluateFormula } from "./formula";
 import { decided, limitOf, outcome, type LimitOf, type Outcome } from "./outcome";
 import { sizeOf } from "./size-of";
 import { worstOf } from "./worst-of";
@@ -30,7 +30,8 @@ export function evaluateBead(
   const range = evaluateFormula(test.limit, context.symbols, context.units);
   const unit = test.figure === "toe-angle" ? "deg" : "mm";
   const limit = limitOf(test.limit, range, test.comparison, unit, context.units);
-  const figure = beadFigure(test.figure, context);
+  const gapOver = test.lessGapOver === undefined ? null : constantValue(test.lessGapOver, context.units);
+  const figure = beadFigure(test.figure, context, gapOver);
   const unread = outcome("open", "reading-missing", { limit: limit.row, missing: figure.missing });
   const ofBead = ofTheBead(test, figure, limit, context);
   const onMarks = alsoReadOnMarks.has(test.figure)
@@ -42,7 +43,9 @@ export function evaluateBead(
     observations.length === 0 &&
     imperfections.length > 0 &&
     imperfections.every((id) => context.input.lookedFor.includes(id));
-  if (test.bySight === true && absent) return outcome("meets", "none-found", { limit: limit.row });
+  // Sight is a reading taken as it stands; where uncertainty has to stay clear of the limit, a gauge has to say so.
+  const sightCounts = test.bySight === true && context.rule === "as-read" && limit.row !== null;
+  if (sightCounts && absent) return outcome("meets", "none-found", { limit: limit.row });
   return unread;
 }
 

@@ -92,7 +92,11 @@ export type Test =
       readonly limit: Formula;
       /** Looked for and absent is enough; without it a reading is needed. */
       readonly bySight?: boolean;
-    };
+      /** A root gap wider than this is taken off the legs. */
+      readonly lessGapOver?: Constant;
+    }
+  /** No number is known for this figure: above nought a qualified person decides; looked for and absent is enough. */
+  | { readonly test: "figure-by-person"; readonly figure: BeadFigure };
 
 export interface Variant {
   readonly when: readonly Condition[];

@@ -5,9 +5,9 @@ import { evaluateBead } from "./evaluate-bead";
 import { evaluateEach } from "./evaluate-each";
 import { evaluateStack } from "./evaluate-stack";
 import { evaluateTotal } from "./evaluate-total";
-import { evaluateFormula } from "./formula";
+import { constantValue, evaluateFormula } from "./formula";
 import { limitOf, outcome, type Outcome } from "./outcome";
-import type { Criterion, Test } from "./rule";
+import type { BeadFigure, Criterion, Test } from "./rule";
 import type { Observation } from "./types";
 import type { ImperfectionId } from "@/lib/trade";
 
@@ -19,11 +19,12 @@ export function runTest(
   context: CaseContext,
 ): Outcome {
   if (test.test === "bead") return evaluateBead(test, seen, criterion.imperfections, context);
+  if (test.test === "figure-by-person") return figureByPerson(test.figure, criterion, seen, context);
   if (test.test === "allowed") return outcome("meets", "allowed", { readingsUsed: ids(seen) });
   const unlooked = notLookedFor(criterion, context);
   if (seen.length === 0) {
     if (test.test === "total" && test.unless !== undefined)
-      return settledByFigure(test, test.unless, unlooked.length === 0, context);
+      return settledByFigure(test, test.unless, unlooked.length === 0, criterion, context);
     return unlooked.length > 0 ? notLooked() : outcome("meets", "none-found");
   }
   const found = testSeen(test, seen, context);
@@ -38,6 +39,30 @@ export function notLookedFor(criterion: Criterion, { input }: CaseContext): read
   );
 }
 
+/** A figure without a number: whoever reads more than nought of it, or marks it, leaves it to a person. */
+function figureByPerson(
+  figure: BeadFigure,
+  criterion: Criterion,
+  seen: readonly Observation[],
+  context: CaseContext,
+): Outcome {
+  const { quantity, used, missing: lacks } = beadFigure(figure, context);
+  const isNought = quantity !== null && quantity.value + spreadOf(quantity, context.rule) <= ROUNDING_MM;
+  if (seen.length === 0 && isNought)
+    return outcome("meets", "none-found", { value: 0, readingsUsed: used, figuresUsed: used });
+  if (seen.length === 0 && quantity === null)
+    return notLookedFor(criterion, context).length > 0
+      ? outcome("open", "reading-missing", { missing: lacks, lookFor: criterion.imperfections })
+      : outcome("meets", "none-found");
+  return outcome("open", "qualified-person-decides", {
+    value: quantity?.value ?? null,
+    expandedUncertainty: quantity?.expandedUncertainty ?? null,
+    readingsUsed: [...used, ...ids(seen)],
+    figuresUsed: used,
+    missing: [missing("look")],
+  });
+}
+
 const openForLooking = {
   result: "open",
   reason: "not-looked-for",
@@ -49,7 +74,7 @@ function notLooked(): Outcome {
 }
 
 function testSeen(
-  test: Exclude<Test, { test: "bead" } | { test: "allowed" }>,
+  test: Exclude<Test, { test: "bead" } | { test: "allowed" } | { test: "figure-by-person" }>,
   seen: readonly Observation[],
   context: CaseContext,
 ): Outcome {
@@ -83,11 +108,13 @@ function settledByFigure(
   test: Extract<Test, { test: "total" }>,
   figureName: NonNullable<typeof test.unless>,
   looked: boolean,
+  criterion: Criterion,
   context: CaseContext,
 ): Outcome {
   const range = evaluateFormula(test.limit, context.symbols, context.units);
   const limit = limitOf(test.limit, range, "<=", "mm", context.units).row;
-  const { quantity, otherwise, whole, used, missing: lacks } = beadFigure(figureName, context);
+  const gapOver = gapOf(criterion, figureName, context);
+  const { quantity, otherwise, whole, used, missing: lacks } = beadFigure(figureName, context, gapOver);
   if (quantity === null)
     return looked
       ? outcome("meets", "none-found", { limit })
@@ -107,6 +134,14 @@ function settledByFigure(
     ...rest,
     missing: whole ? [missing("undersize-length")] : lacks,
   });
+}
+
+/** The gap that the clause takes off the figure, as its own test of that figure says. */
+function gapOf(criterion: Criterion, figure: BeadFigure, { units }: CaseContext): number | null {
+  const tests = criterion.variants.flatMap((variant) => variant.tests);
+  const own = tests.find((test) => test.test === "bead" && test.figure === figure);
+  const gap = own?.test === "bead" ? own.lessGapOver : undefined;
+  return gap === undefined ? null : constantValue(gap, units);
 }
 
 /** Legs and throats differ by rounding alone below this. */

@@ -70,6 +70,7 @@ function copyTest(test: Test, context: CaseContext): Limits | string {
     case "allowed":
       return "it sets no limit";
     case "person-decides":
+    case "figure-by-person":
       return "a person decides it";
     case "stack":
       return "it adds up imperfections in one cross section";

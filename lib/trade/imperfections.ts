@@ -54,6 +54,7 @@ export const imperfectionIds = [
   "tungsten-inclusion",
   "copper-inclusion",
   "burnback",
+  "wide-root-gap",
 ] as const;
 export type ImperfectionId = (typeof imperfectionIds)[number];
 
@@ -544,6 +545,15 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
     "point",
     "surface",
     "The bead breaks off at a ball of wire: the wire melted back to the contact tip.",
+  ),
+  "wide-root-gap": entry(
+    "wide-root-gap",
+    "Wide root gap",
+    ["poor fit-up", "open root"],
+    "617",
+    "line",
+    "shape",
+    "The plates of a fillet do not meet: light or a feeler passes under the weld at its ends or from the back.",
   ),
 };
 

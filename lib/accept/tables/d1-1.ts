@@ -299,6 +299,10 @@ const lapEdge: readonly Condition[] = [
   { setting: "lapEdge", is: "detailing" },
 ];
 
+/** Clause 7.21.1: a gap over this has the leg laid larger by as much, and over the other it is no joint to weld. */
+const gapTakenOff = both(2, 1 / 16);
+const greatestGap = both(5, 3 / 16);
+
 /** Table 8.1 (6), and the least size of Table 7.7. */
 export function filletSize(prefix: string, cyclic: boolean, table: string): readonly Criterion[] {
   const shortfall = (
@@ -307,7 +311,7 @@ export function filletSize(prefix: string, cyclic: boolean, table: string): read
   ): Criterion["variants"][number] => ({
     when: [fillet, { symbol: "z", ...bounds }],
     tests: [
-      atMost("leg-shortfall", limit),
+      { ...atMost("leg-shortfall", limit), lessGapOver: gapTakenOff },
       {
         test: "total",
         of: ["length"],
@@ -339,6 +343,19 @@ export function filletSize(prefix: string, cyclic: boolean, table: string): read
         shortfall({ upTo: both(5, 3 / 16) }, both(2, 1 / 16)),
         shortfall({ above: both(5, 3 / 16), below: both(8, 5 / 16) }, both(2.5, 3 / 32)),
         shortfall({ atLeast: both(8, 5 / 16) }, both(3, 1 / 8)),
+      ],
+    },
+    {
+      id: `${prefix}-root-gap`,
+      clause: "7.21.1",
+      title: "Root gap of a fillet",
+      imperfections: ["wide-root-gap"],
+      variants: [
+        {
+          when: [fillet],
+          tests: [atMost("root-gap", greatestGap, true)],
+          source: d11Source("7.21.1", "memory"),
+        },
       ],
     },
     {

@@ -9,6 +9,7 @@ import {
   cracksOutsideCraters,
   each,
   fillet,
+  figureByPerson,
   min,
   none,
   personDecides,
@@ -96,6 +97,13 @@ const notKnownUnlessNone = (when: readonly Condition[], c: "none" | "not-known")
   C: c === "none" ? ["seen-older", none] : ["memory", personDecides],
   B: ["seen-older", none],
 });
+
+const gapByPerson: IsoVariant = {
+  when: [fillet],
+  D: ["memory", figureByPerson("root-gap")],
+  C: ["memory", figureByPerson("root-gap")],
+  B: ["memory", figureByPerson("root-gap")],
+};
 
 /**
  * ISO 5817 Table 1, what can be seen or gauged from outside, from the 2014 edition on. Limits in mm. New figures are
@@ -372,9 +380,9 @@ export const isoItems: readonly IsoItem[] = [
     [
       {
         when: [fillet, { setting: "unequalLegsAskedFor", is: false }],
-        D: ["seen-older", atMost("leg-difference", sum(2, times(0.2, "a")), true)],
-        C: ["seen-older", atMost("leg-difference", sum(2, times(0.15, "a")), true)],
-        B: ["seen-older", atMost("leg-difference", sum(1.5, times(0.15, "a")), true)],
+        D: ["seen-older", atMost("leg-difference", sum(2, times(0.2, "a")))],
+        C: ["seen-older", atMost("leg-difference", sum(2, times(0.15, "a")))],
+        B: ["seen-older", atMost("leg-difference", sum(1.5, times(0.15, "a")))],
       },
     ],
     {
@@ -450,8 +458,8 @@ export const isoItems: readonly IsoItem[] = [
       {
         when: [fillet],
         D: ["memory", allowed],
-        C: ["seen-older", atMost("throat-excess", min(sum(1, times(0.2, "a")), 4), true)],
-        B: ["seen-older", atMost("throat-excess", min(sum(1, times(0.15, "a")), 3), true)],
+        C: ["seen-older", atMost("throat-excess", min(sum(1, times(0.2, "a")), 4))],
+        B: ["seen-older", atMost("throat-excess", min(sum(1, times(0.15, "a")), 3))],
       },
     ],
   ),
@@ -508,23 +516,23 @@ export const isoItems: readonly IsoItem[] = [
     "3.2",
     "root-gap",
     "Root gap of a fillet",
-    [],
+    ["wide-root-gap"],
     [
       {
         when: [fillet, thin],
-        D: ["memory", atMost("root-gap", sum(0.5, times(0.1, "a")))],
-        C: ["memory", atMost("root-gap", sum(0.3, times(0.1, "a")))],
-        B: ["memory", atMost("root-gap", sum(0.2, times(0.1, "a")))],
+        D: ["memory", atMost("root-gap", sum(0.5, times(0.1, "a")), true)],
+        C: ["memory", atMost("root-gap", sum(0.3, times(0.1, "a")), true)],
+        B: ["memory", atMost("root-gap", sum(0.2, times(0.1, "a")), true)],
       },
       {
         when: [fillet, thick],
-        D: ["seen-older", atMost("root-gap", min(sum(1, times(0.3, "a")), 4))],
-        C: ["seen-older", atMost("root-gap", min(sum(0.5, times(0.2, "a")), 3))],
-        B: ["seen-older", atMost("root-gap", min(sum(0.5, times(0.1, "a")), 2))],
+        D: ["seen-older", atMost("root-gap", min(sum(1, times(0.3, "a")), 4), true)],
+        C: ["seen-older", atMost("root-gap", min(sum(0.5, times(0.2, "a")), 3), true)],
+        B: ["seen-older", atMost("root-gap", min(sum(0.5, times(0.1, "a")), 2), true)],
       },
     ],
-    // On the throat as laid from 2023 on, and no figure known to us: see what that edition does not cover.
-    { onlyWhenRead: true, later: [{ from: "2023", variants: null }] },
+    // On the throat as laid from 2023 on, and no figure known to us: a gap that was read goes to a person.
+    { later: [{ from: "2023", variants: [gapByPerson] }] },
   ),
   item(
     "4.1",

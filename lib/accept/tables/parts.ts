@@ -17,6 +17,7 @@ export const butt: Condition = { kind: ["butt"] };
 export const none: Test = { test: "none-allowed" };
 export const allowed: Test = { test: "allowed" };
 export const personDecides: Test = { test: "person-decides" };
+export const figureByPerson = (figure: BeadFigure): Test => ({ test: "figure-by-person", figure });
 
 export const times = (factor: Constant, of: SymbolName): Formula => ({ times: factor, of });
 export const min = (...parts: readonly Formula[]): Formula => ({ min: parts });
@@ -33,7 +34,11 @@ export const each = (size: SizeName | readonly SizeName[], limit: Formula): Test
   limit,
 });
 
-export const atMost = (figure: BeadFigure, limit: Formula, bySight = false): Test => ({
+export const atMost = (
+  figure: BeadFigure,
+  limit: Formula,
+  bySight = false,
+): Extract<Test, { test: "bead" }> => ({
   test: "bead",
   figure,
   comparison: "<=",

@@ -12,6 +12,8 @@ export const withoutCause: Partial<Readonly<Record<ImperfectionId, string>>> = {
   "grinding-mark": "the disc made it, not the arc. A finer disc and a lighter, flatter hand leave less.",
   "chipping-mark":
     "hammer or chisel made it, not the arc. Strike the slag and not the plate; where slag needs heavy blows, mark it as hard to remove, and that has causes.",
+  "wide-root-gap":
+    "it was there before the arc. Draw the plates together and tack again; where a gap stays, the leg is laid larger by as much, as drawing and code say.",
   underflushing:
     "too much was ground away afterwards; the welding did not do it. Stop at flush and lay a straight edge across; how thin the plate may become, the governing code says.",
 };

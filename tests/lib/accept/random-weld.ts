@@ -1,4 +1,10 @@
-import { listCriteria, weldKinds, type CriteriaSummary, type JudgeInput, type Observation } from "@/lib/accept";
+import {
+  listCriteria,
+  weldKinds,
+  type CriteriaSummary,
+  type JudgeInput,
+  type Observation,
+} from "@/lib/accept";
 import { JudgeInputSchema } from "@/lib/accept";
 import { flatThroat, toeToToe, type Quantity } from "@/lib/measure";
 import { imperfectionIds, places } from "@/lib/trade";
@@ -20,6 +26,15 @@ export function dice(seed: number) {
     oneOf: <T>(list: readonly T[]): T => list[Math.floor(next() * list.length)]!,
   };
 }
+/** In another order (Fisher and Yates). */
+export function shuffled<T>(roll: Dice, list: readonly T[]): T[] {
+  const all = [...list];
+  for (let i = all.length - 1; i > 0; i--) {
+    const j = Math.floor(roll.next() * (i + 1));
+    [all[i], all[j]] = [all[j]!, all[i]!];
+  }
+  return all;
+}
 export type Dice = ReturnType<typeof dice>;
 
 export const sets = listCriteria();
@@ -39,9 +54,15 @@ function reading(roll: Dice, value: number, source?: Quantity["source"]): Quanti
  */
 export function randomWeld(roll: Dice, set: CriteriaSummary = roll.oneOf(sets)): JudgeInput {
   const kind = roll.maybe(0.9) ? roll.oneOf(set.weldKinds) : roll.oneOf(weldKinds);
-  const thickness = rounded(roll.oneOf([roll.between(0.6, 4), roll.between(3, 12), roll.between(10, 60)]), 0.1);
+  const thickness = rounded(
+    roll.oneOf([roll.between(0.6, 4), roll.between(3, 12), roll.between(10, 60)]),
+    0.1,
+  );
   const leg = rounded(roll.between(2, 12), 0.5);
-  const length = rounded(roll.oneOf([roll.between(20, 100), roll.between(80, 400), roll.between(300, 2000)]), 1);
+  const length = rounded(
+    roll.oneOf([roll.between(20, 100), roll.between(80, 400), roll.between(300, 2000)]),
+    1,
+  );
   const seen = Array.from({ length: roll.oneOf([0, 0, 1, 1, 2, 3]) }, (_, index) =>
     randomObservation(roll, `o${index}`, length, set),
   );
@@ -76,10 +97,12 @@ function randomReadings(roll: Dice, leg: number, thickness: number): JudgeInput[
   const z2 = leg * roll.oneOf([1, 1.02, roll.between(0.7, 1.4)]);
   const convexity = roll.oneOf([0, 0.4, roll.between(-1, 2.5)]);
   const read = (value: number): Quantity => reading(roll, rounded(value, 0.1), "gauge");
+  const slip = (chance: number): number => (roll.maybe(chance) ? roll.between(0.5, 2.5) : 0);
   return {
     leg1: read(z1),
     leg2: read(z2),
-    throat: read(Math.max(0, flatThroat(z1, z2) + convexity)),
+    // Now and then somebody misreads the gauge.
+    throat: read(Math.max(0, flatThroat(z1, z2) + convexity + slip(0.08))),
     convexity: read(convexity),
     width: reading(roll, rounded(toeToToe(z1, z2), 0.1)),
     reinforcement: read(roll.oneOf([1, roll.between(0, 6)])),
@@ -92,7 +115,9 @@ function randomReadings(roll: Dice, leg: number, thickness: number): JudgeInput[
 const small = [0.1, 0.25, 0.4, 0.5, 0.8, 1, 2] as const;
 
 export function randomObservation(roll: Dice, id: string, weldMm: number, set: CriteriaSummary): Observation {
-  const imperfection = roll.oneOf(roll.maybe(0.85) && set.imperfections.length > 0 ? set.imperfections : imperfectionIds);
+  const imperfection = roll.oneOf(
+    roll.maybe(0.85) && set.imperfections.length > 0 ? set.imperfections : imperfectionIds,
+  );
   const length = rounded(roll.oneOf([roll.between(0.5, 5), roll.between(5, 60)]), 0.5);
   const from = rounded(roll.between(0, Math.max(1, weldMm - length)), 0.5);
   const size = (): Quantity => reading(roll, roll.oneOf([...small, rounded(roll.between(0, 4), 0.1)]));
@@ -100,7 +125,10 @@ export function randomObservation(roll: Dice, id: string, weldMm: number, set: C
     id,
     imperfection,
     place: roll.maybe(0.7) ? roll.oneOf(places) : null,
-    patterns: imperfection === "surface-porosity" && roll.maybe(0.2) ? [roll.oneOf(["clustered", "in-line"] as const)] : [],
+    patterns:
+      imperfection === "surface-porosity" && roll.maybe(0.2)
+        ? [roll.oneOf(["clustered", "in-line"] as const)]
+        : [],
     poreCount: null,
     alongMm: [from, rounded(from + length, 0.5)],
     lengthMm: reading(roll, length),

@@ -22,10 +22,18 @@ const factNames = [
 ] as const;
 const sizeNames = ["lengthMm", "depthMm", "heightMm", "diameterMm", "alongMm", "poreCount"] as const;
 
-/** The same weld with one to six readings, sizes, places, facts or looks taken away. */
-export function lessKnown(roll: Dice, weld: JudgeInput): Changed | null {
+/**
+ * The same weld with one to six readings, sizes, places, facts or looks taken away; every second time first of all one
+ * of `sore`, figures that a clause stands or falls with ("throat", "o1.depth").
+ */
+export function lessKnown(roll: Dice, weld: JudgeInput, sore: readonly string[] = []): Changed | null {
   let now = weld;
   const what: string[] = [];
+  if (sore.length > 0 && roll.maybe(0.5)) {
+    const figure = roll.oneOf(sore);
+    now = withoutFigure(now, figure);
+    what.push(figure);
+  }
   for (let left = roll.oneOf([1, 1, 2, 3, 6]); left > 0; left--) {
     const one = withoutOne(roll, now);
     if (one === null) continue;
@@ -35,10 +43,24 @@ export function lessKnown(roll: Dice, weld: JudgeInput): Changed | null {
   return what.length === 0 ? null : { weld: now, what: what.join(", ") };
 }
 
+function withoutFigure(weld: JudgeInput, figure: string): JudgeInput {
+  const [id, size] = figure.split(".");
+  if (size === undefined && figure in weld.beadReadings)
+    return { ...weld, beadReadings: { ...weld.beadReadings, [figure]: null } };
+  if (size === undefined) return { ...weld, weld: { ...weld.weld, [figure]: null } };
+  const name = size === "poreCount" ? size : `${size}Mm`;
+  return {
+    ...weld,
+    observations: weld.observations.map((one) => (one.id === id ? { ...one, [name]: null } : one)),
+  };
+}
+
 function withoutOne(roll: Dice, weld: JudgeInput): Changed | null {
   switch (roll.oneOf(["reading", "reading", "size", "size", "fact", "look"] as const)) {
     case "reading": {
-      const given = Object.entries(weld.beadReadings).flatMap(([name, read]) => (read === null ? [] : [name]));
+      const given = Object.entries(weld.beadReadings).flatMap(([name, read]) =>
+        read === null ? [] : [name],
+      );
       if (given.length === 0) return null;
       const name = roll.oneOf(given);
       return { weld: { ...weld, beadReadings: { ...weld.beadReadings, [name]: null } }, what: name };
@@ -56,7 +78,10 @@ function withoutOne(roll: Dice, weld: JudgeInput): Changed | null {
     }
     case "look": {
       const id = roll.oneOf(weld.lookedFor);
-      return { weld: { ...weld, lookedFor: weld.lookedFor.filter((one) => one !== id) }, what: `look for ${id}` };
+      return {
+        weld: { ...weld, lookedFor: weld.lookedFor.filter((one) => one !== id) },
+        what: `look for ${id}`,
+      };
     }
   }
 }
@@ -114,5 +139,27 @@ function oneMore(roll: Dice, weld: JudgeInput): Changed {
   return {
     weld: { ...weld, lookedFor, observations: [...weld.observations, one] },
     what: `one more ${one.imperfection}`,
+  };
+}
+
+/** Every length once through inches and back: off by rounding and nothing else. */
+export function inInches(weld: JudgeInput): JudgeInput {
+  const there = (value: number): number => (value / 25.4) * 25.4;
+  const walk = (value: unknown): unknown => {
+    if (typeof value === "number") return there(value);
+    if (Array.isArray(value)) return value.map(walk);
+    if (value === null || typeof value !== "object") return value;
+    return Object.fromEntries(
+      Object.entries(value).map(([key, inner]) => [
+        key,
+        key === "plateAngleDeg" || key === "poreCount" ? inner : walk(inner),
+      ]),
+    );
+  };
+  return {
+    ...weld,
+    weld: walk(weld.weld) as JudgeInput["weld"],
+    observations: walk(weld.observations) as JudgeInput["observations"],
+    beadReadings: walk(weld.beadReadings) as JudgeInput["beadReadings"],
   };
 }
