@@ -172,8 +172,7 @@ function filletSize(context: CaseContext): FigureOfBead {
   const least = [shorter, underFace].filter((one) => one !== null);
   if (least.length === 0) return nothing(...lacks);
   const smallest = least.reduce((a, b) => (b.value < a.value ? b : a));
-  const full =
-    convexity === null ? wasLookedForHollow(context) : convexity.value >= 0 && !isMarkedHollow(context);
+  const full = convexity !== null && convexity.value >= 0 && !isMarkedHollow(context);
   const base = { otherwise: null, used, lookFor: [] } as const;
   if (lacks.length > 0) return { ...base, quantity: smallest, whole: false, missing: lacks };
   // A full face is as large as its legs; a throat that says otherwise is shown against them.
@@ -186,6 +185,8 @@ function filletSize(context: CaseContext): FigureOfBead {
       missing: [],
     };
   if (throat !== null) return { ...base, quantity: smallest, whole: true, missing: [] };
+  if (convexity === null && wasLookedForHollow(context))
+    return { ...base, quantity: shorter, whole: true, missing: [] };
   return hollowWithoutThroat(leg1!, leg2!, shorter!, context, used);
 }
 

@@ -1,4 +1,5 @@
 import type { FilletReading } from "@/lib/measure";
+import type { ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
 import { outcome } from "./outcome";
 import type { CriteriaSet } from "./rule";
@@ -82,7 +83,7 @@ function hollowOrFull(rows: readonly VerdictRow[]): readonly Contradiction[] {
   const found = rows.find(({ reason }) => reason === "readings-disagree");
   return found === undefined
     ? []
-    : [{ code: "hollow-or-full", between: ["throat", "convexity", "concave-face"], again: found.missing }];
+    : [{ code: "hollow-or-full", between: ["throat", "convexity"], again: found.missing }];
 }
 
 /** A gap of a fillet that a code takes off the legs (D1.1 7.21.1: 1/16 in; from memory) is not absent. */
@@ -90,13 +91,21 @@ const WIDE_GAP_MM = 25.4 / 16;
 
 /** A tick says there is none of it, a reading that it is beyond the limit. The reading counts; the tick is named. */
 function tickedAbsent({ input }: CaseContext, rows: readonly VerdictRow[]): readonly Contradiction[] {
-  const gap = input.beadReadings.rootGap;
-  if (gap !== null && gap.value > WIDE_GAP_MM && input.lookedFor.includes("wide-root-gap"))
-    return [
-      { code: "ticked-absent", between: ["rootGap", "wide-root-gap"], again: [] },
-      ...tickedRows(input, rows),
-    ];
-  return tickedRows(input, rows);
+  const { rootGap, throat, convexity } = input.beadReadings;
+  const ticked = (id: ImperfectionId): boolean => input.lookedFor.includes(id);
+  const found: Contradiction[] = [...tickedRows(input, rows)];
+  if (rootGap !== null && rootGap.value > WIDE_GAP_MM && ticked("wide-root-gap"))
+    found.push({ code: "ticked-absent", between: ["rootGap", "wide-root-gap"], again: [] });
+  // The throat made the size too small, and nothing but a look says that the face is full.
+  const byThroat = rows.some(
+    ({ result, figuresUsed }) =>
+      (result === "fails" || result === "open") &&
+      figuresUsed.includes("throat") &&
+      figuresUsed.includes("leg1"),
+  );
+  if (throat !== null && convexity === null && byThroat && ticked("concave-face"))
+    found.push({ code: "ticked-absent", between: ["throat", "concave-face"], again: [] });
+  return found;
 }
 
 function tickedRows(input: JudgeInput, rows: readonly VerdictRow[]): readonly Contradiction[] {

@@ -15,6 +15,9 @@ export const HAND_SIGMA_MM = 0.2;
 /** 99 % points of chi-square for 1 to 3 degrees of freedom (tables of any handbook of statistics, from memory). */
 const CHI_SQUARE_99 = [0, 6.634897, 9.21034, 11.344867] as const;
 
+/** Two-sided 99 % point of the normal distribution. */
+const NORMAL_99 = 2.575829;
+
 export interface FilletSection {
   /** Every figure as all readings together put it, with U = 2 u; null where they do not determine it. */
   readonly best: Readonly<Record<FilletReading, { readonly value: number; readonly U: number } | null>>;
@@ -91,13 +94,15 @@ interface Fit {
   /** Directions that no reading holds, as columns. */
   readonly free: readonly (readonly number[])[];
   readonly chiSquare: number;
+  /** Greatest residual in units of its own standard deviation: one misread gauge among good ones shows here first. */
+  readonly worst: number;
   readonly redundant: number;
 }
 
 const STEPS = 12;
 
 function solve(rows: readonly Row[], angleDeg: number): Fit {
-  const none = { covariance: Matrix.zeros(3, 3), free: identity, chiSquare: 0, redundant: 0 };
+  const none = { covariance: Matrix.zeros(3, 3), free: identity, chiSquare: 0, worst: 0, redundant: 0 };
   if (rows.length === 0) return { at: [0, 0, 0], ...none };
   let at = start(rows, angleDeg);
   for (let step = 0; step < STEPS; step++) {
@@ -114,13 +119,18 @@ function solve(rows: readonly Row[], angleDeg: number): Fit {
   const held = svd.diagonal.filter((value) => value > 1e-6 * (svd.diagonal[0] ?? 0)).length;
   const v = svd.rightSingularVectors;
   const inverse = pseudoInverse(jacobian);
+  const residuals = rows.map((row) => (row.value - model(row.name, at, angleDeg)) / row.sigma);
+  const hat = jacobian.mmul(inverse);
+  // What the fit leaves of a reading's own variance; nought where nothing checks it.
+  const left = rows.map((_, i) => 1 - hat.get(i, i));
   return {
     at,
     covariance: inverse.mmul(inverse.transpose()),
     free: [0, 1, 2].slice(held).map((column) => v.getColumn(column)),
-    chiSquare: rows.reduce(
-      (sum, row) => sum + ((row.value - model(row.name, at, angleDeg)) / row.sigma) ** 2,
+    chiSquare: residuals.reduce((sum, residual) => sum + residual ** 2, 0),
+    worst: Math.max(
       0,
+      ...residuals.map((residual, i) => (left[i]! > 1e-6 ? Math.abs(residual) / Math.sqrt(left[i]!) : 0)),
     ),
     redundant: rows.length - held,
   };
@@ -207,8 +217,10 @@ function weighted(rows: readonly Row[], at: readonly [number, number, number], a
   return new Matrix(rows.map(({ name, sigma }) => slope(name, at, angleDeg).map((value) => value / sigma)));
 }
 
-function agrees({ chiSquare, redundant }: Fit): boolean {
-  return redundant <= 0 || chiSquare <= (CHI_SQUARE_99[Math.min(redundant, 3)] ?? Infinity);
+/** The test of all together, and of the one that fits worst (Baarda's w-test, from memory), each at 99 %. */
+function agrees({ chiSquare, worst, redundant }: Fit): boolean {
+  if (redundant <= 0) return true;
+  return worst <= NORMAL_99 && chiSquare <= (CHI_SQUARE_99[Math.min(redundant, 3)] ?? Infinity);
 }
 
 /** Subsets from the smallest up: the first that disagrees says most plainly what cannot be. */
