@@ -258,7 +258,7 @@ export const isoItems: readonly IsoItem[] = [
   item(
     "1.9",
     "excess-weld-metal",
-    "Excess weld metal, height",
+    "Excess weld metal (502), height",
     ["convex-bead"],
     [
       {
@@ -272,7 +272,7 @@ export const isoItems: readonly IsoItem[] = [
   item(
     "1.10",
     "convexity",
-    "Excessive convexity of a fillet",
+    "Excessive convexity of a fillet (503)",
     ["convex-bead"],
     [
       {
