@@ -6,6 +6,9 @@ import type { Condition, Test } from "@/lib/accept/rule";
 import { judge, JudgeInputSchema, listCriteria } from "@/lib/accept";
 import { imperfectionIds, imperfections } from "@/lib/trade";
 
+/** Every crack of the vocabulary: whoever adds one must add it to the tables, or the laws below fail. */
+const crackIds = imperfectionIds.filter((id) => imperfections[id].group === "crack");
+
 const sets = criteriaSets.map((set) => [set.id, set] as const);
 
 describe.each(sets)("criteria set %s", (_, set) => {
@@ -65,9 +68,7 @@ describe.each(sets)("criteria set %s", (_, set) => {
   });
 
   it("limits cracks of every kind to none by default", () => {
-    const cracks = imperfectionIds.filter((id) => imperfections[id].group === "crack");
-    expect(cracks.length).toBeGreaterThanOrEqual(3);
-    for (const crack of cracks) {
+    for (const crack of crackIds) {
       const tests: Test[] = set.criteria
         .filter(({ imperfections }) => imperfections.includes(crack))
         .flatMap(({ variants }) => variants.at(-1)!.tests);
