@@ -3,7 +3,8 @@
 import { useMemo } from "react";
 import { NewerVersion } from "@/components/criteria/newer-version";
 import { acceptSentence, listCriteria, type ShopCriteria } from "@/lib/accept";
-import { marksAcrossPhotos } from "@/lib/assess";
+import { judgeBeside, marksAcrossPhotos } from "@/lib/assess";
+import { BesidePanel } from "./beside-panel";
 import { ReadingsPanel } from "./readings-panel";
 import type { BenchProps } from "./shared";
 import { VerdictPanel } from "./verdict-panel";
@@ -44,6 +45,15 @@ export function VerdictSection({
         units={units}
         onChange={change}
       />
+      {verdict?.ok && (
+        <BesidePanel
+          criteria={criteria}
+          judgement={state.judgement}
+          verdict={verdict.value}
+          judgeBy={(other) => judgeBeside(toContent(state), assessment.photos, shopSets, other)}
+          units={units}
+        />
+      )}
       {state.judgement.criteriaId !== null && (
         <>
           {chosen && (

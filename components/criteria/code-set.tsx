@@ -17,10 +17,12 @@ const inWords = (names: readonly string[]): string =>
 
 /** A set that comes with the program: edition, how sure it is, and its limits. */
 export function CodeSet({ set, copies }: { readonly set: CriteriaSummary; readonly copies: boolean }) {
+  const later = set.editions.find(({ id }) => id === set.newest);
   return (
     <Panel title={`${set.title}, ${set.edition}`} tone="blue">
       <p>
         {set.document}. For {inWords(set.weldKinds)} welds. {confidence(set)}
+        {later && ` A later edition, ${later.edition}, stands beside it.`}
       </p>
       <details className={styles.more}>
         <summary>Its limits</summary>

@@ -1,23 +1,32 @@
 import type { CriteriaSummary } from "@/lib/accept";
 
 /** What a choice of criteria shows of each set. */
-export type CriteriaChoice = Pick<CriteriaSummary, "id" | "title" | "edition" | "shop">;
+export type CriteriaChoice = Pick<CriteriaSummary, "id" | "title" | "document" | "edition" | "shop">;
 
-/** The options of a choice of criteria: the shop's own apart from the codes, so that nobody takes one for the other. */
+/**
+ * The options of a choice of criteria. The shop's own stand apart from the codes, so that nobody takes one for the
+ * other; the codes stand by document, each set with its edition.
+ */
 export function CriteriaOptions({ criteria }: { readonly criteria: readonly CriteriaChoice[] }) {
   const own = criteria.filter(({ shop }) => shop !== null);
   const codes = criteria.filter(({ shop }) => shop === null);
-  const options = (sets: readonly CriteriaChoice[]) =>
-    sets.map(({ id, title, edition }) => (
-      <option key={id} value={id}>
-        {title}, {edition}
-      </option>
-    ));
-  if (own.length === 0) return options(codes);
+  const documents = [...new Set(codes.map(({ document }) => document))];
   return (
     <>
-      <optgroup label="The shop's own, not a code">{options(own)}</optgroup>
-      <optgroup label="Standards and codes">{options(codes)}</optgroup>
+      {own.length > 0 && <optgroup label="The shop's own, not a code">{options(own)}</optgroup>}
+      {documents.map((name) => (
+        <optgroup key={name} label={name}>
+          {options(codes.filter(({ document }) => document === name))}
+        </optgroup>
+      ))}
     </>
   );
+}
+
+function options(sets: readonly CriteriaChoice[]) {
+  return sets.map(({ id, title, edition }) => (
+    <option key={id} value={id}>
+      {title}, {edition}
+    </option>
+  ));
 }

@@ -111,7 +111,13 @@ export const d11Books: readonly CriteriaBook[] = [
     settings: [cyclicUndercut],
     cyclic: true,
     rows: cyclicRows,
-    notCovered,
+    notCovered: [
+      ...notCovered,
+      {
+        clause: "Table 8.1 (7)(B)",
+        note: "Which member is primary, and joints of plates of unlike thickness, are for the Engineer: note place, depth and length of the undercut.",
+      },
+    ],
   }),
   structural({
     id: "aws-d1-1-tubular",

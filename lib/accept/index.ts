@@ -30,12 +30,15 @@ export {
 } from "./types";
 export { weldFactNames, type WeldFactName } from "./weld-facts-asked";
 export {
+  contradictionCodes,
   gaugeIds,
   missingQuantities,
   rowResults,
   verdicts,
   type AcceptIssue,
   type AcceptIssueCode,
+  type Contradiction,
+  type ContradictionCode,
   type CriteriaSetting,
   type GaugeId,
   type MissingQuantity,
@@ -43,6 +46,7 @@ export {
   type RowLimit,
   type RowReason,
   type RowResult,
+  type UnusedReading,
   type Verdict,
   type VerdictRow,
 } from "./verdict";

@@ -37,5 +37,6 @@ export {
 export { layPair, VIEW_WIDTH, type LaidPair, type LaidPhoto } from "./lay-pair";
 export { mergeContent } from "./merge-content";
 export { diagnoseInput } from "./diagnose-input";
+export { judgeBeside } from "./judge-beside";
 export { judgeInput, weldKind } from "./judge-input";
 export { proposal, type Proposal } from "./proposal";

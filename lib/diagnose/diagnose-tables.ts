@@ -1,6 +1,9 @@
 import { bandOdds } from "./odds-from-band";
+import { TRIAL_S } from "./change";
+import { ARC_LENGTH_MM } from "./physics";
 import { HAND_TRAVEL } from "./readings/hand";
-import { PUBLISHED_WORTH } from "./shop-priors";
+import { surfaceOdds } from "./readings/plate";
+import { MOST, PUBLISHED_WORTH } from "./shop-priors";
 import { STEP } from "./steps/target";
 import { causes } from "./tables/causes";
 import { linkNotes } from "./tables/link-notes";
@@ -13,8 +16,9 @@ import { exclusiveCauses } from "./tables/variables";
 import { commonness, JUDGED_SHARE, LEAK, linkStrength } from "./weights";
 
 /**
- * Every table of this room as plain data, for a seal over them: whoever adds a table adds it here. What a reading of
- * the set-up says of the causes (`readings/`) is code, not a table, and stands under the program's version alone.
+ * Every table of this room as plain data, for a seal over them: whoever adds a table adds it here. Odds that a reading
+ * of the set-up sets by a rule (most of `readings/`, `thickness-rules.ts`) are code, not a table, and stand under the
+ * program's version alone.
  */
 export const diagnoseTables = {
   causes,
@@ -27,8 +31,10 @@ export const diagnoseTables = {
   symptoms,
   exclusiveCauses,
   citedDocuments,
-  weights: { linkStrength, JUDGED_SHARE, LEAK, commonness, PUBLISHED_WORTH },
+  weights: { linkStrength, JUDGED_SHARE, LEAK, commonness, PUBLISHED_WORTH, MOST, TRIAL_S },
   bandOdds,
   steps: STEP,
   HAND_TRAVEL,
+  ARC_LENGTH_MM,
+  surfaceOdds,
 } as const;

@@ -38,7 +38,7 @@ export interface BeadPhysics {
 export type Estimate = Amount & { readonly source: Source };
 
 /** Arc length between contact-tip-to-work and extension, mm: 3 to 4 mm at normal volts, 1 to 2 mm short-circuit. */
-const ARC_LENGTH_MM = { normal: 3.5, shortCircuit: 1.5 };
+export const ARC_LENGTH_MM = { normal: 3.5, shortCircuit: 1.5 };
 
 const massBalance: Source = {
   document:

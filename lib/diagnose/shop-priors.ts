@@ -4,7 +4,7 @@ import type { CauseId } from "./cause-ids";
 export const PUBLISHED_WORTH = 20;
 
 /** No cause becomes more plausible than this before a bead has been looked at; three share a variable at most. */
-const MOST = 0.3;
+export const MOST = 0.3;
 
 /**
  * Dirichlet updating of the shares of the causes: the published plausibilities, scaled to PUBLISHED_WORTH cases, plus

@@ -2,6 +2,7 @@ import { acceptTables } from "@/lib/accept";
 import { arcTables } from "@/lib/arc";
 import { diagnoseTables } from "@/lib/diagnose";
 import { measureTables } from "@/lib/measure";
+import { setupTables } from "@/lib/setup";
 import { tradeTables } from "@/lib/trade";
 import { sha256Text } from "./log";
 
@@ -10,6 +11,7 @@ export const sealedTables = {
   accept: acceptTables,
   trade: tradeTables,
   measure: measureTables,
+  setup: setupTables,
   arc: arcTables,
   diagnose: diagnoseTables,
 } as const;

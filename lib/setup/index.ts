@@ -17,6 +17,7 @@ export {
   spanText,
   type ShowReading,
 } from "./sentences";
+export { setupTables } from "./setup-tables";
 export { showReading } from "./show-reading";
 export { timedTravelSpeed, travelSpeed, type TravelSpeed } from "./travel-speed";
 export { usualForClass, type Usual, type UsualField } from "./usual";

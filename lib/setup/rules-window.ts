@@ -147,7 +147,7 @@ export const feedBeyondInput: SetupRule = (setup) => {
 };
 
 /** The trade's point: a 6 mm T-joint that wants about 400 in/min gets about 280 from a 120 V input. */
-const PLATE_FOR_120V_MM = 6;
+export const PLATE_FOR_120V_MM = 6;
 
 export const plateBeyondInput: SetupRule = (setup) => {
   const { thicknessMm } = setup;
@@ -159,7 +159,7 @@ export const plateBeyondInput: SetupRule = (setup) => {
 };
 
 /** A stop-watch and a tape agree this well over a hand-run bead. Own estimate. */
-const TRAVEL_AGREEMENT = 0.1;
+export const TRAVEL_AGREEMENT = 0.1;
 
 export const travelSpeedDisagrees: SetupRule = (setup) => {
   const timed = timedTravelSpeed(setup);

@@ -70,6 +70,12 @@ const CriteriaListSchema = z.object({
       title: text,
       document: text,
       edition: text,
+      /** Shared by the editions of one book, and by the versions of the shop's own limits. */
+      family: text,
+      /** Of the same family, oldest first, this one among them. */
+      editions: z.array(z.object({ id: text, edition: text })),
+      /** The newest of them; null where this one is. */
+      newest: text.nullable(),
       weldKinds: z.array(z.enum(weldKinds)),
       imperfections: z.array(text),
       /** null: comes with the program. */

@@ -275,12 +275,18 @@ function stainless(): OneEdition {
       row("temper-colour", "Temper colour", ["temper-colour"], [variant(table, "memory", [], personDecides)]),
     ],
     notCovered: [
-      { clause: table, note: "Porosity and profile: no figure known to us, so a qualified person decides." },
       {
-        clause: table,
+        clause: `${table}, porosity and profile`,
+        note: "No figure known to us, so a qualified person decides.",
+      },
+      {
+        clause: `${table}, time`,
         note: "Martensitic and precipitation-hardening steels: not before 24 h at ambient temperature.",
       },
-      { clause: table, note: "No undersize at the ends of web-to-flange welds over twice the flange width." },
+      {
+        clause: `${table}, undersize`,
+        note: "None at the ends of web-to-flange welds over twice the flange width.",
+      },
     ],
   };
 }
@@ -597,7 +603,7 @@ function vesselThinning(): OneEdition {
     ],
     notCovered: [
       { clause: "UW-35", note: "The wall must also keep its required thickness: not known here." },
-      { clause: "UW-35", note: "Reinforcement and misalignment tables are not carried." },
+      { clause: "UW-35, reinforcement", note: "Reinforcement and misalignment tables are not carried." },
     ],
   };
 }
@@ -760,8 +766,8 @@ function aluminium(): OneEdition {
         note: "No figure is known to us: sizes, and readings of throat, convexity or reinforcement, are for a qualified person.",
       },
       {
-        clause: table,
-        note: "Levels C and D are not carried: what they allow of craters and fusion is not known to us.",
+        clause: "Table 1, levels C and D",
+        note: "Not carried: what they allow of craters and fusion is not known to us.",
       },
     ],
   };

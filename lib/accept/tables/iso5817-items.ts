@@ -266,7 +266,7 @@ export const isoItems: readonly IsoItem[] = [
   item(
     "1.9",
     "excess-weld-metal",
-    "Excess weld metal, height",
+    "Excess weld metal (502), height",
     ["convex-bead"],
     [
       {
@@ -280,7 +280,7 @@ export const isoItems: readonly IsoItem[] = [
   item(
     "1.10",
     "convexity",
-    "Excessive convexity of a fillet",
+    "Excessive convexity of a fillet (503)",
     ["convex-bead"],
     [
       {

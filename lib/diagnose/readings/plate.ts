@@ -6,7 +6,7 @@ import { fact } from "./fact";
 import { entered } from "./window";
 
 /** By surface as recorded. Self-shielded wire bears scale and light rust that ruin a gas-shielded bead. */
-const surfaceOdds: Readonly<
+export const surfaceOdds: Readonly<
   Record<Surface, { readonly gasless: Odds; readonly other: Odds; readonly text: string }>
 > = {
   bright: both({ contam: 0.15, coating: 0.1, "moisture-plate": 0.6 }, "The plate was bright."),
