@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { JudgeInputSchema, listCriteria, type JudgeInput } from "@/lib/accept";
-import type { Quantity } from "@/lib/measure";
+import { flatThroat, toeToToe, type Quantity } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 
 export function quantity(
@@ -66,7 +66,6 @@ export const judgeInputs = (criteriaId: string): fc.Arbitrary<JudgeInput> =>
         fc.double({ min: 0.95, max: 1.2, noNaN: true }),
         fc.double({ min: 0.95, max: 1.2, noNaN: true }),
       ),
-      throat: fc.double({ min: 0.95, max: 1.2, noNaN: true }),
       convexity: orNull(anyQuantity(2)),
       reinforcement: orNull(anyQuantity(2)),
       width: orNull(anyQuantity(15)),
@@ -95,10 +94,11 @@ export const judgeInputs = (criteriaId: string): fc.Arbitrary<JudgeInput> =>
         beadReadings: {
           leg1: quantity(z * one.legs[0]),
           leg2: quantity(z * one.legs[1]),
-          throat: quantity(one.throatMm * one.throat),
+          // One cross section: the throat follows from legs and convexity.
+          throat: quantity(flatThroat(z * one.legs[0], z * one.legs[1]) + (one.convexity?.value ?? 0)),
           convexity: one.convexity,
           reinforcement: one.reinforcement,
-          width: one.width,
+          width: one.kind === "fillet" ? quantity(toeToToe(z * one.legs[0], z * one.legs[1])) : one.width,
           misalignment: one.misalignment,
         },
         lookedFor: one.lookedForAll ? all : all.filter((id) => !one.dropped.includes(id)),
