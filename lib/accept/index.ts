@@ -1,3 +1,5 @@
+export { decide, spreadOf, type Decision } from "./decide";
+export type { LimitRange } from "./formula";
 export { listCriteria } from "./criteria";
 export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";

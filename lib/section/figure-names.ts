@@ -47,6 +47,7 @@ const fusion = (side: 1 | 2, which: "Greatest" | "Least"): SectionFigureInfo => 
 export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>> = {
   "leg-1": fillet("mm", "Leg on plate 1", "From the corner of the joint to the toe, along plate 1.", iso),
   "leg-2": fillet("mm", "Leg on plate 2", "From the corner of the joint to the toe, along plate 2.", iso),
+  "leg-difference": fillet("mm", "Difference of the legs", "Between the longer leg and the shorter.", iso),
   "joint-angle": fillet("deg", "Angle between the plates", "On the side of the weld.", own),
   throat: fillet("mm", "Throat", "Shortest way from the corner of the joint to the face of the weld.", aws),
   "nominal-throat": fillet(
@@ -91,7 +92,14 @@ export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>
     slab,
     own,
   ),
-  "face-width": butt("Width of the face", "From toe to toe, along the face line.", slab, aws),
+  "face-width": {
+    joints: ["fillet", "butt"],
+    unit: "mm",
+    name: "Width of the face",
+    meaning: "From toe to toe; on a butt along the face line.",
+    needs: [],
+    source: aws,
+  },
   "root-width": butt("Width of the root", "Where the weld meets the back line.", ["face", "back"], own),
   reinforcement: butt("Reinforcement", "How far the face of the weld stands above the face line.", slab, aws),
   underfill: butt("Underfill", "How far the face of the weld lies below the face line.", slab, aws),
@@ -135,6 +143,7 @@ export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>
 
 /** The edges a figure needs on this joint: the fusion and the areas need other ones on a fillet and on a butt. */
 export function edgesNeeded(id: SectionFigureId, joint: SectionJoint): readonly SectionEdgeRole[] {
+  if (id === "face-width") return joint === "fillet" ? plates : slab;
   if (id === "fused-parent-area" || id === "dilution") return joint === "fillet" ? plates : grooves;
   if (id.startsWith("fusion-")) {
     if (joint === "fillet") return plates;

@@ -82,6 +82,8 @@ export function filletShape(
     numbers: {
       "leg-1": legs[0],
       "leg-2": legs[1],
+      "leg-difference": legs[0] - legs[1],
+      "face-width": distance(ring[plan.toes[0]]!, ring[plan.toes[1]]!),
       "joint-angle": corner.angleDeg,
       throat: reach(corner.at, face),
       "nominal-throat": triangle,

@@ -22,3 +22,8 @@ export {
   type SectionMeasures,
   type SectionPlaces,
 } from "./types";
+export { judgeSection } from "./judge-section";
+export type { SectionGiven, SectionMissing, SectionRow, SectionVerdict } from "./judgement";
+export type { LimitSymbol, SectionCriteriaSet, SectionCriterion } from "./criteria";
+export { etchingCaution, sectionReportFields, type ReportField } from "./tables/report-fields";
+export { sectionSets } from "./tables/macro-sets";

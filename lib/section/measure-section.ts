@@ -146,7 +146,8 @@ function settled(
             ({ index }) => pickSigma(calibration, picks.all[index]!) * calibration.mmPerPx,
           ),
         });
-  const value = quantity.value - shift;
+  // Either leg may be the longer: the difference is carried through with its sign, and shown without.
+  const value = id === "leg-difference" ? Math.abs(quantity.value) : quantity.value - shift;
   return { ...quantity, value: neverNegative.has(id) ? Math.max(0, value) : value };
 }
 

@@ -32,6 +32,8 @@ const own: Readonly<
   "root-off-outline": ({ data }) =>
     `The root point lies ${data["mm"] ?? "some"} mm off the outline. One of the two is wrong.`,
   "no-thickness": () => "Draw the line of the plates' back, or say how thick the plate is.",
+  "unknown-set": ({ data }) =>
+    `There are no criteria "${data["id"] ?? ""}" for a section. Choose from the list.`,
   "beyond-horizon": () => "Part of this drawing lies where the plane of the scale is no longer in the photo.",
 };
 

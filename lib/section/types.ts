@@ -7,6 +7,7 @@ import type { SectionEdgeRole, SectionJoint } from "./drawing";
 export const sectionFigureIds = [
   "leg-1",
   "leg-2",
+  "leg-difference",
   "joint-angle",
   "throat",
   "nominal-throat",
@@ -45,6 +46,7 @@ export type SectionFigures = Readonly<Record<SectionFigureId, Quantity | null>>;
  * - `edge-twice`, `edge-of-other-joint` (`data.role`): the drawing contradicts itself.
  * - `root-off-outline`: the root point lies away from the outline (`data.mm`).
  * - `no-thickness`: neither the back nor a thickness is known.
+ * - `unknown-set` (`data.id`): no such criteria.
  * - `beyond-horizon` and the faults of the scale: as in `lib/measure`.
  */
 export type SectionIssueCode =
@@ -59,6 +61,7 @@ export type SectionIssueCode =
   | "edge-of-other-joint"
   | "root-off-outline"
   | "no-thickness"
+  | "unknown-set"
   | MeasureIssueCode;
 export type SectionIssue = Issue<SectionIssueCode>;
 
