@@ -1,6 +1,10 @@
 export { renderScene, renderSceneOnThreads, renderTruth, type RenderedScene } from "./render-scene";
 export { RenderParamsSchema, type RenderParams, type RenderParamsInput } from "./params";
 export { scenarioNames, type ScenarioName } from "./scenarios";
+export { macroNames, type MacroName } from "./macro/macro-scenarios";
+export { MacroParamsSchema, type MacroParams, type MacroParamsInput } from "./macro/macro-params";
+export { type MacroTruth } from "./macro/macro-scene";
+export { macroTruthOf, renderMacro, type RenderedMacro } from "./macro/render-macro";
 export { encodePicture, type Encoding } from "./encode";
 export { planeToImage, projectPoint, type Camera, type Matrix3, type Pixel } from "./camera/camera";
 export type { ImperfectionTruth, PlaneTruth, SectionTruth, Truth } from "./truth";

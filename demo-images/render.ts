@@ -1,5 +1,7 @@
 import { parseArguments, usage } from "./arguments";
 import { encodePicture } from "./encode";
+import { macroNames } from "./macro/macro-scenarios";
+import { renderMacro } from "./macro/render-macro";
 import { renderSceneOnThreads } from "./render-scene";
 import { scenarioNames } from "./scenarios";
 import { existsSync, writeFileSync } from "node:fs";
@@ -11,14 +13,17 @@ if (!parsed.ok) {
   process.stderr.write(`${parsed.sentence}\n`);
   process.exitCode = 2;
 } else if (parsed.what === "list" || parsed.what === "help") {
-  process.stdout.write(parsed.what === "list" ? `${scenarioNames.join("\n")}\n` : usage);
+  process.stdout.write(parsed.what === "list" ? `${[...scenarioNames, ...macroNames].join("\n")}\n` : usage);
 } else if (!existsSync(dirname(parsed.out))) {
   // Asked before the rendering, which takes a while.
   process.stderr.write(`There is no folder ${dirname(parsed.out)} to write to; make it first.\n`);
   process.exitCode = 2;
 } else {
   const { params, out } = parsed;
-  const rendered = await renderSceneOnThreads(params, availableParallelism());
+  const rendered =
+    parsed.what === "section"
+      ? renderMacro(parsed.params)
+      : await renderSceneOnThreads(parsed.params, availableParallelism());
   writeFileSync(
     out,
     await encodePicture(rendered, {

@@ -1,5 +1,7 @@
 export { compareVerdicts, type RowDifference, type VerdictComparison } from "./compare-verdicts";
 export { acceptTables, listCriteria, type CriteriaSummary } from "./criteria";
+export { decide, spreadOf, type Decision, type DecisionRule } from "./decide";
+export type { LimitRange } from "./formula";
 export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";
 export { acceptSentence, acceptSentences } from "./sentences";

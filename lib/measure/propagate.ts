@@ -8,6 +8,9 @@ import { pickSigmas } from "./pick-sigma";
 /** A figure as a function of the map and of the numbers picked. */
 export type Figure = (map: PlaneMap, numbers: readonly number[]) => number;
 
+/** Several figures worked out together from the same picks; their units stand beside them. */
+export type Figures = (map: PlaneMap, numbers: readonly number[]) => readonly number[];
+
 /**
  * Value and first-order uncertainty of a figure (JCGM 100:2008, 5.1.2): each picked number and each variation of the map
  * is displaced by one standard uncertainty to either side, half the difference is its contribution, and independent
@@ -22,26 +25,60 @@ export function propagate(
   sigmas: readonly number[],
   figure: Figure,
 ): Quantity {
+  return propagateAll(calibration, [unit], numbers, sigmas, (map, list) => [figure(map, list)])[0]!;
+}
+
+/** The same for many figures that share their picks and most of their work. */
+export function propagateAll(
+  calibration: Calibration,
+  units: readonly Quantity["unit"][],
+  numbers: readonly number[],
+  sigmas: readonly number[],
+  figures: Figures,
+): readonly Quantity[] {
   const { map, variations } = calibration;
-  const squares = new Map<BudgetPart["part"], number>();
-  const contribute = (part: BudgetPart["part"], plus: number, minus: number): unknown =>
-    squares.set(part, (squares.get(part) ?? 0) + ((plus - minus) / 2) ** 2);
+  const parts: (Pick<BudgetPart, "part" | "odds"> & {
+    readonly plus: readonly number[];
+    readonly minus: readonly number[];
+  })[] = [];
   numbers.forEach((value, index) => {
     const sigma = sigmas[index] ?? 0;
     if (sigma === 0) return;
-    const at = (by: number): number => figure(map, replaced(numbers, index, value + by));
-    contribute("picks", at(sigma), at(-sigma));
+    const at = (by: number): readonly number[] => figures(map, replaced(numbers, index, value + by));
+    parts.push({ part: "picks", plus: at(sigma), minus: at(-sigma) });
   });
+  for (const { part, plus, minus, odds } of variations)
+    parts.push({
+      part,
+      plus: figures(plus, numbers),
+      minus: figures(minus, numbers),
+      ...(odds === undefined ? {} : { odds }),
+    });
+  const values = figures(map, numbers);
+  return units.map((unit, i) =>
+    combined(
+      unit,
+      values[i]!,
+      parts.map(({ plus, minus, ...rest }) => ({ ...rest, plus: plus[i]!, minus: minus[i]! })),
+    ),
+  );
+}
+
+function combined(
+  unit: Quantity["unit"],
+  middle: number,
+  parts: readonly (Pick<BudgetPart, "part" | "odds"> & { readonly plus: number; readonly minus: number })[],
+): Quantity {
+  const squares = new Map<BudgetPart["part"], number>();
   const tosses: BudgetPart[] = [];
-  let value = figure(map, numbers);
-  for (const { part, plus, minus, odds } of variations) {
-    const [one, other] = [figure(plus, numbers), figure(minus, numbers)];
-    if (odds === undefined) contribute(part, one, other);
+  let value = middle;
+  for (const { part, plus, minus, odds } of parts) {
+    if (odds === undefined) squares.set(part, (squares.get(part) ?? 0) + ((plus - minus) / 2) ** 2);
     // Of two values a and b with odds p and 1 - p the variance is p (1 - p) (a - b)^2, about their own mean: that of the
     // figures, for far from a steep disc the figure of the mean map is another.
     else {
-      value = odds * one + (1 - odds) * other;
-      const u = Math.sqrt(odds * (1 - odds)) * Math.abs(one - other);
+      value = odds * plus + (1 - odds) * minus;
+      const u = Math.sqrt(odds * (1 - odds)) * Math.abs(plus - minus);
       if (u > 0) tosses.push({ part, u, odds: Math.min(odds, 1 - odds) });
     }
   }

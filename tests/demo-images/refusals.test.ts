@@ -13,6 +13,8 @@ describe("what cannot be rendered is refused in one sentence", () => {
   it.each([
     ["unknown scenario", ["bridge-of-sighs", "--out", "a.jpg"]],
     ["unknown option", ["stringer-ropey", "--colour", "red", "--out", "a.jpg"]],
+    ["an option of the other pictures", ["section-butt", "--bench", "wood", "--out", "a.jpg"]],
+    ["a section at a slant no coupon is taken from", ["section-lap", "--tilt-deg", "70", "--out", "a.jpg"]],
     ["no value", ["stringer-ropey", "--seed"]],
     ["not a number", ["stringer-ropey", "--seed", "seven", "--out", "a.jpg"]],
     ["twice", ["stringer-ropey", "--seed", "7", "--seed", "8", "--out", "a.jpg"]],
