@@ -38,7 +38,7 @@ export function paintInclusion(draft: SceneDraft, options: InclusionOptions): vo
     const body =
       metal === "tungsten"
         ? smoothstep(1.06, 0.94, r)
-        : smoothstep(1.15, 0.8, r) * (0.72 + 0.45 * noise2(x * 2.2, y * 2.2, seed + 2));
+        : smoothstep(1.15, 0.8, r) * (0.85 + 0.3 * noise2(x * 2.2, y * 2.2, seed + 2));
     raiseMask(grid.mask[metal], k, body);
   });
   const outline = ring(xMm, yMm, radiusAt);

@@ -17,6 +17,9 @@ export interface SteepToeOptions {
 const ROUND_MM = 1;
 const READ_MM = 0.5;
 
+/** How nearly upright the step stands on its plate; on a leaning plate a sheer rise in plan would hang over. */
+const UPRIGHT_SHARE = 0.95;
+
 /** The greater of two heights, with the crease between them filled over `k` mm. */
 function roundMax(a: number, b: number, k: number): number {
   const near = k <= 0 ? 0 : Math.max(0, 1 - Math.abs(a - b) / k);
@@ -29,6 +32,7 @@ export function paintSteepToe(draft: SceneDraft, options: SteepToeOptions): void
   const bead = lastBead(draft);
   const outward = options.side === "left" ? -1 : 1;
   const plan = planShare(draft, options.side);
+  const upright = UPRIGHT_SHARE / Math.max(0.05, Math.sqrt(1 - plan * plan));
   const path: PlanPoint[] = [];
   for (let x = options.fromMm; x <= options.toMm; x += grid.stepMm) {
     const toes = bead.toesAt(x);
@@ -50,7 +54,7 @@ export function paintSteepToe(draft: SceneDraft, options: SteepToeOptions): void
       const r = Math.min(1, inside / ROUND_MM);
       // Beyond the step it stays level over the plate until the face overtakes it, ripples and all.
       const ripple = bead.ripples.heightAt(x, outward * (1 - 0.12 * inside), half) * r;
-      const step = height * Math.sqrt(1 - (1 - r) ** 2) + ripple;
+      const step = Math.min(height * Math.sqrt(1 - (1 - r) ** 2), upright * inside) + ripple;
       const over = grid.h[k]! - profileHeight(profile, y);
       grid.h[k]! += Math.max(0, roundMax(step, over, 1.3 * r * ends) - over);
     });
@@ -61,20 +65,20 @@ export function paintSteepToe(draft: SceneDraft, options: SteepToeOptions): void
     kind: "steep-toe",
     outline: path.filter((_, i) => i % thin === 0),
     closed: false,
-    sizes: { lengthMm: options.toMm - options.fromMm, angleDeg: steepest(draft, path, outward, plan) },
+    sizes: { lengthMm: options.toMm - options.fromMm, angleDeg: toeAngle(draft, path, outward, plan) },
     place: toePlace(draft, options.side),
     stretch: "run",
   });
 }
 
-/** Angle between the plate and the face just inside the toe, through the metal-free side; 90 is upright. Median. */
-function steepest(draft: SceneDraft, path: readonly PlanPoint[], outward: 1 | -1, plan: number): number {
+/** Angle between the plate outside and the face just inside the toe; 90 is upright, more is flatter. Median along it. */
+function toeAngle(draft: SceneDraft, path: readonly PlanPoint[], outward: 1 | -1, plan: number): number {
   const angles = path.map(([x, toe]) => {
     const y = toe - outward * READ_MM * plan;
-    // Square to the plate: the plan sees heights stretched, lengths squeezed by its lean.
-    const lift = (sampleHeight(draft.grid, x, y) - profileHeight(draft.profile, y)) * plan;
-    const slide = READ_MM + (lift * Math.sqrt(1 - plan * plan)) / plan;
-    return 180 - (Math.atan2(lift, Math.max(0.05, slide)) * 180) / Math.PI;
+    const over = sampleHeight(draft.grid, x, y) - profileHeight(draft.profile, y);
+    // Straight up in plan is partly along a leaning plate: back towards the toe where the plate falls inwards.
+    const fall = (profileHeight(draft.profile, y) - profileHeight(draft.profile, toe)) / READ_MM;
+    return 180 - (Math.atan2(over * plan, READ_MM + over * fall) * 180) / Math.PI;
   });
   return angles.toSorted((a, b) => a - b)[angles.length >> 1]!;
 }

@@ -48,7 +48,7 @@ export const stringerBurnback: Scenario = (seed) =>
         metal: "copper",
         xMm: 15.5,
         asideMm: -0.6,
-        diameterMm: 2.3,
+        diameterMm: 2.6,
         seed: mixSeed(seed, 3),
       },
       { kind: "burnback", wireMm: 0.9, ballMm: 3, stubMm: 7.5, headingDeg: 28, seed: mixSeed(seed, 4) },
