@@ -87,9 +87,13 @@ interface Staged {
   readonly scene: BuiltScene;
 }
 
-function stage(input: RenderParamsInput): Staged {
+/** What makes another scene of a scenario's, such as the same without one imperfection. */
+export type AlterScene = (spec: SceneSpec) => SceneSpec;
+const asItIs: AlterScene = (spec) => spec;
+
+function stage(input: RenderParamsInput, alter = asItIs): Staged {
   const params = RenderParamsSchema.parse(input);
-  const spec = resolveSpec(params);
+  const spec = alter(resolveSpec(params));
   const camera = createSceneCamera(spec, params);
   const finer = params.quality === "exact-draft" ? 1.25 : 0.95;
   const scene = buildScene(spec, (spec.pose.fieldWidthMm / camera.widthPx) * finer);
@@ -103,8 +107,8 @@ const truthOf = ({ params, camera, scene }: Pick<Staged, "params" | "camera" | "
 export const renderTruth = (input: RenderParamsInput): Truth => truthOf(stage(input));
 
 /** Builds the surface and everything that is needed to light and trace it. */
-function prepare(input: RenderParamsInput): Prepared {
-  const { params, spec, camera, scene } = stage(input);
+function prepare(input: RenderParamsInput, alter = asItIs): Prepared {
+  const { params, spec, camera, scene } = stage(input, alter);
   const draft = params.quality === "exact-draft";
   const { grid } = scene;
   const pixels = camera.widthPx * camera.heightPx;
@@ -145,10 +149,11 @@ function finish({ params, scene, job }: Prepared): RenderedScene {
 
 /**
  * The picture and its truth, made in this thread; the same params give the same bytes.
- * Throws a ZodError on params that cannot be used; `parseArguments` turns those into sentences.
+ * Throws a ZodError on params that cannot be used; `parseArguments` turns those into sentences. `alter` changes the
+ * scene before it is built, for a picture to compare with.
  */
-export function renderScene(input: RenderParamsInput): RenderedScene {
-  const prepared = prepare(input);
+export function renderScene(input: RenderParamsInput, alter = asItIs): RenderedScene {
+  const prepared = prepare(input, alter);
   for (const phase of bandPhases) {
     runBand(prepared.job, phase, 0, bandRows(prepared.job, phase));
     closePhase(prepared.job, phase);

@@ -95,6 +95,8 @@ export interface GrooveShape {
   readonly includedAngleDeg: number;
   /** How far the right-hand plate stands above the left, mm. */
   readonly stepMm?: number;
+  /** How far the right-hand plate is pulled up out of the left one's plane, degrees. */
+  readonly tiltDeg?: number;
 }
 
 /** A groove whose bottom (backing, or the dark bench below an open root) lies at -thickness. */
@@ -104,13 +106,14 @@ export function grooveProfile(shape: GrooveShape): Profile {
   const top = root + Math.max(bevel, 0.08);
   const t = shape.thicknessMm;
   const step = shape.stepMm ?? 0;
+  const pulled = HALF * Math.tan(((shape.tiltDeg ?? 0) * Math.PI) / 180);
   return {
     facets: [
       { name: "left-plate", y0: -HALF, z0: 0, y1: -top, z1: 0, rolled: true },
       { name: "left-bevel", y0: -top, z0: 0, y1: -root, z1: -t, rolled: false },
       { name: "root", y0: -root, z0: -t, y1: root, z1: -t, rolled: true },
       { name: "right-bevel", y0: root, z0: -t, y1: top, z1: step, rolled: false },
-      { name: "right-plate", y0: top, z0: step, y1: HALF, z1: step, rolled: true },
+      { name: "right-plate", y0: top, z0: step, y1: HALF, z1: step + pulled, rolled: true },
     ],
     up: flatUp,
   };

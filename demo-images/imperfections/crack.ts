@@ -1,4 +1,4 @@
-import type { ImperfectionId, Stretch } from "@/lib/trade";
+import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
 import { noise1 } from "../noise/noise";
 import { createRandom, type Random } from "../noise/random";
 import { paintChannel, pathLength } from "./channel";
@@ -25,7 +25,7 @@ export interface TransverseCrackOptions {
 }
 
 /** A jagged walk from a point along a heading: cracks run from grain to grain, never straight and never in a curve. */
-function crackPath(random: Random, from: PlanPoint, heading: number, lengthMm: number): PlanPoint[] {
+export function crackPath(random: Random, from: PlanPoint, heading: number, lengthMm: number): PlanPoint[] {
   const path: PlanPoint[] = [from];
   let [x, y] = from;
   let aside = 0;
@@ -48,26 +48,35 @@ function crackWidths(seed: number): (t: number) => number {
     Math.sqrt(Math.max(0, 1 - t ** 3)) * (0.42 + 0.58 * Math.max(0, Math.min(1, 0.5 + noise1(t * 9, seed))));
 }
 
+/** Cuts a crack into the surface; returns the widest that was cut, mm. */
+export function cutCrack(
+  draft: SceneDraft,
+  path: readonly PlanPoint[],
+  widthMm: number,
+  seed: number,
+): number {
+  const shareAt = crackWidths(seed);
+  const halfWidthAt = (t: number): number => (widthMm / 2) * shareAt(t);
+  paintChannel(draft, { path, halfWidthAt, depthMm: 0.35, steepness: 1.5, lipMm: 0.012, mask: "crack" });
+  return Math.max(...Array.from({ length: 101 }, (_, i) => 2 * halfWidthAt(i / 100)));
+}
+
 /** Cuts the crack and records it; its width is the widest that was cut. */
-function paintCrack(
+export function paintCrack(
   draft: SceneDraft,
   kind: ImperfectionId,
   path: readonly PlanPoint[],
   widthMm: number,
-  stretch: Stretch,
+  where: { readonly place: Place; readonly stretch: Stretch },
   seed: number,
 ): void {
-  const shareAt = crackWidths(seed);
-  const halfWidthAt = (t: number): number => (widthMm / 2) * shareAt(t);
-  paintChannel(draft, { path, halfWidthAt, depthMm: 0.35, steepness: 1.5, lipMm: 0.012, mask: "crack" });
-  const cut = Array.from({ length: 101 }, (_, i) => 2 * halfWidthAt(i / 100));
+  const cutMm = cutCrack(draft, path, widthMm, seed);
   draft.records.push({
     kind,
     outline: path,
     closed: false,
-    sizes: { lengthMm: pathLength(path), widthMm: Math.max(...cut) },
-    place: "face",
-    stretch,
+    sizes: { lengthMm: pathLength(path), widthMm: cutMm },
+    ...where,
   });
 }
 
@@ -81,7 +90,14 @@ export function paintCraterCrack(draft: SceneDraft, options: CraterCrackOptions)
   for (let i = 0; i < options.arms; i++) {
     const heading = (2 * Math.PI * i) / options.arms + random.normal(0.3, 0.25);
     const path = crackPath(random, middle, heading, options.lengthMm * random.between(0.6, 1.1));
-    paintCrack(draft, "crater-crack", path, options.widthMm, "crater", options.seed + i);
+    paintCrack(
+      draft,
+      "crater-crack",
+      path,
+      options.widthMm,
+      { place: "face", stretch: "crater" },
+      options.seed + i,
+    );
   }
 }
 
@@ -94,7 +110,14 @@ export function paintLongitudinalCrack(draft: SceneDraft, options: LongitudinalC
     drift = 0.9 * drift + random.normal(0, 0.11);
     path.push([x, centreAt(bead, x) + drift]);
   }
-  paintCrack(draft, "longitudinal-crack", path, options.widthMm, "run", options.seed);
+  paintCrack(
+    draft,
+    "longitudinal-crack",
+    path,
+    options.widthMm,
+    { place: "face", stretch: "run" },
+    options.seed,
+  );
 }
 
 export function paintTransverseCrack(draft: SceneDraft, options: TransverseCrackOptions): void {
@@ -104,5 +127,12 @@ export function paintTransverseCrack(draft: SceneDraft, options: TransverseCrack
   const width = toes.rightMm - toes.leftMm;
   const from: PlanPoint = [options.xMm, toes.leftMm - 0.4];
   const path = crackPath(random, from, Math.PI / 2 + random.normal(0, 0.08), width + 0.8);
-  paintCrack(draft, "transverse-crack", path, options.widthMm, "run", options.seed);
+  paintCrack(
+    draft,
+    "transverse-crack",
+    path,
+    options.widthMm,
+    { place: "face", stretch: "run" },
+    options.seed,
+  );
 }

@@ -13,7 +13,7 @@ export interface ImperfectionRecord {
   readonly outline: readonly PlanPoint[];
   /** True for an area, false for a line. */
   readonly closed: boolean;
-  /** Names end in Mm, MmSquared or Count. */
+  /** Names end in Mm, MmSquared, Deg or Count. */
   readonly sizes: Readonly<Record<string, number>>;
   readonly place: Place | null;
   readonly stretch: Stretch | null;

@@ -7,6 +7,7 @@ import {
   type ClampMarkOptions,
   type WireStubOptions,
 } from "./marks-on-plate";
+import { paintBurnback, type BurnbackOptions } from "./burnback";
 import { paintBurnThrough, type BurnThroughOptions } from "./burn-through";
 import {
   paintCraterCrack,
@@ -16,14 +17,37 @@ import {
   type LongitudinalCrackOptions,
   type TransverseCrackOptions,
 } from "./crack";
+import {
+  paintBranchingCrack,
+  paintCrackGroup,
+  paintRadiatingCrack,
+  paintToeCrack,
+  type BranchingCrackOptions,
+  type CrackGroupOptions,
+  type RadiatingCrackOptions,
+  type ToeCrackOptions,
+} from "./crack-kinds";
 import type { SceneDraft } from "./draft";
+import { paintInclusion, type InclusionOptions } from "./inclusions";
+import { paintIrregularSurface, type IrregularSurfaceOptions } from "./irregular-surface";
+import { paintMissingLength, type MissingLengthOptions } from "./missing-length";
 import { paintOverlap, type OverlapOptions } from "./overlap";
 import { paintCraterPipe, paintPorosity, type PorosityOptions } from "./pore";
+import { paintSagging, type SaggingOptions } from "./sagging";
 import { paintIsland, paintSlagLine, paintStuckSlag, type IslandOptions, type SlagLineOptions } from "./slag";
 import { recordOpenCrater, recordPoorStart, recordRootStretch, type RootStretch } from "./shape-faults";
 import { paintSoot, type SootOptions } from "./soot";
 import { paintSpatter, type SpatterOptions } from "./spatter";
+import { paintSteepToe, type SteepToeOptions } from "./steep-toe";
 import { recordTemperColour } from "./temper-colour";
+import {
+  paintChippingMarks,
+  paintGrindingMark,
+  type ChippingMarksOptions,
+  type GrindingMarkOptions,
+} from "./tool-marks";
+import { paintTornSurface, type TornSurfaceOptions } from "./torn-surface";
+import { paintUnderflushing, type UnderflushingOptions } from "./underflushing";
 import { paintUndercut, type UndercutOptions } from "./undercut";
 import { recordWholeBead, type WholeBead } from "./whole-bead";
 import { paintGasMarks, paintWormholes, type GasTrackOptions } from "./wormhole";
@@ -51,6 +75,20 @@ interface FaultOptions {
   readonly "crater-pipe": { readonly diameterMm: number; readonly seed: number };
   readonly "poor-start": { readonly at: "start" | "restart"; readonly lengthMm: number };
   readonly "root-stretch": RootStretch;
+  readonly "irregular-surface": IrregularSurfaceOptions;
+  readonly sagging: SaggingOptions;
+  readonly "steep-toe": SteepToeOptions;
+  readonly "toe-crack": ToeCrackOptions;
+  readonly "radiating-crack": RadiatingCrackOptions;
+  readonly "crack-group": CrackGroupOptions;
+  readonly "branching-crack": BranchingCrackOptions;
+  readonly "torn-surface": TornSurfaceOptions;
+  readonly "grinding-mark": GrindingMarkOptions;
+  readonly "chipping-marks": ChippingMarksOptions;
+  readonly underflushing: UnderflushingOptions;
+  readonly inclusion: InclusionOptions;
+  readonly "missing-length": MissingLengthOptions;
+  readonly burnback: BurnbackOptions;
   readonly "open-crater": object;
   readonly "temper-colour": object;
   readonly "bead-shape": WholeBead;
@@ -83,6 +121,20 @@ const painters: { readonly [K in Kind]: (draft: SceneDraft, options: FaultOption
   "crater-pipe": (draft, { diameterMm, seed }) => paintCraterPipe(draft, diameterMm, seed),
   "poor-start": (draft, { at, lengthMm }) => recordPoorStart(draft, at, lengthMm),
   "root-stretch": recordRootStretch,
+  "irregular-surface": paintIrregularSurface,
+  sagging: paintSagging,
+  "steep-toe": paintSteepToe,
+  "toe-crack": paintToeCrack,
+  "radiating-crack": paintRadiatingCrack,
+  "crack-group": paintCrackGroup,
+  "branching-crack": paintBranchingCrack,
+  "torn-surface": paintTornSurface,
+  "grinding-mark": paintGrindingMark,
+  "chipping-marks": paintChippingMarks,
+  underflushing: paintUnderflushing,
+  inclusion: paintInclusion,
+  "missing-length": paintMissingLength,
+  burnback: paintBurnback,
   "open-crater": recordOpenCrater,
   "temper-colour": recordTemperColour,
   "bead-shape": recordWholeBead,

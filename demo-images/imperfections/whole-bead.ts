@@ -40,6 +40,19 @@ function plateStep({ grid, profile, sections }: MeasuredBead): number {
   );
 }
 
+/** Slope of each plate as it lies in the field, right over left, degrees; mean along the weld. */
+function plateAngle({ grid, profile, sections }: MeasuredBead): number {
+  const [near, far] = [4, 20];
+  const left = profile.facets[0]!.y1;
+  const right = profile.facets[profile.facets.length - 1]!.y0;
+  const slope = (x: number, y0: number, y1: number): number =>
+    Math.atan2(sampleHeight(grid, x, y1) - sampleHeight(grid, x, y0), y1 - y0);
+  const bends = sections.map(
+    ({ xMm }) => slope(xMm, right + near, right + far) - slope(xMm, left - far, left - near),
+  );
+  return (Math.abs(mean(bends)) * 180) / Math.PI;
+}
+
 /** Greatest distance of the bead's middle from the straight line that fits it best. */
 function wander({ sections }: MeasuredBead): number {
   const xs = sections.map((s) => s.xMm);
@@ -66,6 +79,7 @@ const measures = {
   oversized: (m) => ({ legMm: Math.max(most(lower(m)), most(upper(m))) }),
   underfill: (m) => ({ depthMm: -least(aboveThePlates(m)) }),
   "excess-penetration": (m) => ({ heightMm: most(aboveThePlates(m)) }),
+  "angular-misalignment": (m) => ({ angleDeg: plateAngle(m) }),
   misalignment: (m) => ({ stepMm: plateStep(m) }),
 } as const satisfies Partial<Record<ImperfectionId, (measured: MeasuredBead) => Sizes>>;
 

@@ -25,6 +25,10 @@ export const coats = {
   spatter: { diffuse: [0.05, 0.048, 0.046], mirror: [0.34, 0.33, 0.315], rough: 0.42 },
   poreFloor: { diffuse: [0.012, 0.011, 0.01], mirror: [0.045, 0.042, 0.04], rough: 0.6 },
   crack: { diffuse: [0.006, 0.006, 0.006], mirror: [0.01, 0.01, 0.01], rough: 0.9 },
+  // Copper's F0 is about 0.95 0.64 0.54, tungsten's about 0.50 0.50 0.49; both dulled by the arc.
+  copper: { diffuse: [0.1, 0.034, 0.018], mirror: [0.6, 0.3, 0.21], rough: 0.33 },
+  tungsten: { diffuse: [0.2, 0.2, 0.205], mirror: [0.72, 0.72, 0.73], rough: 0.42 },
+  chalk: { diffuse: [0.62, 0.63, 0.61], mirror: [0.03, 0.03, 0.03], rough: 0.9 },
   cutEdge: { diffuse: [0.06, 0.058, 0.056], mirror: [0.3, 0.29, 0.28], rough: 0.5 },
   objectSide: { diffuse: [0.012, 0.012, 0.012], mirror: [0.02, 0.02, 0.02], rough: 0.7 },
 } as const satisfies Record<string, Coat>;

@@ -85,6 +85,7 @@ function createStuck(
       coat(point, coats.spatter, (mask.spatter[k]! / 255) * scab);
       point.rough += 0.07 * noise2(x * 8, y * 8, seed + 88);
     }
+    coat(point, coats.copper, mask.copper[k]! / 255);
     coat(point, coats.poreFloor, mask.hole[k]! / 255);
     if (mask.slag[k]! > 0) {
       const matt = noise2(x * 0.8, y * 0.8, seed + 97) > 0.1;
@@ -94,7 +95,9 @@ function createStuck(
     coat(point, coats.rust, mask.rust[k]! / 255);
     coat(point, coats.fume, (mask.fume[k]! / 255) * 0.75);
     coat(point, coats.soot, (mask.soot[k]! / 255) * 0.92);
+    coat(point, coats.tungsten, mask.tungsten[k]! / 255);
     coat(point, coats.crack, mask.crack[k]! / 255);
+    coat(point, coats.chalk, mask.chalk[k]! / 255);
   };
 }
 

@@ -1,4 +1,5 @@
 import { burnThroughSheet } from "./burn-through-sheet";
+import { buttToolMarks } from "./butt-tool-marks";
 import { cornerLinearPores } from "./corner-linear-pores";
 import { crackAlongAcross } from "./crack-along-across";
 import { craterCrack } from "./crater-crack";
@@ -6,6 +7,7 @@ import { flatWideWeave } from "./flat-wide-weave";
 import { gasMarksWormholes } from "./gas-marks-wormholes";
 import { grooveTrappedSlag } from "./groove-trapped-slag";
 import { grooveUnderfill } from "./groove-underfill";
+import { hardCracks } from "./hard-cracks";
 import { lapColdLap } from "./lap-cold-lap";
 import type { Scenario } from "./parts";
 import { poorStartArcStrike } from "./poor-start-arc-strike";
@@ -13,13 +15,17 @@ import { restartCluster } from "./restart-cluster";
 import { rootSide } from "./root-side";
 import { stainlessLapSpatter } from "./stainless-lap-spatter";
 import { stainlessTemperColour } from "./stainless-temper-colour";
+import { stringerBurnback } from "./stringer-burnback";
 import { stringerPadGood } from "./stringer-pad-good";
 import { stringerRopey } from "./stringer-ropey";
 import { teeHollowUndersized } from "./tee-hollow-undersized";
 import { teePorositySoot } from "./tee-porosity-soot";
+import { teeSagging } from "./tee-sagging";
+import { teeToeCrackShort } from "./tee-toe-crack-short";
 import { teeToesSlag } from "./tee-toes-slag";
 import { teeUndercut } from "./tee-undercut";
 import { teeUnevenLegs } from "./tee-uneven-legs";
+import { tigButtPulled } from "./tig-butt-pulled";
 import { verticalUpUneven } from "./vertical-up-uneven";
 
 export const scenarios = {
@@ -45,6 +51,12 @@ export const scenarios = {
   "crater-crack": craterCrack,
   "restart-cluster": restartCluster,
   "tee-toes-slag": teeToesSlag,
+  "tee-sagging": teeSagging,
+  "stringer-burnback": stringerBurnback,
+  "tee-toe-crack-short": teeToeCrackShort,
+  "butt-tool-marks": buttToolMarks,
+  "hard-cracks": hardCracks,
+  "tig-butt-pulled": tigButtPulled,
 } as const satisfies Record<string, Scenario>;
 
 export type ScenarioName = keyof typeof scenarios;
