@@ -5,7 +5,7 @@ import type { ShopDraft } from "@/components/criteria/shop-draft";
 import type { TriedVerdict } from "@/components/criteria/try-out";
 import type { FormAnswer } from "@/components/ui";
 import { ShopCriteriaSchema, shopSetId } from "@/lib/accept";
-import { assess, defaultAssessContext } from "@/lib/assess";
+import { assess, defaultAssessContext, marksAcrossPhotos } from "@/lib/assess";
 import { roleNames, type Actor } from "@/lib/people";
 import type { Db } from "@/lib/db";
 import {
@@ -16,7 +16,7 @@ import {
   withdrawShopSet,
   type RecordIssue,
 } from "@/lib/record";
-import { reasonWords, resultWords, rowLimitText, rowValueText, verdictWords } from "@/lib/report";
+import { codeUnitsOf, resultWords, rowSentence, verdictSays } from "@/lib/report";
 import { currentUnits } from "../_door/current-units";
 import { actionFor, beadActionFor } from "../_door/here";
 
@@ -79,20 +79,19 @@ export async function tryShopSetAction(draft: ShopDraft, beadId: string): Promis
     criteriaSettings: {},
   };
   const context = { ...defaultAssessContext, shopSets: [set.data] };
-  const { verdict } = assess({ ...bead.content, judgement }, bead.photos, context);
+  const { verdict, photos } = assess({ ...bead.content, judgement }, bead.photos, context);
   if (!verdict?.ok) return null;
+  const numbers = new Map(marksAcrossPhotos(bead.content, photos).map(({ key, number }) => [key, number]));
   const { preferences } = await currentUnits();
   return {
-    word: `${verdictWords[verdict.value.verdict].short}.`,
-    lines: verdict.value.rows.map((row) =>
-      [
-        `${row.title}: ${resultWords[row.result]}`,
-        rowValueText(row, preferences),
-        rowLimitText(row, preferences),
-        reasonWords[row.reason],
-      ]
-        .filter(Boolean)
-        .join("; "),
-    ),
+    word: `${verdictSays(verdict.value).short}.`,
+    lines: verdict.value.rows.map((row) => {
+      const words = {
+        units: preferences,
+        codeUnits: codeUnitsOf(verdict.value),
+        markNumber: (id: string) => numbers.get(id) ?? null,
+      };
+      return `${row.title}: ${resultWords[row.result]}. ${rowSentence(row, words)}`;
+    }),
   };
 }

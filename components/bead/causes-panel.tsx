@@ -16,6 +16,8 @@ export interface CausesPanelProps {
   readonly diagnosis: Diagnosis;
   /** null: nothing here needs a change, or an inspector comes first. */
   readonly proposed: Proposal | null;
+  /** Something is marked, or ticked as looked for and absent: only then is "nothing" an answer. */
+  readonly lookedAt: boolean;
   readonly answers: Readonly<Record<string, string>>;
   readonly units: UnitPreferences;
   readonly onAnswer: (check: Check, answerId: string) => void;
@@ -27,6 +29,7 @@ export interface CausesPanelProps {
 export function CausesPanel({
   diagnosis,
   proposed,
+  lookedAt,
   answers,
   units,
   onAnswer,
@@ -57,7 +60,15 @@ export function CausesPanel({
           ))}
         </Panel>
       )}
-      {!proposed && stops.length === 0 && (
+      {!proposed && stops.length === 0 && !lookedAt && (
+        <Panel tone="straw" title="Not looked at yet">
+          <p>
+            Nothing is marked and nothing is ticked as looked for, so there is nothing to say of the bead. The
+            list below only says how common each cause is.
+          </p>
+        </Panel>
+      )}
+      {!proposed && stops.length === 0 && lookedAt && (
         <Panel tone="ok" title="Nothing to change">
           <p>
             {causeless.length > 0 ? "Nothing else is marked" : "Nothing is marked"} and the set-up points at

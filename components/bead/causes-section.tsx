@@ -30,8 +30,8 @@ export function CausesSection({
 }) {
   const { diagnosis } = assessment;
   const { answers, lookedFor } = state.judgement;
-  const somethingSaid =
-    state.setup.process !== null || state.photos.some((photo) => photo.history.present.marks.length > 0);
+  const marks = state.photos.reduce((sum, photo) => sum + photo.history.present.marks.length, 0);
+  const somethingSaid = state.setup.process !== null || marks > 0;
   if (!diagnosis.ok) {
     const [first] = diagnosis.issues;
     return (
@@ -78,6 +78,7 @@ export function CausesSection({
       <CausesPanel
         diagnosis={diagnosis.value}
         proposed={proposal(diagnosis.value)}
+        lookedAt={lookedFor.length > 0 || marks > 0}
         answers={answers}
         units={units}
         onAnswer={answer}

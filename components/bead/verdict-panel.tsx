@@ -5,11 +5,13 @@ import type { BeadJudgement } from "@/lib/assess";
 import {
   CHECK_YOUR_COPY,
   missingSentences,
-  reasonWords,
+  codeUnitsOf,
+  contradictionSentence,
   resultWords,
-  rowLimitText,
-  rowValueText,
-  verdictWords,
+  rowSentence,
+  unusedSentence,
+  verdictSays,
+  type RowWords,
 } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { imperfections } from "@/lib/trade";
@@ -119,10 +121,14 @@ function Outcome({
   units,
   onChange,
 }: VerdictPanelProps & { verdict: Verdict }) {
-  const words = verdictWords[verdict.verdict];
+  const words = verdictSays(verdict);
+  const unused = unusedSentence(verdict, markNumber);
   return (
     <>
-      <Panel tone={tones[verdict.verdict]} title={<span data-testid="verdict-word">{words.short}</span>}>
+      <Panel
+        tone={verdict.lookedAt ? tones[verdict.verdict] : "straw"}
+        title={<span data-testid="verdict-word">{words.short}</span>}
+      >
         <p>{words.long}</p>
         <p className={styles.small}>
           {verdict.criteriaTitle}, {verdict.edition}
@@ -133,6 +139,16 @@ function Outcome({
           </p>
         )}
       </Panel>
+      {verdict.contradictions.length > 0 && (
+        <Panel tone="danger" title="Readings that cannot stand together">
+          <ul className={styles.list}>
+            {verdict.contradictions.map((one) => {
+              const sentence = contradictionSentence(one, markNumber);
+              return <li key={sentence}>{sentence}</li>;
+            })}
+          </ul>
+        </Panel>
+      )}
       {verdict.referToInspector.length > 0 && (
         <Panel tone="danger" title="A qualified inspector first">
           <p>
@@ -158,7 +174,8 @@ function Outcome({
         lookedFor={judgement.lookedFor}
         onChange={(lookedFor) => onChange({ lookedFor })}
       />
-      <Clauses rows={verdict.rows} units={units} />
+      {unused && <p className={styles.small}>{unused}</p>}
+      <Clauses rows={verdict.rows} words={{ units, codeUnits: codeUnitsOf(verdict), markNumber }} />
       {verdict.notCovered.length > 0 && (
         <details className={styles.more}>
           <summary>Parts of the code this set does not carry</summary>
@@ -175,7 +192,7 @@ function Outcome({
   );
 }
 
-function Clauses({ rows, units }: { rows: readonly VerdictRow[]; units: UnitPreferences }) {
+function Clauses({ rows, words }: { rows: readonly VerdictRow[]; words: RowWords }) {
   const shown = rows.filter((row) => row.result !== "not-applicable");
   const rest = rows.filter((row) => row.result === "not-applicable");
   return (
@@ -183,7 +200,7 @@ function Clauses({ rows, units }: { rows: readonly VerdictRow[]; units: UnitPref
       <h3>Clause by clause</h3>
       <ul>
         {shown.map((row) => (
-          <ClauseRow key={row.ruleId} row={row} units={units} />
+          <ClauseRow key={row.ruleId} row={row} words={words} />
         ))}
       </ul>
       {rest.length > 0 && (
@@ -191,7 +208,7 @@ function Clauses({ rows, units }: { rows: readonly VerdictRow[]; units: UnitPref
           <summary>{rest.length} clauses that do not apply here</summary>
           <ul>
             {rest.map((row) => (
-              <ClauseRow key={row.ruleId} row={row} units={units} />
+              <ClauseRow key={row.ruleId} row={row} words={words} />
             ))}
           </ul>
         </details>
@@ -207,17 +224,13 @@ const resultClass: Readonly<Record<RowResult, string>> = {
   "not-applicable": "off",
 };
 
-function ClauseRow({ row, units }: { row: VerdictRow; units: UnitPreferences }) {
+function ClauseRow({ row, words }: { row: VerdictRow; words: RowWords }) {
   return (
     <li className={`${styles.row} ${styles[resultClass[row.result]]}`}>
       <span className={styles.result}>{resultWords[row.result]}</span>
       <div>
         <strong>{row.title}</strong>
-        <p>
-          {[rowValueText(row, units), rowLimitText(row, units)].filter(Boolean).join("; ")}
-          {row.limit || row.value !== null ? "; " : ""}
-          {reasonWords[row.reason]}
-        </p>
+        <p>{rowSentence(row, words)}</p>
         {row.notLookedFor.length > 0 && (
           <p className={styles.small}>
             Not looked for: {row.notLookedFor.map((id) => imperfections[id].name).join(", ")}

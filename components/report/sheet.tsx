@@ -207,6 +207,10 @@ function VerdictPart({ sheet }: { sheet: SheetDocument }) {
       <h2>Verdict: {verdict.word}</h2>
       <p>{verdict.long}</p>
       {verdict.checkYourCopy && <p>{CHECK_YOUR_COPY}</p>}
+      {verdict.contradictions.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {verdict.unused && <p>{verdict.unused}</p>}
       {verdict.missing.length > 0 && <p>Missing: {verdict.missing.join("; ")}.</p>}
       {verdict.notLookedFor.length > 0 && <p>Not looked for: {verdict.notLookedFor.join(", ")}.</p>}
       <table className={styles.table}>

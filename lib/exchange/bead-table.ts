@@ -12,7 +12,7 @@ import {
   positionWords,
   progressionWords,
   seamWords,
-  verdictWords,
+  verdictSays,
 } from "@/lib/report";
 import { travelSpeed } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
@@ -102,7 +102,7 @@ const judgementColumns: readonly Column[] = [
   ["Imperfections", ({ content }) => namesOf(content)],
   ["Criteria", (_, { verdict }) => (verdict?.ok ? verdict.value.criteriaTitle : null)],
   ["Edition", (_, { verdict }) => (verdict?.ok ? verdict.value.edition : null)],
-  ["Verdict", (_, { verdict }) => (verdict?.ok ? verdictWords[verdict.value.verdict].short : null)],
+  ["Verdict", (_, { verdict }) => (verdict?.ok ? verdictSays(verdict.value).short : null)],
   [
     "Likeliest cause",
     (bead, { diagnosis }) => (hasMarks(bead) && diagnosis.ok && diagnosis.value.causes[0]?.name) || null,

@@ -23,6 +23,8 @@ export function drawVerdict(flow: Flow, { verdict }: SheetDocument): void {
   const say = (text: string) => flowText(flow, [run(text, "text", 9.5)]);
   say(verdict.long);
   if (verdict.checkYourCopy) say(CHECK_YOUR_COPY);
+  for (const sentence of verdict.contradictions) say(sentence);
+  if (verdict.unused) say(verdict.unused);
   if (verdict.missing.length > 0) say(`Missing: ${verdict.missing.join("; ")}.`);
   if (verdict.notLookedFor.length > 0) say(`Not looked for: ${verdict.notLookedFor.join(", ")}.`);
   if (verdict.clauses.length > 0) {

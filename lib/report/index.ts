@@ -29,6 +29,7 @@ export {
   missingWords,
   reasonWords,
   resultWords,
+  verdictSays,
   verdictWords,
 } from "./verdict-words";
 export {

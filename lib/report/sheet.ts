@@ -20,11 +20,12 @@ import { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text
 import { numberRanges, sizeRange } from "./mark-rows";
 import { setupRows, type LabelledRow } from "./setup-rows";
 import { cautionLines, chanceWords, confidenceWords } from "./words";
-import { missingSentences, reasonWords, resultWords, verdictWords } from "./verdict-words";
+import { missingSentences, reasonWords, resultWords, verdictSays } from "./verdict-words";
 import { invariant, needsCheck } from "@/lib/base";
 import type { Change, Diagnosis, RankedCause } from "@/lib/diagnose";
 import type { UnitPreferences } from "@/lib/units";
-import { rowLimitText, rowValueText } from "./row-text";
+import { contradictionSentence } from "./contradiction-words";
+import { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 import { findingLines } from "./finding-lines";
 
 export interface SheetMark {
@@ -87,6 +88,10 @@ export interface SheetDocument {
     readonly criteria: string;
     /** Some clause that decided rests on memory or an older edition. */
     readonly checkYourCopy: boolean;
+    /** Readings that cannot stand together, a sentence each. */
+    readonly contradictions: readonly string[];
+    /** What was read and no clause went by; empty when everything was used. */
+    readonly unused: string;
     readonly missing: readonly string[];
     readonly notLookedFor: readonly string[];
     readonly clauses: readonly SheetClause[];
@@ -240,18 +245,21 @@ function sheetVerdict(
   const numbers = new Map(
     marksAcrossPhotos(content, assessment.photos).map(({ key, number }) => [key, number]),
   );
-  const words = verdictWords[verdict.verdict];
+  const markNumber = (id: string): number | null => numbers.get(id) ?? null;
+  const said = verdictSays(verdict);
   return {
-    word: words.short,
-    long: words.long,
+    word: said.short,
+    long: said.long,
+    contradictions: verdict.contradictions.map((one) => contradictionSentence(one, markNumber)),
+    unused: unusedSentence(verdict, markNumber),
     criteria: `${verdict.criteriaTitle}, ${verdict.edition}`,
     checkYourCopy: verdict.checkYourCopy,
     missing: missingSentences(
       verdict.missing.filter(({ quantity }) => quantity !== "look"),
-      (id) => numbers.get(id) ?? null,
+      markNumber,
     ),
     notLookedFor: verdict.notLookedFor.map((id) => imperfections[id].name),
-    clauses: sheetClauses(verdict.rows, units),
+    clauses: sheetClauses(verdict.rows, { units, codeUnits: codeUnitsOf(verdict), markNumber }),
   };
 }
 
@@ -266,11 +274,11 @@ function isWorthALine(row: VerdictRow): boolean {
  */
 const sharedReasons: readonly RowReason[] = ["reading-missing", "weld-fact-missing", "none-found"];
 
-function sheetClauses(rows: readonly VerdictRow[], units: UnitPreferences): readonly SheetClause[] {
+function sheetClauses(rows: readonly VerdictRow[], words: RowWords): readonly SheetClause[] {
   const shown = rows.filter(isWorthALine);
   const alone = shown
     .filter((row) => !sharedReasons.includes(row.reason))
-    .map((row) => sheetClause(row, units));
+    .map((row) => sheetClause(row, words));
   const shared = sharedReasons.flatMap((reason) =>
     sharedClause(shown.filter((row) => row.reason === reason)),
   );
@@ -292,13 +300,11 @@ function sharedClause(rows: readonly VerdictRow[]): readonly SheetClause[] {
   ];
 }
 
-function sheetClause(row: VerdictRow, units: UnitPreferences): SheetClause {
+function sheetClause(row: VerdictRow, words: RowWords): SheetClause {
   return {
     result: resultWords[row.result],
     title: row.title,
-    detail: [rowValueText(row, units), rowLimitText(row, units), reasonWords[row.reason]]
-      .filter(Boolean)
-      .join("; "),
+    detail: rowSentence(row, words),
     clause: row.clause,
     checkYourCopy: row.checkYourCopy,
   };

@@ -16,6 +16,19 @@ export const verdictWords: Readonly<
   },
 };
 
+/** The word of a verdict as it is shown: while nobody has looked, there is none. */
+export function verdictSays(verdict: Pick<Verdict, "verdict" | "lookedAt">): {
+  readonly short: string;
+  readonly long: string;
+} {
+  return verdict.lookedAt || verdict.verdict === "reject" ? verdictWords[verdict.verdict] : notLookedAt;
+}
+
+const notLookedAt = {
+  short: "Not looked at yet",
+  long: "Nothing is marked, ticked or read. Mark what you see, and tick what you looked for and did not find.",
+} as const;
+
 export const resultWords: Readonly<Record<RowResult, string>> = {
   fails: "Not met",
   open: "Open",
