@@ -5,6 +5,7 @@ export type { LimitRange } from "./formula";
 export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";
 export { acceptSentence, acceptSentences } from "./sentences";
+export { patchPatterns } from "./size-of";
 export { shopRowsFrom, type ShopCopy } from "./shop-copy";
 export {
   readShopSetId,

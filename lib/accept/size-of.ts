@@ -53,7 +53,13 @@ function wantedOf(imperfection: ImperfectionId, sizes: readonly SizeName[]): Siz
   return sizes[0]!;
 }
 
-const patchPatterns: ReadonlySet<Pattern> = new Set(["clustered", "scattered", "in-line", "herringbone"]);
+/** Said of pores, they make one mark a patch of many. */
+export const patchPatterns: ReadonlySet<Pattern> = new Set([
+  "clustered",
+  "scattered",
+  "in-line",
+  "herringbone",
+]);
 
 /** One mark for many pores: its outline is the patch's, and its diameter that of the largest pore in it. */
 export function isPatch({ imperfection, patterns }: Observation): boolean {

@@ -1,13 +1,15 @@
 import {
   BeadReadingsSchema,
   JudgeInputSchema,
+  patchPatterns,
   shopSetId,
   type BeadReadings,
   type JudgeInput,
   type ShopCriteria,
   type WeldKind,
 } from "@/lib/accept";
-import { gaugeQuantity, type Quantity } from "@/lib/measure";
+import type { Mark } from "@/lib/marks";
+import { gaugeQuantity, type MeasuredMark, type Quantity } from "@/lib/measure";
 import { isFillet, type Joint } from "@/lib/trade";
 import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-photos";
 import type { BeadContent, BeadQuantity, BeadReading } from "./bead";
@@ -22,6 +24,7 @@ export function judgeInput(
   const { criteriaId } = judgement;
   if (criteriaId === null) return null;
   const marked = marksAcrossPhotos(content, measured);
+  const roles = new Map(content.photos.map(({ id, role }) => [id, role]));
   const present = new Set(marked.map(({ mark }) => mark.imperfection));
   return JudgeInputSchema.parse({
     criteriaId,
@@ -36,20 +39,35 @@ export function judgeInput(
       // Only a lap joint has a lapped edge to lie along.
       alongLapEdge: setup.joint === "lap" ? judgement.weld.alongLapEdge : false,
     },
-    observations: marked.map(({ key, mark, measured: sizes }) => ({
+    observations: marked.map(({ key, photoId, mark, measured: sizes }) => ({
       id: key,
       imperfection: mark.imperfection,
-      place: mark.place,
+      // What is seen on the back is at the root, whether or not somebody said so.
+      place: mark.place ?? (roles.get(photoId) === "back" ? "root" : null),
+      patterns: mark.patterns,
       alongMm: sizes?.alongMm ?? null,
       lengthMm: sizes?.lengthMm ?? null,
       depthMm: sizes?.depthMm ?? null,
       heightMm: sizes?.heightMm ?? null,
-      diameterMm: sizes?.diameterMm ?? null,
+      diameterMm: poreDiameter(mark, sizes),
       areaMm2: sizes?.areaMm2 ?? null,
     })),
     beadReadings: beadReadings(content),
     lookedFor: judgement.lookedFor.filter((id) => !present.has(id)),
   });
+}
+
+/**
+ * Of one pore the greatest it may be taken for: drawn as an outline, its greatest extent and not the circle of equal area.
+ * Of a patch only a gauge tells its largest pore; the outline is the patch's.
+ */
+function poreDiameter(mark: Mark, sizes: MeasuredMark | null): Quantity | null {
+  if (sizes === null) return null;
+  const { diameterMm, lengthMm } = sizes;
+  if (diameterMm === null || diameterMm.source === "gauge") return diameterMm;
+  if (mark.imperfection !== "surface-porosity" || mark.shape.kind !== "outline") return diameterMm;
+  if (mark.patterns.some((pattern) => patchPatterns.has(pattern))) return null;
+  return lengthMm !== null && lengthMm.value > diameterMm.value ? lengthMm : diameterMm;
 }
 
 /** A joint nobody named is judged as a surfacing weld: the rules of fillet and butt need to know which it is. */

@@ -58,7 +58,12 @@ export function sheetOf(count: number, change: Partial<BeadContent> = {}): Sheet
       thicknessMm: 10,
       targetLegMm: 6,
     },
-    judgement: { ...emptyBeadContent.judgement, criteriaId: "iso-5817-c", note: "First line.\nSecond line." },
+    judgement: {
+      ...emptyBeadContent.judgement,
+      criteriaId: "iso-5817-c",
+      lookedFor: ["overlap"],
+      note: "First line.\nSecond line.",
+    },
     photos: indices.map((i) => ({
       id: `p${i}`,
       role: "face",
