@@ -46,6 +46,7 @@ function symbolsOf({ weld, beadReadings }: JudgeInput, rule: DecisionRule): Symb
     r: stated(weld.rootWidthMm),
     m: longestLeg(beadReadings, measured),
     h: measured(beadReadings.reinforcement),
+    A: measured(beadReadings.throat),
   };
 }
 
@@ -77,6 +78,7 @@ const symbolReading: Readonly<Record<SymbolName, MissingQuantity>> = {
   r: "root-width",
   m: "leg-1",
   h: "reinforcement",
+  A: "throat",
 };
 
 /** What would tell the unknown symbols. */

@@ -14,7 +14,7 @@ const notes: Partial<Record<Confidence, string>> = {
 };
 const laterNotes: Partial<Record<Confidence, string>> = {
   "seen-older": `figure of the ${first} edition, taken over`,
-  memory: "changed in this edition; the figure is not known to us",
+  memory: "changed in this edition; the figure is from memory or not known to us",
 };
 
 function source(clause: string, edition: string, confidence: Confidence): Source {
@@ -111,20 +111,20 @@ const editions: readonly [BookEdition, ...BookEdition[]] = [
         note: "Nobody here has read the 2023 table. What summaries call unchanged keeps the 2014 figure: check every row against your copy.",
       },
       {
-        clause: "Table 1, 1.3, 1.4, 1.16",
-        note: "For fillets the limit rests on the throat as laid; the figures are not known to us, so a person decides.",
+        clause: "Table 1, 1.3, 1.16",
+        note: "For fillets the limit rests on the throat as laid; the factor is taken to be that of 2014. Beyond it a person decides.",
       },
       {
-        clause: "Table 1, 1.16",
-        note: "Unequal legs are not judged from leg readings here: mark them, and a person decides.",
+        clause: "Table 1, 1.4",
+        note: "Whether a fillet's end crater is held to the throat as laid is not known to us: a person decides.",
       },
       {
         clause: "Table 1, 3.2",
-        note: "A root gap under a fillet is not judged: its limit rests on the throat as laid, figure not known to us.",
+        note: "A root gap that was read goes to a person: its limit rests on the throat as laid, figure not known to us.",
       },
       {
         clause: "Table 1, 4.1",
-        note: "Changed; figure not known to us. Where depths or heights could add up in one section, a person decides.",
+        note: "Changed; figure not known to us. Where two lie in one section, a person decides.",
       },
       { clause: "Annex B", note: "Deleted in this edition." },
       ...always,

@@ -9,9 +9,9 @@ import type { CriteriaSetting, GaugeId, MissingQuantity } from "./verdict";
  *
  * Symbols are those of ISO 5817 clause 4: t wall, s nominal butt thickness, a nominal throat, z specified leg,
  * b width of face or reinforcement, L length of the weld. r is the width of the root reinforcement,
- * m the longest leg and h the height of the reinforcement, both as measured.
+ * m the longest leg, h the height of the reinforcement and A the throat of a fillet, all three as measured.
  */
-export const symbolNames = ["t", "s", "a", "b", "z", "L", "r", "m", "h"] as const;
+export const symbolNames = ["t", "s", "a", "b", "z", "L", "r", "m", "h", "A"] as const;
 export type SymbolName = (typeof symbolNames)[number];
 
 /** mm; or a pair where a code states both unit systems, which are applied independently and never mixed. */
@@ -72,7 +72,12 @@ export type Test =
   | { readonly test: "allowed" }
   | { readonly test: "person-decides" }
   /** Every observation by itself; of several sizes the greatest that was read. */
-  | { readonly test: "each"; readonly size: readonly SizeName[]; readonly limit: Formula }
+  | {
+      readonly test: "each";
+      readonly size: readonly SizeName[];
+      readonly limit: Formula;
+      readonly beyond?: "person-decides";
+    }
   /** The worst stretch of `window` mm, or the whole weld when null. */
   | {
       readonly test: "total";
@@ -84,12 +89,14 @@ export type Test =
       readonly unless?: BeadFigure;
     }
   /** Sum of depths and heights of observations that lie in one cross section. */
-  | { readonly test: "stack"; readonly limit: Formula }
+  | { readonly test: "stack"; readonly limit: Formula; readonly beyond?: "person-decides" }
   | {
       readonly test: "bead";
       readonly figure: BeadFigure;
       readonly comparison: "<=" | ">=";
       readonly limit: Formula;
+      /** Beyond the limit it is no reject: a qualified person decides. The same on `each` and `stack`. */
+      readonly beyond?: "person-decides";
       /** Looked for and absent is enough; without it a reading is needed. */
       readonly bySight?: boolean;
       /** A root gap wider than this is taken off the legs. */

@@ -18,6 +18,18 @@ export function runTest(
   seen: readonly Observation[],
   context: CaseContext,
 ): Outcome {
+  const found = tested(test, criterion, seen, context);
+  return found.result === "fails" && "beyond" in test && test.beyond === "person-decides"
+    ? { ...found, result: "open", reason: "qualified-person-decides" }
+    : found;
+}
+
+function tested(
+  test: Test,
+  criterion: Criterion,
+  seen: readonly Observation[],
+  context: CaseContext,
+): Outcome {
   if (test.test === "bead") return evaluateBead(test, seen, criterion.imperfections, context);
   if (test.test === "figure-by-person") return figureByPerson(test.figure, criterion, seen, context);
   if (test.test === "allowed") return outcome("meets", "allowed", { readingsUsed: ids(seen) });

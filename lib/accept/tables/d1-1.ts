@@ -13,6 +13,7 @@ import {
   fillet,
   min,
   none,
+  orPerson,
   personDecides,
   pores,
   sum,
@@ -204,7 +205,8 @@ export function filletCraters(source: Source): Criterion["variants"] {
   return [
     { when: [fillet, { setting: "craters", is: "accepted" }], tests: [allowed], source },
     { when: [fillet, { setting: "craters", is: "refused" }], tests: [none], source },
-    { when: [fillet], tests: [personDecides], source },
+    // What is left of the throat under the crater is at least the throat that was asked for.
+    { when: [fillet], tests: [orPerson(each("depth", sum(times(1, "A"), times(-1, "a"))))], source },
   ];
 }
 
@@ -274,7 +276,7 @@ export function profiles(prefix: string): readonly Criterion[] {
       id: `${prefix}-4-underfill`,
       clause: "7.23",
       title: "Underfilled groove",
-      imperfections: ["underfill"],
+      imperfections: ["underfill", "sagging"],
       variants: [{ when: [butt], tests: [none], source: d11Source("7.23", "memory") }],
     },
     {

@@ -12,6 +12,7 @@ import {
   figureByPerson,
   min,
   none,
+  orPerson,
   personDecides,
   sum,
   times,
@@ -83,13 +84,9 @@ const item = (
   ...extra,
 });
 
-/** From 2023 on the limit rests on the throat as laid; the figures are not known to us. */
-const notKnown: IsoVariant = {
-  when: [],
-  D: ["memory", personDecides],
-  C: ["memory", personDecides],
-  B: ["memory", personDecides],
-};
+/** Changed in 2023, figure not known to us: where two lie in one section, a person decides. */
+const addUp: Test = { test: "stack", limit: 0, beyond: "person-decides" };
+const together: IsoVariant = { when: [], D: ["memory", addUp], C: ["memory", addUp], B: ["memory", addUp] };
 /** The same where the stricter levels allowed none in 2014: that none is allowed does not hang on a throat. */
 const notKnownUnlessNone = (when: readonly Condition[], c: "none" | "not-known"): IsoVariant => ({
   when,
@@ -149,8 +146,18 @@ export const isoItems: readonly IsoItem[] = [
         {
           from: "2023",
           variants: [
-            notKnownUnlessNone([fillet, thin], "none"),
-            notKnownUnlessNone([fillet, thick], "not-known"),
+            {
+              when: [fillet, thin],
+              D: ["memory", orPerson(each("diameter", times(0.3, "A")))],
+              C: ["seen-older", none],
+              B: ["seen-older", none],
+            },
+            {
+              when: [fillet, thick],
+              D: ["memory", orPerson(each("diameter", min(times(0.3, "A"), 3)))],
+              C: ["memory", orPerson(each("diameter", min(times(0.2, "A"), 2)))],
+              B: ["seen-older", none],
+            },
             {
               when: [buttLike, thin],
               D: ["seen-older", each("diameter", times(0.3, "s"))],
@@ -315,7 +322,7 @@ export const isoItems: readonly IsoItem[] = [
     "1.12",
     "toe-angle",
     "Weld toe angle",
-    ["convex-bead"],
+    ["convex-bead", "steep-toe"],
     [
       {
         when: [buttLike],
@@ -349,7 +356,7 @@ export const isoItems: readonly IsoItem[] = [
     "1.14",
     "underfill",
     "Sagging or incompletely filled groove, depth",
-    ["underfill"],
+    ["underfill", "sagging"],
     [
       {
         when: [butt, thin],
@@ -389,7 +396,14 @@ export const isoItems: readonly IsoItem[] = [
       later: [
         {
           from: "2023",
-          variants: [{ ...notKnown, when: [fillet, { setting: "unequalLegsAskedFor", is: false }] }],
+          variants: [
+            {
+              when: [fillet, { setting: "unequalLegsAskedFor", is: false }],
+              D: ["memory", orPerson(atMost("leg-difference", sum(2, times(0.2, "A"))))],
+              C: ["memory", orPerson(atMost("leg-difference", sum(2, times(0.15, "A"))))],
+              B: ["memory", orPerson(atMost("leg-difference", sum(1.5, times(0.15, "A"))))],
+            },
+          ],
         },
       ],
     },
@@ -542,6 +556,7 @@ export const isoItems: readonly IsoItem[] = [
       "undercut",
       "overlap",
       "underfill",
+      "sagging",
       "crater-pipe",
       "open-crater",
       "root-concavity",
@@ -568,7 +583,7 @@ export const isoItems: readonly IsoItem[] = [
         B: ["memory", { test: "stack", limit: times(0.2, "t") }],
       },
     ],
-    { onlyWhenSeen: true, later: [{ from: "2023", variants: [notKnown] }] },
+    { onlyWhenSeen: true, later: [{ from: "2023", variants: [together] }] },
   ),
 ];
 

@@ -34,6 +34,10 @@ export const each = (size: SizeName | readonly SizeName[], limit: Formula): Test
   limit,
 });
 
+/** Beyond the limit it is no reject: a qualified person decides. */
+export const orPerson = (test: Test): Test =>
+  "limit" in test && test.test !== "total" ? { ...test, beyond: "person-decides" } : test;
+
 export const atMost = (
   figure: BeadFigure,
   limit: Formula,

@@ -42,8 +42,10 @@ export function brokenLaws(judge: Judge, welds: number): LawsFound {
     if (less !== null && judge(less.weld).verdict === "accept" && verdict.verdict !== "accept")
       say(`${verdict.verdict} to accept without ${less.what}`);
     const worse = worseThan(roll, weld);
-    // Saying how long the weld is under size, where that is what is missing, is knowledge and no fault.
-    const isAnswer = worse.what.endsWith("undersized") && asksForUndersize(verdict);
+    // Saying how long the weld is under size, or finding what nobody had looked for, is an answer to what was missing.
+    const isAnswer =
+      (worse.what.endsWith("undersized") && asksForUndersize(verdict)) ||
+      verdict.notLookedFor.some((id) => worse.what === `one more ${id}`);
     const after = judge(worse.weld).verdict;
     if (rank[after] > rank[verdict.verdict] && !isAnswer)
       say(`${verdict.verdict} to ${after} with ${worse.what}`);

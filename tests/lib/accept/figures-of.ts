@@ -13,7 +13,8 @@ function words(test: Test): string {
   const window = test.test === "total" && test.window !== null ? ` in ${both(test.window)}` : "";
   const only =
     test.test === "total" && test.only ? ` of those ${test.only.bound} ${both(test.only.value)}` : "";
-  return `${name} ${both(test.limit)}${window}${only}`;
+  const beyond = "beyond" in test && test.beyond ? ", beyond it a person" : "";
+  return `${name} ${both(test.limit)}${window}${only}${beyond}`;
 }
 
 /** Every figure of a set, rule by rule, in words that a person can compare with the document. */

@@ -2,7 +2,18 @@ import { describe, expect, it } from "vitest";
 import { evaluateFormula, formulaText, symbolsIn, type Symbols } from "@/lib/accept/formula";
 import type { Formula } from "@/lib/accept/rule";
 
-const none: Symbols = { t: null, s: null, a: null, b: null, z: null, L: null, r: null, m: null, h: null };
+const none: Symbols = {
+  t: null,
+  s: null,
+  a: null,
+  b: null,
+  z: null,
+  L: null,
+  r: null,
+  m: null,
+  h: null,
+  A: null,
+};
 const capped: Formula = { min: [{ sum: [1, { times: 0.6, of: "r" }] }, 4] };
 
 describe("evaluateFormula", () => {

@@ -44,6 +44,7 @@ describe("judge", () => {
         ["undersized", "oversized", "convex-bead", "uneven-legs"].includes(id) ||
           [
             "underfill",
+            "sagging",
             "root-concavity",
             "excess-penetration",
             "incomplete-penetration",

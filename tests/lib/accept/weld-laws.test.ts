@@ -1,10 +1,15 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
-import type { JudgeInput, Verdict, VerdictRow } from "@/lib/accept";
+import type { Verdict, VerdictRow } from "@/lib/accept";
+import type { decide } from "@/lib/accept/decide";
 import { judgeParsed } from "@/lib/accept/judge";
 import { brokenLaws, type Judge } from "./broken-laws";
 
 /** Laws of our own; no published source. */
 const WELDS = 20_000;
+
+interface Real {
+  decide: typeof decide;
+}
 
 const opened = (result: ReturnType<typeof judgeParsed>): Verdict => {
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
@@ -36,7 +41,7 @@ describe("the laws catch", () => {
   it("a slack without bound, by which an unread figure always meets", async () => {
     vi.resetModules();
     vi.doMock("@/lib/accept/decide", async (original) => {
-      const real = await original<typeof import("@/lib/accept/decide")>();
+      const real = await original<Real>();
       return {
         ...real,
         decide: (...[figure, comparison, limit]: Parameters<typeof real.decide>) =>
