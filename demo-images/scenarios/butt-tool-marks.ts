@@ -15,7 +15,7 @@ export const buttToolMarks: Scenario = (seed) =>
     }),
     profile: grooveProfile({ thicknessMm: 10, rootGapMm: 5, includedAngleDeg: 40 }),
     thicknessMm: 14,
-    area: { x0: -66, x1: 66, y0: -38, y1: 36 },
+    area: { x0: -66, x1: 66, y0: -44, y1: 36 },
     plate: { finish: "mill-scale", seed: mixSeed(seed, 20), heatBandMm: 5, rust: 0.1, groundStripMm: 0 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.4, tint: 0 },
     beads: [
@@ -78,5 +78,5 @@ export const buttToolMarks: Scenario = (seed) =>
     bench: "concrete",
     lighting: "raking",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -25, turnDeg: -0.8 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -2], fieldWidthMm: 130, tiltDeg: 12, azimuthDeg: 18, rollDeg: 1 }),
+    pose: poseOf({ target: [0, -4], fieldWidthMm: 134, tiltDeg: 12, azimuthDeg: 18, rollDeg: 1 }),
   });

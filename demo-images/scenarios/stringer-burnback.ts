@@ -23,7 +23,7 @@ export const stringerBurnback: Scenario = (seed) =>
     }),
     profile: flatProfile(),
     thicknessMm: 8,
-    area: { x0: -58, x1: 58, y0: -36, y1: 32 },
+    area: { x0: -62, x1: 62, y0: -36, y1: 32 },
     plate: { finish: "ground", seed: mixSeed(seed, 20), heatBandMm: 4.5, rust: 0.03, groundStripMm: 0 },
     weld: { seed: mixSeed(seed, 21), oxide: 0.35, tint: 0 },
     beads: [
@@ -58,5 +58,5 @@ export const stringerBurnback: Scenario = (seed) =>
     lighting: "raking",
     lightTurnDeg: 55,
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -23, turnDeg: 0.7 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -5], fieldWidthMm: 112, tiltDeg: 12, azimuthDeg: -16, rollDeg: -1 }),
+    pose: poseOf({ target: [0, -5], fieldWidthMm: 128, tiltDeg: 12, azimuthDeg: -16, rollDeg: -1 }),
   });

@@ -43,5 +43,5 @@ export const teeSagging: Scenario = (seed) =>
     bench: "steel-table",
     lighting: "raking",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -34, turnDeg: -1 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -7], fieldWidthMm: 126, tiltDeg: 9, azimuthDeg: -20, rollDeg: 1.2 }),
+    pose: poseOf({ target: [0, -7], fieldWidthMm: 136, tiltDeg: 9, azimuthDeg: -20, rollDeg: 1.2 }),
   });

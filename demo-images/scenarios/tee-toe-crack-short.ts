@@ -43,6 +43,6 @@ export const teeToeCrackShort: Scenario = (seed) => {
     bench: "steel-table",
     lighting: "window",
     scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -33, turnDeg: 0.6 }, sizeMm: 100 },
-    pose: poseOf({ target: [0, -7], fieldWidthMm: 124, tiltDeg: 9, azimuthDeg: -24, rollDeg: -1 }),
+    pose: poseOf({ target: [0, -7], fieldWidthMm: 136, tiltDeg: 9, azimuthDeg: -24, rollDeg: -1 }),
   });
 };

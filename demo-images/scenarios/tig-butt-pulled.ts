@@ -71,7 +71,7 @@ export const tigButtPulled: Scenario = (seed) =>
     bench: "rubber-mat",
     lighting: "window",
     lightTurnDeg: 15,
-    scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -20, turnDeg: 0.8 }, sizeMm: 100 },
+    scaleObject: { kind: "rule", side: "left", placement: { xMm: 0, vMm: -20, turnDeg: 0.8 }, sizeMm: 75 },
     pose: poseOf({
       target: [0, -2],
       fieldWidthMm: 128,

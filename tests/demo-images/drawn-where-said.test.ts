@@ -44,7 +44,7 @@ function pixelsOf({ closed, outlinePx }: ImperfectionTruth): Pixel[] {
   });
 }
 
-/** Mean change of grey where the marks lie, and further than `clearPx` from any of them. */
+/** Mean change of the three channels where the marks lie, and further than `clearPx` from any of them. */
 function changes(
   picture: RenderedScene,
   other: RenderedScene,
@@ -52,8 +52,10 @@ function changes(
   clearPx: number,
 ) {
   const { width, height } = picture;
-  const change = ([x, y]: Pixel): number =>
-    Math.abs(grey(picture, Math.floor(x), Math.floor(y)) - grey(other, Math.floor(x), Math.floor(y)));
+  const change = ([x, y]: Pixel): number => {
+    const k = 3 * (Math.floor(y) * width + Math.floor(x));
+    return [0, 1, 2].reduce((sum, c) => sum + Math.abs(picture.rgb[k + c]! - other.rgb[k + c]!), 0) / 3;
+  };
   const near = new Uint8Array(width * height);
   const inside: number[] = [];
   for (const [x, y] of marks.flatMap(pixelsOf)) {
@@ -203,6 +205,15 @@ describe("it looks like what it is", () => {
     const [copper] = marksOf(picture, "copper-inclusion");
     const inside = ratios(picture, pixelsInside(grown(copper!.outlinePx, 0.7)));
     expect(inside).toBeGreaterThan(1.3 * ratios(picture, around(copper!.outlinePx, 1.4, 2.2)));
+  });
+
+  it("the ball of a burnback is brighter and redder than the burnt crater it stands in", () => {
+    const picture = pictureOf("stringer-burnback");
+    const [ball] = marksOf(picture, "burnback");
+    const inside = pixelsInside(grown(ball!.outlinePx, 0.8));
+    const crater = around(ball!.outlinePx, 1.15, 1.6);
+    expect(meanGrey(picture, inside)).toBeGreaterThan(meanGrey(picture, crater) + 15);
+    expect(ratios(picture, inside)).toBeGreaterThan(1.1 * ratios(picture, crater));
   });
 
   it("tungsten is brighter than the burnt ring around it and than the bead", () => {
