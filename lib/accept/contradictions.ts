@@ -17,13 +17,15 @@ export function contradictionsOf(
   context: CaseContext,
   rows: readonly VerdictRow[],
 ): readonly Contradiction[] {
-  return [
+  const all = [
     ...betweenGauges(context),
     ...hollowOrFull(rows),
     ...tickedAbsent(context, rows),
     ...lengthAndPlace(context),
     ...betweenFacts(context),
   ];
+  // Two rows of one clause say the same thing twice.
+  return [...new Map(all.map((one) => [`${one.code} ${one.between.join()}`, one])).values()];
 }
 
 /** Nothing is accepted while readings contradict each other, whatever every row for itself says. */
