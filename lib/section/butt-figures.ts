@@ -1,7 +1,7 @@
 import { distance, polygonArea, type Point } from "@/lib/geometry";
 import { onBack, onFace, type ButtFrame } from "./butt-frame";
 import { grooveDepths, meltedBehind } from "./groove";
-import { arcOf, bestIndex, curveOf, faceFirst, waysRound, type Arc } from "./ring";
+import { arcOf, bestIndex, curveOf, faceFirst, toeScore, waysRound, type Arc } from "./ring";
 import { greatest, least, type Extremes, type SectionShape } from "./shape";
 import type { SectionFigureId } from "./types";
 
@@ -19,7 +19,7 @@ export interface ButtPlan {
 /** Deeper than this share of the thickness counts as through: an edge melted flush is picked to either side. Own choice. */
 const THROUGH = 0.98;
 
-/** Toes as on a fillet: farthest along the line, a way off it counting against them; at the root twice. */
+/** Toes as on a fillet; at the root a way off the back line counts twice, to either side. */
 export function planButt(
   frame: ButtFrame,
   ring: readonly Point[],
@@ -30,7 +30,7 @@ export function planButt(
     return bestIndex(ring, (point) => {
       if (hint !== null) return -distance(point, hint);
       const { x, h } = onFace(frame, point);
-      return (side === 0 ? -x : x) - Math.abs(h);
+      return toeScore(side === 0 ? -x : x, h);
     });
   };
   const toes = [toe(0), toe(1)] as const;

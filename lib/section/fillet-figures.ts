@@ -1,7 +1,7 @@
 import { distance, dot, polygonArea, projectOnPolyline, subtract, times, type Point } from "@/lib/geometry";
 import { clippedArea } from "./clip-area";
 import { onSide, outwards, type FilletCorner } from "./fillet-corner";
-import { arcOf, bestIndex, curveOf, faceFirst, waysRound, type Arc } from "./ring";
+import { arcOf, bestIndex, curveOf, faceFirst, toeScore, waysRound, type Arc } from "./ring";
 import { depthsBetween, END_SHARE, greatest, least, type SectionShape } from "./shape";
 
 /** How the outline of a fillet falls into its parts: decided once on the points as picked. */
@@ -14,7 +14,7 @@ export interface FilletPlan {
 }
 
 /**
- * A toe is the point of the outline farthest along its plate, a way off the plate counting against it. The face is the way
+ * A toe is the point of the outline farthest along its plate (`toeScore`). The face is the way
  * round between the toes that lies farther from the corner, and the root the point that lies farthest back, or the one
  * nearest to where the root was marked.
  *
@@ -31,7 +31,7 @@ export function planFillet(
     return bestIndex(ring, (point) => {
       if (hint !== null) return -distance(point, hint);
       const { s, p } = onSide(corner, side, point);
-      return s - Math.abs(p);
+      return toeScore(s, p);
     });
   };
   const toes = [toe(0), toe(1)] as const;
