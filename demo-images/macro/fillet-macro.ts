@@ -232,7 +232,8 @@ function sizesOf(f: FilletMacro, { u1, u2, n1, n2, bisector }: Frame, p: Parts):
   const out = inner(across, bisector) < 0 ? ([-across[0], -across[1]] as const) : across;
   const heights = p.face.map((point) => inner([point[0] - p.toe1[0], point[1] - p.toe1[1]], out));
   const depths = (curve: readonly At[], u: At, n: At, leg: number): readonly number[] =>
-    curve
+    // Finer, so that the ends of the range are met.
+    straight(curve, 20)
       .filter((point) => inner(point, u) >= 0.1 * leg && inner(point, u) <= 0.9 * leg)
       .map((point) => Math.max(0, -inner(point, n)));
   const one = depths(p.behind1, u1, n1, f.leg1Mm);

@@ -13,18 +13,28 @@ export function reach(point: Point, path: readonly Point[]): number {
 
 /**
  * Height of the largest triangle with its tip in the corner and equal sides along the plates that lies in the weld: it
- * ends where the face or the nearer toe ends it.
+ * ends where the face or the nearer toe ends it. Under an undercut the face leaves the corner's angle before its toe:
+ * there it ends where it crosses the plate.
  */
 export function inscribed(
   corner: FilletCorner,
   legs: readonly [number, number],
   face: readonly Point[],
 ): number {
-  const between = face
-    .slice(1, -1)
-    .filter((point) => onSide(corner, 0, point).p >= 0 && onSide(corner, 1, point).p >= 0)
-    .map((point) => outwards(corner, point));
-  return Math.min(legs[0] * halfCosine(corner), legs[1] * halfCosine(corner), ...between);
+  const ends = legs.map((leg) => leg * halfCosine(corner));
+  const heights = face.map((point) => ({
+    t: outwards(corner, point),
+    p: Math.min(onSide(corner, 0, point).p, onSide(corner, 1, point).p),
+  }));
+  // The toes are on the plates but for rounding, and stand in `ends` already.
+  const inner = heights.slice(1, -1).flatMap(({ t, p }) => (p >= 0 ? [t] : []));
+  const crossed = heights.flatMap((one, i) => {
+    const next = heights[i + 1];
+    return next === undefined || one.p * next.p >= 0
+      ? []
+      : [one.t + (one.p / (one.p - next.p)) * (next.t - one.t)];
+  });
+  return Math.min(...ends, ...inner, ...crossed);
 }
 
 /** How far the face stands over the line from toe to toe, and how far below it. */

@@ -8,11 +8,11 @@ const BEND_DEG = 16;
  * Where a person who follows a boundary sets points: at its corners, the toes among them, and in between about every
  * millimetre and a half, closer where it bends; each hand a little differently.
  *
- * @param ring Dense.
+ * @param ring Dense. @param usualMm From point to point where it is straight.
  */
-export function pickPlaces(ring: readonly At[], random: () => number): readonly At[] {
+export function pickPlaces(ring: readonly At[], random: () => number, usualMm = 1.5): readonly At[] {
   const n = ring.length;
-  const stepMm = 1.2 + 0.6 * random();
+  const stepMm = usualMm * (0.8 + 0.4 * random());
   const heading = (i: number): number => {
     const [a, b] = [ring[i % n]!, ring[(i + 1) % n]!];
     return Math.atan2(b[1] - a[1], b[0] - a[0]);
@@ -31,7 +31,7 @@ export function pickPlaces(ring: readonly At[], random: () => number): readonly 
     const here = ring[i]!;
     way += Math.hypot(here[0] - before[0], here[1] - before[1]);
     bend += turn(i);
-    if (corner[i] || way > stepMm || (bend > BEND_DEG && way > 0.3)) {
+    if (corner[i] || way > stepMm || (bend > BEND_DEG && way > 0.2 * usualMm)) {
       // The pick just before a corner is left out where it would crowd it.
       const last = places.at(-1);
       if (

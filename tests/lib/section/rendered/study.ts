@@ -195,7 +195,12 @@ function readOnce(truth: MacroTruth, setter: (pick: Hand) => Scale, factor: numb
 }
 
 /** What a careful person draws of this section. */
-export function drawSection(truth: MacroTruth, pick: Hand, random: () => number): SectionDrawing {
+export function drawSection(
+  truth: MacroTruth,
+  pick: Hand,
+  random: () => number,
+  usualMm = 1.5,
+): SectionDrawing {
   const by = enlargement(truth);
   const shoot = ([x, y]: readonly [number, number]): Point => {
     const [u, v] = projectPoint(truth.camera, [x, y, 0]);
@@ -205,7 +210,7 @@ export function drawSection(truth: MacroTruth, pick: Hand, random: () => number)
   return {
     schemaVersion: 1,
     joint: truth.joint,
-    outline: pickPlaces(truth.outlineMm, random).map((place) => pick(shoot(place))),
+    outline: pickPlaces(truth.outlineMm, random, usualMm).map((place) => pick(shoot(place))),
     edges: truth.edges.map(({ role, px }) => ({
       role: role as SectionDrawing["edges"][number]["role"],
       points: px.map((one) => pick(at(one))),
