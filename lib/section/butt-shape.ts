@@ -14,6 +14,7 @@ export function buttShape(
   plan: ButtPlan,
   ring: readonly Point[],
   grooves: Grooves,
+  marked: Point | null,
 ): SectionShape {
   const face = curveOf(ring, plan.face);
   const [one, two] = [curveOf(ring, plan.sides[0]), curveOf(ring, plan.sides[1])];
@@ -26,7 +27,7 @@ export function buttShape(
   ];
   return joinShapes(
     faceShape(frame, plan, ring, face),
-    depthShape(frame, plan, ring, [...one, ...two, ...root]),
+    depthShape(frame, plan, ring, [...one, ...two, ...root], marked),
     plan.root === null ? null : rootShape(frame, plan.root, ring, root),
     fusionShape(
       grooveDepths(frame, grooves[0], 0, plan.sides[0], ring, one),
@@ -63,11 +64,14 @@ function depthShape(
   plan: ButtPlan,
   ring: readonly Point[],
   behind: readonly Point[],
+  marked: Point | null,
 ): SectionShape {
   const t = frame.thickness;
-  const deepest = greatest(behind.map((point) => -onFace(frame, point).h));
+  const depth = (point: Point): number => -onFace(frame, point).h;
+  // Where the deepest point was marked it is that; else the deepest of the outline.
+  const deepest = marked === null ? greatest(behind.map(depth)) : depth(marked);
   const indices = [...plan.sides[0].indices, ...plan.sides[1].indices, ...(plan.root?.indices ?? [])];
-  const at = valuesAt([...new Set(indices)], (index) => -onFace(frame, ring[index]!).h);
+  const at = valuesAt([...new Set(indices)], (index) => depth(ring[index]!));
   return {
     numbers: {
       thickness: frame.back === null ? NaN : (t ?? NaN),
@@ -76,7 +80,7 @@ function depthShape(
     },
     // Once through, the thickness is the figure, and no choice among picks goes into it.
     extremes:
-      t !== null && deepest >= THROUGH * t
+      marked !== null || (t !== null && deepest >= THROUGH * t)
         ? {}
         : { penetration: { sign: -1, at }, unreached: { sign: 1, at: opposite(at) } },
   };

@@ -96,10 +96,10 @@ function prepareButt(
   return {
     shape: (points) => {
       const at = frame(points);
-      const { ring, edge } = partsOf(picks, points);
+      const { ring, edge, root } = partsOf(picks, points);
       return at === null || !at.ok
         ? noShape
-        : buttShape(at.value, plan, ring, [edge("groove-1"), edge("groove-2")]);
+        : buttShape(at.value, plan, ring, [edge("groove-1"), edge("groove-2")], root);
     },
     places: {
       toes: [picks.all[plan.toes[0]]!, picks.all[plan.toes[1]]!],
