@@ -45,6 +45,23 @@ describe("the uncertainty of a section's figures", () => {
     expect(half / scatter, id).toBeLessThan(chosen ? 1.6 : 1.1);
   });
 
+  it("puts right what the choice among unsteady picks does: the least is raised, the greatest lowered", () => {
+    const plain = measureSection(steady, scale, exact).figures;
+    const least = ["throat", "throat-with-penetration"] as const;
+    const greatest = ["convexity", "fusion-1-greatest", "fusion-2-greatest"] as const;
+    for (const id of [...least, ...greatest, "fusion-1-least", "fusion-2-least"] as const) {
+      const raised = stated[id]!.value - plain[id]!.value;
+      const up = (greatest as readonly string[]).includes(id) ? -1 : 1;
+      expect(raised * up, id).toBeGreaterThan(0);
+      expect(raised * up, id).toBeLessThan(2 * stated[id]!.expandedUncertainty);
+    }
+    // Here the nearer toe alone ends the inscribed triangle.
+    expect(stated["nominal-throat"]!.value).toBeCloseTo(plain["nominal-throat"]!.value, 6);
+    // A figure that is no choice stays where it is.
+    expect(stated["leg-1"]!.value).toBe(plain["leg-1"]!.value);
+    expect(stated["weld-area"]!.value).toBe(plain["weld-area"]!.value);
+  });
+
   it("is shared: a scale that is 2 % long makes every length 2 % long, and dilution no more uncertain", () => {
     const loose = { ...exact, statedLengthRelativeU: 0.02 };
     const { figures } = measureSection(steady, scale, loose);
