@@ -3,6 +3,7 @@ import {
   edgesNeeded,
   emptySectionDrawing,
   measureSection,
+  missingSentence,
   sectionFigureIds,
   sectionFigures,
   SectionDrawingSchema,
@@ -10,6 +11,7 @@ import {
   sectionSentences,
   type SectionDrawing,
   type SectionIssueCode,
+  type SectionMissing,
 } from "@/lib/section";
 import { exact, filletDrawing, px, scale, type Pair } from "./known-shapes";
 
@@ -129,6 +131,24 @@ describe("words", () => {
       expect(text).toMatch(/^[A-Z].*\.$/);
       expect(text).not.toMatch(/undefined|NaN/);
     }
+  });
+
+  it("everything that may be missing in a judgement has a sentence", () => {
+    const all: readonly SectionMissing[] = [
+      { kind: "figure", figure: "throat" },
+      ...(["specified-leg", "specified-throat", "plate-thickness", "face-width"] as const).map((what) => ({
+        kind: "stated" as const,
+        what,
+      })),
+      { kind: "look", imperfections: ["overlap", "undercut"] },
+      { kind: "size", markId: "m" },
+      { kind: "closer", figure: null },
+      { kind: "closer", figure: "leg-1" },
+      { kind: "length-along" },
+    ];
+    const texts = all.map(missingSentence);
+    expect(new Set(texts).size).toBe(all.length);
+    for (const text of texts) expect(text).toMatch(/^[A-Z](?!.*(undefined|NaN)).*\.$/);
   });
 
   it("every figure has a name, a meaning, and edges of its own joint", () => {
