@@ -4,7 +4,7 @@ export { scenarioNames, type ScenarioName } from "./scenarios";
 export { macroNames, type MacroName } from "./macro/macro-scenarios";
 export { MacroParamsSchema, type MacroParams, type MacroParamsInput } from "./macro/macro-params";
 export { type MacroTruth } from "./macro/macro-scene";
-export { macroTruthOf, renderMacro, type RenderedMacro } from "./macro/render-macro";
+export { demoSections, macroTruthOf, renderMacro, type RenderedMacro } from "./macro/render-macro";
 export { encodePicture, type Encoding } from "./encode";
 export { planeToImage, projectPoint, type Camera, type Matrix3, type Pixel } from "./camera/camera";
 export type { ImperfectionTruth, PlaneTruth, SectionTruth, Truth } from "./truth";

@@ -42,12 +42,13 @@ export function joinParts(...parts: readonly (readonly At[])[]): readonly At[] {
 
 /** Where a horizontal line at `y` lies inside a ring: pairs of x, from left to right. */
 export function crossings(ring: readonly At[], y: number): readonly number[] {
-  return ring
-    .flatMap(([x0, y0], i) => {
-      const [x1, y1] = ring[(i + 1) % ring.length]!;
-      return y0 <= y !== y1 <= y ? [x0 + ((y - y0) / (y1 - y0)) * (x1 - x0)] : [];
-    })
-    .sort((a, b) => a - b);
+  const found: number[] = [];
+  let [x0, y0] = ring.at(-1)!;
+  for (const [x1, y1] of ring) {
+    if (y0 <= y !== y1 <= y) found.push(x0 + ((y - y0) / (y1 - y0)) * (x1 - x0));
+    [x0, y0] = [x1, y1];
+  }
+  return found.sort((a, b) => a - b);
 }
 
 /**
@@ -57,7 +58,7 @@ export function crossings(ring: readonly At[], y: number): readonly number[] {
 export function slicedArea(
   ring: readonly At[],
   keep: (y: number, from: number, to: number) => number,
-  slices = 4000,
+  slices = 1500,
 ): number {
   const ys = ring.map(([, y]) => y);
   const [low, high] = [Math.min(...ys), Math.max(...ys)];

@@ -54,9 +54,18 @@ const depthSteps = [
   [0.4, 0.98],
 ] as const;
 
-function fusionSide(u: At, n: At, leg: number, toe: At, deepMm: number, rootMm: number): readonly At[] {
+/** @param notchMm Depth of an undercut at this toe: the metal melted deeper there too. */
+function fusionSide(
+  u: At,
+  n: At,
+  leg: number,
+  toe: At,
+  { deepMm, rootMm, notchMm }: { readonly deepMm: number; readonly rootMm: number; readonly notchMm: number },
+): readonly At[] {
   const on = (s: number, p: number): At => plus(plus([0, 0], u, s), n, p);
-  const steps = depthSteps.map(([share, depth]) => on(share * leg, -depth * deepMm));
+  const steps = depthSteps.map(([share, depth]) =>
+    on(share * leg, -depth * deepMm - notchMm * Math.max(0, share / 0.55 - 0.8) ** 2),
+  );
   // Near the corner the depth turns into that of the root.
   const last = on(0.18 * leg, -Math.max(0.75 * deepMm, 0.4 * Math.max(0, rootMm)));
   return [toe, ...steps, last];
@@ -68,8 +77,12 @@ export function filletMacro(f: FilletMacro): MacroSpec {
   const toe1: At = plus([0, 0], u1, f.leg1Mm);
   const toe2: At = plus(plus([0, 0], u2, f.leg2Mm), n2, -f.undercutMm);
   const face = faceOf(toe1, toe2, f, bisector);
-  const side1 = fusionSide(u1, n1, f.leg1Mm, toe1, f.fusion1Mm, f.rootMm);
-  const side2 = fusionSide(u2, n2, f.leg2Mm, toe2, f.fusion2Mm, f.rootMm);
+  const side1 = fusionSide(u1, n1, f.leg1Mm, toe1, { deepMm: f.fusion1Mm, rootMm: f.rootMm, notchMm: 0 });
+  const side2 = fusionSide(u2, n2, f.leg2Mm, toe2, {
+    deepMm: f.fusion2Mm,
+    rootMm: f.rootMm,
+    notchMm: f.undercutMm,
+  });
   const tip = plus([0, 0], bisector, -f.rootMm);
   const [behind1, behind2] = behind(f, frame, side1, side2, tip);
   const outline = joinParts(face, [...behind2], [...behind1].reverse()).slice(0, -1);
@@ -219,7 +232,8 @@ function sizesOf(f: FilletMacro, { u1, u2, n1, n2, bisector }: Frame, p: Parts):
   const out = inner(across, bisector) < 0 ? ([-across[0], -across[1]] as const) : across;
   const heights = p.face.map((point) => inner([point[0] - p.toe1[0], point[1] - p.toe1[1]], out));
   const depths = (curve: readonly At[], u: At, n: At, leg: number): readonly number[] =>
-    curve
+    // Finer, so that the ends of the range are met.
+    straight(curve, 20)
       .filter((point) => inner(point, u) >= 0.1 * leg && inner(point, u) <= 0.9 * leg)
       .map((point) => Math.max(0, -inner(point, n)));
   const one = depths(p.behind1, u1, n1, f.leg1Mm);

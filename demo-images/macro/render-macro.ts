@@ -19,6 +19,12 @@ export interface RenderedMacro {
   readonly truth: MacroTruth;
 }
 
+/** The sections that ship with the demo set. */
+export const demoSections = [
+  { scenario: "section-tee-undercut", seed: 7, megapixels: 1.2 },
+  { scenario: "section-butt", seed: 7, megapixels: 1.2 },
+] as const satisfies readonly MacroParamsInput[];
+
 /** The truth of a section's picture without the picture. */
 export const macroTruthOf = (input: MacroParamsInput): MacroTruth => macroTruth(macroScene(input));
 

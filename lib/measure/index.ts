@@ -1,6 +1,7 @@
 export { budgetLines, budgetSentences, type BudgetLine } from "./budget";
 export { calibrate } from "./calibrate";
 export { differenceQuantity, sumQuantities, weakestSource } from "./combine";
+export { expanded } from "./expanded";
 export {
   measureAngle,
   measureArea,

@@ -1,4 +1,4 @@
-import { add, dot, signedArea, subtract, times, type Point } from "@/lib/geometry";
+import { signedArea, type Point } from "@/lib/geometry";
 
 /** The half of the plane on the side of `normal` of a line through `through`. */
 export interface HalfPlane {
@@ -15,12 +15,19 @@ export function clippedArea(ring: readonly Point[], halves: readonly HalfPlane[]
 }
 
 function clip(ring: readonly Point[], { through, normal }: HalfPlane): readonly Point[] {
-  const inside = (point: Point): number => dot(subtract(point, through), normal);
-  return ring.flatMap((point, i) => {
-    const next = ring[(i + 1) % ring.length]!;
-    const [from, to] = [inside(point), inside(next)];
-    const kept = from >= 0 ? [point] : [];
+  const kept: Point[] = [];
+  const inside = ({ x, y }: Point): number => (x - through.x) * normal.x + (y - through.y) * normal.y;
+  let before = ring.at(-1);
+  let from = before === undefined ? 0 : inside(before);
+  for (const point of ring) {
+    const to = inside(point);
     // Strictly on different sides: a point on the line is kept as it is.
-    return from * to < 0 ? [...kept, add(point, times(subtract(next, point), from / (from - to)))] : kept;
-  });
+    if (before !== undefined && from * to < 0) {
+      const share = from / (from - to);
+      kept.push({ x: before.x + share * (point.x - before.x), y: before.y + share * (point.y - before.y) });
+    }
+    if (to >= 0) kept.push(point);
+    [before, from] = [point, to];
+  }
+  return kept;
 }

@@ -3,7 +3,7 @@ import { onFace, type ButtFrame } from "./butt-frame";
 import { squareTo } from "./fillet-corner";
 import { clippedArea } from "./clip-area";
 import type { Arc } from "./ring";
-import { depthsBetween, END_SHARE, greatest, least } from "./shape";
+import { depthsOf, END_SHARE, type Depths } from "./shape";
 
 /** From the face to the back, whichever way it was drawn. */
 export function downwards(frame: ButtFrame, groove: readonly Point[]): readonly Point[] {
@@ -14,6 +14,8 @@ export function downwards(frame: ButtFrame, groove: readonly Point[]): readonly 
 /** Into the plate of this side. */
 const plateWards = ({ along }: ButtFrame, side: 0 | 1): Point => (side === 0 ? times(along, -1) : along);
 
+const noDepths: Depths = { greatest: NaN, least: NaN, at: [] };
+
 /** How deep the joint face was melted, between a tenth and nine tenths of its length. NaN without a joint face. */
 export function grooveDepths(
   frame: ButtFrame,
@@ -22,27 +24,17 @@ export function grooveDepths(
   arc: Arc,
   ring: readonly Point[],
   curve: readonly Point[],
-) {
-  if (drawn === null) return { greatest: NaN, least: NaN, at: [] };
+): Depths {
+  if (drawn === null) return noDepths;
   const groove = downwards(frame, drawn);
   const run = subtract(groove.at(-1)!, groove[0]!);
   // The offset is positive on one side of the way down: which one is the plate's depends on the side and on the photo.
   const sign = cross(run, plateWards(frame, side)) < 0 ? -1 : 1;
-  const below = (point: Point) => {
+  const whole = polylineLength(groove);
+  return depthsOf(arc, ring, curve, [END_SHARE * whole, (1 - END_SHARE) * whole], (point) => {
     const foot = projectOnPolyline(point, groove);
     return { s: foot?.along ?? NaN, d: sign * (foot?.offset ?? NaN) };
-  };
-  const whole = polylineLength(groove);
-  const [low, high] = [END_SHARE * whole, (1 - END_SHARE) * whole];
-  const depths = depthsBetween(curve.map(below), low, high);
-  return {
-    greatest: greatest(depths),
-    least: least(depths),
-    at: arc.indices
-      .map((index) => ({ index, ...below(ring[index]!) }))
-      .filter(({ s }) => s >= low && s <= high)
-      .map(({ index, d }) => ({ index, value: d })),
-  };
+  });
 }
 
 /**

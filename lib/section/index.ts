@@ -11,7 +11,8 @@ export {
 } from "./drawing";
 export { edgesNeeded, sectionFigures, type SectionFigureInfo } from "./figure-names";
 export { measureSection } from "./measure-section";
-export { sectionSentence, sectionSentences } from "./sentences";
+export { missingSentence } from "./missing-sentences";
+export { edgeNames, sectionSentence, sectionSentences } from "./sentences";
 export {
   sectionFigureIds,
   type SectionFigureId,

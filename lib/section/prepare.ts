@@ -1,11 +1,13 @@
 import { issue } from "@/lib/base";
 import { polygonArea, subtract, type Point } from "@/lib/geometry";
 import { buttFrame } from "./butt-frame";
-import { buttShape, planButt } from "./butt-figures";
+import { buttShape } from "./butt-shape";
 import type { SectionDrawing } from "./drawing";
 import { filletCorner } from "./fillet-corner";
-import { filletShape, planFillet } from "./fillet-figures";
+import { filletShape } from "./fillet-shape";
 import { partsOf, type SectionPicks } from "./picks";
+import { planButt } from "./plan-butt";
+import { planFillet } from "./plan-fillet";
 import { bestIndex, curveOf, picksOf as pointsAt, type Arc } from "./ring";
 import type { SectionShape } from "./shape";
 import { smoothPath } from "./smooth-path";
@@ -94,10 +96,10 @@ function prepareButt(
   return {
     shape: (points) => {
       const at = frame(points);
-      const { ring, edge } = partsOf(picks, points);
+      const { ring, edge, root } = partsOf(picks, points);
       return at === null || !at.ok
         ? noShape
-        : buttShape(at.value, plan, ring, [edge("groove-1"), edge("groove-2")]);
+        : buttShape(at.value, plan, ring, [edge("groove-1"), edge("groove-2")], root);
     },
     places: {
       toes: [picks.all[plan.toes[0]]!, picks.all[plan.toes[1]]!],

@@ -48,6 +48,13 @@ export function bestIndex<T>(list: readonly T[], score: (item: T) => number): nu
   return best;
 }
 
+/**
+ * How far out along an edge a point lies, a way off the edge counting against it: the outline's highest is its toe. Above
+ * the metal every millimetre counts whole; below it a third, because the toe of an undercut lies below, at the bottom of
+ * its groove, and the boundary of fusion leans in under a toe and seldom out. Own choice.
+ */
+export const toeScore = (along: number, above: number): number => along - (above > 0 ? above : -above / 3);
+
 /** Of two ways round the one that stands farther out on the whole, its ends left aside where there is more. */
 export function faceFirst(
   ways: readonly [readonly number[], readonly number[]],

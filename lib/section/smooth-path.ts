@@ -2,8 +2,8 @@ import { add, cross, distance, dot, subtract, times, type Point } from "@/lib/ge
 
 /** A point where the path turns by more than this is a corner and stays one. Own estimate. */
 const CORNER_TURN_DEG = 28;
-/** Pieces per stretch between two picks: the chord of a piece is off its arc by a hundredth of what the stretch's is. */
-const PIECES = 8;
+/** Pieces per stretch between two picks: the chord of a piece is off its arc by a thirtieth of what the stretch's is. */
+const PIECES = 6;
 
 /** Which points of an open path are corners: its ends, and where it turns sharply. */
 export function cornersOf(path: readonly Point[]): readonly boolean[] {
@@ -19,7 +19,7 @@ export function cornersOf(path: readonly Point[]): readonly boolean[] {
  * A smooth path through picks: straight chords would cut off what bulges between them. Centripetal Catmull-Rom curves
  * (Catmull and Rom 1974; Yuksel, Schaefer and Keyser 2011: no loops) from corner to corner; at a corner the curve goes on
  * as its mirror image, so that an arc of a circle keeps its bulge to its end. Between two neighbouring corners it is
- * straight. Picks stay points of the path, every eighth.
+ * straight. Picks stay points of the path, every sixth.
  */
 export function smoothPath(path: readonly Point[], corners = cornersOf(path)): readonly Point[] {
   const first = path[0];

@@ -126,7 +126,17 @@ const awsD11: SectionCriteriaSet = {
   ],
 };
 
-const iso5817 = source("ISO 5817", "2014");
+/**
+ * The figures are those of ISO 5817, most of them read; that ISO 9606-1 asks for this level is from memory, so no row is
+ * surer than that.
+ */
+const iso5817 = (item: string, figure: Confidence = "memory", more = ""): Source => ({
+  document: "ISO 5817",
+  edition: "2014",
+  clause: item,
+  confidence: "memory",
+  note: `level by ISO 9606-1, clause 7, from memory; figure ${figure === "memory" ? "from memory too" : "as read in ISO 5817"}${more}`,
+});
 const levelB = "level B";
 const levelC = "level C, by ISO 9606-1, clause 7";
 
@@ -158,7 +168,7 @@ const iso9606: SectionCriteriaSet = {
       "Throat of the inscribed triangle at least the specified one",
       `1.20, ${levelB}`,
       atLeast(["nominal-throat"], linear(0, 1, "specified-throat")),
-      iso5817("1.20", "seen", "not for processes with proven deeper penetration"),
+      iso5817("1.20", "seen", "; not for processes with proven deeper penetration"),
     ),
     criterion(
       "iso-macro-throat-excess",
@@ -171,7 +181,7 @@ const iso9606: SectionCriteriaSet = {
         limit: linear(1, 0.2, "specified-throat", 4),
         less: "specified-throat",
       },
-      iso5817("1.21", "seen-older"),
+      iso5817("1.21", "seen", " in its 1992 forerunner"),
     ),
     criterion(
       "iso-macro-legs",

@@ -21,7 +21,10 @@ export function wilson(hits: number, count: number): Share {
  * between two tilts, so they count for less than as many photos: the interval is that of the effective number of cases,
  * from the scatter between photos (Kish, Survey Sampling, 1965, design effect).
  */
-export function coverage(cases: readonly StudyCase[], hand: "stated" | "doubled"): Share {
+export function coverage(
+  cases: readonly Pick<StudyCase, "photo" | "stated" | "doubled">[],
+  hand: "stated" | "doubled",
+): Share {
   const photos = new Map<number, { hits: number; count: number }>();
   for (const one of cases) {
     const { hits, count } = photos.get(one.photo) ?? { hits: 0, count: 0 };
@@ -29,6 +32,8 @@ export function coverage(cases: readonly StudyCase[], hand: "stated" | "doubled"
   }
   const hits = cases.filter((one) => one[hand].inside).length;
   const share = hits / cases.length;
+  // All alike: nothing scatters.
+  if (share === 0 || share === 1) return wilson(hits, cases.length);
   const scatter = [...photos.values()].reduce((sum, one) => sum + (one.hits - share * one.count) ** 2, 0);
   const between = (scatter * photos.size) / (photos.size - 1) / cases.length ** 2;
   const effect = Math.max(1, between / ((share * (1 - share)) / cases.length));
