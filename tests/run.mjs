@@ -1,32 +1,46 @@
 /**
- * `npm test`: sets up whatever is missing, then checks everything, and ends with one summary.
- * A step that fails does not stop the later ones: one run tells all that is wrong.
+ * `npm test`: sets up whatever is missing, then checks everything, and ends with one summary. A step that fails does not
+ * stop the later ones: one run tells all that is wrong.
+ *
+ * Two lanes side by side: the rooms, which keep processors busy, and all that mostly waits for one process. A word or
+ * more picks steps by the beginning of their names: `npm test -- format lint`. `--deep` runs the slow properties and
+ * the renders of full size instead.
  */
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import path from "node:path";
-import {
-  buildApp,
-  checkNode,
-  generateClient,
-  installPackages,
-  PrepareError,
-  root,
-} from "../lib/cli/prepare.mjs";
+import { checkNode, generateClient, installPackages, PrepareError, root } from "../lib/cli/prepare.mjs";
 
 const out = path.join(root, "tests/.out");
 const bin = (name) => path.join(root, "node_modules", name);
 
-const steps = [
-  { name: "Formatting", args: [bin("prettier/bin/prettier.cjs"), "--check", "--log-level", "warn", "."] },
-  {
-    name: "Lint",
-    args: [bin("eslint/bin/eslint.js"), "-c", "tests/setup/eslint.config.mjs", "--max-warnings", "0", "."],
-  },
-  { name: "Types", args: [bin("typescript/bin/tsc"), "--noEmit", "-p", "."] },
-  { name: "Rooms and database", args: vitest("tests/vitest.config.ts", "rooms"), report: "rooms" },
-  { name: "Browser", args: vitest("tests/e2e/vitest.config.ts", "browser"), report: "browser" },
+const lanes = [
+  [{ name: "Rooms and database", args: vitest("tests/vitest.config.ts", "rooms"), report: "rooms" }],
+  [
+    { name: "Formatting", args: [bin("prettier/bin/prettier.cjs"), "--check", "--log-level", "warn", "."] },
+    {
+      name: "Lint",
+      args: [bin("eslint/bin/eslint.js"), "-c", "tests/setup/eslint.config.mjs", "--max-warnings", "0", "."],
+    },
+    {
+      name: "Types",
+      // Next writes the route types that the type check reads.
+      before: [bin("next/dist/bin/next"), "typegen"],
+      args: [bin("typescript/bin/tsc"), "--noEmit", "-p", "."],
+    },
+    {
+      name: "Browser",
+      before: [
+        "--input-type=module",
+        "-e",
+        'import("./lib/cli/prepare.mjs").then(({ buildApp }) => buildApp()).catch((error) => { console.error(error.message); process.exit(1); });',
+      ],
+      args: vitest("tests/e2e/vitest.config.ts", "browser"),
+      report: "browser",
+    },
+  ],
 ];
+const deepLanes = [[{ name: "Deep", args: vitest("tests/setup/deep.config.ts", "deep"), report: "deep" }]];
 
 function vitest(config, report) {
   return [
@@ -40,20 +54,29 @@ function vitest(config, report) {
   ];
 }
 
-function runStep(step) {
-  console.log(`\n── ${step.name}`);
-  const began = Date.now();
-  const { status } = spawnSync(process.execPath, step.args, {
-    cwd: root,
-    stdio: "inherit",
-    env: { ...process.env, FORCE_COLOR: "0", NEXT_TELEMETRY_DISABLED: "1" },
+/** Runs one process to its end; its words are held back, so that two lanes do not talk at once. */
+function run(args) {
+  return new Promise((resolve) => {
+    const env = { ...process.env, FORCE_COLOR: "0", NEXT_TELEMETRY_DISABLED: "1" };
+    const child = spawn(process.execPath, args, { cwd: root, env });
+    const said = [];
+    child.stdout.on("data", (data) => said.push(data));
+    child.stderr.on("data", (data) => said.push(data));
+    child.on("close", (status) => resolve({ status, said: Buffer.concat(said).toString("utf8") }));
   });
+}
+
+async function runStep(step) {
+  const began = Date.now();
+  const first = step.before ? await run(step.before) : { status: 0, said: "" };
+  const { status, said } = first.status === 0 ? await run(step.args) : first;
   const seconds = (Date.now() - began) / 1000;
   const counts = step.report
     ? readCounts(step.report)
     : { passed: status === 0 ? 1 : 0, failed: status === 0 ? 0 : 1 };
   // A runner that died before it wrote its report has failed, whatever it counted.
   if (status !== 0 && counts.failed === 0) counts.failed = 1;
+  console.log(`\n── ${step.name} (${seconds.toFixed(1)} s)\n${said.trimEnd()}`);
   return { name: step.name, seconds, ...counts };
 }
 
@@ -68,6 +91,18 @@ function readCounts(report) {
   }
 }
 
+const words = process.argv.slice(2).filter((word) => !word.startsWith("--"));
+const isWanted = ({ name }) =>
+  words.length === 0 || words.some((word) => name.toLowerCase().startsWith(word));
+const wanted = (process.argv.includes("--deep") ? deepLanes : lanes).map((lane) => lane.filter(isWanted));
+
+async function runLane(lane) {
+  const results = [];
+  for (const step of lane) results.push(await runStep(step));
+  return results;
+}
+
+let results = [];
 try {
   console.log("Setting up");
   checkNode();
@@ -75,18 +110,12 @@ try {
   generateClient();
   rmSync(out, { recursive: true, force: true });
   mkdirSync(out, { recursive: true });
-  // Next writes the route types that the type check reads while it builds.
-  buildApp();
+  results = (await Promise.all(wanted.map(runLane))).flat();
 } catch (error) {
   if (!(error instanceof PrepareError)) throw error;
   console.error(`\n  ${error.message}\n\n0 passed, 1 failed`);
   process.exit(1);
 }
-
-const only = process.argv.slice(2);
-const results = steps
-  .filter((step) => only.length === 0 || only.some((word) => step.name.toLowerCase().startsWith(word)))
-  .map(runStep);
 
 console.log("\n── Summary");
 for (const { name, passed, failed, seconds } of results) {

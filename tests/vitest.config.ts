@@ -1,11 +1,12 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { PATIENT_MS } from "./setup/patience";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
 /**
- * Two projects: "unit" (pure rooms and files on disk, no server) and "db" (a real SQLite file per test file).
- * The browser tests have a runner of their own: tests/e2e/run.ts.
+ * Pure rooms, files on disk, and a real SQLite file per test file where a database is needed. The browser tests have
+ * tests/e2e/vitest.config.ts, the slow ones (*.deep.test.ts) tests/setup/deep.config.ts.
  */
 export default defineConfig({
   root,
@@ -18,8 +19,9 @@ export default defineConfig({
   },
   test: {
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
-    exclude: ["tests/e2e/**", "node_modules/**"],
-    testTimeout: 30_000,
+    exclude: ["tests/e2e/**", "tests/**/*.deep.test.ts", "node_modules/**"],
+    testTimeout: PATIENT_MS,
+    hookTimeout: PATIENT_MS,
     pool: "forks",
     maxWorkers: 2,
   },

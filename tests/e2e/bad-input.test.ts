@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const jpeg = readFileSync(path.join(root, "demo-images/set/tee-undercut.jpg"));
@@ -24,7 +25,7 @@ afterAll(async () => {
 
 async function newBeadPage(): Promise<{ bench: Bench; id: string }> {
   const page = await (await browser.newContext(desktop)).newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENT_MS);
   const bench = new Bench(page);
   await bench.newBead(server.url);
   return { bench, id: page.url().split("/").pop() ?? "" };
@@ -127,7 +128,7 @@ describe("an upload cut off half way", () => {
       socket.on("close", () => resolve());
       socket.on("error", () => resolve());
     });
-    await expect.poll(incoming, { timeout: 10_000 }).toEqual([]);
+    await expect.poll(incoming, { timeout: PATIENT_MS }).toEqual([]);
     expect((await stored(id)).photos).toEqual([]);
     expect(await fetch(`${server.url}/api/health`).then((answer) => answer.ok)).toBe(true);
   });

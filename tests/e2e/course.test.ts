@@ -6,6 +6,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const photo = path.join(root, "demo-images/set/tee-undercut.jpg");
@@ -23,7 +24,7 @@ afterAll(async () => {
 const errors: string[] = [];
 async function open(device: Parameters<Browser["newContext"]>[0]): Promise<Page> {
   const page = await (await browser.newContext(device)).newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENT_MS);
   page.on("pageerror", (error) => errors.push(error.message));
   return page;
 }

@@ -6,6 +6,7 @@ import { plain, readPdf } from "../lib/pdf/read-pdf";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
 const PASSPHRASE = "eleven copper kettles";
@@ -100,7 +101,7 @@ const pdf = async (address: string) => {
 describe("a job", () => {
   it("goes from its bead to a signed report and to a correction as revision 2", async () => {
     const page = await (await browser.newContext(desktop)).newPage();
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(PATIENT_MS);
     await addInspector(page);
     const job = await addJob(page);
     await shoot(page, "job");

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const jpeg = path.join(root, "demo-images/set/tee-undercut.jpg");
@@ -25,7 +26,7 @@ async function openPage(
 ): Promise<{ page: Page; errors: string[] }> {
   const context = await browser.newContext(device);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENT_MS);
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(error.message));
   page.on("console", (message) => message.type() === "error" && errors.push(message.text()));

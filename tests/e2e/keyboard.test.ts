@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
 
@@ -35,7 +36,7 @@ async function press(page: Page, key: string, times: number): Promise<void> {
 describe("with the keyboard alone", () => {
   it("marks, scales, names and gets a cause", async () => {
     const page = await (await browser.newContext(desktop)).newPage();
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(PATIENT_MS);
     const bench = new Bench(page);
     await page.goto(server.url);
     await tabTo(page, "form button[type=submit]");

@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const picture = path.join(root, "demo-images/set/tee-undercut.jpg");
@@ -19,7 +20,7 @@ let beadId = "";
 beforeAll(async () => {
   [server, empty, browser] = await Promise.all([startServer(), startServer(), openBrowser()]);
   const page = await (await browser.newContext(desktop)).newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENT_MS);
   const bench = new Bench(page);
   await bench.newBead(server.url);
   beadId = page.url().split("/").at(-1) ?? "";
@@ -131,7 +132,7 @@ describe("out, into an empty installation, and out again", () => {
   it("gives the same bytes", async () => {
     const first = Buffer.from(await (await get(server, "/api/export/archive.zip")).arrayBuffer());
     const page = await (await browser.newContext(desktop)).newPage();
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(PATIENT_MS);
     await page.goto(`${empty.url}/imports`);
     await page
       .locator('input[type="file"]')
@@ -162,7 +163,7 @@ describe("out, into an empty installation, and out again", () => {
 describe("the list and the trends", () => {
   it("filter by what is recorded, and each bar leads to its beads, on a phone without sideways scrolling", async () => {
     const page = await (await browser.newContext(phone)).newPage();
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(PATIENT_MS);
     await page.goto(server.url);
     await page.getByText("Filter and sort").click();
     await shoot(page, "filter-phone");

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 let server: TestServer;
 let browser: Browser;
@@ -10,7 +11,7 @@ let page: Page;
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
   page = await (await browser.newContext(desktop)).newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENT_MS);
 });
 afterAll(async () => {
   await browser?.close();

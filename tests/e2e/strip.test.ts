@@ -7,6 +7,7 @@ import { z } from "zod";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const set = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set");
 const picture = (name: string) => path.join(set, `${name}.jpg`);
@@ -40,7 +41,7 @@ describe("the printed strip", () => {
       JSON.parse(readFileSync(path.join(set, "lap-cold-lap.json"), "utf8")),
     ).scaleObject;
     const page = await (await browser.newContext(window)).newPage();
-    page.setDefaultTimeout(30_000);
+    page.setDefaultTimeout(PATIENT_MS);
     const bench = new Bench(page);
     await bench.newBead(server.url);
     await bench.addPhoto(picture("lap-cold-lap"));
@@ -66,7 +67,7 @@ describe("the printed strip", () => {
 
   it("is refused in a sentence where there is none", async () => {
     const page = await (await browser.newContext(desktop)).newPage();
-    page.setDefaultTimeout(30_000);
+    page.setDefaultTimeout(PATIENT_MS);
     const bench = new Bench(page);
     await bench.newBead(server.url);
     await bench.addPhoto(picture("tee-undercut"));

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { PATIENT_MS } from "../setup/patience";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
 
@@ -19,7 +20,7 @@ afterAll(async () => {
 });
 
 /** Of a slow machine. */
-const patient = { timeout: 15_000 };
+const patient = { timeout: PATIENT_MS };
 
 type Spot = readonly [number, number];
 

@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { PATIENT_MS } from "../setup/patience";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -14,8 +15,8 @@ export default defineConfig({
   },
   test: {
     include: ["tests/e2e/**/*.test.ts"],
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: 3 * PATIENT_MS,
+    hookTimeout: 3 * PATIENT_MS,
     fileParallelism: false,
     pool: "forks",
     maxWorkers: 1,

@@ -1,5 +1,6 @@
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
+import { PATIENT_MS } from "../../setup/patience";
 
 /** Drives the workbench the way a person does: photo pixels in, taps and keys out. */
 export class Bench {
@@ -17,7 +18,7 @@ export class Bench {
     device: BrowserContextOptions,
   ): Promise<Bench> {
     const page = await (await browser.newContext(device)).newPage();
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(PATIENT_MS);
     const bench = new Bench(page);
     await bench.newBead(url);
     await bench.addPhoto(file);
@@ -37,7 +38,7 @@ export class Bench {
 
   async photoShown(): Promise<void> {
     await this.page
-      .waitForSelector('[data-testid="bead-canvas"][data-photo-state="sharp"]', { timeout: 60_000 })
+      .waitForSelector('[data-testid="bead-canvas"][data-photo-state="sharp"]', { timeout: PATIENT_MS })
       .catch(async () => {
         throw new Error(`the photo is ${await this.canvas.getAttribute("data-photo-state")}`);
       });

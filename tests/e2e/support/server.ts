@@ -4,6 +4,7 @@ import { createServer, type AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { PATIENT_MS } from "../../setup/patience";
 import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
@@ -45,13 +46,14 @@ function launch(port: number, dataFolder: string, accounts: boolean): ChildProce
 }
 
 async function untilServing(url: string, child: ChildProcess): Promise<void> {
-  for (let tries = 0; tries < 300; tries += 1) {
+  const until = Date.now() + PATIENT_MS;
+  while (Date.now() < until) {
     if (child.exitCode !== null) throw new Error(`the server ended with code ${child.exitCode}`);
     const answer = await fetch(`${url}/api/health`).catch(() => null);
     if (answer?.ok) return;
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
-  throw new Error("the server did not answer within 30 s");
+  throw new Error(`the server did not answer within ${PATIENT_MS / 1000} s`);
 }
 
 function ended(child: ChildProcess): Promise<void> {

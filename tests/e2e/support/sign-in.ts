@@ -1,4 +1,5 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { PATIENT_MS } from "../../setup/patience";
 
 /** A new browser window signed in at the first page. */
 export async function signIn(
@@ -8,7 +9,7 @@ export async function signIn(
   device: BrowserContextOptions,
 ): Promise<Page> {
   const page = await (await browser.newContext(device)).newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENT_MS);
   await page.goto(url);
   await page.waitForURL(/\/sign-in$/);
   await page.getByLabel("Sign-in name").fill(account.name);

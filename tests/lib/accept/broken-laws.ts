@@ -17,11 +17,11 @@ const rank = { reject: 0, "cannot-say": 1, accept: 2 } as const;
  * less knowledge never accepts; worse never helps; the same weld has the same verdict; no reading is silent, and
  * contradictory ones accept nothing.
  */
-export function brokenLaws(judge: Judge, welds: number): LawsFound {
+export function brokenLaws(judge: Judge, welds: number, first = 1): LawsFound {
   const broken: string[] = [];
   const counts: Record<string, number> = {};
   const count = (what: string): unknown => (counts[what] = (counts[what] ?? 0) + 1);
-  for (let seed = 1; seed <= welds; seed++) {
+  for (let seed = first; seed < first + welds; seed++) {
     const roll = dice(seed);
     const weld = anyKnowledge(roll, withoutFalseTicks(judge, randomWeld(roll)));
     const verdict = judge(weld);

@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { openDb } from "@/lib/db";
+import { PATIENT_MS } from "../../setup/patience";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 let folder = "";
@@ -21,7 +22,7 @@ function run(args: readonly string[], env: Record<string, string> = {}, input = 
     env: { ...process.env, NODE_OPTIONS: "", TOELINE_DATA: folder, ...env },
     input,
     encoding: "utf8",
-    timeout: 60_000,
+    timeout: PATIENT_MS,
   });
   return { status, stdout, stderr };
 }
@@ -39,7 +40,7 @@ const account = (input: string, ...more: string[]) =>
     input,
   );
 
-describe("reached from the network", { timeout: 120_000 }, () => {
+describe("reached from the network", () => {
   it("it does not listen while no owner has an account, and says how to open one", () => {
     const { status, stderr } = run(["lib/cli/start.mjs"], { TOELINE_HOST: "0.0.0.0" });
     expect(status).toBe(1);
@@ -67,7 +68,7 @@ describe("reached from the network", { timeout: 120_000 }, () => {
   });
 });
 
-describe("npm run -s verify", { timeout: 120_000 }, () => {
+describe("npm run -s verify", () => {
   it("ends with 0 when everything fits, 1 when something does not, 2 when nothing can be read", async () => {
     expect(run(tool("verify"))).toMatchObject({
       status: 0,
