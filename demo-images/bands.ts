@@ -1,6 +1,7 @@
 import { gatherBloom, spreadBloom, type BloomMap } from "./camera/bloom";
 import type { Camera } from "./camera/camera";
-import { developRows, type Development } from "./camera/develop";
+import { developRows } from "./camera/develop";
+import type { Development } from "./camera/development";
 import { exposeRows, type Exposure } from "./camera/expose";
 import { blurAcross } from "./camera/lens";
 import { meterGain } from "./camera/meter";

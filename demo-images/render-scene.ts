@@ -2,7 +2,7 @@ import { bandPhases, bandRows, closePhase, runBand, type BandJob } from "./bands
 import { buildScene, type BuiltScene } from "./build-scene";
 import { createBloomMap } from "./camera/bloom";
 import { createCamera, type Camera } from "./camera/camera";
-import type { Development } from "./camera/develop";
+import type { Development } from "./camera/development";
 import { createVisibleBlocks } from "./camera/visible-blocks";
 import { createCeilingMap } from "./field/ceiling-map";
 import { radians } from "./geometry/vector";

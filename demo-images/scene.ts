@@ -1,6 +1,6 @@
 import type { RunSetup } from "@/lib/setup";
 import type { Bench } from "./materials/bench";
-import type { PlateLook } from "./materials/plate-material";
+import type { PlateLook } from "./materials/plate-look";
 import type { WeldLook } from "./materials/weld-material";
 import type { Lighting } from "./light/lamp";
 import type { BeadShape } from "./geometry/bead";

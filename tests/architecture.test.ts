@@ -177,6 +177,28 @@ describe("the import table of DEVELOPERS.md", () => {
     expect([...table.keys()].flatMap((name) => reach(name, []))).toEqual([]);
   });
 
+  it("has no circle of files either, types included", () => {
+    const known = new Set(files);
+    const graph = new Map(
+      files.map((file) => [
+        file,
+        importsOf(readFileSync(path.join(root, file), "utf8"), file).flatMap(({ specifier }) => {
+          const target = resolve(file, specifier);
+          const found = [`${target}.ts`, `${target}.tsx`, `${target}/index.ts`].find((one) => known.has(one));
+          return found === undefined ? [] : [found];
+        }),
+      ]),
+    );
+    // Files that lead nowhere but to files already taken away go first; what is left runs in a circle.
+    const left = new Set(files);
+    for (let before = -1; before !== left.size;) {
+      before = left.size;
+      for (const file of left) if (!graph.get(file)!.some((next) => left.has(next))) left.delete(file);
+    }
+    const leadsBack = (file: string): boolean => graph.get(file)!.some((next) => left.has(next));
+    expect([...left].filter(leadsBack)).toEqual([]);
+  });
+
   it("is kept by every import, types included", () => {
     const broken = files.flatMap((file) =>
       importsOf(readFileSync(path.join(root, file), "utf8"), file).flatMap(({ specifier, line }) => {

@@ -23,24 +23,11 @@ import {
 } from "@/lib/course";
 import { fitLabels, primitives, scene, type Drawing } from "@/lib/marks";
 import { imperfections } from "@/lib/trade";
+import type { LayerCanvasProps } from "./layer-canvas-props";
 import { draftItem, type LayerTool } from "./layer-draft";
 import styles from "./layer-canvas.module.css";
 import { layerInk } from "./layer-ink";
 import { useLayerKeys } from "./use-layer-keys";
-
-export interface LayerCanvasProps {
-  readonly photo: CanvasPhoto;
-  /** The student's own marks: shown, never touched. */
-  readonly drawing: Drawing;
-  readonly history: LayerHistory;
-  readonly onAction: (action: LayerAction) => void;
-  readonly tool: LayerTool;
-  readonly onToolChange: (tool: LayerTool) => void;
-  readonly selectedId: string | null;
-  readonly onSelect: (id: string | null) => void;
-  /** A place for words was chosen; ask for them. */
-  readonly onTextAt: (at: LayerPoint) => void;
-}
 
 /** The student's photo under the instructor's hand: one finger draws, two pinch, every step can be undone. */
 export default function LayerCanvas(props: LayerCanvasProps) {

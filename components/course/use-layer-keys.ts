@@ -2,7 +2,7 @@ import { useState, type KeyboardEvent } from "react";
 import type { ViewControl } from "@/components/canvas/use-view";
 import { toPhoto, type Size } from "@/components/canvas/view";
 import type { LayerPoint } from "@/lib/course";
-import type { LayerCanvasProps } from "./layer-canvas";
+import type { LayerCanvasProps } from "./layer-canvas-props";
 import type { LayerTool } from "./layer-draft";
 
 const toolKeys: Readonly<Record<string, LayerTool>> = {

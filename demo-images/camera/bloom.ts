@@ -1,5 +1,5 @@
 import { blurEvenly } from "./blur";
-import type { Development } from "./develop";
+import type { Development } from "./development";
 import type { Exposure } from "./expose";
 
 /** Coarse map of the light far over white, which bleeds out of highlights; cells of `cell` pixels a side. */

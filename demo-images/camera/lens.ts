@@ -1,5 +1,5 @@
 import { createKernels, gather, type KernelOf } from "./blur";
-import type { Development } from "./develop";
+import type { Development } from "./development";
 import type { Exposure } from "./expose";
 
 /** Nothing is blurred more than this by being out of focus, px. */

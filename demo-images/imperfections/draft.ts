@@ -2,7 +2,7 @@ import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
 import { sampleHeight, type HeightGrid } from "../field/height-grid";
 import type { Bead } from "../geometry/bead";
 import type { Profile } from "../geometry/profile";
-import type { PlateLook } from "../materials/plate-material";
+import type { PlateLook } from "../materials/plate-look";
 
 export type PlanPoint = readonly [number, number];
 

@@ -1,6 +1,7 @@
 import { createBloomMap, gatherBloom, spreadBloom } from "../camera/bloom";
 import type { Camera } from "../camera/camera";
-import { developRows, type Development } from "../camera/develop";
+import { developRows } from "../camera/develop";
+import type { Development } from "../camera/development";
 import { blurAcross } from "../camera/lens";
 import { meterGain } from "../camera/meter";
 import { createUndistorter } from "../camera/undistort";

@@ -1,10 +1,7 @@
 import { noise2, noise1 } from "../noise/noise";
 import type { FinishRelief } from "../field/paint-plate";
 import { grindPattern, groundShare } from "./ground-strip";
-import type { PlateLook } from "./plate-material";
-
-export const finishes = ["mill-scale", "ground", "brushed", "stainless"] as const;
-export type Finish = (typeof finishes)[number];
+import type { PlateLook } from "./plate-look";
 
 /** Scratches all along x: long in one direction, a grain of about 0.15 mm across. */
 function grain(x: number, s: number, seed: number, length: number): number {

@@ -1,5 +1,5 @@
 import { noise2, smoothstep } from "../noise/noise";
-import type { PlateLook } from "./plate-material";
+import type { PlateLook } from "./plate-look";
 
 /** Scratches of a disc about a centre far off: fine across its sweep, long along it; about [-1, 1]. */
 function grindArc(x: number, s: number, seed: number, cx: number, cs: number): number {

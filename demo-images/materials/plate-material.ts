@@ -5,19 +5,8 @@ import { coats } from "./coats";
 import { createStainlessOxide } from "./stainless-oxide";
 import { coat, tintPoint, type SurfacePoint } from "./surface-point";
 import { tintStainless } from "./temper-colour";
-import type { Finish } from "./finish";
+import type { PlateLook } from "./plate-look";
 import { grindPattern, groundShare } from "./ground-strip";
-
-export interface PlateLook {
-  readonly finish: Finish;
-  readonly seed: number;
-  /** Width of the heat band beside the weld, mm. */
-  readonly heatBandMm: number;
-  /** 0 a clean shop, 1 a plate that lay outside. */
-  readonly rust: number;
-  /** Half-width of a strip ground bright along the joint, mm; 0 none. */
-  readonly groundStripMm: number;
-}
 
 /** What changes slowly over the plate, worked out on a lattice (see createSlowField). */
 interface SlowFields {

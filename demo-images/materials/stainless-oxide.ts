@@ -1,7 +1,7 @@
 import { HEAT_REACH_MM } from "../field/paint-bead";
 import { fractalNoise2, noise2 } from "../noise/noise";
 import { createSlowField } from "../noise/slow-field";
-import type { PlateLook } from "./plate-material";
+import type { PlateLook } from "./plate-look";
 
 /** Thickness of the oxide by place on the plate and the heat mask (0 to 255): 0 clean steel, 1 the grey crust at the toe. */
 export type StainlessOxide = (x: number, s: number, heat: number) => number;

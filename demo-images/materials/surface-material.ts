@@ -2,7 +2,8 @@ import { noise2, smoothstep } from "../noise/noise";
 import type { HeightGrid } from "../field/height-grid";
 import { coats } from "./coats";
 import { objectMaterial } from "./object-material";
-import { createPlateMaterial, type PlateLook } from "./plate-material";
+import type { PlateLook } from "./plate-look";
+import { createPlateMaterial } from "./plate-material";
 import { coat, tintPoint, type Coat, type SurfacePoint } from "./surface-point";
 import { weldMaterial, type WeldLook } from "./weld-material";
 

@@ -31,7 +31,7 @@ export {
   type WeldFacts,
   type WeldKind,
 } from "./types";
-export { weldFactNames, type WeldFactName } from "./weld-facts-asked";
+export { weldFactNames, type WeldFactName } from "./weld-fact-names";
 export {
   contradictionCodes,
   gaugeIds,

@@ -2,7 +2,7 @@ import type { Issue, Source } from "@/lib/base";
 import type { Quantity } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import type { WeldKind } from "./types";
-import type { WeldFactName } from "./weld-facts-asked";
+import type { WeldFactName } from "./weld-fact-names";
 
 export const rowResults = ["fails", "open", "meets", "not-applicable"] as const;
 export type RowResult = (typeof rowResults)[number];

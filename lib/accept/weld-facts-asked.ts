@@ -1,18 +1,6 @@
 import type { CriteriaSet, Formula, Variant } from "./rule";
-import type { WeldFacts, WeldKind } from "./types";
-
-/** Facts of the weld that a person is asked for, because neither the set-up nor the readings hold them. */
-export const weldFactNames = [
-  "singleSided",
-  "completePenetration",
-  "transverseToTension",
-  "stiffenerToWeb",
-  "alongLapEdge",
-  "seam",
-  "rootWidthMm",
-  "closed",
-] as const satisfies readonly (keyof WeldFacts)[];
-export type WeldFactName = (typeof weldFactNames)[number];
+import type { WeldKind } from "./types";
+import { weldFactNames, type WeldFactName } from "./weld-fact-names";
 
 /** For each kind of weld the facts that a rule of this set could ask for, in the order of `weldFactNames`. */
 export function weldFactsAsked(set: CriteriaSet): Readonly<Record<WeldKind, readonly WeldFactName[]>> {

@@ -1,4 +1,4 @@
-import type { PointCode } from "./points";
+import type { PointCode } from "./point-weights";
 import type { SignedBead, SignedRecord } from "./signed-record";
 
 export interface OpenWeld {

@@ -1,54 +1,11 @@
-import { issue, type Issue } from "@/lib/base";
+import { issue } from "@/lib/base";
 import type { InspectionDraft } from "./draft";
 import { calibrationOn, instrumentNames } from "./instrument";
 import { lookedAt } from "./looked-at";
+import type { PointIssue } from "./point-weights";
 import { viewingLimits } from "./viewing-limits";
 import { weldPoints } from "./weld-points";
 import type { WeldsInput } from "./weld-results";
-
-/** What keeps a record from saying "accepted", and what is only worth a note. */
-export const pointWeights = {
-  "maker-missing": "note",
-  "procedure-missing": "note",
-  "process-missing": "open",
-  "criteria-missing": "open",
-  "part-incomplete": "open",
-  "weld-incomplete": "open",
-  "extent-asked-unknown": "open",
-  "extent-seen-unknown": "open",
-  "extent-not-comparable": "open",
-  "extent-beyond-length": "open",
-  "extent-short": "open",
-  "weld-without-bead": "open",
-  "welds-none": "open",
-  "date-missing": "open",
-  "look-missing": "open",
-  "remote-aid-missing": "open",
-  "light-missing": "open",
-  "light-low": "open",
-  "light-below-recommended": "note",
-  "distance-missing": "open",
-  "distance-far": "open",
-  "angle-missing": "open",
-  "angle-low": "open",
-  "surface-missing": "open",
-  "instruments-none": "open",
-  "instrument-overdue": "open",
-  "instrument-not-yet": "open",
-  "instrument-not-recorded": "open",
-  "instrument-without-serial": "open",
-  "reading-instrument-not-ticked": "open",
-  "reading-gauge-overdue": "open",
-  "reading-gauge-not-yet": "open",
-  "reading-gauge-not-recorded": "open",
-  "reading-gauge-day-unknown": "open",
-  "bead-without-verdict": "open",
-  "bead-open": "open",
-  "bead-other-criteria": "open",
-  "bead-without-photo": "note",
-} as const;
-export type PointCode = keyof typeof pointWeights;
-export type PointIssue = Issue<PointCode>;
 
 /**
  * What the list of ISO 17637 asks for and is not there, and viewing conditions outside its limits; worst first is the

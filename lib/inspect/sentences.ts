@@ -1,4 +1,4 @@
-import { pointWeights, type PointCode, type PointIssue } from "./points";
+import { pointWeights, type PointCode, type PointIssue } from "./point-weights";
 
 /** One clear sentence per point: what is not there or out of its limits, and what would settle it. */
 export const pointSentences: Readonly<Record<PointCode, (point: PointIssue) => string>> = {

@@ -2,7 +2,7 @@ import { issue } from "@/lib/base";
 import { extentText, weldPartText } from "./extent-text";
 import type { JobWeld } from "./job";
 import { lookedAt } from "./looked-at";
-import type { PointIssue } from "./points";
+import type { PointIssue } from "./point-weights";
 import { readingDoubts } from "./reading-doubts";
 import { weldExtent, type WeldsInput } from "./weld-results";
 

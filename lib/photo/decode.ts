@@ -3,15 +3,9 @@ import { issue, ok, type Result } from "@/lib/base";
 import { decodeHeif } from "./decode-heif";
 import { MAX_PIXELS, type Inspected } from "./inspect";
 import { refusal, type PhotoIssue } from "./issue";
+import type { Pixels } from "./pixels";
 import { withProfile } from "./with-profile";
 import { photoSizes } from "./types";
-
-/** 8-bit sRGB, three channels, upright, longest side at most that of `view`. */
-export interface Pixels {
-  readonly data: Buffer;
-  readonly widthPx: number;
-  readonly heightPx: number;
-}
 
 export interface Decoded {
   readonly pixels: Pixels;

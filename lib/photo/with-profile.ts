@@ -1,6 +1,6 @@
 import { crc32, deflateSync } from "node:zlib";
 import sharp from "sharp";
-import type { Pixels } from "./decode";
+import type { Pixels } from "./pixels";
 
 /**
  * The same pixels as an uncompressed PNG that carries a colour profile, so that the ordinary reader converts it.

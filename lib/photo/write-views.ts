@@ -1,7 +1,7 @@
 import { mkdir } from "node:fs/promises";
 import path from "node:path";
 import sharp, { type Sharp } from "sharp";
-import type { Pixels } from "./decode";
+import type { Pixels } from "./pixels";
 import { writeNewFile, type Disk } from "./disk";
 import { META_FILE, viewFile } from "./paths";
 import { metaText } from "./stored-photo";
