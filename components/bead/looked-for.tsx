@@ -1,6 +1,7 @@
 "use client";
 
-import { imperfections, type ImperfectionId } from "@/lib/trade";
+import { looks, type Look } from "@/lib/report";
+import type { ImperfectionId } from "@/lib/trade";
 import { Button, Chip, Panel } from "@/components/ui";
 import styles from "./verdict-panel.module.css";
 
@@ -16,22 +17,25 @@ export function LookedFor({
 }) {
   const all = [...new Set([...lookedFor, ...needed])];
   if (all.length === 0) return null;
-  const toggle = (id: ImperfectionId) =>
-    onChange(lookedFor.includes(id) ? lookedFor.filter((one) => one !== id) : [...lookedFor, id]);
+  const isTicked = ({ ids }: Look) => ids.every((id) => lookedFor.includes(id));
+  const toggle = (look: Look) => {
+    const others = lookedFor.filter((id) => !look.ids.includes(id));
+    onChange(isTicked(look) ? others : [...others, ...look.ids]);
+  };
   return (
     <Panel tone="purple" title="Looked for and not found">
       <p>Tick what you have looked for on the whole weld. What is not ticked stays open.</p>
       <div className={styles.chips}>
-        {all.map((id) => (
-          <Chip key={id} on={lookedFor.includes(id)} onClick={() => toggle(id)}>
-            {lookedFor.includes(id) ? "✓ " : ""}
-            {imperfections[id].name}
+        {looks(all).map((look) => (
+          <Chip key={look.name} on={isTicked(look)} onClick={() => toggle(look)}>
+            {isTicked(look) ? "✓ " : ""}
+            {look.name}
           </Chip>
         ))}
       </div>
       {needed.length > 1 && (
         <Button onClick={() => onChange([...new Set([...lookedFor, ...needed])])}>
-          I looked for all {needed.length} of these and found none
+          I looked for all {looks(needed).length} of these and found none
         </Button>
       )}
     </Panel>

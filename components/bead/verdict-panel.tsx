@@ -7,6 +7,7 @@ import {
   missingSentences,
   codeUnitsOf,
   contradictionSentence,
+  looks,
   resultWords,
   rowSentence,
   unusedSentence,
@@ -14,7 +15,6 @@ import {
   type RowWords,
 } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
-import { imperfections } from "@/lib/trade";
 import { CriteriaOptions } from "@/components/criteria/criteria-options";
 import { Chip, Field, Panel } from "@/components/ui";
 import { LookedFor } from "./looked-for";
@@ -233,7 +233,10 @@ function ClauseRow({ row, words }: { row: VerdictRow; words: RowWords }) {
         <p>{rowSentence(row, words)}</p>
         {row.notLookedFor.length > 0 && (
           <p className={styles.small}>
-            Not looked for: {row.notLookedFor.map((id) => imperfections[id].name).join(", ")}
+            Not looked for:{" "}
+            {looks(row.notLookedFor)
+              .map(({ name }) => name)
+              .join(", ")}
           </p>
         )}
         <p className={styles.small}>

@@ -30,6 +30,19 @@ export function unusedReadings(input: JudgeInput, rows: readonly VerdictRow[]): 
     .filter((figure) => !used.has(figure))
     .map((figure) => ({
       figure,
-      why: touched.has(figure.split(".")[0]!) ? ("not-needed" as const) : ("no-rule" as const),
+      why: touched.has(nameOf(figure)) ? ("not-needed" as const) : ("no-rule" as const),
+      by: sourceOf(input, figure) === "photo" ? ("photo" as const) : ("hand" as const),
     }));
+}
+
+/** The mark's id holds no dot: its size stands after the last. A reading of the bead has none. */
+const nameOf = (figure: string): string =>
+  figure.includes(".") ? figure.slice(0, figure.lastIndexOf(".")) : figure;
+
+function sourceOf({ observations }: JudgeInput, figure: string): string | null {
+  const one = observations.find(({ id }) => id === nameOf(figure));
+  const size = figure.slice(figure.lastIndexOf(".") + 1);
+  const quantity = observationFigures.find((name) => name === size);
+  if (one === undefined || quantity === undefined) return null;
+  return (quantity === "area" ? one.areaMm2 : one[`${quantity}Mm` as const])?.source ?? null;
 }

@@ -153,6 +153,8 @@ export type ContradictionCode = (typeof contradictionCodes)[number];
 export interface UnusedReading {
   readonly figure: string;
   readonly why: "not-needed" | "no-rule";
+  /** Taken by a hand, or off the photo by itself. */
+  readonly by: "hand" | "photo";
 }
 
 export interface Verdict {

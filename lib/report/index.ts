@@ -5,6 +5,7 @@ export { compareSheets, type ComparedMark, type ComparedRow, type Comparison } f
 export { dayText } from "./day-text";
 export { findingLines } from "./finding-lines";
 export { lengthText, statedLengthText } from "./length-text";
+export { looks, type Look } from "./look-words";
 export { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
 export { figureWords, type MarkNumber } from "./reading-words";

@@ -50,9 +50,10 @@ export function figureWords(figure: string, markNumber: MarkNumber): string {
   return figure in imperfections ? imperfections[figure as ImperfectionId].name.toLowerCase() : figure;
 }
 
-/** What a row went by: bead readings by name, marks by number. */
+/** What a row went by: bead readings and ticks by name, marks by number. */
 export function readBy(used: readonly string[], markNumber: MarkNumber): string {
-  const names = used.filter((id) => id in readings).map((id) => missingWords[readings[id]!]);
-  const marks = used.filter((id) => !(id in readings));
+  const isMark = (id: string): boolean => !(id in readings) && !(id in imperfections) && !id.includes(".");
+  const names = used.filter((id) => !isMark(id)).map((id) => figureWords(id, markNumber));
+  const marks = used.filter(isMark);
   return [...names, ...(marks.length > 0 ? [markWords(marks, markNumber)] : [])].join(", ");
 }

@@ -25,9 +25,11 @@ export function codeUnitsOf({ settings }: Pick<Verdict, "settings">): RowWords["
 export function rowSentence(row: VerdictRow, words: RowWords): string {
   const { units, markNumber } = words;
   const by = readBy(row.readingsUsed, markNumber);
-  const read = rowValueText(row, units);
+  // That none is allowed needs no count against nought.
+  const none = row.reason === "none-allowed";
+  const read = none ? "" : rowValueText(row, units);
   const value = read === "" ? by : by === "" ? read : `${by}: ${read}`;
-  const limit = limitWords(row, words);
+  const limit = none ? "" : limitWords(row, words);
   const said = [value, limit, reasonWords[row.reason]].filter(Boolean).join("; ");
   const missing = missingSentences(row.missing, markNumber);
   const wants = missing.length > 0 ? ` ${wantWords(row)}: ${missing.join("; ")}.` : "";
@@ -67,11 +69,14 @@ function suffix(unit: RowLimit["unit"]): string {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** What was read and no row went by, in one sentence; empty when everything was used. */
+/**
+ * What somebody read and no row went by, in one sentence; empty when everything was used. Sizes that the photo gave by
+ * itself are no reading anybody waits to see used.
+ */
 export function unusedSentence({ unused }: Pick<Verdict, "unused">, markNumber: MarkNumber): string {
   const list = (why: "not-needed" | "no-rule"): string =>
     unused
-      .filter((one) => one.why === why)
+      .filter((one) => one.why === why && one.by === "hand")
       .map(({ figure }) => figureWords(figure, markNumber))
       .join(", ");
   const noRule = list("no-rule");

@@ -11,7 +11,7 @@ import {
   type PhotoFacts,
   type PhotoRole,
 } from "@/lib/assess";
-import { imperfections, isoNumberText } from "@/lib/trade";
+import { isoNumberText } from "@/lib/trade";
 import type { Drawing } from "@/lib/marks";
 import { changeText } from "./amount-text";
 import type { SummarisableBead } from "./bead-summary";
@@ -24,6 +24,7 @@ import { missingSentences, reasonWords, resultWords, verdictSays } from "./verdi
 import { invariant, needsCheck } from "@/lib/base";
 import type { Change, Diagnosis, RankedCause } from "@/lib/diagnose";
 import type { UnitPreferences } from "@/lib/units";
+import { looks } from "./look-words";
 import { contradictionSentence } from "./contradiction-words";
 import { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 import { findingLines } from "./finding-lines";
@@ -258,7 +259,7 @@ function sheetVerdict(
       verdict.missing.filter(({ quantity }) => quantity !== "look"),
       markNumber,
     ),
-    notLookedFor: verdict.notLookedFor.map((id) => imperfections[id].name),
+    notLookedFor: looks(verdict.notLookedFor).map(({ name }) => name),
     clauses: sheetClauses(verdict.rows, { units, codeUnits: codeUnitsOf(verdict), markNumber }),
   };
 }

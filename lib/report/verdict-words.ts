@@ -37,7 +37,7 @@ export const resultWords: Readonly<Record<RowResult, string>> = {
 };
 
 export const reasonWords: Readonly<Record<RowReason, string>> = {
-  "none-allowed": "none is allowed, and one is marked",
+  "none-allowed": "none is allowed, and it is marked",
   "none-found": "looked for, none found",
   "none-together": "no two are marked in one cross section",
   "within-limit": "within the limit",

@@ -259,8 +259,8 @@ describe("what a row says", () => {
       observations: [{ id: "c", imperfection: "longitudinal-crack", lengthMm: 12 }],
     });
     expect(verdict.unused).toEqual([
-      { figure: "reinforcement", why: "no-rule" },
-      { figure: "c.length", why: "not-needed" },
+      { figure: "reinforcement", why: "no-rule", by: "hand" },
+      { figure: "c.length", why: "not-needed", by: "hand" },
     ]);
   });
 });
