@@ -50,6 +50,7 @@ import { paintTornSurface, type TornSurfaceOptions } from "./torn-surface";
 import { paintUnderflushing, type UnderflushingOptions } from "./underflushing";
 import { paintUndercut, type UndercutOptions } from "./undercut";
 import { recordWholeBead, type WholeBead } from "./whole-bead";
+import { paintWideRootGap, type WideRootGapOptions } from "./wide-root-gap";
 import { paintGasMarks, paintWormholes, type GasTrackOptions } from "./wormhole";
 
 /** What each kind needs to be told. */
@@ -88,6 +89,7 @@ interface FaultOptions {
   readonly underflushing: UnderflushingOptions;
   readonly inclusion: InclusionOptions;
   readonly "missing-length": MissingLengthOptions;
+  readonly "wide-root-gap": WideRootGapOptions;
   readonly burnback: BurnbackOptions;
   readonly "open-crater": object;
   readonly "temper-colour": object;
@@ -134,6 +136,7 @@ const painters: { readonly [K in Kind]: (draft: SceneDraft, options: FaultOption
   underflushing: paintUnderflushing,
   inclusion: paintInclusion,
   "missing-length": paintMissingLength,
+  "wide-root-gap": paintWideRootGap,
   burnback: paintBurnback,
   "open-crater": recordOpenCrater,
   "temper-colour": recordTemperColour,

@@ -3,7 +3,7 @@ import { mixSeed } from "../noise/random";
 import { teeToes } from "./fillet";
 import { beadOf, gasShielded, poseOf, ripplesOf, sceneOf, setupOf, type Scenario } from "./parts";
 
-/** A fillet on thick plate that stops short of the soapstone mark, and cracked along its lower toe. */
+/** A fillet between thick plates that do not meet, which stops short of the soapstone mark and cracked along its lower toe. */
 export const teeToeCrackShort: Scenario = (seed) => {
   const setup = setupOf({
     ...gasShielded,
@@ -16,7 +16,7 @@ export const teeToeCrackShort: Scenario = (seed) => {
   });
   const { leftMm, rightMm, crownMm } = teeToes(setup, 0.1);
   return sceneOf(seed, {
-    title: "T-joint fillet that ends short of its mark, cracked along the lower toe",
+    title: "T-joint fillet over a wide root gap that ends short of its mark, cracked along the lower toe",
     setup,
     profile: teeProfile(),
     thicknessMm: 25,
@@ -36,6 +36,7 @@ export const teeToeCrackShort: Scenario = (seed) => {
       }),
     ],
     faults: [
+      { kind: "wide-root-gap", gapMm: 2.4, seed: mixSeed(seed, 4) },
       { kind: "toe-crack", side: "left", fromMm: -30, toMm: 9, widthMm: 0.24, seed: mixSeed(seed, 2) },
       { kind: "missing-length", fromMm: -46, toMm: 46, seed: mixSeed(seed, 3) },
       { kind: "spatter", count: 14, medianMm: 0.7, spreadMm: 7, seed: mixSeed(seed, 31) },
