@@ -17,8 +17,8 @@ export function lineAt(path: readonly PropertyKey[], sentence: string): string {
   return `${path.map((step) => shown(String(step))).join(".") || "(top)"}: ${sentence}`;
 }
 
-/** Somebody's text, short and on one line: it is printed in a terminal. */
-export function shown(text: string): string {
-  const plain = text.slice(0, 200).replace(/[\p{C}\s]+/gu, " ");
-  return plain.length > 60 || text.length > 200 ? `${plain.slice(0, 60)}…` : plain;
+/** Somebody's text, on one line and cut after `most` letters: it is printed in a terminal. */
+export function shown(text: string, most = 60): string {
+  const plain = text.slice(0, most + 1).replace(/[\p{C}\s]+/gu, " ");
+  return plain.length > most ? `${plain.slice(0, most)}…` : plain;
 }

@@ -52,5 +52,5 @@ function depthOf(text: string): number {
 
 /** The parser's reason quotes the text, line ends and all. */
 function reasonOf({ message }: Error): string {
-  return shown(message.replace(/ is not valid JSON$/, ""));
+  return shown(message.replace(/ is not valid JSON$/, ""), 120);
 }

@@ -97,12 +97,19 @@ function wantedBy(issue: ZodIssue, path: Path): readonly string[] {
 }
 
 function wantedNot(wanted: readonly string[], value: unknown, path: Path): string {
-  const words = wanted.join(wanted.length > 2 ? ", or " : " or ") || "something else";
-  if (value === undefined) return `This is missing: ${words} is wanted.`;
+  // Who wrote a text or a number did not think of an object.
+  const simple = typeof value === "object" ? wanted : wanted.filter((one) => one !== "an object");
+  const words = either(simple.length > 0 ? simple : wanted);
+  if (value === undefined) return `This is missing: give ${words}.`;
   if (typeof value === "number" && !Number.isFinite(value)) return "This number is larger than can be held.";
   const inches = typeof value === "string" && unitIn(path) === "mm" && /\d\s*(in\b|inch|")/i.test(value);
   const exact = inches ? ` 1 in is ${MM_PER_INCH} mm.` : "";
   return `${words.charAt(0).toUpperCase()}${words.slice(1)} is wanted here, not ${given(value)}.${exact}`;
+}
+
+function either(words: readonly string[]): string {
+  if (words.length < 3) return words.join(" or ");
+  return `${words.slice(0, -1).join(", ")}, or ${words.at(-1)}`;
 }
 
 /** "At most 20000 mm is", "Exactly 4 entries are". */
@@ -126,8 +133,8 @@ function noneOf(value: string, known: readonly unknown[]): string {
   const names = known.map(String);
   const near = nearMiss(value, names);
   return near === null
-    ? `There is no "${shown(value)}" here. Choose ${oneOf(known)}.`
-    : `There is no "${shown(value)}" here. Is "${near}" meant?`;
+    ? `There is no ${quoted(value)} here. Choose ${oneOf(known)}.`
+    : `There is no ${quoted(value)} here. Is "${near}" meant?`;
 }
 
 function oneOf(values: readonly unknown[]): string {
@@ -140,9 +147,13 @@ function oneOf(values: readonly unknown[]): string {
 }
 
 function given(value: unknown): string {
-  if (typeof value === "string") return `text ("${shown(value)}")`;
+  if (typeof value === "string") return `text (${quoted(value)})`;
   if (Array.isArray(value)) return "a list";
   return typeof value === "object" && value !== null ? "an object" : String(value);
+}
+
+function quoted(text: string): string {
+  return JSON.stringify(shown(text));
 }
 
 function inUnit(path: Path): string {

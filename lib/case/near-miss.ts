@@ -1,19 +1,36 @@
 /**
- * The known word that was most likely meant: the same but for case and signs, else one that begins like it, else one
- * at most two slips away (a letter wrong, missing, too many, or two changed about). null: none is near.
+ * The known word that was most likely meant: the same but for case and signs, else the one that begins alike, else the
+ * one at most two slips away (a letter wrong, missing, too many, or two changed about). null: none is near, or two are
+ * equally near, because a wrong guess ("DC+" for DCEN) is worse than none.
  */
 export function nearMiss(word: string, known: readonly string[]): string | null {
   const bare = letters(word);
   if (bare === "" || bare.length > 60) return null;
-  const same = known.find((name) => letters(name) === bare);
-  if (same !== undefined) return same;
-  const begins = known.find((name) => letters(name).startsWith(bare) || bare.startsWith(letters(name)));
-  if (begins !== undefined && letters(begins) !== "") return begins;
-  const [nearest] = known
-    .map((name) => ({ name, slips: slipsBetween(bare, letters(name)) }))
-    .filter(({ slips }) => slips <= Math.min(2, bare.length / 3))
-    .toSorted((a, b) => a.slips - b.slips);
-  return nearest?.name ?? null;
+  const same = known.filter((name) => letters(name) === bare);
+  if (same.length > 0) return onlyOne(same);
+  const begins = known.filter((name) => beginAlike(bare, letters(name)));
+  if (begins.length > 0) return onlyOne(begins);
+  const slips = known.map((name) => slipsBetween(bare, letters(name)));
+  const fewest = Math.min(...slips);
+  if (fewest <= Math.min(2, bare.length / 3)) return onlyOne(known.filter((_, i) => slips[i] === fewest));
+  const shared = known.map((name) => sharedStart(bare, letters(name)));
+  const most = Math.max(0, ...shared);
+  return most >= (bare.length * 2) / 3 ? onlyOne(known.filter((_, i) => shared[i] === most)) : null;
+}
+
+function onlyOne(names: readonly string[]): string | null {
+  return names.length === 1 ? names[0]! : null;
+}
+
+/** One is the other with its end cut off; of one or two letters much begins. */
+function beginAlike(a: string, b: string): boolean {
+  return Math.min(a.length, b.length) >= 3 && (a.startsWith(b) || b.startsWith(a));
+}
+
+/** How many letters at the start are the same: "wireFeedIpm" and "wireFeedMPerMin" share eight. */
+function sharedStart(a: string, b: string): number {
+  const end = [...a].findIndex((letter, i) => letter !== b[i]);
+  return end === -1 ? a.length : end;
 }
 
 /** Whether only case, signs or a cut end tell the two apart, so that both surely mean the same unit. */

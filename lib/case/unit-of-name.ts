@@ -1,7 +1,7 @@
 /** Names whose unit their ending does not say. */
 const byName: Readonly<Record<string, string>> = {
-  volts: "V",
-  amps: "A",
+  volts: "volts",
+  amps: "amperes",
   x: "photo pixels",
   y: "photo pixels",
   radius: "photo pixels",
