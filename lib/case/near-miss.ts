@@ -33,9 +33,9 @@ function sharedStart(a: string, b: string): number {
   return end === -1 ? a.length : end;
 }
 
-/** Whether only case, signs or a cut end tell the two apart, so that both surely mean the same unit. */
-export function sameStem(word: string, name: string): boolean {
-  return letters(name).startsWith(letters(word));
+/** Whether only case and signs tell the two apart, so that both surely mean the same unit. */
+export function sameLetters(word: string, name: string): boolean {
+  return letters(word) === letters(name);
 }
 
 function letters(word: string): string {

@@ -1,5 +1,5 @@
 import { lineAt } from "./case-answer";
-import { nearMiss, sameStem } from "./near-miss";
+import { nearMiss, sameLetters } from "./near-miss";
 import { unitOfName } from "./unit-of-name";
 
 type Json = Readonly<Record<string, unknown>>;
@@ -89,12 +89,12 @@ function fits(value: Json, schema: Json): boolean {
   );
 }
 
-/** The name that may be meant, with its unit where another ending may have meant another one. */
+/** The name that may be meant, with its unit: whoever wrote "depthIn" or "depth" may have meant another one. */
 export function nameMeant(key: string, names: readonly string[]): string {
   const near = nearMiss(key, names);
   if (near !== null) {
-    const unit = sameStem(key, near) ? null : unitOfName(near);
-    return `Is "${near}" meant?${unit === null ? "" : ` It is in ${unit}.`}`;
+    const unit = sameLetters(key, near) ? null : unitOfName(near);
+    return `Is "${near}" meant?${unit === null || unit === near ? "" : ` It is in ${unit}.`}`;
   }
   if (names.length === 0) return "";
   return `Known: ${names.slice(0, 12).join(", ")}${names.length > 12 ? " and others, see the schema" : ""}.`;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { nearMiss, sameStem } from "@/lib/case/near-miss";
+import { nearMiss, sameLetters } from "@/lib/case/near-miss";
 import { polarities } from "@/lib/trade";
 
 const sizes = ["lengthMm", "depthMm", "heightMm", "diameterMm", "areaMm2"];
@@ -56,8 +56,8 @@ describe("the word that was meant", () => {
     );
   });
 
-  it("means the same unit only where an end was cut or case differs", () => {
-    expect([sameStem("depth", "depthMm"), sameStem("depthMM", "depthMm")]).toEqual([true, true]);
-    expect([sameStem("depthIn", "depthMm"), sameStem("depthCm", "depthMm")]).toEqual([false, false]);
+  it("surely means the same unit only where case and signs alone differ", () => {
+    expect([sameLetters("depthMM", "depthMm"), sameLetters("depth_mm", "depthMm")]).toEqual([true, true]);
+    expect(["depthIn", "depth", "depthM"].some((word) => sameLetters(word, "depthMm"))).toBe(false);
   });
 });

@@ -6,7 +6,7 @@ import { JudgeInputSchema } from "@/lib/accept";
 import { POST as diagnose } from "@/app/api/diagnose/route";
 import { POST as judge } from "@/app/api/judge/route";
 import { POST as measure } from "@/app/api/measure/route";
-import { doorNames } from "@/lib/case";
+import { doorNames, MOST_CASE_BYTES } from "@/lib/case";
 import { answerFile } from "@/lib/cli/door";
 import { doorCases, type DoorCase } from "./door-cases";
 
@@ -59,6 +59,14 @@ describe("the command line and HTTP", () => {
     if (one.pattern === undefined) expect(there.lines).toEqual(one.lines);
     else expect(there.lines).toEqual([expect.stringMatching(one.pattern)]);
     for (const line of there.lines ?? []) expect(line).not.toMatch(/\n|--\w/);
+  });
+
+  it("refuse what is larger than any case in the same words", async () => {
+    const [one] = doorCases;
+    const large = { ...one!, bytes: Buffer.alloc(MOST_CASE_BYTES + 1, " ") };
+    const lines = ["(top): larger than 32 MB; no case is"];
+    expect(onTheCommandLine(large)).toEqual({ lines });
+    expect(await overHttp(large)).toEqual({ status: 400, lines });
   });
 
   it("hold cases that a schema alone lets through: without the names they would be judged", () => {
