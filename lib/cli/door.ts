@@ -34,7 +34,7 @@ export function runDoor<D extends Door>(
   // Whoever reads only the first lines (`| head`) closes the pipe: nothing went wrong.
   process.stdout.on("error", ({ code }: NodeJS.ErrnoException) => process.exit(code === "EPIPE" ? 0 : 1));
   const [argument, ...rest] = process.argv.slice(2);
-  if (argument === "--help" && rest.length === 0) console.log(use);
+  if (argument === "--help") console.log(use);
   else if (argument === undefined || rest.length > 0) refuse([use]);
   else if (argument === "--list") print(caseVocabulary(door));
   else if (argument === "--schema") print(caseJsonSchema(door));
