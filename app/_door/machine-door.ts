@@ -1,37 +1,40 @@
-import type { z } from "zod";
+import {
+  answerCase,
+  caseJsonSchema,
+  MOST_CASE_BYTES,
+  readCaseText,
+  tooLarge,
+  type CaseContext,
+  type Door,
+} from "@/lib/case";
 import { routeFor, type Here } from "./here";
-
-export type DoorResult =
-  { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly lines: readonly string[] };
+import { readBody } from "./read-body";
 
 /**
  * A door for machines over HTTP: GET gives the JSON Schema of a case, POST takes one case and gives one answer.
- * The same schema and the same room stand behind the command line (lib/cli).
+ * The same room stands behind the command line (lib/cli), so the lines of a refusal are the same.
+ *
+ * @param contextOf What the store has for this case.
  */
-export function machineDoor<S extends z.ZodType>(
-  schema: S,
-  jsonSchema: () => object,
-  answer: (input: z.output<S>, now: Here) => DoorResult | Promise<DoorResult>,
+export function machineDoor(
+  door: Door,
+  contextOf: (json: unknown, now: Here) => Promise<CaseContext> = async () => ({ shop: null }),
 ) {
   return {
     async GET(request: Request): Promise<Response> {
       const now = await routeFor(request, "bead.read");
-      return now instanceof Response ? now : Response.json(jsonSchema());
+      return now instanceof Response ? now : Response.json(caseJsonSchema(door));
     },
     async POST(request: Request): Promise<Response> {
       const now = await routeFor(request, "bead.read");
       if (now instanceof Response) return now;
-      const json: unknown = await request.json().catch(() => undefined);
-      if (json === undefined) return Response.json({ errors: ["(top): not JSON"] }, { status: 400 });
-      const parsed = schema.safeParse(json);
-      if (!parsed.success) {
-        const errors = parsed.error.issues.map((one) => `${one.path.join(".") || "(top)"}: ${one.message}`);
-        return Response.json({ errors }, { status: 422 });
-      }
-      const result = await answer(parsed.data, now);
-      return result.ok
-        ? Response.json(result.value)
-        : Response.json({ errors: result.lines }, { status: 422 });
+      const bytes = await readBody(request, MOST_CASE_BYTES);
+      const read = bytes === null ? tooLarge() : readCaseText(bytes);
+      if (!read.ok) return Response.json({ errors: read.lines }, { status: 400 });
+      const answer = answerCase(door, read.value, await contextOf(read.value, now));
+      return answer.ok
+        ? Response.json(answer.value)
+        : Response.json({ errors: answer.lines }, { status: 422 });
     },
   };
 }

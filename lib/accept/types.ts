@@ -18,7 +18,9 @@ const size = (says: string, unit: Quantity["unit"] = "mm") =>
         .min(-20_000)
         .max(20_000)
         .transform((value) => statedSize(value, unit)),
-      QuantitySchema,
+      QuantitySchema.refine((quantity) => quantity.unit === unit, {
+        error: `a size in ${unit} is wanted here`,
+      }),
     ])
     .nullable()
     .default(null)

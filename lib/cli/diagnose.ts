@@ -1,11 +1,4 @@
-import {
-  diagnose,
-  DiagnoseInputSchema,
-  diagnoseJsonSchema,
-  diagnoseSentences,
-  diagnoseVocabulary,
-} from "@/lib/diagnose";
-import { readCase, runDoor } from "./door";
+import { runDoor } from "./door";
 
 const use = `Ranks the likely causes of what was marked on one bead, and names the one change to try.
 
@@ -22,19 +15,4 @@ The answer's "causes" are ranked, most likely first; their probabilities rank an
 
 Exit code: 0 a diagnosis, 2 the case was not understood.`;
 
-runDoor(use, {
-  "--list": () => diagnoseVocabulary(),
-  "--schema": () => diagnoseJsonSchema(),
-  case: (path) => {
-    const read = readCase(path, DiagnoseInputSchema);
-    if (!read.ok) return read;
-    const result = diagnose(read.value);
-    if (result.ok) return result;
-    return {
-      ok: false,
-      lines: result.issues.map(
-        ({ code, path: at, data }) => `${at.join(".") || "(top)"}: ${diagnoseSentences[code](data)}`,
-      ),
-    };
-  },
-});
+runDoor("diagnose", use);

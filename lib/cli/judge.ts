@@ -1,5 +1,4 @@
-import { acceptSentence, judge, judgeInputJsonSchema, JudgeInputSchema, listCriteria } from "@/lib/accept";
-import { readCase, runDoor } from "./door";
+import { runDoor } from "./door";
 
 const use = `Judges one weld by one criteria set.
 
@@ -25,23 +24,4 @@ which rules; settings.gauges is the decision rule: "as-read", "guarded" or "one-
 Exit code: 0 judged (whatever the verdict), 2 the case was not understood.
 The verdict defers to the governing code, local rules and qualified people.`;
 
-/** A setting of another set does nothing here; one of no set is a slip of the pen. */
-const everySetting = new Set(listCriteria().flatMap(({ settings }) => settings.map(({ id }) => id)));
-
-runDoor(use, {
-  "--list": () => listCriteria(),
-  "--schema": () => judgeInputJsonSchema(),
-  case: (path) => {
-    // A mark as `measure` puts it out may go in as it is.
-    const read = readCase(path, JudgeInputSchema, ["stretch", "issues"]);
-    if (!read.ok) return read;
-    const strange = Object.keys(read.value.settings).filter((id) => !everySetting.has(id));
-    if (strange.length > 0)
-      return {
-        ok: false,
-        lines: strange.map((id) => `settings.${id}: no set has such a setting; see --list`),
-      };
-    const verdict = judge(read.value);
-    return verdict.ok ? verdict : { ok: false, lines: verdict.issues.map(acceptSentence) };
-  },
-});
+runDoor("judge", use);

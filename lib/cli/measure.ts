@@ -1,11 +1,5 @@
-import {
-  measureCase,
-  measureCaseJsonSchema,
-  MeasureCaseSchema,
-  measureSentence,
-  measureVocabulary,
-} from "@/lib/measure";
-import { readCase, runDoor } from "./door";
+import { measureSentence } from "@/lib/measure";
+import { runDoor } from "./door";
 
 const use = `Measures the marks of one drawing in millimetres, each with its uncertainty (k = 2).
 
@@ -24,14 +18,4 @@ Points are photo pixels, x right, y down. For example, a rule and an undercut al
 
 Exit code: 0 measured, 2 the case was not understood. A drawing without a scale is measured too: its sizes are null.`;
 
-runDoor(use, {
-  "--list": () => measureVocabulary(),
-  "--schema": () => measureCaseJsonSchema(),
-  case: (path) => {
-    const read = readCase(path, MeasureCaseSchema);
-    if (!read.ok) return read;
-    const report = measureCase(read.value);
-    for (const issue of report.scaleIssues) console.error(measureSentence(issue));
-    return { ok: true, value: report };
-  },
-});
+runDoor("measure", use, ({ scaleIssues }) => scaleIssues.map(measureSentence));

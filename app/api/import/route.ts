@@ -1,5 +1,6 @@
 import { revalidatePath } from "next/cache";
 import { routeFor } from "@/app/_door/here";
+import { readBody } from "@/app/_door/read-body";
 import { dataDir } from "@/lib/db";
 import { checkArchive, importArchive, importSentence, MOST_ARCHIVE_BYTES } from "@/lib/record";
 
@@ -12,7 +13,7 @@ export const dynamic = "force-dynamic";
 export async function POST(request: Request): Promise<Response> {
   const now = await routeFor(request, "data.import");
   if (now instanceof Response) return now;
-  const bytes = await readBody(request);
+  const bytes = await readBody(request, MOST_BODY_BYTES);
   if (bytes === null) return tooLarge();
   const { searchParams } = new URL(request.url);
   const check = searchParams.get("check") === "yes";
@@ -38,23 +39,6 @@ export async function POST(request: Request): Promise<Response> {
         : 422;
   return Response.json({ issues }, { status });
 }
-
-/** The whole body; null as soon as it is larger than any archive made here. */
-async function readBody(request: Request): Promise<Uint8Array | null> {
-  if (Number(request.headers.get("content-length")) > MOST_BODY_BYTES) return null;
-  const parts: Uint8Array[] = [];
-  let bytes = 0;
-  // Node's ReadableStream is iterable; the browser's type does not say so.
-  const body = request.body as unknown as AsyncIterable<Uint8Array> | null;
-  for await (const part of body ?? nothing()) {
-    bytes += part.byteLength;
-    if (bytes > MOST_BODY_BYTES) return null;
-    parts.push(part);
-  }
-  return new Uint8Array(Buffer.concat(parts));
-}
-
-async function* nothing(): AsyncGenerator<Uint8Array> {}
 
 /** Photos and the list of beads beside them. */
 const MOST_BODY_BYTES = MOST_ARCHIVE_BYTES * 1.25;

@@ -230,7 +230,7 @@ function door(name: string, body: SchemaName, summary: string): readonly Operati
       path,
       method: "post",
       id: name,
-      summary,
+      summary: `${summary} A name the schema does not know is refused.`,
       deed: "bead.read",
       body: json(body),
       success: answers(200, plainJson),

@@ -60,7 +60,7 @@ describe("npm run -s diagnose", () => {
 
   it.each([
     ["a missing file", ["no-such-file.json"], "", /^no-such-file\.json: cannot be read\n$/],
-    ["text that is no JSON", ["-"], "{", /^-: not JSON/],
+    ["text that is no JSON", ["-"], "{", /^\(top\): not JSON/],
     [
       "an unknown word deep inside",
       ["-"],

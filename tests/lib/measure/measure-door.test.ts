@@ -72,7 +72,7 @@ describe("npm run -s measure", () => {
 
   it.each([
     ["a missing file", ["no-such-file.json"], "", /^no-such-file\.json: cannot be read\n$/],
-    ["text that is no JSON", ["-"], "{", /^-: not JSON/],
+    ["text that is no JSON", ["-"], "{", /^\(top\): not JSON/],
     ["a wrong value deep inside, by its path", ["-"], changed(), /^drawing\.marks\.0\.shape\.points\.1\.x: /],
     ["a flag there is not", ["--lengths"], "", /^--lengths: no such flag\n/],
   ] as const)("answers %s in one line, exit 2, nothing on standard output", (_, words, input, line) => {

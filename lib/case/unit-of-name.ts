@@ -1,0 +1,37 @@
+/** Names whose unit their ending does not say. */
+const byName: Readonly<Record<string, string>> = {
+  volts: "volts",
+  amps: "amperes",
+  x: "photo pixels",
+  y: "photo pixels",
+  radius: "photo pixels",
+  photoPxPerViewPx: "photo pixels per viewed pixel",
+  pickSigmaPx: "viewed pixels",
+  leg1: "mm",
+  leg2: "mm",
+  throat: "mm",
+  convexity: "mm",
+  reinforcement: "mm",
+  width: "mm",
+  misalignment: "mm",
+  rootGap: "mm",
+  toeAngle: "degrees",
+};
+
+/** Longest ending first. */
+const byEnding: readonly (readonly [ending: RegExp, unit: string])[] = [
+  [/MmPerMin$/, "mm/min"],
+  [/MPerMin$/, "m/min"],
+  [/LPerMin$/, "L/min"],
+  [/Mm2$/, "mm2"],
+  [/Mm$/, "mm"],
+  [/Deg$/, "degrees"],
+  [/Px$/, "photo pixels"],
+  [/[a-z]S$/, "seconds"],
+];
+
+/** The unit that a number of this name is in; null for a bare number (a count, a ratio, a version). */
+export function unitOfName(name: string): string | null {
+  if (Object.hasOwn(byName, name)) return byName[name]!;
+  return byEnding.find(([ending]) => ending.test(name))?.[1] ?? null;
+}
