@@ -19,7 +19,7 @@ const size = (says: string, unit: Quantity["unit"] = "mm") =>
         .max(20_000)
         .transform((value) => statedSize(value, unit)),
       QuantitySchema.refine((quantity) => quantity.unit === unit, {
-        error: `a size in ${unit} is wanted here`,
+        error: `unit-${unit}`,
       }),
     ])
     .nullable()

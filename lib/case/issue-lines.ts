@@ -44,13 +44,16 @@ export function issueLines(issue: ZodIssue, json: unknown, before: Path = []): r
   }
 }
 
-/** The codes that the shop's own limits give where two fields do not go together. */
+/** The codes that schemas of ours give where two fields do not go together. */
 export const customSentences: Readonly<Record<string, string>> = {
   "limit-needed": 'Give "limit" or "ofThickness"; a row with "none-allowed" takes neither.',
   "thickness-only-for-lengths": "A part of the thickness limits sizes only, not a number of imperfections.",
   "window-only-for-totals": "A window counts only for totals and counts.",
   "imperfection-needed": "Name at least one imperfection.",
   "id-twice": "Two rows have this id.",
+  "unit-mm": "A size in mm is wanted here; another unit says something else.",
+  "unit-mm2": "An area in mm2 is wanted here; another unit says something else.",
+  "unit-deg": "An angle in degrees is wanted here (deg); another unit says something else.",
 };
 
 function unionLines(
