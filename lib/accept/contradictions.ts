@@ -1,16 +1,11 @@
 import type { FilletReading } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
+import { decisionFigures } from "./decision-figures";
 import { outcome } from "./outcome";
 import type { CriteriaSet } from "./rule";
 import type { JudgeInput } from "./types";
 import type { Contradiction, MissingQuantity, MissingReading, VerdictRow } from "./verdict";
-
-/** Legs and throat asked for on one drawing are rounded to whole or half millimetres: own estimate. */
-const ROUNDED_ON_DRAWING_MM = 0.5;
-/** A length along a mark that winds is longer than the stretch it takes up. Own estimate, in proportion and in mm. */
-const WINDING = 0.15;
-const WINDING_MM = 1.5;
 
 /** What was given and cannot be true together. Empty for nearly every weld. */
 export function contradictionsOf(
@@ -88,15 +83,12 @@ function hollowOrFull(rows: readonly VerdictRow[]): readonly Contradiction[] {
     : [{ code: "hollow-or-full", between: ["throat", "convexity"], again: found.missing }];
 }
 
-/** A gap of a fillet that a code takes off the legs (D1.1 7.21.1: 1/16 in; from memory) is not absent. */
-const WIDE_GAP_MM = 25.4 / 16;
-
 /** A tick says there is none of it, a reading that it is beyond the limit. The reading counts; the tick is named. */
 function tickedAbsent({ input }: CaseContext, rows: readonly VerdictRow[]): readonly Contradiction[] {
   const { rootGap, throat, convexity } = input.beadReadings;
   const ticked = (id: ImperfectionId): boolean => input.lookedFor.includes(id);
   const found: Contradiction[] = [...tickedRows(input, rows)];
-  if (rootGap !== null && rootGap.value > WIDE_GAP_MM && ticked("wide-root-gap"))
+  if (rootGap !== null && rootGap.value > decisionFigures.wideGapMm && ticked("wide-root-gap"))
     found.push({ code: "ticked-absent", between: ["rootGap", "wide-root-gap"], again: [] });
   // The throat made the size too small, and nothing but a look says that the face is full.
   const byThroat = rows.some(
@@ -127,7 +119,7 @@ function lengthAndPlace({ input }: CaseContext): readonly Contradiction[] {
     if (alongMm === null || lengthMm === null) return [];
     const stretch = Math.abs(alongMm[1] - alongMm[0]);
     const beyond = stretch - lengthMm.value - lengthMm.expandedUncertainty;
-    if (beyond <= Math.max(WINDING_MM, WINDING * stretch)) return [];
+    if (beyond <= Math.max(decisionFigures.windingMm, decisionFigures.winding * stretch)) return [];
     const again: MissingReading[] = [missing("length", id), missing("place-along", id)];
     return [{ code: "length-and-place", between: [`${id}.length`, `${id}.alongMm`], again }];
   });
@@ -138,7 +130,7 @@ function betweenFacts({ input }: CaseContext): readonly Contradiction[] {
   const found: Contradiction[] = [];
   if (weld.legMm !== null && weld.throatMm !== null) {
     const throat = weld.legMm * Math.cos((weld.plateAngleDeg * Math.PI) / 360);
-    if (Math.abs(throat - weld.throatMm) > ROUNDED_ON_DRAWING_MM)
+    if (Math.abs(throat - weld.throatMm) > decisionFigures.roundedOnDrawingMm)
       found.push({
         code: "leg-and-throat-asked",
         between: ["legMm", "throatMm"],

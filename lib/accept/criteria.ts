@@ -1,5 +1,6 @@
 import { needsCheck } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
+import { decisionFigures } from "./decision-figures";
 import { d11Books } from "./d1-1";
 import { bookOf, setsOf } from "./edition";
 import { iso5817Books } from "./iso5817";
@@ -25,7 +26,7 @@ export const criteriaBooks: readonly CriteriaBook[] = [
 export const criteriaSets: readonly CriteriaSet[] = criteriaBooks.flatMap(setsOf);
 
 /** Every number a verdict can rest on, as plain data: what a seal over the tables has to hold. */
-export const acceptTables = { books: criteriaBooks, commonSettings, gaugeFor } as const;
+export const acceptTables = { books: criteriaBooks, commonSettings, gaugeFor, decisionFigures } as const;
 
 /** What `listCriteria` tells a picker about one set. */
 export interface CriteriaSummary extends SummaryOfSet {

@@ -33,6 +33,10 @@ const notCovered: CriteriaSet["notCovered"] = [
     note: "No undersize at the ends of web-to-flange welds over twice the flange width: not checked by place.",
   },
   {
+    clause: "Table 8.1 (7)",
+    note: "Where plates of different thickness meet, and on primary members, place, depth and length of undercut are for the Engineer; t here is the thinner plate. From memory.",
+  },
+  {
     clause: "7.23",
     note: "Corner and T-joint groove profiles, outside corner fillets and flush finish are not carried.",
   },

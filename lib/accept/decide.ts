@@ -1,4 +1,5 @@
 import type { Quantity } from "@/lib/measure";
+import { decisionFigures } from "./decision-figures";
 import type { LimitRange, UnitSystem } from "./formula";
 import type { RowLimit, RowResult } from "./verdict";
 
@@ -8,16 +9,13 @@ export const ROUNDING = 1e-9;
 /** How near a limit a gauge reading may come. */
 export type DecisionRule = "as-read" | "guarded" | "one-sided";
 
-/** 1.65 u of U = 2 u: 95 % on one side (ISO 14253-1; the factor from memory). */
-const ONE_SIDED = 1.65 / 2;
-
 /**
  * How far a reading may be from the truth for the purpose of deciding. A gauge reading or a stated size is taken as it
  * stands (simple acceptance, JCGM 106:2012, 8.2; common practice at the bench); a figure off the photo keeps its guard
  * band (JCGM 106:2012, 8.3). With the other two rules gauges keep theirs too.
  */
 export function spreadOf(quantity: Quantity, rule: DecisionRule): number {
-  if (rule === "one-sided") return ONE_SIDED * quantity.expandedUncertainty;
+  if (rule === "one-sided") return decisionFigures.oneSided * quantity.expandedUncertainty;
   return quantity.source === "photo" || rule === "guarded" ? quantity.expandedUncertainty : 0;
 }
 

@@ -1,5 +1,6 @@
 import type { LimitRange, UnitSystem } from "./formula";
 import { formulaText } from "./formula";
+import { decisionFigures } from "./decision-figures";
 import { marginTo, rowLimit, type Decision } from "./decide";
 import { missingSymbols } from "./case-context";
 import type { Formula } from "./rule";
@@ -22,9 +23,6 @@ export interface Outcome {
   readonly lookFor: readonly ImperfectionId[];
 }
 
-/** Above this share of the limit the uncertainty of a figure is worth a word. Own rule of thumb. */
-const COARSE_SHARE = 1 / 3;
-
 export function outcome(
   result: RowResult,
   reason: RowReason,
@@ -43,7 +41,11 @@ export function outcome(
     readingsUsed: rest.readingsUsed ?? [],
     figuresUsed: rest.figuresUsed ?? [],
     // Where nothing at all is allowed, a third of nothing says nothing.
-    coarse: limit !== null && limit.value > 0 && limit.unit !== "count" && U > COARSE_SHARE * limit.value,
+    coarse:
+      limit !== null &&
+      limit.value > 0 &&
+      limit.unit !== "count" &&
+      U > decisionFigures.coarseShare * limit.value,
     missing: rest.missing ?? [],
     lookFor: rest.lookFor ?? [],
   };

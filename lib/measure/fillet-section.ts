@@ -13,10 +13,10 @@ export type FilletReadings = Readonly<Partial<Record<FilletReading, Quantity | n
 export const HAND_SIGMA_MM = 0.2;
 
 /** 99 % points of chi-square for 1 to 3 degrees of freedom (tables of any handbook of statistics, from memory). */
-const CHI_SQUARE_99 = [0, 6.634897, 9.21034, 11.344867] as const;
+export const CHI_SQUARE_99 = [0, 6.634897, 9.21034, 11.344867] as const;
 
 /** Two-sided 99 % point of the normal distribution. */
-const NORMAL_99 = 2.575829;
+export const NORMAL_99 = 2.575829;
 
 export interface FilletSection {
   /** Every figure as all readings together put it, with U = 2 u; null where they do not determine it. */
