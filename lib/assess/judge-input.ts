@@ -5,12 +5,11 @@ import {
   type BeadReadings,
   type JudgeInput,
   type ShopCriteria,
-  type WeldKind,
 } from "@/lib/accept";
 import { gaugeQuantity, type Quantity } from "@/lib/measure";
-import { isFillet, type Joint } from "@/lib/trade";
 import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-photos";
 import type { BeadContent, BeadQuantity, BeadReading } from "./bead";
+import { weldKind } from "./weld-kind";
 
 /** What the judge is given; null while no criteria set is chosen. */
 export function judgeInput(
@@ -50,12 +49,6 @@ export function judgeInput(
     beadReadings: beadReadings(content),
     lookedFor: judgement.lookedFor.filter((id) => !present.has(id)),
   });
-}
-
-/** A joint nobody named is judged as a surfacing weld: the rules of fillet and butt need to know which it is. */
-export function weldKind(joint: Joint | null): WeldKind {
-  if (joint === null || joint === "bead-on-plate" || joint === "stringer-pad") return "surfacing";
-  return isFillet(joint) ? "fillet" : "butt";
 }
 
 function gaugeValue(content: BeadContent, quantity: BeadQuantity): BeadReading | null {

@@ -27,9 +27,9 @@ export type DrawingAction =
   | { readonly type: "weldLine.set"; readonly points: readonly PhotoPoint[] }
   | { readonly type: "weldLine.clear" };
 
-export type Action =
+export type Action<D extends Drawing = Drawing> =
   | DrawingAction
   | { readonly type: "undo" }
   | { readonly type: "redo" }
   /** Another drawing was opened: nothing of the old one can be undone into it. */
-  | { readonly type: "load"; readonly drawing: Drawing };
+  | { readonly type: "load"; readonly drawing: D };
