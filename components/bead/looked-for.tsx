@@ -8,10 +8,12 @@ import styles from "./verdict-panel.module.css";
 export function LookedFor({
   needed,
   lookedFor,
+  where = "on the whole weld",
   onChange,
 }: {
   needed: readonly ImperfectionId[];
   lookedFor: readonly ImperfectionId[];
+  where?: string;
   onChange: (lookedFor: ImperfectionId[]) => void;
 }) {
   const all = [...new Set([...lookedFor, ...needed])];
@@ -20,7 +22,7 @@ export function LookedFor({
     onChange(lookedFor.includes(id) ? lookedFor.filter((one) => one !== id) : [...lookedFor, id]);
   return (
     <Panel tone="purple" title="Looked for and not found">
-      <p>Tick what you have looked for on the whole weld. What is not ticked stays open.</p>
+      <p>Tick what you have looked for {where}. What is not ticked stays open.</p>
       <div className={styles.chips}>
         {all.map((id) => (
           <Chip key={id} on={lookedFor.includes(id)} onClick={() => toggle(id)}>

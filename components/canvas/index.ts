@@ -1,4 +1,5 @@
 export { BeadCanvas } from "./bead-canvas-client";
+export { BudgetList } from "./budget-list";
 export { ImperfectionPicker } from "./imperfection-picker";
 export { MarkCard } from "./mark-card";
 export { MarkList } from "./mark-list";
@@ -8,7 +9,11 @@ export { MarkOverlay, type MarkOverlayProps } from "./scene-svg";
 export { scaleFromPicks, sizesAsked } from "./scale-from-picks";
 export { scalePicks, type ScalePickKind } from "./scale-picks";
 export {
+  markTools,
+  sectionMarkTools,
+  sectionTools,
   tools,
+  type SectionWork,
   type BeadCanvasProps,
   type CanvasPhoto,
   type ImperfectionPickerProps,

@@ -48,5 +48,6 @@ export {
   type PhotoSection,
 } from "./photo-section";
 export { judgeInput } from "./judge-input";
+export { nextSectionStep, type SectionStep } from "./section-step";
 export { weldKind } from "./weld-kind";
 export { proposal, type Proposal } from "./proposal";

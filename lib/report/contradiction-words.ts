@@ -9,13 +9,17 @@ const says: Readonly<Record<ContradictionCode, (between: string) => string>> = {
   "ticked-absent": (between) =>
     `Ticked as looked for and absent, yet the reading shows it: ${between}. Take the tick back, or read again.`,
   "length-and-place": (between) => `The place it takes up is longer than the mark itself: ${between}.`,
-  "leg-and-throat-asked": (between) => `Leg and throat asked for belong to two different fillets: ${between}.`,
+  "leg-and-throat-asked": (between) =>
+    `Leg and throat asked for belong to two different fillets: ${between}.`,
   "penetration-asked": (between) =>
     `Complete penetration is asked for, and a weld thinner than the plate as well: ${between}.`,
 };
 
 /** One contradiction in a sentence, with what to read again first. */
-export function contradictionSentence({ code, between, again }: Contradiction, markNumber: MarkNumber): string {
+export function contradictionSentence(
+  { code, between, again }: Contradiction,
+  markNumber: MarkNumber,
+): string {
   const sentence = says[code](between.map((figure) => figureWords(figure, markNumber)).join(", "));
   const first = missingSentences(again, markNumber);
   return first.length === 0 ? sentence : `${sentence} Read again: ${first.join("; ")}.`;

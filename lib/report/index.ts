@@ -12,6 +12,22 @@ export { codeUnitsOf, limitText, rowSentence, unusedSentence, type RowWords } fr
 export { rowLimitText, rowValueText } from "./row-text";
 export { rulerTicks, type RulerTick } from "./ruler";
 export { shopFieldText, shopQuantityWords, shopRowText, type ShopRowWords } from "./shop-row-text";
+export {
+  sectionClauses,
+  sectionFigureRows,
+  sectionFigureText,
+  type SectionClause,
+  type SectionFigureRow,
+} from "./section-rows";
+export { sectionScene } from "./section-scene";
+export {
+  sectionEdgeSteps,
+  sectionEdgeWords,
+  sectionJointWords,
+  sectionMissingText,
+  sectionStepSentence,
+  sectionVerdictWords,
+} from "./section-words";
 export { setupLine, setupRows, type LabelledRow } from "./setup-rows";
 export {
   sheetDocument,
