@@ -1,7 +1,7 @@
 import { Chip, Field, Panel, type PanelTone } from "@/components/ui";
 import { sectionSetsFor, type BeadJudgement, type SectionAction, type SectionAssessment } from "@/lib/assess";
 import { CHECK_YOUR_COPY, sectionClauses, sectionVerdictWords, type SectionClause } from "@/lib/report";
-import type { SectionVerdict } from "@/lib/section";
+import type { SectionCriteriaSet, SectionVerdict } from "@/lib/section";
 import type { UnitPreferences } from "@/lib/units";
 import { LengthField } from "./length-field";
 import { LookedFor } from "./looked-for";
@@ -63,7 +63,9 @@ export function SectionVerdictPanel(props: Props) {
             units={units}
             onValue={(mm) => onAction({ type: "section.throat", mm })}
           />
-          {hasTwoSystems(verdict.setId) && <UnitsOfTheCode judgement={judgement} onJudgement={onJudgement} />}
+          {sets.some((set) => set.id === verdict.setId && hasTwoSystems(set)) && (
+            <UnitsOfTheCode judgement={judgement} onJudgement={onJudgement} />
+          )}
           <Outcome {...props} verdict={verdict} />
         </>
       )}
@@ -71,7 +73,9 @@ export function SectionVerdictPanel(props: Props) {
   );
 }
 
-const hasTwoSystems = (setId: string): boolean => !setId.startsWith("iso-");
+/** A limit that the code states in millimetres and in inches on its own, each a little different. */
+const hasTwoSystems = ({ criteria }: SectionCriteriaSet): boolean =>
+  JSON.stringify(criteria).includes('"us":');
 
 function UnitsOfTheCode({ judgement, onJudgement }: Pick<Props, "judgement" | "onJudgement">) {
   const now = judgement.criteriaSettings["units"] === "us" ? "us" : "si";

@@ -1,6 +1,7 @@
 import { MarkOverlay } from "@/components/canvas";
 import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { ACROSS, printedScene } from "./printed-scene";
+import { SectionPart } from "./sheet-section";
 import styles from "./sheet.module.css";
 
 /** The printed page of one bead. Every word on it comes from the document; this file only sets it. */
@@ -75,6 +76,9 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
         <Causes causes={sheet.causes} causeless={sheet.causeless} />
         <VerdictPart sheet={sheet} />
       </div>
+      {sheet.photos.map(
+        ({ sha256, section }, i) => section && <SectionPart key={sha256} section={section} photo={i + 1} />,
+      )}
       {sheet.note && (
         <section>
           <h2>Note</h2>

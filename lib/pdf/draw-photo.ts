@@ -1,11 +1,16 @@
 import { fitLabels, primitives, scene, type ScenePalette } from "@/lib/marks";
-import type { SheetDocument } from "@/lib/report";
+import { sectionScene, type SheetDocument } from "@/lib/report";
 import { drawPrimitive } from "./draw-primitive";
 import { asDecoration, asTag, drawBlock, putBlock, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
 import { RULE } from "./page";
 
-export type SheetPhoto = SheetDocument["photos"][number];
+/** `section`: what is drawn over a cut weld; of a signed record without the places that were found on it. */
+export type SheetPhoto = Omit<SheetDocument["photos"][number], "section"> & {
+  readonly section?: { readonly drawing: SectionLines; readonly places: SectionFound } | undefined;
+};
+type SectionLines = Parameters<typeof sectionScene>[0];
+type SectionFound = Parameters<typeof sectionScene>[1];
 
 export interface PhotoPaint {
   readonly photos: ReadonlyMap<string, Uint8Array>;
@@ -81,10 +86,11 @@ function drawMarks(
   palette: ScenePalette,
   box: { readonly x: number; readonly y: number; readonly width: number },
 ): void {
-  const { drawing, labels, scaleLabel, widthPx } = photo;
+  const { drawing, labels, scaleLabel, widthPx, section } = photo;
   const frame = { x: box.x, y: box.y, width: box.width, pointsPerPx: box.width / widthPx };
   const unitPx = UNIT_PT / frame.pointsPerPx;
   const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
-  for (const shape of fitLabels(shapes, unitPx, null, photo))
+  const cut = section ? sectionScene(section.drawing, section.places) : [];
+  for (const shape of fitLabels([...cut, ...shapes], unitPx, null, photo))
     for (const primitive of primitives(shape, palette, unitPx)) drawPrimitive(flow, primitive, frame);
 }

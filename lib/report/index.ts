@@ -37,6 +37,7 @@ export {
   type SheetDocument,
   type SheetMark,
 } from "./sheet";
+export type { SheetSection } from "./sheet-section";
 export { CHECK_YOUR_COPY } from "./check-your-copy";
 export { seamWords, weldFactWords } from "./weld-fact-words";
 export {

@@ -26,6 +26,7 @@ import type { Change, Diagnosis, RankedCause } from "@/lib/diagnose";
 import type { UnitPreferences } from "@/lib/units";
 import { rowLimitText, rowValueText } from "./row-text";
 import { findingLines } from "./finding-lines";
+import { sheetSection, type SheetSection } from "./sheet-section";
 
 export interface SheetMark {
   readonly photo: number;
@@ -71,6 +72,8 @@ export interface SheetDocument {
     /** Words beside each mark's number, by mark id, as on the screen. */
     readonly labels: Readonly<Record<string, string>>;
     readonly scaleLabel: string;
+    /** Left out where the photo shows no cut weld, or nobody has worked on it. */
+    readonly section?: SheetSection;
   }[];
   readonly setup: readonly LabelledRow[];
   readonly setupFindings: readonly string[];
@@ -157,8 +160,19 @@ function sheetPhotos(
         .map(({ mark, measured }) => [mark.id, markLabel(mark, measured, units)]),
     );
     const scaleLabel = scaleText(drawing.scale, units);
+    const section = sheetSection(content, id, assessment, units);
     return [
-      { sha256, role, widthPx, heightPx, drawing, hasScale: drawing.scale !== null, labels, scaleLabel },
+      {
+        sha256,
+        role,
+        widthPx,
+        heightPx,
+        drawing,
+        hasScale: drawing.scale !== null,
+        labels,
+        scaleLabel,
+        ...(section ? { section } : {}),
+      },
     ];
   });
 }
