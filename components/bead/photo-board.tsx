@@ -1,6 +1,6 @@
 "use client";
 
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { BeadCanvas, scaleFromPicks, sizesAsked, type ScalePickKind, type Tool } from "@/components/canvas";
 import type { SectionAction } from "@/lib/assess";
 import type { EditAction, Mark, MarkShapeData, PhotoPoint, Scale } from "@/lib/marks";
@@ -37,6 +37,9 @@ export function PhotoBoard({
   onSection: (action: SectionAction) => void;
   number: number;
 }) {
+  const board = useRef<HTMLDivElement>(null);
+  // On a phone what was pressed lies below the photo, and the work goes on above.
+  const show = () => board.current?.scrollIntoView({ block: "nearest" });
   const [held, setTool] = useState<Tool>("move");
   const drawing = photo.history.present;
   const found = assessment.photos.find(({ photoId }) => photoId === photo.id)?.section ?? null;
@@ -46,12 +49,13 @@ export function PhotoBoard({
   const setScale = (scale: Scale | null) => {
     if (scale) onAction({ type: "scale.set", scale });
     setTool(scale ? desk.toolAfterScale : "move");
+    if (desk.work) show();
   };
   const picking = useScalePicking(setScale);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
-      <div className={styles.board}>
+      <div className={styles.board} ref={board}>
         <BeadCanvas
           photo={{
             viewUrl: `/api/photos/${photo.sha256}/view`,
@@ -84,7 +88,10 @@ export function PhotoBoard({
           tool={tool}
           role={desk.role}
           onJoint={(joint) => onSection({ type: "section.joint", joint })}
-          onTake={desk.take}
+          onTake={(step) => {
+            desk.take(step);
+            show();
+          }}
         />
       )}
       <ScalePanel

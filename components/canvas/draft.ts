@@ -124,8 +124,10 @@ export function placePoint(
   const points = draft?.kind === "path" && draft.tool === tool ? draft.points : [];
   const [first] = points;
   const last = points.at(-1);
-  const again = last !== undefined && distance(last, at) <= reach;
-  const closes = isRing(tool) && points.length >= 3 && first !== undefined && distance(first, at) <= reach;
+  // Round a cut weld the points stand close: only what is meant for the same point finishes it.
+  const near = tool === "metal" ? reach / 2 : reach;
+  const again = last !== undefined && distance(last, at) <= near;
+  const closes = isRing(tool) && points.length >= 3 && first !== undefined && distance(first, at) <= near;
   if (again || closes) {
     const finished = finishPath(tool, points, kinds);
     return finished === null ? going(draft) : done(finished);

@@ -26,11 +26,12 @@ export function hintFor(
   draft: Draft | null,
   drawing: Drawing,
   scaleKind: ScalePickKind = "two-points",
-  edge: SectionEdgeRole = "plate-1",
+  edge: SectionEdgeRole | null = null,
 ): string {
   const placed = draft?.kind === "path" ? draft.points.length : 0;
   switch (tool) {
     case "move":
+      if (edge !== null) return "Take a tool to draw, or to drag a point.";
       return drawing.marks.length > 0 ? "Tap a mark to pick it." : "Pick a tool to mark what you see.";
     case "point":
       return "Tap the spot. Drag outwards for its size.";
@@ -42,10 +43,12 @@ export function hintFor(
       return placed === 0 ? "Tap round it, or draw round it." : "Tap round. The first point again, or Done.";
     case "metal":
       return placed === 0
-        ? "Tap round all that was melted, both toes among the points."
+        ? "Zoom in, then tap round all that was melted, both toes among the points."
         : "Tap round, closer where it bends. The first point again, or Done.";
     case "edge":
-      return placed === 0 ? sectionEdgeSteps[edge] : "Tap on along it, as far off as you can see it.";
+      return placed === 0
+        ? sectionEdgeSteps[edge ?? "plate-1"]
+        : "Tap on along it, as far off as you can see it.";
     case "root":
       return "Tap the deepest point of the root, or drag it.";
     case "scale":

@@ -40,7 +40,7 @@ export function sectionStepSentence(step: SectionStep | null): string {
     case "scale":
       return "Set the scale: pick a length you know in the cut face.";
     case "outline":
-      return "Tap round all the metal that was melted, both toes among the points.";
+      return "Zoom in until the weld fills the picture. Then tap round all the metal that was melted, both toes among the points.";
     case "edge":
       return sectionEdgeSteps[step.role];
     case "root":
