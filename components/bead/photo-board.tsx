@@ -100,7 +100,10 @@ export function PhotoBoard({
         units={units}
         picking={tool === "scale"}
         kind={picking.kind}
-        onKind={picking.setKind}
+        onKind={(kind) => {
+          picking.setKind(kind);
+          show();
+        }}
         onRemove={() => onAction({ type: "scale.clear" })}
         onFound={setScale}
         onCorrected={(scale) => onAction({ type: "scale.set", scale })}

@@ -124,9 +124,11 @@ export function placePoint(
   const points = draft?.kind === "path" && draft.tool === tool ? draft.points : [];
   const [first] = points;
   const last = points.at(-1);
-  // Round a cut weld the points stand close: only what is meant for the same point finishes it.
+  // Round a cut weld the points stand close, above all at the toes: there only the first point finishes it, and a tap on
+  // the last one is a finger that trembled.
   const near = tool === "metal" ? reach / 2 : reach;
-  const again = last !== undefined && distance(last, at) <= near;
+  if (tool === "metal" && last !== undefined && distance(last, at) <= reach / 8) return going(draft);
+  const again = tool !== "metal" && last !== undefined && distance(last, at) <= near;
   const closes = isRing(tool) && points.length >= 3 && first !== undefined && distance(first, at) <= near;
   if (again || closes) {
     const finished = finishPath(tool, points, kinds);

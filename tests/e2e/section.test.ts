@@ -1,23 +1,14 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { renderMacro, type MacroTruth } from "@/demo-images";
+import { renderMacro, type MacroParamsInput, type MacroTruth } from "@/demo-images";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 
 let server: TestServer;
 let browser: Browser;
-let picture: { name: string; mimeType: string; buffer: Buffer };
-let truth: MacroTruth;
 beforeAll(async () => {
-  const rendered = renderMacro({ scenario: "section-tee-convex", fieldWidthMm: 80, seed: 1 });
-  const { rgb, width, height } = rendered;
-  truth = rendered.truth;
-  const buffer = await sharp(Buffer.from(rgb), { raw: { width, height, channels: 3 } })
-    .jpeg({ quality: 88 })
-    .toBuffer();
-  picture = { name: "section.jpg", mimeType: "image/jpeg", buffer };
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
@@ -27,12 +18,20 @@ afterAll(async () => {
 
 type Spot = readonly [number, number];
 
+/** A photograph of a section with everything that is true of it. */
+async function pictureOf(input: MacroParamsInput) {
+  const { rgb, width, height, truth } = renderMacro(input);
+  const buffer = await sharp(Buffer.from(rgb), { raw: { width, height, channels: 3 } })
+    .jpeg({ quality: 88 })
+    .toBuffer();
+  return { truth, file: { name: "section.jpg", mimeType: "image/jpeg", buffer } };
+}
+
 /** Of a slow machine. */
 const patient = { timeout: 15_000 };
 
 /** Where a careful person taps round the weld metal: both toes, and a point every so often between them. */
-function outlineSpots(count: number): readonly Spot[] {
-  const { outlinePx, toesPx } = truth;
+function outlineSpots({ outlinePx, toesPx }: MacroTruth, count: number): readonly Spot[] {
   const nearest = (spot: Spot): number =>
     outlinePx.reduce((best, p, i) => (away(p, spot) < away(outlinePx[best]!, spot) ? i : best), 0);
   const [one, two] = [nearest(toesPx[0]), nearest(toesPx[1])].sort((a, b) => a - b) as [number, number];
@@ -47,19 +46,25 @@ function outlineSpots(count: number): readonly Spot[] {
 }
 const away = (a: Spot, b: Spot): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
-/** Two spots on an edge, inside the picture. */
-function edgeSpots(role: string): readonly [Spot, Spot] {
+/**
+ * Two spots on an edge, inside the picture and far apart: the face of plate 1 is seen again on the other side of the
+ * upright.
+ */
+function edgeSpots(truth: MacroTruth, role: string): readonly [Spot, Spot] {
   const [a, b] = truth.edges.find((edge) => edge.role === role)!.px as [Spot, Spot];
   const lerp = (t: number): Spot => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])];
   const inside = ([x, y]: Spot): boolean => x > 8 && y > 8 && x < truth.widthPx - 8 && y < truth.heightPx - 8;
-  const end = [1, 0.97, 0.94, 0.9, 0.85, 0.8, 0.7].map(lerp).find(inside)!;
-  return [lerp(0.02), end];
+  const end = [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3].map(lerp).find(inside)!;
+  return [lerp(role === "plate-1" ? -1.6 : 0.02), end];
 }
 
-const keyPoint = (name: string): Spot =>
+const keyPoint = (truth: MacroTruth, name: string): Spot =>
   truth.scaleObject!.keyPoints.find((point) => point.name === name)!.px;
 
-async function openSection(device: BrowserContextOptions): Promise<{ bench: Bench; errors: string[] }> {
+async function openSection(
+  device: BrowserContextOptions,
+  picture: Awaited<ReturnType<typeof pictureOf>>["file"],
+): Promise<{ bench: Bench; errors: string[] }> {
   const page = await (await browser.newContext(device)).newPage();
   page.setDefaultTimeout(20_000);
   const errors: string[] = [];
@@ -105,7 +110,7 @@ async function shownFigures(page: Page): Promise<Map<string, { value: number; u:
 /** Half a unit of the last place shown: a figure cannot be read off the screen any closer. */
 const SHOWN = 0.06;
 
-function misses(figures: Map<string, { value: number; u: number }>, times: number): readonly string[] {
+function misses(truth: MacroTruth, figures: Figures, times: number): readonly string[] {
   return [...figures].flatMap(([id, { value, u }]) => {
     const off = Math.abs(value - truth.sizes[id]!);
     return off <= times * u + (id === "dilution" ? SHOWN / 100 : SHOWN)
@@ -115,40 +120,48 @@ function misses(figures: Map<string, { value: number; u: number }>, times: numbe
 }
 
 /** k = 2 holds 95 of 100: of some twenty figures one may lie outside, none by half as much again. */
-function expectTrue(figures: Map<string, { value: number; u: number }>): void {
+type Figures = ReadonlyMap<string, { readonly value: number; readonly u: number }>;
+
+function expectTrue(truth: MacroTruth, figures: Figures): void {
   expect([...figures.keys()].sort()).toEqual(Object.keys(truth.sizes).sort());
-  expect(misses(figures, 1.5)).toEqual([]);
-  expect(misses(figures, 1).length).toBeLessThanOrEqual(1);
+  expect(misses(truth, figures, 1.5)).toEqual([]);
+  expect(misses(truth, figures, 1).length).toBeLessThanOrEqual(1);
 }
 
 describe("a cut and etched T-joint at the desk, 1440 x 900", () => {
   it("scale, outline, edges and root, then sizes, verdict and sheet; a point moved by the keys", async () => {
-    const { bench, errors } = await openSection(desktop);
+    const { file, truth } = await pictureOf({
+      scenario: "section-tee-convex",
+      scaleObject: "card",
+      fieldWidthMm: 140,
+      megapixels: 6,
+    });
+    const { bench, errors } = await openSection(desktop, file);
     const { page } = bench;
     expect(await step(page).innerText()).toContain("which joint was cut");
     await page.getByRole("button", { name: "Fillet: T, corner or lap" }).click();
     expect(await step(page).innerText()).toContain("Set the scale");
     await shoot(page, "section-desktop-begin");
-    await bench.setScale(keyPoint("0 mm") as [number, number], keyPoint("40 mm") as [number, number], "40");
+    await scaleByCard(bench, truth);
 
     // After the scale the tool for the weld metal is in hand by itself, and so on from step to step.
     await expect.poll(() => bench.canvas.getAttribute("data-tool"), patient).toBe("metal");
-    await wheelIn(bench, truth.rootPx, 1);
-    for (const spot of outlineSpots(26)) await bench.click(...spot);
+    await lookAt(bench, middle(truth), 1.8, "Metal");
+    for (const spot of outlineSpots(truth, 26)) await bench.click(...spot);
     await shoot(page, "section-desktop-outline");
     await page.getByRole("button", { name: "Done", exact: true }).click();
-    const whole = page.getByRole("group", { name: "Zoom" }).getByLabel("Fit the whole photo");
-    await whole.click();
+    await lookAt(bench, truth.toesPx[1], 0.8, "Edge");
     for (const role of ["plate-1", "plate-2"]) {
       await expect.poll(() => bench.canvas.getAttribute("data-tool"), patient).toBe("edge");
-      for (const spot of edgeSpots(role)) await bench.click(...(await inSight(bench, spot, role)));
+      for (const spot of edgeSpots(truth, role))
+        await bench.click(...(await inSight(bench, truth, spot, role)));
     }
     await expect.poll(() => bench.canvas.getAttribute("data-tool"), patient).toBe("root");
     await bench.click(...truth.rootPx);
     await expect.poll(() => step(page).innerText(), patient).toContain("All drawn");
     await page.locator('[data-figure="root-penetration"]').waitFor();
     await shoot(page, "section-desktop-figures");
-    expectTrue(await shownFigures(page));
+    expectTrue(truth, await shownFigures(page));
 
     // One gesture is one step back: the root, and forward again.
     await page.getByRole("button", { name: "Undo" }).click();
@@ -170,7 +183,7 @@ describe("a cut and etched T-joint at the desk, 1440 x 900", () => {
     await expect.poll(() => rows.locator('[data-result="meets"]').count(), patient).toBeGreaterThan(5);
     // 5 mm are asked for, and the inscribed triangle's 6.0 mm are there (ISO 5817, 1.20: at least the throat asked for).
     const throat = rows.getByRole("listitem").filter({ hasText: "Throat of the inscribed triangle" });
-    expect(await throat.getAttribute("data-result")).toBe("meets");
+    await expect.poll(() => throat.innerText(), patient).toMatch(/^Met/);
     await page.getByLabel(/^Throat asked for/).fill("8");
     await page.getByLabel(/^Throat asked for/).blur();
     await expect.poll(() => throat.getAttribute("data-result"), patient).toBe("fails");
@@ -209,7 +222,7 @@ describe("a cut and etched T-joint at the desk, 1440 x 900", () => {
     expect(await page.locator("figure svg path").count()).toBeGreaterThan(6);
     await page.getByRole("heading", { name: "Section on photo 1" }).scrollIntoViewIfNeeded();
     await shoot(page, "section-sheet");
-    const pdf = await fetch(`${address}/sheet.pdf`);
+    const pdf = await fetch(`${server.url}/api/beads/${address.split("/").pop()}/sheet.pdf`);
     expect([pdf.status, pdf.headers.get("content-type")]).toEqual([200, "application/pdf"]);
     expect(errors).toEqual([]);
     await page.context().close();
@@ -218,28 +231,28 @@ describe("a cut and etched T-joint at the desk, 1440 x 900", () => {
 
 describe("the same on a phone, 390 x 844, by touch", () => {
   it("zooms in, draws, and reads the sizes", async () => {
-    const { bench, errors } = await openSection(phone);
+    const { file, truth } = await pictureOf({ scenario: "section-tee-convex", fieldWidthMm: 80, seed: 7 });
+    const { bench, errors } = await openSection(phone, file);
     const { page } = bench;
     await page.getByRole("button", { name: "Fillet: T, corner or lap" }).tap();
     await bench.setScale(
-      keyPoint("0 mm") as [number, number],
-      keyPoint("40 mm") as [number, number],
+      keyPoint(truth, "0 mm") as [number, number],
+      keyPoint(truth, "40 mm") as [number, number],
       "40",
       "tap",
     );
     await expect.poll(() => bench.canvas.getAttribute("data-tool"), patient).toBe("metal");
     await shoot(page, "section-phone-metal");
-    await bench.tool("Move");
-    await zoomIn(bench, truth.rootPx, 0.7);
-    const take = page.getByRole("group", { name: "Parts to draw" });
-    await take.getByRole("button", { name: /Weld metal/ }).tap();
-    for (const spot of outlineSpots(22)) await bench.tap(...spot);
+    await pinchIn(bench, middle(truth));
+    await shoot(page, "section-phone-pinched");
+    for (const spot of outlineSpots(truth, 22)) await bench.tap(...spot);
     await shoot(page, "section-phone-outline");
     await page.getByRole("button", { name: "Done", exact: true }).tap();
     await page.getByRole("group", { name: "Zoom" }).getByLabel("Fit the whole photo").tap();
     for (const role of ["plate-1", "plate-2"]) {
       await expect.poll(() => bench.canvas.getAttribute("data-tool"), patient).toBe("edge");
-      for (const spot of edgeSpots(role)) await bench.tap(...(await inSight(bench, spot, role)));
+      for (const spot of edgeSpots(truth, role))
+        await bench.tap(...(await inSight(bench, truth, spot, role)));
     }
     await expect.poll(() => bench.canvas.getAttribute("data-tool"), patient).toBe("root");
     await bench.tap(...truth.rootPx);
@@ -255,7 +268,7 @@ describe("the same on a phone, 390 x 844, by touch", () => {
       .tap();
     await page.locator('[data-figure="root-penetration"]').waitFor();
     await shoot(page, "section-phone-figures");
-    expectTrue(await shownFigures(page));
+    expectTrue(truth, await shownFigures(page));
     await page
       .getByLabel("Judge this section by")
       .selectOption({ label: "AWS D1.1 macroetch test, fillet, 2020" });
@@ -264,39 +277,77 @@ describe("the same on a phone, 390 x 844, by touch", () => {
       .toBe("Cannot say yet");
     await page.getByTestId("section-verdict-word").scrollIntoViewIfNeeded();
     await shoot(page, "section-phone-verdict");
-    const { scrollWidth, clientWidth } = await page.evaluate(() => document.documentElement);
-    expect(scrollWidth).toBeLessThanOrEqual(clientWidth);
+    const tooWide = () => document.documentElement.scrollWidth - document.documentElement.clientWidth;
+    expect(await page.evaluate(tooWide)).toBeLessThanOrEqual(0);
     expect(errors).toEqual([]);
     await page.context().close();
   });
 });
 
-async function wheelIn(bench: Bench, [x, y]: Spot, zoom: number): Promise<void> {
+/** Brings a photo pixel into the middle, so large, with the wheel and a drag, and takes the tool in hand again. */
+async function lookAt(bench: Bench, [px, py]: Spot, zoom: number, tool: "Metal" | "Edge"): Promise<void> {
+  const { page } = bench;
   const now = async () => Number(await bench.canvas.getAttribute("data-zoom"));
-  const spot = await bench.at(x, y);
-  await bench.page.mouse.move(spot.x, spot.y);
-  for (let tries = 0; tries < 30 && (await now()) < zoom; tries += 1) {
-    await bench.page.mouse.wheel(0, -100);
-    await bench.page.waitForTimeout(60);
+  await page.getByRole("group", { name: "Zoom" }).getByLabel("Fit the whole photo").click();
+  await page.getByRole("radio", { name: "Move", exact: true }).click();
+  const spot = await bench.at(px, py);
+  await page.mouse.move(spot.x, spot.y);
+  for (let tries = 0; tries < 40 && (await now()) < zoom; tries += 1) {
+    await page.mouse.wheel(0, -60);
+    await page.waitForTimeout(60);
   }
   expect(await now()).toBeGreaterThanOrEqual(zoom);
+  const box = (await bench.canvas.boundingBox())!;
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2, { steps: 8 });
+  await page.mouse.up();
+  await page.getByRole("radio", { name: tool, exact: true }).click();
 }
 
-/** Double taps until a photo pixel is at least `zoom` CSS pixels. */
-async function zoomIn(bench: Bench, [x, y]: Spot, zoom: number): Promise<void> {
-  const now = async () => Number(await bench.canvas.getAttribute("data-zoom"));
-  for (let tries = 0; tries < 6 && (await now()) < zoom; tries += 1) {
-    await bench.tap(x, y);
-    await bench.tap(x, y);
-    await bench.page.waitForTimeout(400);
+/** Two fingers apart over a photo pixel, which stays where it is. */
+async function pinchIn(bench: Bench, [px, py]: Spot): Promise<void> {
+  const cdp = await bench.page.context().newCDPSession(bench.page);
+  const { x, y } = await bench.at(px, py);
+  const send = (type: "touchStart" | "touchMove" | "touchEnd", halves: readonly number[]) =>
+    cdp.send("Input.dispatchTouchEvent", {
+      type,
+      touchPoints: halves.map((half, id) => ({ x: x + half, y, id })),
+    });
+  await send("touchStart", [-22]);
+  await send("touchStart", [-22, 22]);
+  for (const half of [30, 45, 60, 75, 90]) await send("touchMove", [-half, half]);
+  await send("touchEnd", []);
+  await expect
+    .poll(async () => Number(await bench.canvas.getAttribute("data-zoom")), patient)
+    .toBeGreaterThan(0.6);
+}
+
+const middle = ({ outlinePx }: MacroTruth): Spot => [
+  outlinePx.reduce((sum, [x]) => sum + x, 0) / outlinePx.length,
+  outlinePx.reduce((sum, [, y]) => sum + y, 0) / outlinePx.length,
+];
+
+/** Two picks on the straight part of each edge, clear of the rounded corners. */
+async function scaleByCard(bench: Bench, truth: MacroTruth): Promise<void> {
+  await bench.tool("Scale");
+  await bench.page.getByRole("button", { name: /^Bank-size card/ }).click();
+  await bench.page.waitForTimeout(200);
+  const corners = [1, 2, 3, 4].map((n) => keyPoint(truth, `corner ${n}`));
+  for (const [i, a] of corners.entries()) {
+    const b = corners[(i + 1) % 4]!;
+    for (const t of [0.15, 0.85]) await bench.click(a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]));
   }
-  expect(await now()).toBeGreaterThanOrEqual(zoom);
+  await bench.page
+    .getByTestId("scale-note")
+    .getByText(/Scale set/)
+    .waitFor();
 }
 
 /** The spot itself, or, where the glass ends before it, the last of its edge that can be seen. */
-async function inSight(bench: Bench, spot: Spot, role: string): Promise<Spot> {
+async function inSight(bench: Bench, truth: MacroTruth, spot: Spot, role: string): Promise<Spot> {
   const box = (await bench.canvas.boundingBox())!;
-  const [from] = edgeSpots(role);
+  const [a, b] = edgeSpots(truth, role);
+  const from = spot === a || away(a, spot) < away(b, spot) ? b : a;
   for (const t of [1, 0.8, 0.6, 0.4, 0.3, 0.2]) {
     const one: Spot = [from[0] + t * (spot[0] - from[0]), from[1] + t * (spot[1] - from[1])];
     const { x, y } = await bench.at(...one);
