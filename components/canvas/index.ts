@@ -5,7 +5,7 @@ export { MarkCard } from "./mark-card";
 export { MarkList } from "./mark-list";
 export { patternChoices, patternNames, placeChoices, stretchNames, type PlaceChoice } from "./mark-words";
 export { palette } from "./palette";
-export { MarkOverlay, type MarkOverlayProps } from "./scene-svg";
+export { CroppedPhoto, MarkOverlay, type MarkOverlayProps } from "./scene-svg";
 export { scaleFromPicks, sizesAsked } from "./scale-from-picks";
 export { scalePicks, type ScalePickKind } from "./scale-picks";
 export {

@@ -1,12 +1,34 @@
-import { CHECK_YOUR_COPY, type SheetSection } from "@/lib/report";
+import { CroppedPhoto } from "@/components/canvas";
+import { CHECK_YOUR_COPY, type SheetDocument, type SheetSection } from "@/lib/report";
+import { ACROSS_CROP, printedScene } from "./printed-scene";
 import styles from "./sheet.module.css";
 
 /** A cut and etched weld on the printed page: its figures, and the macro criteria row by row. */
-export function SectionPart({ section, photo }: { section: SheetSection; photo: number }) {
-  const { figures, unread, problems, verdict, report } = section;
+export function SectionPart({
+  photo,
+  section,
+  number,
+}: {
+  photo: SheetDocument["photos"][number];
+  section: SheetSection;
+  number: number;
+}) {
+  const { figures, unread, problems, verdict, report, crop } = section;
   return (
     <section>
-      <h2>Section on photo {photo}</h2>
+      <h2>Section on photo {number}</h2>
+      {crop && (
+        <CroppedPhoto
+          className={styles.crop}
+          href={`/api/photos/${photo.sha256}/view`}
+          scene={printedScene(photo, crop)}
+          widthPx={photo.widthPx}
+          heightPx={photo.heightPx}
+          crop={crop}
+          acrossUnits={ACROSS_CROP}
+          label={`The weld on photo ${number}, cut and etched: its outline, the edges of the joint, the toes and the root.`}
+        />
+      )}
       {figures.length === 0 ? (
         <p>No size read.</p>
       ) : (

@@ -77,7 +77,10 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
         <VerdictPart sheet={sheet} />
       </div>
       {sheet.photos.map(
-        ({ sha256, section }, i) => section && <SectionPart key={sha256} section={section} photo={i + 1} />,
+        (photo, i) =>
+          photo.section && (
+            <SectionPart key={photo.sha256} photo={photo} section={photo.section} number={i + 1} />
+          ),
       )}
       {sheet.note && (
         <section>

@@ -1,7 +1,13 @@
 import { z } from "zod";
 import { ShopCriteriaSchema, shopSetId, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
-import { ExchangeBeadSchema, hasSection, Sha256Schema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
+import {
+  ExchangeBeadSchema,
+  hasSection,
+  Sha256Schema,
+  type ExchangeBead,
+  type ExchangePhoto,
+} from "./bead-file";
 import type { ExchangeIssue } from "./issue";
 import { ExchangeInstrumentSchema, ExchangeJobSchema, jobIssues, noJobs, type JobsAlong } from "./job-file";
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
@@ -16,7 +22,13 @@ const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
 
 export const ArchiveManifestSchema = z.object({
-  schemaVersion: z.literal([WITHOUT_CRITERIA, WITHOUT_JOBS, EXTENT_IN_WORDS, WITHOUT_SECTIONS, ARCHIVE_VERSION]),
+  schemaVersion: z.literal([
+    WITHOUT_CRITERIA,
+    WITHOUT_JOBS,
+    EXTENT_IN_WORDS,
+    WITHOUT_SECTIONS,
+    ARCHIVE_VERSION,
+  ]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
   /** Every photo of every bead once, sorted by name. */
   photos: z

@@ -1,5 +1,5 @@
 import { fitLabels, primitives, scene, type ScenePalette } from "@/lib/marks";
-import { sectionScene, type SheetDocument } from "@/lib/report";
+import { sectionScene, type PhotoCrop, type SheetDocument } from "@/lib/report";
 import { drawPrimitive } from "./draw-primitive";
 import { asDecoration, asTag, drawBlock, putBlock, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
@@ -23,7 +23,7 @@ export const CAPTION_HEIGHT = 14;
 
 /** The size of a photo in a box, points. */
 export function photoSize(
-  photo: SheetPhoto,
+  photo: Pick<SheetPhoto, "widthPx" | "heightPx">,
   width: number,
   height: number,
 ): { width: number; height: number } {
@@ -78,6 +78,42 @@ function drawPicture(
   }
   const block = layText(flow.faces, [run("The picture is missing.", "text", 9)], box.width - 12);
   drawBlock(flow, block, box.x + 6, box.y + 6);
+}
+
+/** Part of a photo with what is drawn there, as large as the box; its top left at x, y. */
+export function drawCrop(
+  flow: Flow,
+  photo: SheetPhoto,
+  crop: PhotoCrop,
+  alt: string,
+  paint: PhotoPaint,
+  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+): void {
+  const { doc } = flow;
+  const k = box.width / crop.width;
+  const whole = {
+    x: box.x - crop.x * k,
+    y: box.y - crop.y * k,
+    width: photo.widthPx * k,
+    height: photo.heightPx * k,
+  };
+  asTag(
+    flow,
+    flow.root,
+    "Figure",
+    () => {
+      doc.save();
+      doc.rect(box.x, box.y, box.width, box.height).clip();
+      drawPicture(flow, paint.photos.get(photo.sha256), whole);
+      drawMarks(flow, photo, paint.palette, whole);
+      doc.restore();
+    },
+    alt,
+  );
+  asDecoration(doc, () => {
+    doc.lineWidth(RULE.hair).strokeColor(flow.ink).undash();
+    doc.rect(box.x, box.y, box.width, box.height).stroke();
+  });
 }
 
 function drawMarks(

@@ -1,8 +1,9 @@
-import { CHECK_YOUR_COPY, type SheetDocument, type SheetSection } from "@/lib/report";
+import { CHECK_YOUR_COPY, type PhotoCrop, type SheetDocument, type SheetSection } from "@/lib/report";
+import { drawCrop, photoSize, type PhotoPaint, type SheetPhoto } from "./draw-photo";
 import { drawTable, tableStart, type Column } from "./draw-table";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { run, type Run } from "./lay-text";
-import { GREY } from "./page";
+import { BODY_WIDTH, GREY, LEFT } from "./page";
 
 const pairs: readonly Column[] = [
   { title: "Size", share: 0.29 },
@@ -21,18 +22,37 @@ const reportColumns: readonly Column[] = [
 ];
 
 /** Every cut and etched weld of the bead: its figures, and the macro criteria row by row. */
-export function drawSections(flow: Flow, { photos }: SheetDocument): void {
-  photos.forEach(({ section }, i) => {
-    if (section) drawSection(flow, section, i + 1);
+export function drawSections(flow: Flow, { photos }: SheetDocument, paint: PhotoPaint): void {
+  photos.forEach((photo, i) => {
+    if (photo.section) drawSection(flow, photo, photo.section, i + 1, paint);
   });
 }
 
-function drawSection(flow: Flow, section: SheetSection, photo: number): void {
+const PICTURE_HEIGHT = 210;
+
+/** The weld alone, as large as it fits. */
+function drawWeld(flow: Flow, photo: SheetPhoto, crop: PhotoCrop, number: number, paint: PhotoPaint): void {
+  const size = photoSize({ widthPx: crop.width, heightPx: crop.height }, BODY_WIDTH, PICTURE_HEIGHT);
+  const alt = `The weld on photo ${number}, cut and etched: its outline, the edges of the joint, the toes and the root.`;
+  drawCrop(flow, photo, crop, alt, paint, { x: LEFT, y: flow.y, ...size });
+  flow.y += size.height + 8;
+}
+
+function drawSection(
+  flow: Flow,
+  photo: SheetPhoto,
+  section: SheetSection,
+  number: number,
+  paint: PhotoPaint,
+): void {
   const say = (text: string) => flowText(flow, [run(text, "text", 9.5)]);
   const { figures, verdict } = section;
   const rows = figureRows(figures);
-  makeRoom(flow, HEADING_HEIGHT + (rows.length > 0 ? tableStart(flow, pairs, rows) : 14));
-  drawHeading(flow, `Section on photo ${photo}`);
+  const { crop } = section;
+  const picture = crop ? PICTURE_HEIGHT + 8 : 0;
+  makeRoom(flow, HEADING_HEIGHT + picture + (rows.length > 0 ? tableStart(flow, pairs, rows) : 14));
+  drawHeading(flow, `Section on photo ${number}`);
+  if (crop) drawWeld(flow, photo, crop, number, paint);
   if (rows.length > 0) drawTable(flow, pairs, rows);
   else say("No size read.");
   flow.y += 3;

@@ -58,7 +58,7 @@ function drawBody(flow: Flow, { sheet, photos, palette }: SheetPdfInput): void {
   drawChange(flow, sheet);
   drawCauses(flow, sheet);
   drawVerdict(flow, sheet);
-  drawSections(flow, sheet);
+  drawSections(flow, sheet, { photos, palette });
   if (sheet.note !== "") drawNote(flow, sheet.note);
   drawMorePhotos(flow, sheet, { photos, palette });
   drawCautions(flow, sheet.cautions);

@@ -19,6 +19,7 @@ export {
   type SectionClause,
   type SectionFigureRow,
 } from "./section-rows";
+export { sectionCrop, type PhotoCrop } from "./section-crop";
 export { sectionScene } from "./section-scene";
 export {
   sectionEdgeSteps,

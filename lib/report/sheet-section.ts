@@ -1,13 +1,15 @@
-import type { Assessment, BeadContent, PhotoSection } from "@/lib/assess";
+import type { Assessment, BeadContent, PhotoFacts, PhotoSection } from "@/lib/assess";
 import {
   etchingCaution,
   sectionReportFields,
   sectionSentence,
   sectionSets,
+  type SectionFigureId,
   type SectionPlaces,
 } from "@/lib/section";
 import type { UnitPreferences } from "@/lib/units";
 import type { SheetClause } from "./sheet";
+import { sectionCrop, type PhotoCrop } from "./section-crop";
 import { sectionClauses, sectionFigureRows } from "./section-rows";
 import { sectionVerdictWords } from "./section-words";
 
@@ -15,7 +17,9 @@ import { sectionVerdictWords } from "./section-words";
 export interface SheetSection {
   readonly drawing: PhotoSection;
   readonly places: SectionPlaces;
-  readonly figures: readonly { readonly id: string; readonly name: string; readonly text: string }[];
+  /** The part of the photo that shows the weld; null while it is not outlined. */
+  readonly crop: PhotoCrop | null;
+  readonly figures: readonly { readonly id: SectionFigureId; readonly name: string; readonly text: string }[];
   /** Figures that cannot be read from what is drawn, by name. */
   readonly unread: readonly string[];
   /** What stands in the way of them, a sentence each. */
@@ -37,7 +41,7 @@ export interface SheetSection {
 /** The section of one photo; null where nothing was drawn and nothing is asked. */
 export function sheetSection(
   content: BeadContent,
-  photoId: string,
+  { id: photoId, ...facts }: PhotoFacts,
   assessment: Assessment,
   units: UnitPreferences,
 ): SheetSection | null {
@@ -50,6 +54,7 @@ export function sheetSection(
   return {
     drawing: found.section,
     places: found.measures.places,
+    crop: sectionCrop(found.section, facts),
     figures: rows.flatMap(({ id, name, text }) => (text === null ? [] : [{ id, name, text }])),
     unread: rows.filter(({ text }) => text === null).map(({ name }) => name),
     problems: found.measures.issues.map(sectionSentence),

@@ -160,7 +160,7 @@ function sheetPhotos(
         .map(({ mark, measured }) => [mark.id, markLabel(mark, measured, units)]),
     );
     const scaleLabel = scaleText(drawing.scale, units);
-    const section = sheetSection(content, id, assessment, units);
+    const section = sheetSection(content, photo, assessment, units);
     return [
       {
         sha256,

@@ -158,7 +158,7 @@ describe("refusals", () => {
   });
 
   it("a later version, before anything else of it is read", () => {
-    const bytes = withManifest((manifest) => ({ ...manifest, schemaVersion: 5, parts: [] }));
+    const bytes = withManifest((manifest) => ({ ...manifest, schemaVersion: 6, parts: [] }));
     expect(issuesOf(bytes)).toEqual([{ code: "version-newer", found: 6, known: 5 }]);
   });
 
