@@ -1,6 +1,7 @@
 import { useEffect, useEffectEvent, useState } from "react";
 import { Field } from "@/components/ui";
 import type { PhotoSection } from "@/lib/assess";
+import { sectionWrittenFields } from "@/lib/report";
 import { sectionReportFields, type ReportField } from "@/lib/section";
 import styles from "./section.module.css";
 
@@ -12,19 +13,18 @@ export function SectionReport({
   section: PhotoSection;
   onText: (field: string, text: string) => void;
 }) {
-  const asked = sectionReportFields.filter(({ from }) => from === "person");
   const known = sectionReportFields.filter(({ from }) => from !== "person");
   return (
     <details className={styles.more}>
       <summary>Report of the examination (ISO 17639)</summary>
       <div className={styles.stack}>
-        {asked.map((field) => (
+        {sectionWrittenFields.map((field) => (
           <ReportText key={field.id} field={field} text={section.report[field.id] ?? ""} onText={onText} />
         ))}
         <p className={styles.small}>
           Taken from the bead, the photo and the drawing:{" "}
-          {known.map(({ title }) => title.toLowerCase()).join(", ")}. The list is ours from memory; the
-          standard’s own decides.
+          {known.map(({ title }) => title.toLowerCase()).join(", ")}. The examiner signs on the paper, or the
+          inspection that the bead belongs to. The list is ours from memory; the standard’s own decides.
         </p>
       </div>
     </details>

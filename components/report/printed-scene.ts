@@ -10,7 +10,7 @@ export const ACROSS_CROP = 480;
 export function printedScene(photo: SheetDocument["photos"][number], crop: PhotoCrop | null = null) {
   const { drawing, labels, scaleLabel, widthPx, section } = photo;
   const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
-  const cut = section ? sectionScene(section.drawing, section.places) : [];
+  const cut = section ? sectionScene(section.drawing, section.places, crop) : [];
   const unitPx = crop ? crop.width / ACROSS_CROP : widthPx / ACROSS;
   return fitLabels([...cut, ...shapes], unitPx, null, photo);
 }

@@ -1,4 +1,5 @@
 import { decisionRuleText } from "./decision-rule";
+import { sectionWrittenFields } from "@/lib/report";
 import { resultNames, type RecordRow } from "./record-sections";
 import type { SignedBead, SignedSection } from "./signed-record";
 
@@ -71,6 +72,9 @@ export function sectionRows(
         .filter(Boolean)
         .join("; "),
     })),
-    ...Object.entries(drawing.report).map(([field, text]) => ({ label: `${head}: ${field}`, value: text })),
+    ...sectionWrittenFields.flatMap(({ id, title }) => {
+      const value = drawing.report[id];
+      return value ? [{ label: `${head}: ${title}`, value }] : [];
+    }),
   ];
 }

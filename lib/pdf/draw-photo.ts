@@ -105,7 +105,7 @@ export function drawCrop(
       doc.save();
       doc.rect(box.x, box.y, box.width, box.height).clip();
       drawPicture(flow, paint.photos.get(photo.sha256), whole);
-      drawMarks(flow, photo, paint.palette, whole);
+      drawMarks(flow, photo, paint.palette, whole, crop);
       doc.restore();
     },
     alt,
@@ -121,12 +121,13 @@ function drawMarks(
   photo: SheetPhoto,
   palette: ScenePalette,
   box: { readonly x: number; readonly y: number; readonly width: number },
+  crop: PhotoCrop | null = null,
 ): void {
   const { drawing, labels, scaleLabel, widthPx, section } = photo;
   const frame = { x: box.x, y: box.y, width: box.width, pointsPerPx: box.width / widthPx };
   const unitPx = UNIT_PT / frame.pointsPerPx;
   const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
-  const cut = section ? sectionScene(section.drawing, section.places) : [];
+  const cut = section ? sectionScene(section.drawing, section.places, crop) : [];
   for (const shape of fitLabels([...cut, ...shapes], unitPx, null, photo))
     for (const primitive of primitives(shape, palette, unitPx)) drawPrimitive(flow, primitive, frame);
 }

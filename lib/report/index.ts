@@ -28,6 +28,7 @@ export {
   sectionMissingText,
   sectionStepSentence,
   sectionVerdictWords,
+  sectionWrittenFields,
 } from "./section-words";
 export { setupLine, setupRows, type LabelledRow } from "./setup-rows";
 export {

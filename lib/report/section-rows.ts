@@ -97,13 +97,21 @@ export function sectionClauses(
   }));
 }
 
+/** Which figure it was, where the title leaves that open. */
+function figureName({ figure, title }: SectionRow): string {
+  if (figure === null) return "";
+  const name = sectionFigures[figure].name.toLowerCase();
+  const isSaid = title.toLowerCase().includes(name) && !title.includes(" or ");
+  return isSaid ? "" : `${name}: `;
+}
+
 function detailOf(
   row: SectionRow,
   looked: boolean,
   markNumber: (id: string) => number | null,
   units: UnitPreferences,
 ): string {
-  const name = row.figure === null ? "" : `${sectionFigures[row.figure].name.toLowerCase()} `;
+  const name = figureName(row);
   const read =
     row.value === null ? "" : `${name}${signedLength(row.value, units, row.expandedUncertainty ?? 0)}`;
   const limit =

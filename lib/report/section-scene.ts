@@ -1,6 +1,7 @@
 import { distance, type Point } from "@/lib/geometry";
 import type { SceneInk, SceneLabel, SceneShape, Stroke } from "@/lib/marks";
 import type { SectionDrawing, SectionPlaces } from "@/lib/section";
+import type { PhotoCrop } from "./section-crop";
 import { sectionEdgeWords } from "./section-words";
 
 const common = { role: "section", markId: null } as const;
@@ -16,12 +17,16 @@ const STANDOFF = 20;
 
 /**
  * A section over its photo: edges dashed blue, the face straw, the fusion line purple, and what was found on them named.
- * Without `places` (nothing found yet, or a point is being dragged) the outline is shown as it was picked.
+ * `within`: where the words of the edges must stand. Without `places` (nothing found yet, or a point is being dragged) the outline is shown as it was picked.
  */
-export function sectionScene(section: SectionDrawing, places: SectionPlaces | null): readonly SceneShape[] {
+export function sectionScene(
+  section: SectionDrawing,
+  places: SectionPlaces | null,
+  within: PhotoCrop | null = null,
+): readonly SceneShape[] {
   const corner = places?.corner ?? null;
   return [
-    ...section.edges.flatMap(({ role, points }) => edgeShapes(role, points, corner)),
+    ...section.edges.flatMap(({ role, points }) => edgeShapes(role, points, corner, within)),
     ...metalShapes(section, places),
     ...(corner === null ? [] : named("corner", corner, "Corner", "gas", { x: -STANDOFF, y: 0 }, "left")),
     ...(places?.toes ?? []).flatMap((toe, i) =>
@@ -39,6 +44,7 @@ function edgeShapes(
   role: keyof typeof sectionEdgeWords,
   points: readonly Point[],
   corner: Point | null,
+  within: PhotoCrop | null,
 ): readonly SceneShape[] {
   const [first, last] = [points[0]!, points.at(-1)!];
   const near = corner && (distance(first, corner) < distance(last, corner) ? first : last);
@@ -56,8 +62,23 @@ function edgeShapes(
         ]
       : []),
     { ...common, key: `section:${role}`, kind: "line", points, stroke: edgeStroke },
-    label(`section:${role}-word`, far, sectionEdgeWords[role], { x: 0, y: -STANDOFF }, "middle"),
+    label(
+      `section:${role}-word`,
+      within ? inside(far, within) : far,
+      sectionEdgeWords[role],
+      { x: 0, y: -STANDOFF },
+      "middle",
+    ),
   ];
+}
+
+/** The point, or the nearest to it that lies well inside. */
+function inside({ x, y }: Point, crop: PhotoCrop): Point {
+  const [dx, dy] = [0.12 * crop.width, 0.08 * crop.height];
+  return {
+    x: Math.min(crop.x + crop.width - dx, Math.max(crop.x + dx, x)),
+    y: Math.min(crop.y + crop.height - dy, Math.max(crop.y + dy, y)),
+  };
 }
 
 function metalShapes({ outline }: SectionDrawing, places: SectionPlaces | null): readonly SceneShape[] {

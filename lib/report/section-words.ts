@@ -1,5 +1,12 @@
 import type { SectionStep } from "@/lib/assess";
-import { sectionFigures, type SectionEdgeRole, type SectionJoint, type SectionMissing } from "@/lib/section";
+import {
+  sectionFigures,
+  sectionReportFields,
+  type ReportField,
+  type SectionEdgeRole,
+  type SectionJoint,
+  type SectionMissing,
+} from "@/lib/section";
 import { imperfections } from "@/lib/trade";
 import { verdictWords } from "./verdict-words";
 
@@ -54,6 +61,14 @@ export const sectionVerdictWords = {
   fails: verdictWords.reject,
   open: verdictWords["cannot-say"],
 } as const;
+
+/**
+ * Heads of the examination's report that are written down here. Not the examiner's: no name goes into a text that is frozen
+ * with a record, and whoever signs stands there anyway.
+ */
+export const sectionWrittenFields: readonly ReportField[] = sectionReportFields.filter(
+  ({ id, from }) => from === "person" && id !== "examiner",
+);
 
 const statedWords = {
   "specified-leg": "the leg that is asked for (target leg in the set-up)",

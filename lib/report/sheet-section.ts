@@ -1,7 +1,6 @@
 import type { Assessment, BeadContent, PhotoFacts, PhotoSection } from "@/lib/assess";
 import {
   etchingCaution,
-  sectionReportFields,
   sectionSentence,
   sectionSets,
   type SectionFigureId,
@@ -11,7 +10,7 @@ import type { UnitPreferences } from "@/lib/units";
 import type { SheetClause } from "./sheet";
 import { sectionCrop, type PhotoCrop } from "./section-crop";
 import { sectionClauses, sectionFigureRows } from "./section-rows";
-import { sectionVerdictWords } from "./section-words";
+import { sectionVerdictWords, sectionWrittenFields } from "./section-words";
 
 /** A cut and etched weld on paper: what is drawn over its photo, its figures, and the macro criteria row by row. */
 export interface SheetSection {
@@ -72,7 +71,7 @@ export function sheetSection(
       })),
       notCovered: found.verdict.notCovered.map(({ clause, note }) => `${clause}: ${note}`),
     },
-    report: sectionReportFields.flatMap(({ id, title }) => {
+    report: sectionWrittenFields.flatMap(({ id, title }) => {
       const value = found.section.report[id];
       return value ? [{ label: title, value }] : [];
     }),

@@ -1,3 +1,4 @@
+import axe from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -195,6 +196,7 @@ describe("a cut and etched T-joint at the desk, 1440 x 900", () => {
     await page.getByLabel("Etchant", { exact: true }).blur();
     expect(await page.getByTestId("etching-caution").innerText()).toContain("Etchants burn");
     await shoot(page, "section-desktop-verdict");
+    expect(await violations(page)).toEqual([]);
 
     await page.getByRole("radio", { name: "Root", exact: true }).click();
     await bench.canvas.focus();
@@ -220,7 +222,8 @@ describe("a cut and etched T-joint at the desk, 1440 x 900", () => {
     ])
       expect(sheet).toContain(words);
     expect(await page.locator("figure svg path").count()).toBeGreaterThan(6);
-    await page.getByRole("heading", { name: "Section on photo 1" }).scrollIntoViewIfNeeded();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole("heading", { name: "Section on photo 1" }).evaluate((one) => one.scrollIntoView());
     await shoot(page, "section-sheet");
     const pdf = await fetch(`${server.url}/api/beads/${address.split("/").pop()}/sheet.pdf`);
     expect([pdf.status, pdf.headers.get("content-type")]).toEqual([200, "application/pdf"]);
@@ -283,6 +286,17 @@ describe("the same on a phone, 390 x 844, by touch", () => {
     await page.context().close();
   });
 });
+
+/** What axe-core finds by WCAG 2 A and AA. */
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.addScriptTag({ content: axe.source });
+  return page.evaluate(async () => {
+    type Found = { violations: { id: string; nodes: { html: string }[] }[] };
+    const { run } = (window as unknown as { axe: { run: (options: unknown) => Promise<Found> } }).axe;
+    const { violations: all } = await run({ runOnly: ["wcag2a", "wcag2aa"] });
+    return all.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`);
+  });
+}
 
 /** Brings a photo pixel into the middle, so large, with the wheel and a drag, and takes the tool in hand again. */
 async function lookAt(bench: Bench, [px, py]: Spot, zoom: number, tool: "Metal" | "Edge"): Promise<void> {

@@ -42,7 +42,7 @@ describe("a row of the macro criteria in words", () => {
     const found = assess(content, facts).photos[0]!.section!;
     const clauses = new Map(sectionClauses(found, () => null, metric).map((one) => [one.id, one]));
     const leg = clauses.get("d11-macro-leg")!;
-    expect(leg.detail).toMatch(/leg on plate [12] .* mm; limit at least 6 mm/);
+    expect(leg.detail).toMatch(/^leg on plate [12]: .* mm; limit at least 6 mm/);
     expect(leg.clause).toBe("AWS D1.1/D1.1M, 2020, 6.10.4.1 (3)");
     expect(leg.checkYourCopy).toBe(true);
     expect(clauses.get("d11-macro-crack")!.detail).toMatch(/nobody has said they looked for: .*crack/);
