@@ -2,7 +2,7 @@ import { distance, type Point } from "@/lib/geometry";
 import type { SceneInk, SceneLabel, SceneShape, Stroke } from "@/lib/marks";
 import type { SectionDrawing, SectionPlaces } from "@/lib/section";
 import type { PhotoCrop } from "./section-crop";
-import { sectionEdgeWords } from "./section-words";
+import { sectionEdgeTags } from "./section-words";
 
 const common = { role: "section", markId: null } as const;
 const edgeStroke: Stroke = { ink: "gas", width: 2.5, dash: [14, 6] };
@@ -41,14 +41,17 @@ export function sectionScene(
 }
 
 function edgeShapes(
-  role: keyof typeof sectionEdgeWords,
+  role: keyof typeof sectionEdgeTags,
   points: readonly Point[],
   corner: Point | null,
   within: PhotoCrop | null,
 ): readonly SceneShape[] {
   const [first, last] = [points[0]!, points.at(-1)!];
   const near = corner && (distance(first, corner) < distance(last, corner) ? first : last);
-  const far = near === last ? first : last;
+  const [other, far] = near === last ? [last, first] : [first, last];
+  // Off the end, where another edge may meet it; a joint face has its word half way up.
+  const share = role.startsWith("groove") ? 0.5 : 0.85;
+  const tag = { x: other.x + share * (far.x - other.x), y: other.y + share * (far.y - other.y) };
   return [
     ...(corner && near
       ? [
@@ -64,8 +67,8 @@ function edgeShapes(
     { ...common, key: `section:${role}`, kind: "line", points, stroke: edgeStroke },
     label(
       `section:${role}-word`,
-      within ? inside(far, within) : far,
-      sectionEdgeWords[role],
+      within ? inside(tag, within) : tag,
+      sectionEdgeTags[role],
       { x: 0, y: -STANDOFF },
       "middle",
     ),

@@ -25,6 +25,16 @@ export const sectionEdgeWords: Readonly<Record<SectionEdgeRole, string>> = {
   "groove-2": "Joint face 2",
 };
 
+/** The same at its line on the photo, where there is little room. */
+export const sectionEdgeTags: Readonly<Record<SectionEdgeRole, string>> = {
+  "plate-1": "Plate 1",
+  "plate-2": "Plate 2",
+  face: "Face",
+  back: "Back",
+  "groove-1": "Joint 1",
+  "groove-2": "Joint 2",
+};
+
 /** Where to tap for an edge. */
 export const sectionEdgeSteps: Readonly<Record<SectionEdgeRole, string>> = {
   "plate-1": "Tap along the edge of plate 1: two points, far apart, clear of the weld.",

@@ -232,6 +232,42 @@ describe("a cut and etched T-joint at the desk, 1440 x 900", () => {
   });
 });
 
+describe("a cut and etched butt weld", () => {
+  it("takes face, back and both old joint faces, bends and all, and no root point", async () => {
+    const { file, truth } = await pictureOf({
+      scenario: "section-butt",
+      scaleObject: "card",
+      fieldWidthMm: 140,
+      megapixels: 6,
+    });
+    const { bench, errors } = await openSection(desktop, file);
+    const { page } = bench;
+    await page.getByRole("button", { name: "Butt weld" }).click();
+    await scaleByCard(bench, truth);
+    await lookAt(bench, middle(truth), 1.2, "Metal");
+    for (const spot of outlineSpots(truth, 36)) await bench.click(...spot);
+    await page.getByRole("button", { name: "Done", exact: true }).click();
+    await expect.poll(() => step(page).innerText(), patient).toContain("plates’ face");
+    await lookAt(bench, middle(truth), 0.75, "Edge");
+    for (const role of ["face", "back"]) {
+      const { px } = truth.edges.find((edge) => edge.role === role)!;
+      for (const spot of [px[0]!, px.at(-1)!]) await bench.click(...spot);
+    }
+    for (const role of ["groove-1", "groove-2"]) {
+      await expect.poll(() => step(page).innerText(), patient).toContain(`plate ${role.slice(-1)}`);
+      for (const spot of truth.edges.find((edge) => edge.role === role)!.px) await bench.click(...spot);
+      await page.getByRole("button", { name: "Done", exact: true }).click();
+    }
+    await expect.poll(() => step(page).innerText(), patient).toContain("All drawn");
+    await page.locator('[data-figure="root-reinforcement"]').waitFor();
+    await shoot(page, "section-butt");
+    expectTrue(truth, await shownFigures(page));
+    expect(await page.getByText("No macro criteria for a butt weld").count()).toBe(1);
+    expect(errors).toEqual([]);
+    await page.context().close();
+  });
+});
+
 describe("the same on a phone, 390 x 844, by touch", () => {
   it("zooms in, draws, and reads the sizes", async () => {
     const { file, truth } = await pictureOf({ scenario: "section-tee-convex", fieldWidthMm: 80, seed: 7 });
