@@ -9,10 +9,12 @@ import styles from "./verdict-panel.module.css";
 export function LookedFor({
   needed,
   lookedFor,
+  where = "on the whole weld",
   onChange,
 }: {
   needed: readonly ImperfectionId[];
   lookedFor: readonly ImperfectionId[];
+  where?: string;
   onChange: (lookedFor: ImperfectionId[]) => void;
 }) {
   const all = [...new Set([...lookedFor, ...needed])];
@@ -24,7 +26,7 @@ export function LookedFor({
   };
   return (
     <Panel tone="purple" title="Looked for and not found">
-      <p>Tick what you have looked for on the whole weld. What is not ticked stays open.</p>
+      <p>Tick what you have looked for {where}. What is not ticked stays open.</p>
       <div className={styles.chips}>
         {looks(all).map((look) => (
           <Chip key={look.name} on={isTicked(look)} onClick={() => toggle(look)}>

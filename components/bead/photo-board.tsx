@@ -1,15 +1,18 @@
 "use client";
 
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { BeadCanvas, scaleFromPicks, sizesAsked, type ScalePickKind, type Tool } from "@/components/canvas";
-import type { Action, Mark, MarkShapeData, PhotoPoint, Scale } from "@/lib/marks";
+import type { SectionAction } from "@/lib/assess";
+import type { EditAction, Mark, MarkShapeData, PhotoPoint, Scale } from "@/lib/marks";
 import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
 import styles from "./photo-section.module.css";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
 import { ScalePanel } from "./scale-panel";
 import { shapeSize } from "./shape-size";
+import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
+import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
 /** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
@@ -19,28 +22,40 @@ export function PhotoBoard({
   selectedId,
   onSelect,
   onAction,
+  onSection,
   state,
+  assessment,
   units,
   number,
-}: Pick<BenchProps, "state" | "units"> & {
+}: Pick<BenchProps, "state" | "assessment" | "units"> & {
   photo: WorkPhoto;
   /** Of its marks, by id. */
   sizes: ReadonlyMap<string, MeasuredMark>;
   selectedId: string | null;
   onSelect: (id: string | null) => void;
-  onAction: (action: Action) => void;
+  onAction: (action: EditAction) => void;
+  onSection: (action: SectionAction) => void;
   number: number;
 }) {
-  const [tool, setTool] = useState<Tool>("move");
+  const board = useRef<HTMLDivElement>(null);
+  // On a phone what was pressed lies below the photo, and the work goes on above.
+  const show = () => board.current?.scrollIntoView({ block: "nearest" });
+  const [held, setTool] = useState<Tool>("move");
+  const drawing = photo.history.present;
+  const found = assessment.photos.find(({ photoId }) => photoId === photo.id)?.section ?? null;
+  const desk = useSectionDesk({ photo, joint: state.setup.joint, found, onSection, onTool: setTool });
+  // Another photo may have come up, on which this tool is none.
+  const tool = desk.offered.includes(held) ? held : "move";
   const setScale = (scale: Scale | null) => {
     if (scale) onAction({ type: "scale.set", scale });
-    setTool("move");
+    setTool(scale ? desk.toolAfterScale : "move");
+    if (desk.work) show();
   };
   const picking = useScalePicking(setScale);
-  const drawing = photo.history.present;
   return (
     <>
-      <div className={styles.board}>
+      {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
+      <div className={styles.board} ref={board}>
         <BeadCanvas
           photo={{
             viewUrl: `/api/photos/${photo.sha256}/view`,
@@ -55,6 +70,8 @@ export function PhotoBoard({
           onSelect={onSelect}
           tool={tool}
           onToolChange={setTool}
+          offered={desk.offered}
+          section={desk.work}
           sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
           shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, photo, units)}
           scaleLabel={scaleText(drawing.scale, units)}
@@ -64,13 +81,29 @@ export function PhotoBoard({
           suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
         />
       </div>
+      {photo.role === "section" && desk.job === "section" && (
+        <SectionSteps
+          section={desk.section}
+          hasScale={drawing.scale !== null}
+          tool={tool}
+          role={desk.role}
+          onJoint={(joint) => onSection({ type: "section.joint", joint })}
+          onTake={(step) => {
+            desk.take(step);
+            show();
+          }}
+        />
+      )}
       <ScalePanel
         scale={drawing.scale}
         photo={photo}
         units={units}
         picking={tool === "scale"}
         kind={picking.kind}
-        onKind={picking.setKind}
+        onKind={(kind) => {
+          picking.setKind(kind);
+          show();
+        }}
         onRemove={() => onAction({ type: "scale.clear" })}
         onFound={setScale}
         onCorrected={(scale) => onAction({ type: "scale.set", scale })}

@@ -3,7 +3,7 @@
 import { useState } from "react";
 import { MarkCard, MarkList } from "@/components/canvas";
 import { photoRoles } from "@/lib/assess";
-import type { Action, Mark } from "@/lib/marks";
+import type { EditAction, Mark } from "@/lib/marks";
 import { sizeText } from "@/lib/report";
 import { BeadNames } from "./bead-names";
 import { PhotoBoard } from "./photo-board";
@@ -14,9 +14,10 @@ import type { BenchProps } from "./shared";
 import type { WorkPhoto } from "./work-state";
 
 /** The photos of the bead: pick one, set its scale, mark what is there. */
-export function PhotoSection(props: BenchProps & { number: number }) {
-  const { beadId, state, dispatch, number } = props;
-  const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
+export function PhotoSection(
+  props: BenchProps & { number: number; shownId: string | null; onShow: (id: string) => void },
+) {
+  const { beadId, state, dispatch, number, shownId, onShow } = props;
   const [selectedId, setSelectedId] = useState<string | null>(null);
   const photo = state.photos.find(({ id }) => id === shownId) ?? state.photos[0] ?? null;
   return (
@@ -30,7 +31,7 @@ export function PhotoSection(props: BenchProps & { number: number }) {
             shownId={photo.id}
             roles={photoRoles}
             onShow={(id) => {
-              setShownId(id);
+              onShow(id);
               setSelectedId(null);
             }}
             onRole={(photoId, role) => dispatch({ type: "photo.role", photoId, role })}
@@ -45,7 +46,7 @@ export function PhotoSection(props: BenchProps & { number: number }) {
         compact={photo !== null}
         onUploaded={({ photo: added }) => {
           dispatch({ type: "photo.add", photo: added });
-          setShownId(added.id);
+          onShow(added.id);
         }}
       />
     </div>
@@ -69,7 +70,7 @@ function ShownPhoto({
   const measured = assessment.photos.find(({ photoId }) => photoId === photo.id)?.marks ?? [];
   const sizes = new Map(measured.map((one) => [one.id, one]));
   const sizeOf = (mark: Mark) => sizeText(sizes.get(mark.id) ?? null, units);
-  const act = (action: Action) => dispatch({ type: "draw", photoId: photo.id, action });
+  const act = (action: EditAction) => dispatch({ type: "draw", photoId: photo.id, action });
   const selected = marks.findIndex((mark) => mark.id === selectedId);
   const mark = marks[selected];
   return (
@@ -81,6 +82,7 @@ function ShownPhoto({
         selectedId={selectedId}
         onSelect={onSelect}
         onAction={act}
+        onSection={(action) => dispatch({ type: "section", photoId: photo.id, action })}
       />
       <MarkList marks={marks} sizeOf={sizeOf} selectedId={selectedId} onSelect={onSelect} />
       {mark && (

@@ -1,12 +1,33 @@
-import type { BeadContent, BeadJudgement, PhotoFacts, PhotoRole } from "@/lib/assess";
-import { emptyDrawing, reduce, startHistory, type Action, type Drawing, type History } from "@/lib/marks";
+import {
+  editSection,
+  emptyPhotoSection,
+  sectionOf,
+  type BeadContent,
+  type BeadJudgement,
+  type PhotoFacts,
+  type PhotoRole,
+  type PhotoSection,
+  type SectionAction,
+} from "@/lib/assess";
+import {
+  advance,
+  emptyDrawing,
+  reduce,
+  startHistory,
+  type Drawing,
+  type EditAction,
+  type History,
+} from "@/lib/marks";
 import type { RunSetup } from "@/lib/setup";
 
 /** One photo on the workbench: what is fixed about it, and its drawing with its undo steps. */
 export interface WorkPhoto extends PhotoFacts {
   readonly role: PhotoRole;
-  readonly history: History;
+  readonly history: History<WorkDrawing>;
 }
+
+/** Marks, scale and section of one photo: one line of undo steps for all three. Null: nobody has begun a section. */
+export type WorkDrawing = Drawing & { readonly section: PhotoSection | null };
 
 /** What the workbench edits. Everything but the undo steps is what one save writes. */
 export interface WorkState {
@@ -21,7 +42,8 @@ export type WorkAction =
   | { readonly type: "name"; readonly title?: string; readonly welder?: string | null }
   | { readonly type: "setup"; readonly setup: RunSetup }
   | { readonly type: "judgement"; readonly change: Partial<BeadJudgement> }
-  | { readonly type: "draw"; readonly photoId: string; readonly action: Action }
+  | { readonly type: "draw"; readonly photoId: string; readonly action: EditAction }
+  | { readonly type: "section"; readonly photoId: string; readonly action: SectionAction }
   | { readonly type: "photo.add"; readonly photo: PhotoFacts & { readonly role: PhotoRole } }
   | { readonly type: "photo.remove"; readonly photoId: string }
   | { readonly type: "photo.role"; readonly photoId: string; readonly role: PhotoRole }
@@ -35,7 +57,7 @@ export function startWork(content: BeadContent, photos: readonly PhotoFacts[]): 
     setup: content.setup,
     judgement: content.judgement,
     photos: photos.map((facts) =>
-      workPhoto(facts, drawings.get(facts.id)?.role ?? "face", drawings.get(facts.id)?.drawing),
+      workPhoto(facts, drawings.get(facts.id)?.role ?? "face", drawings.get(facts.id)),
     ),
   };
 }
@@ -43,9 +65,10 @@ export function startWork(content: BeadContent, photos: readonly PhotoFacts[]): 
 function workPhoto(
   { id, sha256, widthPx, heightPx }: PhotoFacts,
   role: PhotoRole,
-  drawing: Drawing = emptyDrawing,
+  drawn: Partial<Pick<BeadContent["photos"][number], "drawing" | "section">> = {},
 ): WorkPhoto {
-  return { id, sha256, widthPx, heightPx, role, history: startHistory(drawing) };
+  const { drawing = emptyDrawing, section = null } = drawn;
+  return { id, sha256, widthPx, heightPx, role, history: startHistory({ ...drawing, section }) };
 }
 
 /** Pure: the same state and action give the same state, and an action that changes nothing gives the same object. */
@@ -66,6 +89,11 @@ export function work(state: WorkState, action: WorkAction): WorkState {
         const history = reduce(photo.history, action.action);
         return history === photo.history ? photo : { ...photo, history };
       });
+    case "section":
+      return changePhoto(state, action.photoId, (photo) => {
+        const history = workSection(photo, state.setup.joint, action.action);
+        return history === photo.history ? photo : { ...photo, history };
+      });
     case "photo.add":
       return { ...state, photos: [...state.photos, workPhoto(action.photo, action.photo.role)] };
     case "photo.remove":
@@ -75,6 +103,21 @@ export function work(state: WorkState, action: WorkAction): WorkState {
     case "replace":
       return action.state;
   }
+}
+
+/** A section begins with its first point, or when somebody says which joint was cut. */
+function workSection(
+  { role, history }: WorkPhoto,
+  joint: RunSetup["joint"],
+  action: SectionAction,
+): WorkPhoto["history"] {
+  const { present } = history;
+  const begun = sectionOf({ role, section: present.section ?? undefined }, joint);
+  const from = begun ?? (action.type === "section.joint" ? emptyPhotoSection(action.joint) : null);
+  if (from === null) return history;
+  const section = editSection(from, action);
+  const isNew = present.section === null && action.type === "section.joint";
+  return section === from && !isNew ? history : advance(history, { ...present, section });
 }
 
 function changePhoto(state: WorkState, id: string, change: (photo: WorkPhoto) => WorkPhoto): WorkState {
@@ -89,6 +132,9 @@ export function toContent(state: WorkState): BeadContent {
     welder: state.welder?.trim() || null,
     setup: state.setup,
     judgement: state.judgement,
-    photos: state.photos.map(({ id, role, history }) => ({ id, role, drawing: history.present })),
+    photos: state.photos.map(({ id, role, history }) => {
+      const { section, ...drawing } = history.present;
+      return { id, role, drawing, ...(section ? { section } : {}) };
+    }),
   };
 }

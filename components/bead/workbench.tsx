@@ -1,6 +1,6 @@
 "use client";
 
-import { Camera, FileText, Gavel, ListTree, SlidersHorizontal } from "lucide-react";
+import { Camera, FileText, Gavel, ListTree, Scan, SlidersHorizontal } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { ShopGaugesProvider, type Gauge } from "@/components/canvas/gauges";
@@ -15,6 +15,7 @@ import { CausesSection } from "./causes-section";
 import { CollisionNotice } from "./collision-notice";
 import { PhotoSection } from "./photo-section";
 import { SaveNote } from "./save-note";
+import { SectionPart } from "./section-part";
 import { SetupSection, type SavedSetup, type SetupStore } from "./setup-section";
 import { useAutosave } from "./use-autosave";
 import { useAssessment } from "./use-assessment";
@@ -48,17 +49,18 @@ export interface WorkbenchProps {
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
 }
 
-const sections = [
+const parts = [
   { id: "photo", label: "Marks", icon: Camera },
   { id: "setup", label: "Set-up", icon: SlidersHorizontal },
   { id: "causes", label: "Causes", icon: ListTree },
   { id: "verdict", label: "Verdict", icon: Gavel },
+  { id: "section", label: "Section", icon: Scan },
 ] as const;
-type SectionId = (typeof sections)[number]["id"];
+type SectionId = (typeof parts)[number]["id"];
 
 /**
- * One bead from photo to verdict. On a wide screen the photo stays in view and the other three take turns beside it;
- * on a phone all four take turns, chosen from a bar under the thumb.
+ * One bead from photo to verdict. On a wide screen the photo stays in view and the other parts take turns beside it; on a
+ * phone all take turns, chosen from a bar under the thumb. A photo of a cut weld brings a part of its own.
  */
 export function Workbench({
   bead,
@@ -71,12 +73,18 @@ export function Workbench({
   onChooseUnits,
 }: WorkbenchProps) {
   const [state, dispatch] = useReducer(work, bead, ({ content, photos }) => startWork(content, photos));
-  const [section, setSection] = useState<SectionId>("photo");
+  const [chosen, setSection] = useState<SectionId>("photo");
+  const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
+  const isCut = state.photos.some(({ role }) => role === "section");
+  const sections = parts.filter(({ id }) => isCut || id !== "section");
+  const section = sections.some(({ id }) => id === chosen) ? chosen : "photo";
   const content = useMemo(() => toContent(state), [state]);
   const save = useAutosave(bead.id, bead.revision, content);
   const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
   const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
-  const beside = section === "photo" ? "setup" : section;
+  const shown = state.photos.find(({ id }) => id === shownId) ?? state.photos[0];
+  const first = shown?.role === "section" ? "section" : "setup";
+  const beside = section === "photo" ? first : section;
 
   return (
     <ShopGaugesProvider value={shop.gauges}>
@@ -100,7 +108,7 @@ export function Workbench({
         />
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
-            <PhotoSection {...shared} number={bead.number} />
+            <PhotoSection {...shared} number={bead.number} shownId={shownId} onShow={setShownId} />
           </section>
           <section className={styles.side} aria-label={sections.find(({ id }) => id === beside)?.label}>
             <nav className={styles.tabs} aria-label="Parts of this bead">
@@ -137,6 +145,7 @@ export function Workbench({
                 />
               )}
               {beside === "verdict" && <VerdictSection {...shared} shopSets={shop.sets} />}
+              {beside === "section" && <SectionPart {...shared} />}
             </div>
           </section>
         </main>

@@ -8,6 +8,7 @@ import type { Scenery } from "./gesture";
 import { handlesOf } from "./handles";
 import { Loupe } from "./loupe";
 import { loupeCentre, shapeOfDraft } from "./preview";
+import { toolsMissing } from "./tools-missing";
 import { ShapeNamer } from "./shape-namer";
 import { CanvasStage } from "./stage";
 import { ToolBar } from "./tool-bar";
@@ -36,7 +37,9 @@ export default function BeadCanvas(props: BeadCanvasProps) {
   const { view } = control;
   const unitPx = 1 / view.zoom;
   const { shapes, marks, inHand } = useScene(props, marking, unitPx);
-  const handles = readOnly ? [] : handlesOf(preview, tool, selectedId, unitPx, photo.widthPx);
+  const handles = readOnly
+    ? []
+    : handlesOf(preview, tool, selectedId, unitPx, photo.widthPx, sectionInHand(props, marking));
   const picked = usePickedPoint(handles, marking);
   const scenery: Scenery = { tool, draft, drawing: history.present, shapes, handles, selectedId, unitPx };
   const keys = useKeys({ marking, scenery, picked, control, readOnly }, box);
@@ -57,7 +60,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
         {box.width > 0 && <CanvasStage {...{ box, view, photo, levels, marks }} draft={drafted} />}
       </CanvasSurface>
       <p id={keysId} className="visually-hidden">
-        {keyHelp}
+        {keyHelp(marking.offered)}
       </p>
       <p className="visually-hidden" role="status" aria-live="polite" data-testid="canvas-said">
         {marking.said}
@@ -94,9 +97,14 @@ export default function BeadCanvas(props: BeadCanvasProps) {
   );
 }
 
+/** The section with the drag under way, so that what the hand holds moves with it. */
+function sectionInHand({ section }: BeadCanvasProps, { sectionPreview }: Marking) {
+  return section && sectionPreview ? { section: sectionPreview, places: section.places } : null;
+}
+
 /** Tools and canvas side by side; undo and redo answer to the keys in both. */
 function Board({
-  props: { history, readOnly = false },
+  props,
   marking,
   children,
 }: {
@@ -104,6 +112,7 @@ function Board({
   marking: Marking;
   children: ReactNode;
 }) {
+  const { history, readOnly = false } = props;
   const { past, present, future } = history;
   const onKeyDown = (event: KeyboardEvent) => {
     if (readOnly || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
@@ -121,8 +130,8 @@ function Board({
           canRedo={future.length > 0}
           onUndo={marking.undo}
           onRedo={marking.redo}
-          hasScale={present.scale !== null}
-          hasWeldLine={present.weldLine !== null}
+          offered={marking.offered}
+          missing={toolsMissing(present, props.section?.section ?? null)}
         />
       )}
       <div className={styles.window}>{children}</div>

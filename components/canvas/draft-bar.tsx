@@ -29,7 +29,7 @@ export function DraftBar({
   const hint =
     picked.handle && draft === null
       ? pickedHint(picked.number, picked.count, picked.handle.remove !== null)
-      : hintFor(tool, draft, drawing, marking.scaleKind);
+      : hintFor(tool, draft, drawing, marking.scaleKind, marking.edge);
   return (
     <div className={styles.bar} data-touching={touching}>
       <p className={styles.hint}>

@@ -51,7 +51,8 @@ function pathPicture(draft: Extract<Draft, { kind: "path" }>, unitPx: number): r
       ?.at(-1) === next;
   const rubber = last && next && joins ? drafted(path([last, next], false), unitPx, [6, 6]) : [];
   // Larger dots are those that finish it when tapped: the last, and on an outline the first.
-  const finishes = (i: number): boolean => i === points.length - 1 || (draft.tool === "outline" && i === 0);
+  const finishes = (i: number): boolean =>
+    i === points.length - 1 || ((draft.tool === "outline" || draft.tool === "metal") && i === 0);
   const dots = points.map((p, i) =>
     disc(p, (finishes(i) ? 9 : 5) * unitPx, highlight.light, highlight.line, 2.5 * unitPx),
   );

@@ -1,29 +1,30 @@
 import { assertNever } from "@/lib/base";
 import { distance } from "@/lib/geometry";
-import {
-  fewestPoints,
-  simplifyPath,
-  type DrawingAction,
-  type MarkShapeData,
-  type PhotoPoint,
-} from "@/lib/marks";
+import { fewestPoints, simplifyPath, type MarkShapeData, type PhotoPoint } from "@/lib/marks";
+import type { SectionEdgeRole } from "@/lib/section";
 import { scalePicks, type ScalePickKind } from "./scale-picks";
-import type { Tool } from "./types";
+import type { CanvasChange, Tool } from "./types";
 
-export type PathTool = Extract<Tool, "line" | "outline" | "scale" | "weld-line">;
+export type PathTool = Exclude<Tool, "move" | "point">;
+
+/** What the tool in hand draws, where its name does not say it. */
+export interface PathKinds {
+  /** Of the scale tool: what is being picked. Left out: two points. */
+  readonly scaleKind?: ScalePickKind;
+  /** Of the edge tool: which edge. */
+  readonly edge?: SectionEdgeRole;
+}
 
 /** What is being drawn or dragged and is not yet part of the drawing. Photo pixels. */
 export type Draft =
   | { readonly kind: "spot"; readonly at: PhotoPoint; readonly radius: number | null }
   /** Points placed so far, and where the next would go. */
-  | {
+  | ({
       readonly kind: "path";
       readonly tool: PathTool;
       readonly points: readonly PhotoPoint[];
       readonly next: PhotoPoint | null;
-      /** Of the scale tool: what is being picked. Left out: two points. */
-      readonly scaleKind?: ScalePickKind;
-    }
+    } & PathKinds)
   | { readonly kind: "freehand"; readonly points: readonly PhotoPoint[] }
   /** Drawn to the end; it needs a name to become a mark. */
   | { readonly kind: "unnamed"; readonly shape: MarkShapeData }
@@ -34,7 +35,7 @@ export type Draft =
       readonly points: readonly PhotoPoint[];
     }
   /** A drag under way: the one action that its release will send. */
-  | { readonly kind: "change"; readonly action: DrawingAction };
+  | { readonly kind: "change"; readonly action: CanvasChange };
 
 /** What a finished draft asks for. */
 export type Finished =
@@ -45,7 +46,7 @@ export type Finished =
       readonly points: readonly PhotoPoint[];
     }
   | { readonly kind: "weld-line"; readonly points: readonly PhotoPoint[] }
-  | { readonly kind: "change"; readonly action: DrawingAction };
+  | { readonly kind: "change"; readonly action: CanvasChange };
 
 export interface Step {
   readonly draft: Draft | null;
@@ -58,8 +59,18 @@ const done = (finished: Finished): Step => ({ draft: null, finished });
 /** Points a path needs before it can be finished. */
 export function fewestOf(tool: PathTool, scaleKind: ScalePickKind): number {
   if (tool === "scale") return scalePicks[scaleKind].fewest;
-  return tool === "outline" ? fewestPoints.outline : fewestPoints.line;
+  if (tool === "root") return 1;
+  return isRing(tool) ? fewestPoints.outline : fewestPoints.line;
 }
+
+/** With so many points it is finished by itself. An old joint face may have a bend; the other edges are straight. */
+function mostOf(tool: PathTool, { scaleKind = "two-points", edge }: PathKinds): number {
+  if (tool === "scale") return scalePicks[scaleKind].most;
+  if (tool === "root") return 1;
+  return tool === "edge" && edge !== undefined && !edge.startsWith("groove") ? 2 : Infinity;
+}
+
+const isRing = (tool: PathTool): boolean => tool === "outline" || tool === "metal";
 
 /** More than a drawing may hold on one mark would be refused; a straight line needs no more anyway. */
 const MOST_POINTS = 200;
@@ -67,9 +78,10 @@ const MOST_POINTS = 200;
 function finishPath(
   tool: PathTool,
   points: readonly PhotoPoint[],
-  scaleKind: ScalePickKind = "two-points",
+  { scaleKind = "two-points", edge }: PathKinds = {},
 ): Finished | null {
   if (points.length < fewestOf(tool, scaleKind)) return null;
+  const change = (action: CanvasChange): Finished => ({ kind: "change", action });
   switch (tool) {
     case "line":
     case "outline":
@@ -78,6 +90,12 @@ function finishPath(
       return { kind: "scale", scaleKind, points };
     case "weld-line":
       return { kind: "weld-line", points };
+    case "metal":
+      return change({ type: "section.outline", points });
+    case "edge":
+      return edge === undefined ? null : change({ type: "section.edge", role: edge, points });
+    case "root":
+      return change({ type: "section.root", at: points[0]! });
     default:
       return assertNever(tool);
   }
@@ -85,7 +103,7 @@ function finishPath(
 
 /** Finished as it stands, or null when there is not enough of it yet. */
 export function finish(draft: Draft | null): Finished | null {
-  if (draft?.kind === "path") return finishPath(draft.tool, draft.points, draft.scaleKind);
+  if (draft?.kind === "path") return finishPath(draft.tool, draft.points, draft);
   if (draft?.kind === "spot") {
     return { kind: "shape", shape: { kind: "point", at: draft.at, radius: draft.radius } };
   }
@@ -94,31 +112,36 @@ export function finish(draft: Draft | null): Finished | null {
 
 /**
  * One more point of a path. On the last point again (within `reach`, photo pixels) it is finished, on an outline's
- * first point it is closed; a scale is finished by the last point that its object has.
+ * first point it is closed; a scale, a straight edge and a root are finished by the last point that they have.
  */
 export function placePoint(
   tool: PathTool,
   draft: Draft | null,
   at: PhotoPoint,
   reach: number,
-  scaleKind: ScalePickKind = "two-points",
+  kinds: PathKinds = {},
 ): Step {
   const points = draft?.kind === "path" && draft.tool === tool ? draft.points : [];
   const [first] = points;
   const last = points.at(-1);
-  const again = last !== undefined && distance(last, at) <= reach;
-  const closes =
-    tool === "outline" && points.length >= 3 && first !== undefined && distance(first, at) <= reach;
+  // Round a cut weld the points stand close, above all at the toes: there only the first point finishes it, and a tap on
+  // the last one is a finger that trembled.
+  const near = tool === "metal" ? reach / 2 : reach;
+  if (tool === "metal" && last !== undefined && distance(last, at) <= reach / 8) return going(draft);
+  const again = tool !== "metal" && last !== undefined && distance(last, at) <= near;
+  const closes = isRing(tool) && points.length >= 3 && first !== undefined && distance(first, at) <= near;
   if (again || closes) {
-    const finished = finishPath(tool, points, scaleKind);
+    const finished = finishPath(tool, points, kinds);
     return finished === null ? going(draft) : done(finished);
   }
   const next = [...points, at];
-  if (tool === "scale" && next.length === scalePicks[scaleKind].most)
-    return done({ kind: "scale", scaleKind, points: next });
+  const finished = next.length === mostOf(tool, kinds) ? finishPath(tool, next, kinds) : null;
+  if (finished) return done(finished);
   if (next.length > MOST_POINTS) return going(draft);
   const path = { kind: "path", tool, points: next, next: null } as const;
-  return going(tool === "scale" ? { ...path, scaleKind } : path);
+  const { scaleKind = "two-points", edge } = kinds;
+  if (tool === "scale") return going({ ...path, scaleKind });
+  return going(tool === "edge" && edge ? { ...path, edge } : path);
 }
 
 /** The last placed point taken back; nothing is left after the first. */

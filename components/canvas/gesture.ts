@@ -1,11 +1,10 @@
 import { assertNever } from "@/lib/base";
 import { add, distance, subtract, type Point } from "@/lib/geometry";
 import type { Drawing, PhotoPoint, SceneShape } from "@/lib/marks";
-import { closeFreehand, finish, placePoint, type Draft, type Step } from "./draft";
+import { closeFreehand, finish, placePoint, type Draft, type PathKinds, type Step } from "./draft";
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
 import type { Tool } from "./types";
-import type { ScalePickKind } from "./scale-picks";
 import { grainOf, roundPoint, roundPx } from "./view";
 
 /** What a press took hold of. Decided once, at the press; a long press turns "stretch" into "place". */
@@ -40,8 +39,11 @@ export function gripAt(scenery: Scenery, at: Point, reach: number): Grip {
     const id = markAt(drawing, shapes, at, reach, unitPx);
     return id !== null && id === selectedId ? { kind: "mark", id } : { kind: "pan" };
   }
-  return tool === "scale" || isDrawing ? { kind: "place" } : { kind: "stretch" };
+  return placed.has(tool) || isDrawing ? { kind: "place" } : { kind: "stretch" };
 }
+
+/** What is measured from is placed point by point, never drawn in one go. */
+const placed: ReadonlySet<Tool> = new Set<Tool>(["scale", "metal", "edge", "root"]);
 
 /** A drag so far, photo pixels. */
 export interface Drag {
@@ -89,13 +91,11 @@ const grain = ({ grainPx }: PhotoPoint): { grainPx?: number } =>
   grainPx === undefined ? {} : { grainPx: grainOf(grainPx) };
 
 /** What a tap means here: how near "the same point again" is, and how coarse a freehand outline may become. */
-export interface Reach {
+export interface Reach extends PathKinds {
   /** Photo pixels. */
   readonly again: number;
   /** Photo pixels. */
   readonly tolerance: number;
-  /** What the scale tool picks. Left out: two points. */
-  readonly scaleKind?: ScalePickKind;
 }
 
 /** A press without a drag. */
@@ -104,7 +104,7 @@ export function tap(grip: Grip, draft: Draft | null, tool: Tool, at: PhotoPoint,
     return { draft, finished: null };
   }
   if (tool === "point") return { draft: null, finished: finish({ kind: "spot", at, radius: null }) };
-  return placePoint(tool, draft, at, reach.again, reach.scaleKind);
+  return placePoint(tool, draft, at, reach.again, reach);
 }
 
 /** The end of a drag: what `draft` was at the press, and where it went. */

@@ -1,36 +1,24 @@
-import { distance, midpoint, type Point } from "@/lib/geometry";
+import { distance, type Point } from "@/lib/geometry";
 import {
   fewestPoints,
   mapScalePoints,
   scalePoints,
   shapePoints,
   type Drawing,
-  type DrawingAction,
   type Mark,
   type MarkShapeData,
   type PhotoPoint,
 } from "@/lib/marks";
 import { scalePicks } from "./scale-picks";
-import type { Tool } from "./types";
+import { between, type Handle } from "./handle";
+import { sectionHandles } from "./section-handles";
+import type { SectionWork, Tool } from "./types";
 import { roundPx } from "./view";
 
-/** A place to take hold of. Dragging it makes the action that `move` names. */
-export interface Handle {
-  readonly key: string;
-  readonly at: Point;
-  /** "between" puts a new point into the line, "radius" sets a spot's size. */
-  readonly role: "point" | "between" | "radius";
-  /** Of a radius: the place on the rim that it stands off from. */
-  readonly stem?: Point;
-  readonly move: (to: PhotoPoint) => DrawingAction;
-  /** Takes the point out; null where the shape needs it. */
-  readonly remove: DrawingAction | null;
-}
+export type { Handle } from "./handle";
 
 type ShapeOf<Kind extends MarkShapeData["kind"]> = Extract<MarkShapeData, { kind: Kind }>;
 
-/** CSS pixels: a segment shorter than this has no room for a handle in its middle. */
-const ROOM_BETWEEN = 76;
 /** Photo pixels: a spot that was given a size keeps one. */
 const LEAST_RADIUS = 0.5;
 /** CSS pixels: the least from a spot's middle to the handle of its size, so that a finger meets one of the two. */
@@ -46,7 +34,10 @@ export function handlesOf(
   selectedId: string | null,
   unitPx: number,
   widthPx = Infinity,
+  work: Pick<SectionWork, "section" | "places"> | null = null,
 ): readonly Handle[] {
+  const onSection = work && sectionHandles(work, tool, unitPx);
+  if (onSection) return onSection;
   if (tool === "scale" && drawing.scale !== null) return scaleHandles(drawing.scale);
   if (tool === "weld-line" && drawing.weldLine !== null) return weldLineHandles(drawing.weldLine);
   const mark = tool === "move" ? drawing.marks.find((m) => m.id === selectedId) : undefined;
@@ -121,20 +112,12 @@ function radiusHandle(id: string, shape: ShapeOf<"point">, unitPx: number, width
 /** In the middle of every stretch with room for it: dragged, it becomes a point of the line. */
 function betweenHandles(id: string, shape: ShapeOf<"line" | "outline">, unitPx: number): readonly Handle[] {
   const { points } = shape;
-  const ends = shape.kind === "outline" ? [...points, points[0]!] : points;
-  return ends.slice(1).flatMap((b, i): Handle[] => {
-    const a = ends[i]!;
-    if (distance(a, b) < ROOM_BETWEEN * unitPx) return [];
-    return [
-      {
-        key: `${id}-between-${i}`,
-        at: midpoint(a, b),
-        role: "between",
-        move: (to) => ({ type: "mark.insertPoint", id, index: i + 1, at: to }),
-        remove: null,
-      },
-    ];
-  });
+  return between(id, shape.kind === "outline" ? [...points, points[0]!] : points, unitPx, (index, at) => ({
+    type: "mark.insertPoint",
+    id,
+    index,
+    at,
+  }));
 }
 
 /** The handle nearest to a point within `reach` (photo pixels); a real point wins over one between. */

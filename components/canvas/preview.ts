@@ -1,9 +1,11 @@
 import { add, length, subtract, times, type Point } from "@/lib/geometry";
 import type { MarkShapeData, SceneShape } from "@/lib/marks";
 import { finish, type Draft } from "./draft";
+import { isSectionAction } from "./words";
 
 const nothing = (): boolean => false;
 const scalePart = (shape: SceneShape): boolean => shape.role === "scale";
+const sectionPart = (shape: SceneShape): boolean => shape.role === "section";
 const weldLinePart = (shape: SceneShape): boolean => shape.role === "weld-line";
 const markParts = new Map<string, (shape: SceneShape) => boolean>();
 
@@ -14,6 +16,7 @@ const markParts = new Map<string, (shape: SceneShape) => boolean>();
 export function shapesInHand(draft: Draft | null): (shape: SceneShape) => boolean {
   if (draft?.kind !== "change") return nothing;
   const { action } = draft;
+  if (isSectionAction(action)) return sectionPart;
   if (action.type === "scale.set") return scalePart;
   if (action.type === "weldLine.set") return weldLinePart;
   if (!("id" in action)) return nothing;

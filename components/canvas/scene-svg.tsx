@@ -9,7 +9,7 @@ export interface MarkOverlayProps {
   readonly heightPx: number;
   /** How many screen units the picture is wide; smaller makes lines and numbers larger. */
   readonly acrossUnits?: number;
-  readonly className?: string;
+  readonly className?: string | undefined;
   /** Says what the picture shows; left out, the overlay is decoration beside a table that says it. */
   readonly label?: string;
 }
@@ -52,6 +52,38 @@ export function MarkOverlay({
       }}
       {...(label === undefined ? { "aria-hidden": true } : { role: "img", "aria-label": label })}
     >
+      {tree.children.map(toElement)}
+    </svg>
+  );
+}
+
+/** Part of a photo with the marks on it, as one picture. */
+export function CroppedPhoto({
+  href,
+  scene,
+  widthPx,
+  heightPx,
+  crop,
+  acrossUnits,
+  className,
+  label,
+}: Omit<MarkOverlayProps, "acrossUnits" | "label"> & {
+  readonly href: string;
+  /** In upright photo pixels. */
+  readonly crop: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly acrossUnits: number;
+  readonly label: string;
+}) {
+  const tree = sceneToSvg(scene, crop.width, crop.height, { palette, acrossUnits });
+  return (
+    <svg
+      viewBox={`${crop.x} ${crop.y} ${crop.width} ${crop.height}`}
+      className={className}
+      style={{ fontFamily: "var(--font-text)", aspectRatio: `${crop.width} / ${crop.height}` }}
+      role="img"
+      aria-label={label}
+    >
+      <image href={href} width={widthPx} height={heightPx} preserveAspectRatio="none" />
       {tree.children.map(toElement)}
     </svg>
   );

@@ -1,8 +1,21 @@
 "use client";
-import { CircleDot, Hand, Pentagon, Redo2, Route, Ruler, Spline, Undo2, type LucideIcon } from "lucide-react";
+import {
+  CircleDot,
+  Droplet,
+  Hand,
+  Locate,
+  Pentagon,
+  Redo2,
+  Route,
+  Ruler,
+  Slash,
+  Spline,
+  Undo2,
+  type LucideIcon,
+} from "lucide-react";
 import { ToggleGroup, Tooltip } from "radix-ui";
 import styles from "./tool-bar.module.css";
-import { tools, type Tool, type ToolBarProps } from "./types";
+import type { Tool, ToolBarProps } from "./types";
 import { toolWords } from "./words";
 
 const icons: Readonly<Record<Tool, LucideIcon>> = {
@@ -10,6 +23,9 @@ const icons: Readonly<Record<Tool, LucideIcon>> = {
   point: CircleDot,
   line: Spline,
   outline: Pentagon,
+  metal: Droplet,
+  edge: Slash,
+  root: Locate,
   scale: Ruler,
   "weld-line": Route,
 };
@@ -39,8 +55,6 @@ function ToolButton({ tool, missing }: { tool: Tool; missing: boolean }) {
 
 /** Along the left edge on a desk, along the bottom under a thumb. */
 export function ToolBar(props: ToolBarProps) {
-  const missing = (tool: Tool): boolean =>
-    (tool === "scale" && !props.hasScale) || (tool === "weld-line" && !props.hasWeldLine);
   return (
     <Tooltip.Provider delayDuration={500}>
       <div className={styles.bar}>
@@ -50,12 +64,12 @@ export function ToolBar(props: ToolBarProps) {
           aria-label="Marking tools"
           value={props.tool}
           onValueChange={(value) => {
-            const tool = tools.find((t) => t === value); // empty when the tool in hand is tapped again
+            const tool = props.offered.find((t) => t === value); // empty when the tool in hand is tapped again
             if (tool) props.onToolChange(tool);
           }}
         >
-          {tools.map((tool) => (
-            <ToolButton key={tool} tool={tool} missing={missing(tool)} />
+          {props.offered.map((tool) => (
+            <ToolButton key={tool} tool={tool} missing={props.missing.has(tool)} />
           ))}
         </ToggleGroup.Root>
         <div className={styles.steps} role="group" aria-label="Undo and redo">

@@ -1,11 +1,43 @@
-import type { Action, History, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
+import type { PhotoSection, SectionAction } from "@/lib/assess";
+import type { DrawingAction, EditAction, History, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
 import type { ImperfectionId, Joint, Position } from "@/lib/trade";
 import type { MeasuredMark } from "@/lib/measure";
 import type { UnitPreferences } from "@/lib/units";
+import type { SectionEdgeRole, SectionPlaces } from "@/lib/section";
 import type { ScalePickKind } from "./scale-picks";
 
-export const tools = ["move", "point", "line", "outline", "scale", "weld-line"] as const;
+export const tools = [
+  "move",
+  "point",
+  "line",
+  "outline",
+  "metal",
+  "edge",
+  "root",
+  "scale",
+  "weld-line",
+] as const;
 export type Tool = (typeof tools)[number];
+
+/** What marks a photo of a weld, and what measures one of a cut weld. */
+export const markTools: readonly Tool[] = ["move", "point", "line", "outline", "scale", "weld-line"];
+export const sectionTools: readonly Tool[] = ["move", "metal", "edge", "root", "scale"];
+/** Imperfections inside a cut weld: it has no length to follow. */
+export const sectionMarkTools: readonly Tool[] = ["move", "point", "line", "outline", "scale"];
+
+/** One gesture's change, to the marks and the scale or to the section. */
+export type CanvasChange = DrawingAction | SectionAction;
+
+/** A cut and etched weld, worked on over its photo. */
+export interface SectionWork {
+  readonly section: PhotoSection;
+  /** What was found on it; null while nothing is. */
+  readonly places: SectionPlaces | null;
+  /** The edge that the edge tool draws. */
+  readonly role: SectionEdgeRole;
+  /** One finished gesture. Feed it to `editSection`. */
+  readonly onAction: (action: SectionAction) => void;
+}
 
 export interface CanvasPhoto {
   /** Upright; may have fewer pixels than the original, marks stay in the original's. */
@@ -29,11 +61,15 @@ export interface BeadCanvasProps {
   readonly photo: CanvasPhoto;
   readonly history: History;
   /** One finished gesture, undo or redo. Feed it to `reduce`. */
-  readonly onAction: (action: Action) => void;
+  readonly onAction: (action: EditAction) => void;
   readonly selectedId: string | null;
   readonly onSelect: (id: string | null) => void;
   readonly tool: Tool;
   readonly onToolChange: (tool: Tool) => void;
+  /** Those in the bar; `markTools` when left out. */
+  readonly offered?: readonly Tool[];
+  /** Of a photo of a cut weld. */
+  readonly section?: SectionWork | null;
   /** Words beside the mark's number, for example "Undercut 12 mm". Empty: the number stands alone. */
   readonly sizeLabel: (mark: Mark) => string;
   /** Size of a shape still being drawn, for example "12.4 mm". Left out: nothing is shown. */
@@ -54,13 +90,14 @@ export interface BeadCanvasProps {
 
 export interface ToolBarProps {
   readonly tool: Tool;
+  readonly offered: readonly Tool[];
+  /** Tools whose job is not done yet. */
+  readonly missing: ReadonlySet<Tool>;
   readonly onToolChange: (tool: Tool) => void;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly onUndo: () => void;
   readonly onRedo: () => void;
-  readonly hasScale: boolean;
-  readonly hasWeldLine: boolean;
 }
 
 export interface ImperfectionPickerProps {
@@ -83,7 +120,7 @@ export interface MarkCardProps {
   readonly mark: Mark;
   /** 1..n, as on the photo. */
   readonly number: number;
-  readonly onAction: (action: Action) => void;
+  readonly onAction: (action: EditAction) => void;
   readonly joint?: Joint | null;
   readonly position?: Position | null;
   /** What a bare number typed for a gauge reading means; millimetres when left out. */

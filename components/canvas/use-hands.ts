@@ -21,6 +21,7 @@ export function useHands(
     again: css * unitPx,
     tolerance: 2.5 * unitPx,
     scaleKind: marking.scaleKind,
+    ...(marking.edge ? { edge: marking.edge } : {}),
   });
   const pickPointOf = (grip: Grip): boolean => {
     const handle = grip.kind === "handle" && grip.handle.role === "point" ? grip.handle : null;

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Drawing } from "@/lib/marks";
+import type { SectionEdgeRole } from "@/lib/section";
 import type { Draft } from "./draft";
 import type { ScalePickKind } from "./scale-picks";
 import type { Tool } from "./types";
@@ -9,16 +10,19 @@ export interface DraftGround {
   readonly tool: Tool;
   readonly scale: Drawing["scale"];
   readonly scaleKind: ScalePickKind;
+  /** Of the edge tool: which edge is drawn. */
+  readonly edge?: SectionEdgeRole | null;
 }
 
 /**
- * Whether a draft has lost its ground: another tool, another scale object to pick, or, once a length is asked for,
+ * Whether a draft has lost its ground: another tool, another edge or scale object to pick, or, once a length is asked for,
  * another scale than then.
  */
 export function isStale(draft: Draft | null, begun: DraftGround, now: DraftGround): boolean {
   return (
     begun.tool !== now.tool ||
     (now.tool === "scale" && begun.scaleKind !== now.scaleKind) ||
+    (now.tool === "edge" && begun.edge !== now.edge) ||
     (draft?.kind === "unmeasured" && begun.scale !== now.scale)
   );
 }

@@ -58,6 +58,7 @@ function obey(command: KeyCommand, hands: Hands): boolean {
       control.fit();
       return true;
     case "tool":
+      if (!marking.offered.includes(command.tool)) return false;
       marking.changeTool(command.tool);
       return true;
     case "place":
@@ -115,11 +116,13 @@ function place(hands: Hands): void {
   if (handle) return cross.pickUp(handle);
   if (tool === "move") return marking.select(markAt(drawing, shapes, at, REACH, unitPx));
   if (tool !== "point") {
-    return marking.settle(placePoint(tool, draft, at, (REACH / 2) * unitPx, marking.scaleKind));
+    return marking.settle(placePoint(tool, draft, at, (REACH / 2) * unitPx, kindsOf(marking)));
   }
   if (draft?.kind === "spot") return marking.done();
   marking.settle({ draft: { kind: "spot", at, radius: null }, finished: null });
 }
+
+const kindsOf = ({ scaleKind, edge }: Marking) => ({ scaleKind, ...(edge ? { edge } : {}) });
 
 /** Finishes a path that has enough points, else places one. */
 function enter(hands: Hands): void {

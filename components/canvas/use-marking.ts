@@ -1,29 +1,29 @@
 import { useMemo, useState } from "react";
 import { distance, type Point } from "@/lib/geometry";
-import {
-  newMark,
-  reduce,
-  startHistory,
-  type Drawing,
-  type DrawingAction,
-  type Mark,
-  type MarkShapeData,
-} from "@/lib/marks";
+import { newMark, reduce, startHistory, type Drawing, type Mark, type MarkShapeData } from "@/lib/marks";
+import { editSection, type PhotoSection } from "@/lib/assess";
+import type { SectionEdgeRole } from "@/lib/section";
 import type { ImperfectionId } from "@/lib/trade";
 import { finish, takeBackPoint, type Draft, type Finished, type Step } from "./draft";
 import { newMarkId } from "./new-mark-id";
 import { scalePicked, type ScalePickKind } from "./scale-picks";
-import type { BeadCanvasProps, Tool } from "./types";
+import { markTools, type BeadCanvasProps, type CanvasChange, type Tool } from "./types";
 import { useHeldDraft } from "./use-held-draft";
 import { useSaid } from "./use-said";
 import { roundPx } from "./view";
-import { sayChange, sayDraft, sayMark, sayStep, toolWords } from "./words";
+import { isSectionAction, sayChange, sayDraft, sayMark, sayStep, toolWords } from "./words";
 
 export interface Marking {
   readonly tool: Tool;
+  /** Tools that may be taken. */
+  readonly offered: readonly Tool[];
   readonly draft: Draft | null;
   /** What the scale tool picks. */
   readonly scaleKind: ScalePickKind;
+  /** What the edge tool draws; null where there is no section. */
+  readonly edge: SectionEdgeRole | null;
+  /** The section as it would be if the drag under way ended now; null where there is none. */
+  readonly sectionPreview: PhotoSection | null;
   /** The drawing as it would be if the drag under way ended now. */
   readonly preview: Drawing;
   /** For the live region. */
@@ -49,22 +49,33 @@ export interface Marking {
 
 /** State of the marking screen besides the view: the draft, what is said, and the way from a draft to one action. */
 export function useMarking(props: BeadCanvasProps): Marking {
-  const { history, readOnly = false, scaleKind = "two-points" } = props;
+  const { history, readOnly = false, scaleKind = "two-points", offered = markTools, section = null } = props;
+  const edge = section?.role ?? null;
   const drawing = history.present;
   const tool = readOnly ? "move" : props.tool;
-  const [draft, setDraft] = useHeldDraft({ tool, scale: drawing.scale, scaleKind });
+  const [draft, setDraft] = useHeldDraft({ tool, scale: drawing.scale, scaleKind, edge });
   const [said, say] = useSaid();
   const [repeat, setRepeat] = useState<ImperfectionId | null>(null);
   const preview = useMemo(
     () => (draft?.kind === "change" ? after(drawing, draft.action) : drawing),
     [draft, drawing],
   );
+  const sectionPreview = useMemo(
+    () =>
+      section && draft?.kind === "change" && isSectionAction(draft.action)
+        ? editSection(section.section, draft.action)
+        : (section?.section ?? null),
+    [draft, section],
+  );
   const desk: Desk = { props, drawing, tool, draft, setDraft, say, repeat };
   return {
     tool,
+    offered: readOnly ? ["move"] : offered,
     draft,
     scaleKind,
+    edge,
     preview,
+    sectionPreview,
     said,
     repeat,
     setRepeat,
@@ -87,8 +98,8 @@ interface Desk {
   readonly repeat: ImperfectionId | null;
 }
 
-const after = (drawing: Drawing, action: DrawingAction): Drawing =>
-  reduce(startHistory(drawing), action).present;
+const after = (drawing: Drawing, action: CanvasChange): Drawing =>
+  isSectionAction(action) ? drawing : reduce(startHistory(drawing), action).present;
 
 function draftSteps(desk: Desk): Pick<Marking, "settle" | "hover" | "done" | "cancel" | "changeTool"> {
   const { props, tool, draft, setDraft, say } = desk;
@@ -142,6 +153,7 @@ function complete(desk: Desk, finished: Finished): void {
       return props.onAction({ type: "weldLine.set", points: finished.points });
     case "change":
       say(sayChange(finished.action, after(drawing, finished.action), sizeOf(desk)));
+      if (isSectionAction(finished.action)) return props.section?.onAction(finished.action);
       return props.onAction(finished.action);
   }
 }

@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import { fitLabels, primitives, scene, type Primitive, type SceneShape } from "@/lib/marks";
 import { selectionPicture } from "./draft-picture";
+import { sectionScene } from "@/lib/report";
 import { palette } from "./palette";
 import { shapesInHand } from "./preview";
 import type { BeadCanvasProps } from "./types";
@@ -25,7 +26,13 @@ export function useScene(props: BeadCanvasProps, marking: Marking, unitPx: numbe
     () => ({ labels: sizeLabel, scaleLabel, widthPx }),
     [sizeLabel, scaleLabel, widthPx],
   );
-  const whole = useMemo(() => scene(drawing, options), [drawing, options]);
+  const section = props.section ?? null;
+  const cut = section?.section ?? null;
+  const places = section?.places ?? null;
+  const whole = useMemo(
+    () => [...(cut ? sectionScene(cut, places) : []), ...scene(drawing, options)],
+    [drawing, options, cut, places],
+  );
   const shapes = useMemo(
     () => fitLabels(whole, unitPx, selectedId, { widthPx, heightPx }),
     [whole, unitPx, selectedId, widthPx, heightPx],
@@ -35,7 +42,12 @@ export function useScene(props: BeadCanvasProps, marking: Marking, unitPx: numbe
     const shown = shapes.filter((shape) => !held(shape));
     return [...selectionPicture(shown, selectedId, unitPx), ...painted(shown, unitPx)];
   }, [shapes, unitPx, selectedId, held]);
-  const moving = draft?.kind === "change" ? scene(preview, options).filter(held) : [];
+  const { sectionPreview } = marking;
+  const now = () => [
+    ...(sectionPreview ? sectionScene(sectionPreview, null) : []),
+    ...scene(preview, options),
+  ];
+  const moving = draft?.kind === "change" ? now().filter(held) : [];
   const inHand = painted(fitLabels(moving, unitPx, selectedId, { widthPx, heightPx }), unitPx);
   return { shapes, marks, inHand };
 }

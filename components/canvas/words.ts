@@ -1,8 +1,11 @@
-import { reduce, type Drawing, type DrawingAction, type History, type Mark } from "@/lib/marks";
+import type { SectionAction } from "@/lib/assess";
+import { reduce, type Drawing, type History, type Mark } from "@/lib/marks";
+import { sectionEdgeSteps, sectionEdgeWords } from "@/lib/report";
+import type { SectionEdgeRole } from "@/lib/section";
 import { imperfections } from "@/lib/trade";
-import type { Draft } from "./draft";
+import type { Draft, PathTool } from "./draft";
 import { scalePicked, scalePickHint, type ScalePickKind } from "./scale-picks";
-import type { Tool } from "./types";
+import type { CanvasChange, Tool } from "./types";
 
 /** What each tool is called and does, and the key that picks it. */
 export const toolWords: Readonly<Record<Tool, { name: string; key: string; does: string }>> = {
@@ -10,6 +13,9 @@ export const toolWords: Readonly<Record<Tool, { name: string; key: string; does:
   point: { name: "Point", key: "P", does: "Tap a spot; drag outwards to give a pore its size" },
   line: { name: "Line", key: "L", does: "Tap along it, or drag for a straight one" },
   outline: { name: "Outline", key: "O", does: "Tap round it, or draw round it in one go" },
+  metal: { name: "Metal", key: "F", does: "Tap round all the metal that was fused" },
+  edge: { name: "Edge", key: "E", does: "Tap along an edge of the joint as it was" },
+  root: { name: "Root", key: "R", does: "Tap the deepest point of the root" },
   scale: { name: "Scale", key: "S", does: "Pick a thing whose size you know" },
   "weld-line": { name: "Weld", key: "W", does: "From the start of the weld to its crater" },
 };
@@ -20,10 +26,12 @@ export function hintFor(
   draft: Draft | null,
   drawing: Drawing,
   scaleKind: ScalePickKind = "two-points",
+  edge: SectionEdgeRole | null = null,
 ): string {
   const placed = draft?.kind === "path" ? draft.points.length : 0;
   switch (tool) {
     case "move":
+      if (edge !== null) return "Take a tool to draw, or to drag a point.";
       return drawing.marks.length > 0 ? "Tap a mark to pick it." : "Pick a tool to mark what you see.";
     case "point":
       return "Tap the spot. Drag outwards for its size.";
@@ -33,6 +41,16 @@ export function hintFor(
         : "Tap on. The last point again, or Done.";
     case "outline":
       return placed === 0 ? "Tap round it, or draw round it." : "Tap round. The first point again, or Done.";
+    case "metal":
+      return placed === 0
+        ? "Zoom in, then tap round all that was melted, both toes among the points."
+        : "Tap round, closer where it bends. The first point again, or Done.";
+    case "edge":
+      return placed === 0
+        ? sectionEdgeSteps[edge ?? "plate-1"]
+        : "Tap on along it, as far off as you can see it.";
+    case "root":
+      return "Tap the deepest point of the root, or drag it.";
     case "scale":
       if (draft?.kind === "unmeasured") return scalePicked[draft.scaleKind];
       return scalePickHint(scaleKind, placed);
@@ -53,7 +71,8 @@ export function sayMark(mark: Mark, number: number, size = ""): string {
 }
 
 /** What a change of the drawing did, said once it is done. `drawing` is the one after it. */
-export function sayChange(action: DrawingAction, drawing: Drawing, sizeOf: (mark: Mark) => string): string {
+export function sayChange(action: CanvasChange, drawing: Drawing, sizeOf: (mark: Mark) => string): string {
+  if (isSectionAction(action)) return saySection(action);
   if (action.type === "scale.set") return "Scale changed";
   if (action.type === "weldLine.set") return "Weld line changed";
   const id = "id" in action ? action.id : null;
@@ -63,6 +82,27 @@ export function sayChange(action: DrawingAction, drawing: Drawing, sizeOf: (mark
   return `${sayMark(mark, index + 1, sizeOf(mark))}, ${action.type === "mark.moveBy" ? "moved" : "changed"}`;
 }
 
+/** "Weld metal outlined", "Plate 1 drawn", "Toe 2 moved" */
+function saySection(action: SectionAction): string {
+  switch (action.type) {
+    case "section.outline":
+      return action.points === null
+        ? "Outline taken away"
+        : `Weld metal outlined, ${action.points.length} points`;
+    case "section.edge":
+      return `${sectionEdgeWords[action.role]} ${action.points === null ? "taken away" : "drawn"}`;
+    case "section.root":
+      return action.at === null ? "Root taken away" : "Root marked";
+    case "section.toe":
+      return action.at === null ? `Toe ${action.side + 1} found again` : `Toe ${action.side + 1} moved`;
+    default:
+      return "Section changed";
+  }
+}
+
+export const isSectionAction = (action: CanvasChange): action is SectionAction =>
+  action.type.startsWith("section.");
+
 /** What undo or redo did: how many marks there are after it, or that there was no step. */
 export function sayStep(type: "undo" | "redo", history: History): string {
   const next = reduce(history, { type });
@@ -71,11 +111,21 @@ export function sayStep(type: "undo" | "redo", history: History): string {
   return `${type === "undo" ? "Undone" : "Redone"}. ${count} ${count === 1 ? "mark" : "marks"} on the photo.`;
 }
 
+const toolNouns: Readonly<Record<PathTool, string>> = {
+  line: "line",
+  outline: "outline",
+  metal: "weld metal",
+  edge: "edge",
+  root: "root",
+  scale: "scale",
+  "weld-line": "weld line",
+};
+
 /** Said when a draft changes; empty when there is nothing worth hearing. */
 export function sayDraft(draft: Draft | null): string {
   switch (draft?.kind) {
     case "path": {
-      const what = draft.tool === "weld-line" ? "weld line" : draft.tool;
+      const what = toolNouns[draft.tool];
       return draft.points.length === 0 ? "" : `Point placed, ${draft.points.length} of ${what}`;
     }
     case "spot":
@@ -89,9 +139,11 @@ export function sayDraft(draft: Draft | null): string {
   }
 }
 
-export const keyHelp =
+/** All keys, for whoever cannot see the tools. */
+export const keyHelp = (offered: readonly Tool[]): string =>
   "Arrow keys move the cross-hair, with Shift ten times as far. Space or Enter places a point, Enter finishes. " +
   "Escape cancels, Delete removes the point under the cross-hair or else the picked mark. " +
   "Tab or the square brackets go from mark to mark, comma and full stop from point to point. " +
-  "M, P, L, O, S and W pick a tool. Plus, minus and zero zoom. " +
+  `${offered.map((tool) => `${toolWords[tool].key} ${toolWords[tool].name.toLowerCase()}`).join(", ")} pick a tool. ` +
+  "Plus, minus and zero zoom. " +
   "Control Z undoes, Control Shift Z redoes.";

@@ -1,6 +1,7 @@
 import { MarkOverlay } from "@/components/canvas";
 import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { ACROSS, printedScene } from "./printed-scene";
+import { SectionPart } from "./sheet-section";
 import styles from "./sheet.module.css";
 
 /** The printed page of one bead. Every word on it comes from the document; this file only sets it. */
@@ -75,6 +76,12 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
         <Causes causes={sheet.causes} causeless={sheet.causeless} />
         <VerdictPart sheet={sheet} />
       </div>
+      {sheet.photos.map(
+        (photo, i) =>
+          photo.section && (
+            <SectionPart key={photo.sha256} photo={photo} section={photo.section} number={i + 1} />
+          ),
+      )}
       {sheet.note && (
         <section>
           <h2>Note</h2>

@@ -22,20 +22,7 @@ export function evaluateStack(
   const limit = limitOf(test.limit, range, "<=", "mm", context.units);
   const sections = sectionsOf(observations).filter((section) => section.length >= 2);
   if (sections.length === 0) return outcome("meets", "none-together", { limit: limit.row });
-  const single = sections.map((section): { high: number; low: number; sum: Quantity; ids: string[] } => {
-    const certain = section.filter((one) => one.alongMm !== null);
-    const read = (list: readonly Observation[]): Quantity[] =>
-      list.flatMap((one) => sizeOf(one, heights).quantity ?? []);
-    const sum = sumQuantities(read(section));
-    const least = certain.length >= 2 ? sumQuantities(read(certain)) : sumQuantities([]);
-    const whole = section.every((one) => sizeOf(one, heights).whole);
-    return {
-      sum,
-      low: least.value - spreadOf(least, context.rule),
-      high: whole ? sum.value + spreadOf(sum, context.rule) : Infinity,
-      ids: section.map(({ id }) => id),
-    };
-  });
+  const single = sections.map((section) => sumOf(section, context));
   const low = Math.max(...single.map((one) => one.low));
   const high = Math.max(...single.map((one) => one.high));
   const worst = single.reduce((a, b) => (b.sum.value > a.sum.value ? b : a));
@@ -53,6 +40,29 @@ export function evaluateStack(
     ],
     incomplete: unread.length > 0,
   });
+}
+
+interface SectionSum {
+  readonly low: number;
+  readonly high: number;
+  readonly sum: Quantity;
+  readonly ids: readonly string[];
+}
+
+/** What surely lies in one section, and what may. */
+function sumOf(section: readonly Observation[], context: CaseContext): SectionSum {
+  const read = (list: readonly Observation[]): Quantity[] =>
+    list.flatMap((one) => sizeOf(one, heights).quantity ?? []);
+  const certain = section.filter((one) => one.alongMm !== null);
+  const sum = sumQuantities(read(section));
+  const least = certain.length >= 2 ? sumQuantities(read(certain)) : sumQuantities([]);
+  const whole = section.every((one) => sizeOf(one, heights).whole);
+  return {
+    sum,
+    low: least.value - spreadOf(least, context.rule),
+    high: whole ? sum.value + spreadOf(sum, context.rule) : Infinity,
+    ids: section.map(({ id }) => id),
+  };
 }
 
 /** Observations cut by the section through the start of each placed one, with all unplaced ones. */

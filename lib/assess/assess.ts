@@ -10,6 +10,7 @@ import {
   type Quantity,
 } from "@/lib/measure";
 import { checkSetup, type SetupFinding } from "@/lib/setup";
+import { assessSection, type SectionAssessment } from "./assess-section";
 import type { BeadContent, PhotoFacts } from "./bead";
 import { diagnoseInput } from "./diagnose-input";
 import { judgeInput } from "./judge-input";
@@ -23,6 +24,8 @@ export interface PhotoAssessment {
   readonly marks: readonly MeasuredMark[];
   /** Along the marked weld line; null without one or without scale. */
   readonly weldLengthMm: Quantity | null;
+  /** Of a photo of a cut and etched weld; null on every other. */
+  readonly section: SectionAssessment | null;
 }
 
 /** Everything Toeline has to say about one bead, computed from what was recorded and nothing else. */
@@ -53,7 +56,7 @@ export function assess(
   photos: readonly PhotoFacts[],
   context: AssessContext = defaultAssessContext,
 ): Assessment {
-  const measured = content.photos.map((photo) => measurePhoto(photo, photos, context));
+  const measured = content.photos.map((photo) => measurePhoto(content, photo, photos, context));
   const verdictInput = judgeInput(content, measured, context.shopSets);
   return {
     setup: checkSetup(content.setup),
@@ -64,6 +67,7 @@ export function assess(
 }
 
 function measurePhoto(
+  content: BeadContent,
   photo: BeadContent["photos"][number],
   facts: readonly PhotoFacts[],
   context: AssessContext,
@@ -71,10 +75,12 @@ function measurePhoto(
   const size = facts.find(({ id }) => id === photo.id) ?? null;
   const options = photoOptions(size, context.viewedWidthPx);
   const calibration = calibrate(photo.drawing.scale, options);
+  const marks = measureDrawing(photo.drawing, options);
   return {
     photoId: photo.id,
     scaleIssue: calibration.ok ? null : (calibration.issues[0] ?? null),
-    marks: measureDrawing(photo.drawing, options),
+    marks,
     weldLengthMm: measureWeldLine(photo.drawing, options),
+    section: assessSection(content, photo, marks, options),
   };
 }

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { DrawingSchema, emptyDrawing } from "@/lib/marks";
 import { emptyRunSetup, RunSetupSchema } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
+import { PhotoSectionSchema } from "./photo-section";
 
 /** Which side of the weld a photo shows. */
 export const photoRoles = ["face", "back", "section"] as const;
@@ -76,6 +77,8 @@ export const BeadJudgementSchema = z.object({
   criteriaSettings: z
     .record(z.string().max(60), z.union([z.string().max(60), z.boolean(), z.number()]))
     .default({}),
+  /** What a section of this bead is judged by (lib/section); null, or left out as before there were any: nothing. */
+  sectionSetId: z.string().max(60).nullable().optional(),
   weld: WeldQuestionsSchema.default(() => WeldQuestionsSchema.parse({})),
   /** Looked for and not found. What is neither here nor marked was not looked for. */
   lookedFor: z.array(z.enum(imperfectionIds)).max(imperfectionIds.length).default([]),
@@ -96,7 +99,15 @@ export const BeadContentSchema = z.object({
   setup: RunSetupSchema,
   judgement: BeadJudgementSchema,
   photos: z
-    .array(z.object({ id: z.string().max(40), role: z.enum(photoRoles), drawing: DrawingSchema }))
+    .array(
+      z.object({
+        id: z.string().max(40),
+        role: z.enum(photoRoles),
+        drawing: DrawingSchema,
+        /** Left out where nobody worked on one: what was stored, archived and signed before keeps its text. */
+        section: PhotoSectionSchema.optional(),
+      }),
+    )
     .max(60),
 });
 /** What a person edits about a bead, and what one save writes. */

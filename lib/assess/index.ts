@@ -38,5 +38,16 @@ export { layPair, VIEW_WIDTH, type LaidPair, type LaidPhoto } from "./lay-pair";
 export { mergeContent } from "./merge-content";
 export { diagnoseInput } from "./diagnose-input";
 export { judgeBeside } from "./judge-beside";
-export { judgeInput, weldKind } from "./judge-input";
+export { assessSection, sectionSetsFor, type SectionAssessment } from "./assess-section";
+export { editSection, type SectionAction } from "./edit-section";
+export {
+  emptyPhotoSection,
+  PhotoSectionSchema,
+  sectionJointOf,
+  sectionOf,
+  type PhotoSection,
+} from "./photo-section";
+export { judgeInput } from "./judge-input";
+export { nextSectionStep, type SectionStep } from "./section-step";
+export { weldKind } from "./weld-kind";
 export { proposal, type Proposal } from "./proposal";

@@ -6,13 +6,12 @@ import {
   type BeadReadings,
   type JudgeInput,
   type ShopCriteria,
-  type WeldKind,
 } from "@/lib/accept";
 import type { Mark } from "@/lib/marks";
 import { gaugeQuantity, type MeasuredMark, type Quantity } from "@/lib/measure";
-import { isFillet, type Joint } from "@/lib/trade";
-import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-photos";
-import type { BeadContent, BeadQuantity, BeadReading } from "./bead";
+import { marksAcrossPhotos, weldLengthMm, type NumberedMark, type PhotoMeasures } from "./across-photos";
+import type { BeadContent, BeadQuantity, BeadReading, PhotoRole } from "./bead";
+import { weldKind } from "./weld-kind";
 
 /** What the judge is given; null while no criteria set is chosen. */
 export function judgeInput(
@@ -23,8 +22,7 @@ export function judgeInput(
   const { judgement, setup } = content;
   const { criteriaId } = judgement;
   if (criteriaId === null) return null;
-  const marked = marksAcrossPhotos(content, measured);
-  const roles = new Map(content.photos.map(({ id, role }) => [id, role]));
+  const marked = marksOnTheWeld(content, measured);
   const present = new Set(marked.map(({ mark }) => mark.imperfection));
   return JudgeInputSchema.parse({
     criteriaId,
@@ -39,22 +37,34 @@ export function judgeInput(
       // Only a lap joint has a lapped edge to lie along.
       alongLapEdge: setup.joint === "lap" ? judgement.weld.alongLapEdge : false,
     },
-    observations: marked.map(({ key, photoId, mark, measured: sizes }) => ({
-      id: key,
-      imperfection: mark.imperfection,
-      // What is seen on the back is at the root, whether or not somebody said so.
-      place: mark.place ?? (roles.get(photoId) === "back" ? "root" : null),
-      patterns: mark.patterns,
-      alongMm: sizes?.alongMm ?? null,
-      lengthMm: sizes?.lengthMm ?? null,
-      depthMm: sizes?.depthMm ?? null,
-      heightMm: sizes?.heightMm ?? null,
-      diameterMm: poreDiameter(mark, sizes),
-      areaMm2: sizes?.areaMm2 ?? null,
-    })),
+    observations: marked.map((one) => observation(one, content)),
     beadReadings: beadReadings(content),
     lookedFor: judgement.lookedFor.filter((id) => !present.has(id)),
   });
+}
+
+const roleOf = (content: BeadContent, photoId: string): PhotoRole | null =>
+  content.photos.find(({ id }) => id === photoId)?.role ?? null;
+
+/** What is marked on the weld as it was seen. What a cut laid open has macro criteria of its own. */
+function marksOnTheWeld(content: BeadContent, measured: readonly PhotoMeasures[]): readonly NumberedMark[] {
+  return marksAcrossPhotos(content, measured).filter(({ photoId }) => roleOf(content, photoId) !== "section");
+}
+
+function observation({ key, photoId, mark, measured }: NumberedMark, content: BeadContent) {
+  return {
+    id: key,
+    imperfection: mark.imperfection,
+    // What is seen on the back is at the root, whether or not somebody said so.
+    place: mark.place ?? (roleOf(content, photoId) === "back" ? "root" : null),
+    patterns: mark.patterns,
+    alongMm: measured?.alongMm ?? null,
+    lengthMm: measured?.lengthMm ?? null,
+    depthMm: measured?.depthMm ?? null,
+    heightMm: measured?.heightMm ?? null,
+    diameterMm: poreDiameter(mark, measured),
+    areaMm2: measured?.areaMm2 ?? null,
+  };
 }
 
 /**
@@ -68,12 +78,6 @@ function poreDiameter(mark: Mark, sizes: MeasuredMark | null): Quantity | null {
   if (mark.imperfection !== "surface-porosity" || mark.shape.kind !== "outline") return diameterMm;
   if (mark.patterns.some((pattern) => patchPatterns.has(pattern))) return null;
   return lengthMm !== null && lengthMm.value > diameterMm.value ? lengthMm : diameterMm;
-}
-
-/** A joint nobody named is judged as a surfacing weld: the rules of fillet and butt need to know which it is. */
-export function weldKind(joint: Joint | null): WeldKind {
-  if (joint === null || joint === "bead-on-plate" || joint === "stringer-pad") return "surfacing";
-  return isFillet(joint) ? "fillet" : "butt";
 }
 
 function gaugeValue(content: BeadContent, quantity: BeadQuantity): BeadReading | null {

@@ -9,7 +9,13 @@ export function mergeContent(mine: BeadContent, theirs: BeadContent): BeadConten
   const theirPhotos = new Map(theirs.photos.map((photo) => [photo.id, photo]));
   const photos = mine.photos.map((photo) => {
     const other = theirPhotos.get(photo.id);
-    return other ? { ...photo, drawing: mergeDrawings(photo.drawing, other.drawing) } : photo;
+    if (!other) return photo;
+    const section = photo.section ?? other.section;
+    return {
+      ...photo,
+      drawing: mergeDrawings(photo.drawing, other.drawing),
+      ...(section ? { section } : {}),
+    };
   });
   const known = new Set(mine.photos.map((photo) => photo.id));
   return {

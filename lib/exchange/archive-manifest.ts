@@ -1,21 +1,34 @@
 import { z } from "zod";
 import { ShopCriteriaSchema, shopSetId, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
-import { ExchangeBeadSchema, Sha256Schema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
+import {
+  ExchangeBeadSchema,
+  hasSection,
+  Sha256Schema,
+  type ExchangeBead,
+  type ExchangePhoto,
+} from "./bead-file";
 import type { ExchangeIssue } from "./issue";
 import { ExchangeInstrumentSchema, ExchangeJobSchema, jobIssues, noJobs, type JobsAlong } from "./job-file";
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 4;
+export const ARCHIVE_VERSION = 5;
 /** Jobs of this version say the extent of a weld as a free text; they are read into the present shape. */
 const EXTENT_IN_WORDS = 3;
+const WITHOUT_SECTIONS = 4;
 /** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
 const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
 
 export const ArchiveManifestSchema = z.object({
-  schemaVersion: z.literal([WITHOUT_CRITERIA, WITHOUT_JOBS, EXTENT_IN_WORDS, ARCHIVE_VERSION]),
+  schemaVersion: z.literal([
+    WITHOUT_CRITERIA,
+    WITHOUT_JOBS,
+    EXTENT_IN_WORDS,
+    WITHOUT_SECTIONS,
+    ARCHIVE_VERSION,
+  ]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
   /** Every photo of every bead once, sorted by name. */
   photos: z
@@ -51,6 +64,16 @@ function criteriaNamed(
     .toSorted((a, b) => (shopSetId(a) < shopSetId(b) ? -1 : 1));
 }
 
+function oldestFor(
+  beads: readonly ExchangeBead[],
+  criteria: readonly ShopCriteria[],
+  { jobs }: JobsAlong,
+): ArchiveManifest["schemaVersion"] {
+  if (beads.some(hasSection)) return ARCHIVE_VERSION;
+  if (jobs.length > 0) return WITHOUT_SECTIONS;
+  return criteria.length > 0 ? WITHOUT_JOBS : WITHOUT_CRITERIA;
+}
+
 /**
  * The manifest of these beads, in the order given. The photo list follows from them, and so does which of the shop's
  * limits travel along.
@@ -73,8 +96,7 @@ export function archiveManifest(
   }));
   const byName = new Map(photos.map((photo) => [photo.name, photo]));
   return {
-    schemaVersion:
-      along.jobs.length > 0 ? ARCHIVE_VERSION : criteria.length > 0 ? WITHOUT_JOBS : WITHOUT_CRITERIA,
+    schemaVersion: oldestFor(beads, criteria, along),
     ...(criteria.length > 0 ? { criteria } : {}),
     ...(along.jobs.length > 0 ? along : {}),
     beads,

@@ -2,7 +2,10 @@ import { z } from "zod";
 import { BeadContentSchema, photoRoles } from "@/lib/assess";
 
 /** Bump when the published shape changes; a reader refuses what is newer than itself. */
-export const BEAD_FILE_VERSION = 1;
+export const BEAD_FILE_VERSION = 2;
+/** A reader of this version knows no sections and would leave them out without a word. */
+const WITHOUT_SECTIONS = 1;
+export const beadFileVersions = [WITHOUT_SECTIONS, BEAD_FILE_VERSION] as const;
 
 /** SHA-256 as 64 lower-case hexadecimal digits. */
 export const Sha256Schema = z.string().regex(/^[0-9a-f]{64}$/);
@@ -39,8 +42,16 @@ export const ExchangeBeadSchema = z.object({
 });
 export type ExchangeBead = z.infer<typeof ExchangeBeadSchema>;
 
+/** Whether a bead carries what version 1 cannot hold. */
+export const hasSection = ({ content }: Pick<ExchangeBead, "content">): boolean =>
+  Boolean(content.judgement.sectionSetId) || content.photos.some(({ section }) => section !== undefined);
+
+/** The oldest version that holds these beads whole. */
+export const beadFileVersion = (beads: readonly Pick<ExchangeBead, "content">[]) =>
+  beads.some(hasSection) ? BEAD_FILE_VERSION : WITHOUT_SECTIONS;
+
 export const BeadFileSchema = z.object({
-  schemaVersion: z.literal(BEAD_FILE_VERSION),
+  schemaVersion: z.literal(beadFileVersions),
   bead: ExchangeBeadSchema,
 });
 export type BeadFile = z.infer<typeof BeadFileSchema>;

@@ -1,17 +1,17 @@
 import { z } from "zod";
 import { canonicalJson } from "@/lib/base";
-import { BEAD_FILE_VERSION, ExchangeBeadSchema, type ExchangeBead } from "./bead-file";
+import { beadFileVersion, beadFileVersions, ExchangeBeadSchema, type ExchangeBead } from "./bead-file";
 
 /** Several beads in one file, in the order given. Photos are named by their SHA-256; their bytes travel in an archive. */
 export const BeadsFileSchema = z.object({
-  schemaVersion: z.literal(BEAD_FILE_VERSION),
+  schemaVersion: z.literal(beadFileVersions),
   beads: z.array(ExchangeBeadSchema).readonly(),
 });
 export type BeadsFile = z.infer<typeof BeadsFileSchema>;
 
 /** The same beads always give the same text. Throws on a bead that does not fit its schema. */
 export function serialiseBeadsFile(beads: readonly ExchangeBead[]): string {
-  return canonicalJson(BeadsFileSchema.parse({ schemaVersion: BEAD_FILE_VERSION, beads }));
+  return canonicalJson(BeadsFileSchema.parse({ schemaVersion: beadFileVersion(beads), beads }));
 }
 
 /** The published JSON Schema (draft 2020-12) of what `serialiseBeadsFile` writes. */

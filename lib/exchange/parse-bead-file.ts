@@ -1,12 +1,12 @@
 import { canonicalJson, fail, ok, type Result } from "@/lib/base";
-import { BEAD_FILE_VERSION, BeadFileSchema, type ExchangeBead } from "./bead-file";
+import { BEAD_FILE_VERSION, beadFileVersion, BeadFileSchema, type ExchangeBead } from "./bead-file";
 
 import type { ExchangeIssue } from "./issue";
 import { beadIssues, readVersioned } from "./read-versioned";
 
 /** One bead as JSON text. The same bead always gives the same text. Throws on a bead that does not fit its schema. */
 export function serialiseBeadFile(bead: ExchangeBead): string {
-  return canonicalJson(BeadFileSchema.parse({ schemaVersion: BEAD_FILE_VERSION, bead }));
+  return canonicalJson(BeadFileSchema.parse({ schemaVersion: beadFileVersion([bead]), bead }));
 }
 
 /**

@@ -1,6 +1,7 @@
 import { decisionRuleText } from "./decision-rule";
+import { sectionWrittenFields } from "@/lib/report";
 import { resultNames, type RecordRow } from "./record-sections";
-import type { SignedBead } from "./signed-record";
+import type { SignedBead, SignedSection } from "./signed-record";
 
 /** "12.3 ± 0.4 mm (0.484 ± 0.016 in)"; one alone where both say the same. */
 export function bothText({
@@ -38,6 +39,7 @@ export function beadRows(bead: SignedBead): readonly RecordRow[] {
       label: `Clause ${one.clause}, ${one.title}`,
       value: `${one.result}: ${bothText(one.detail)}`,
     })),
+    ...bead.photos.flatMap(({ section }, i) => (section ? sectionRows(section, i + 1) : [])),
     ...(verdict && verdict.missing.length > 0
       ? [{ label: "Missing", value: verdict.missing.join("; ") }]
       : []),
@@ -49,5 +51,30 @@ export function beadRows(bead: SignedBead): readonly RecordRow[] {
       value: `${one.value} (resolution ${one.resolution})`,
     })),
     ...(bead.judgement.note ? [{ label: "Note", value: bead.judgement.note }] : []),
+  ];
+}
+
+/** What was read off a cut weld, and how each row of its criteria stood. */
+export function sectionRows(
+  { figures, unread, verdict, drawing }: SignedSection,
+  photo: number,
+): readonly RecordRow[] {
+  const head = `Section, photo ${photo}`;
+  return [
+    ...(verdict
+      ? [{ label: head, value: `${resultNames[verdict.result]} by ${verdict.criteria}` }]
+      : [{ label: head, value: "no criteria chosen" }]),
+    ...figures.map(({ name, text }) => ({ label: `${head}: ${name}`, value: bothText(text) })),
+    ...(unread.length > 0 ? [{ label: `${head}: not read`, value: unread.join(", ") }] : []),
+    ...(verdict?.clauses ?? []).map((one) => ({
+      label: `${head}: ${one.title}, ${one.clause}`,
+      value: [one.result, bothText(one.detail), one.checkYourCopy ? "check your copy" : ""]
+        .filter(Boolean)
+        .join("; "),
+    })),
+    ...sectionWrittenFields.flatMap(({ id, title }) => {
+      const value = drawing.report[id];
+      return value ? [{ label: `${head}: ${title}`, value }] : [];
+    }),
   ];
 }

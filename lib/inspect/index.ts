@@ -1,5 +1,5 @@
 export { acceptedBeyond } from "./accepted-beyond";
-export { beadRows, bothText, ruleOf } from "./bead-rows";
+export { beadRows, sectionRows, bothText, ruleOf } from "./bead-rows";
 export { decisionRuleText } from "./decision-rule";
 export { emptyInspection, InspectionDraftSchema, type InspectionDraft } from "./draft";
 export {

@@ -9,6 +9,8 @@ import type { Verdict } from "@/lib/accept";
 import type { Quantity } from "@/lib/measure";
 import { sheetDocument, type SheetBead, type SheetDocument } from "@/lib/report";
 import { inch, metric } from "@/lib/units";
+import { sectionResults, signSection } from "./sign-section";
+import { worst } from "./weld-results";
 import { decisionRuleText } from "./decision-rule";
 import type { InspectionResult, SignedBead } from "./signed-record";
 
@@ -39,8 +41,11 @@ export function signBead(bead: InspectedBead, context: AssessContext = defaultAs
     setup: content.setup,
     judgement: content.judgement,
     photos: content.photos.flatMap(({ id }, index) => {
-      const photo = mm.photos[index];
-      return photo ? [{ id, ...photo, labels: { ...photo.labels } }] : [];
+      const { section: _, ...photo } = mm.photos[index] ?? {};
+      const section = signSection(assessment, id, mm.photos[index]?.section, inches.photos[index]?.section);
+      return "sha256" in photo
+        ? [{ id, ...photo, labels: { ...photo.labels }, ...(section ? { section } : {}) }]
+        : [];
     }),
     marks: mm.marks.map((mark, i) => ({
       ...mark,
@@ -48,7 +53,7 @@ export function signBead(bead: InspectedBead, context: AssessContext = defaultAs
     })),
     sizes: sizesOf(bead, assessment),
     verdict: verdict && signedVerdict(verdict, mm, inches),
-    result: verdict ? resultOf[verdict.verdict] : "open",
+    result: worst([verdict ? resultOf[verdict.verdict] : "open", ...sectionResults(assessment)]),
   };
 }
 

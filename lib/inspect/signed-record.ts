@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ShopCriteriaSchema } from "@/lib/accept";
-import { BeadJudgementSchema, photoRoles } from "@/lib/assess";
+import { BeadJudgementSchema, PhotoSectionSchema, photoRoles } from "@/lib/assess";
 import { DrawingSchema } from "@/lib/marks";
 import { RunSetupSchema } from "@/lib/setup";
 import { InspectionDraftSchema } from "./draft";
@@ -68,6 +68,33 @@ export const SignedVerdictSchema = z.object({
   ),
 });
 
+/** A cut and etched weld as it was drawn, read and judged then. */
+export const SignedSectionSchema = z.object({
+  drawing: PhotoSectionSchema,
+  /** Value and U (k = 2) in `unit`: mm, mm2, degrees or a ratio. */
+  figures: z.array(
+    z.object({
+      id: z.string(),
+      name: z.string(),
+      value: z.number(),
+      expandedUncertainty: z.number(),
+      unit: z.string(),
+      text: Both,
+    }),
+  ),
+  unread: z.array(z.string()),
+  verdict: z
+    .object({
+      setId: z.string(),
+      criteria: z.string(),
+      result: z.enum(results),
+      clauses: z.array(SignedClauseSchema),
+      notCovered: z.array(z.string()),
+    })
+    .nullable(),
+});
+export type SignedSection = z.infer<typeof SignedSectionSchema>;
+
 /** One bead as it was when the record was signed, with what was said of it then. No welder's name. */
 export const SignedBeadSchema = z.object({
   id: z.string(),
@@ -88,6 +115,8 @@ export const SignedBeadSchema = z.object({
       labels: z.record(z.string(), z.string()),
       scaleLabel: z.string(),
       hasScale: z.boolean(),
+      /** Left out where there is none: a record of before there were any keeps its text. */
+      section: SignedSectionSchema.optional(),
     }),
   ),
   marks: z.array(SignedMarkSchema),

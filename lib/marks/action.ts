@@ -27,9 +27,10 @@ export type DrawingAction =
   | { readonly type: "weldLine.set"; readonly points: readonly PhotoPoint[] }
   | { readonly type: "weldLine.clear" };
 
-export type Action =
-  | DrawingAction
-  | { readonly type: "undo" }
-  | { readonly type: "redo" }
+/** What a person does to the drawing before them. */
+export type EditAction = DrawingAction | { readonly type: "undo" } | { readonly type: "redo" };
+
+export type Action<D extends Drawing = Drawing> =
+  | EditAction
   /** Another drawing was opened: nothing of the old one can be undone into it. */
-  | { readonly type: "load"; readonly drawing: Drawing };
+  | { readonly type: "load"; readonly drawing: D };

@@ -18,7 +18,7 @@ export function newMark(id: string, imperfection: ImperfectionId, shape: MarkSha
  * The drawing after one action. What the schema of stored drawings would refuse is not done, and then, as with an
  * unknown id or an action that changes nothing, the very same object comes back.
  */
-export function editDrawing(drawing: Drawing, action: DrawingAction): Drawing {
+export function editDrawing<D extends Drawing>(drawing: D, action: DrawingAction): D {
   switch (action.type) {
     case "mark.add":
       return addMark(drawing, action.mark);
@@ -65,7 +65,7 @@ function changed(mark: Mark, action: MarkChange): Mark {
   }
 }
 
-function changeMark(drawing: Drawing, action: MarkChange): Drawing {
+function changeMark<D extends Drawing>(drawing: D, action: MarkChange): D {
   const index = drawing.marks.findIndex((mark) => mark.id === action.id);
   const mark = drawing.marks[index];
   if (mark === undefined) return drawing;
@@ -74,18 +74,18 @@ function changeMark(drawing: Drawing, action: MarkChange): Drawing {
   return { ...drawing, marks: drawing.marks.with(index, next.data) };
 }
 
-function addMark(drawing: Drawing, mark: Mark): Drawing {
+function addMark<D extends Drawing>(drawing: D, mark: Mark): D {
   const taken = drawing.marks.some((other) => other.id === mark.id);
   if (taken || drawing.marks.length >= MOST_MARKS) return drawing;
   const next = MarkSchema.safeParse(mark);
   return next.success ? { ...drawing, marks: [...drawing.marks, next.data] } : drawing;
 }
 
-function setPart<Key extends "scale" | "weldLine">(
-  drawing: Drawing,
+function setPart<D extends Drawing, Key extends "scale" | "weldLine">(
+  drawing: D,
   key: Key,
   parsed: z.ZodSafeParseResult<Drawing[Key]>,
-): Drawing {
+): D {
   if (!parsed.success || samePlain(parsed.data, drawing[key])) return drawing;
   return { ...drawing, [key]: parsed.data };
 }

@@ -1,29 +1,32 @@
 import type { Drawing } from "./drawing";
 
-/** Snapshots, not differences: a drawing is small and its marks are shared between snapshots. */
-export interface History {
+/**
+ * Snapshots, not differences: a drawing is small and its marks are shared between snapshots. `D` is a drawing with what
+ * else is undone in one line with it.
+ */
+export interface History<D extends Drawing = Drawing> {
   /** Oldest first; the last is what one undo brings back. */
-  readonly past: readonly Drawing[];
-  readonly present: Drawing;
+  readonly past: readonly D[];
+  readonly present: D;
   /** Nearest first: the first is what one redo brings back. */
-  readonly future: readonly Drawing[];
+  readonly future: readonly D[];
 }
 
 /** The oldest step is forgotten beyond this many. */
 export const HISTORY_LIMIT = 200;
 
-export function startHistory(drawing: Drawing): History {
+export function startHistory<D extends Drawing>(drawing: D): History<D> {
   return { past: [], present: drawing, future: [] };
 }
 
 /** The same object when the drawing is the same: nothing happened, so nothing can be undone. */
-export function advance(history: History, next: Drawing): History {
+export function advance<D extends Drawing>(history: History<D>, next: D): History<D> {
   if (next === history.present) return history;
   const past = [...history.past, history.present].slice(-HISTORY_LIMIT);
   return { past, present: next, future: [] };
 }
 
-export function stepBack(history: History): History {
+export function stepBack<D extends Drawing>(history: History<D>): History<D> {
   const previous = history.past.at(-1);
   if (previous === undefined) return history;
   return {
@@ -33,7 +36,7 @@ export function stepBack(history: History): History {
   };
 }
 
-export function stepForward(history: History): History {
+export function stepForward<D extends Drawing>(history: History<D>): History<D> {
   const [next, ...future] = history.future;
   if (next === undefined) return history;
   return { past: [...history.past, history.present], present: next, future };

@@ -1,4 +1,4 @@
-export { type Action, type DrawingAction, type MarkDescription } from "./action";
+export { type Action, type DrawingAction, type EditAction, type MarkDescription } from "./action";
 export {
   DRAWING_VERSION,
   DrawingSchema,
@@ -19,7 +19,7 @@ export {
   type Scale,
 } from "./drawing";
 export { newMark } from "./edit-drawing";
-export { HISTORY_LIMIT, startHistory, type History } from "./history";
+export { advance, HISTORY_LIMIT, startHistory, type History } from "./history";
 export { fitLabels } from "./fit-labels";
 export {
   parseDrawing,

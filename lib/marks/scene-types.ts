@@ -8,7 +8,7 @@ import type { Point } from "@/lib/geometry";
 export type SceneInk = "gas" | "shape" | "fusion" | "crack" | "slag" | "surface" | "guide";
 
 /** What a shape belongs to. */
-export type SceneRole = "mark" | "scale" | "weld-line";
+export type SceneRole = "mark" | "scale" | "weld-line" | "section";
 
 export interface Stroke {
   readonly ink: SceneInk;
@@ -22,7 +22,7 @@ interface Common {
   /** Unique within the scene and stable while the drawing changes elsewhere. */
   readonly key: string;
   readonly role: SceneRole;
-  /** The mark it belongs to; null for scale and weld line. */
+  /** The mark it belongs to; null for scale, weld line and section. */
   readonly markId: string | null;
 }
 

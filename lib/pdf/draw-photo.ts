@@ -1,11 +1,16 @@
 import { fitLabels, primitives, scene, type ScenePalette } from "@/lib/marks";
-import type { SheetDocument } from "@/lib/report";
+import { sectionScene, type PhotoCrop, type SheetDocument } from "@/lib/report";
 import { drawPrimitive } from "./draw-primitive";
 import { asDecoration, asTag, drawBlock, putBlock, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
 import { RULE } from "./page";
 
-export type SheetPhoto = SheetDocument["photos"][number];
+/** `section`: what is drawn over a cut weld; of a signed record without the places that were found on it. */
+export type SheetPhoto = Omit<SheetDocument["photos"][number], "section"> & {
+  readonly section?: { readonly drawing: SectionLines; readonly places: SectionFound } | undefined;
+};
+type SectionLines = Parameters<typeof sectionScene>[0];
+type SectionFound = Parameters<typeof sectionScene>[1];
 
 export interface PhotoPaint {
   readonly photos: ReadonlyMap<string, Uint8Array>;
@@ -18,7 +23,7 @@ export const CAPTION_HEIGHT = 14;
 
 /** The size of a photo in a box, points. */
 export function photoSize(
-  photo: SheetPhoto,
+  photo: Pick<SheetPhoto, "widthPx" | "heightPx">,
   width: number,
   height: number,
 ): { width: number; height: number } {
@@ -75,16 +80,54 @@ function drawPicture(
   drawBlock(flow, block, box.x + 6, box.y + 6);
 }
 
+/** Part of a photo with what is drawn there, as large as the box; its top left at x, y. */
+export function drawCrop(
+  flow: Flow,
+  photo: SheetPhoto,
+  crop: PhotoCrop,
+  alt: string,
+  paint: PhotoPaint,
+  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+): void {
+  const { doc } = flow;
+  const k = box.width / crop.width;
+  const whole = {
+    x: box.x - crop.x * k,
+    y: box.y - crop.y * k,
+    width: photo.widthPx * k,
+    height: photo.heightPx * k,
+  };
+  asTag(
+    flow,
+    flow.root,
+    "Figure",
+    () => {
+      doc.save();
+      doc.rect(box.x, box.y, box.width, box.height).clip();
+      drawPicture(flow, paint.photos.get(photo.sha256), whole);
+      drawMarks(flow, photo, paint.palette, whole, crop);
+      doc.restore();
+    },
+    alt,
+  );
+  asDecoration(doc, () => {
+    doc.lineWidth(RULE.hair).strokeColor(flow.ink).undash();
+    doc.rect(box.x, box.y, box.width, box.height).stroke();
+  });
+}
+
 function drawMarks(
   flow: Flow,
   photo: SheetPhoto,
   palette: ScenePalette,
   box: { readonly x: number; readonly y: number; readonly width: number },
+  crop: PhotoCrop | null = null,
 ): void {
-  const { drawing, labels, scaleLabel, widthPx } = photo;
+  const { drawing, labels, scaleLabel, widthPx, section } = photo;
   const frame = { x: box.x, y: box.y, width: box.width, pointsPerPx: box.width / widthPx };
   const unitPx = UNIT_PT / frame.pointsPerPx;
   const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
-  for (const shape of fitLabels(shapes, unitPx, null, photo))
+  const cut = section ? sectionScene(section.drawing, section.places, crop) : [];
+  for (const shape of fitLabels([...cut, ...shapes], unitPx, null, photo))
     for (const primitive of primitives(shape, palette, unitPx)) drawPrimitive(flow, primitive, frame);
 }

@@ -2,12 +2,13 @@ import {
   bothText,
   resultNames,
   ruleOf,
+  sectionRows,
   type RecordRow,
   type SignedBead,
   type SignedRecord,
 } from "@/lib/inspect";
 import type { ScenePalette } from "@/lib/marks";
-import { CAPTION_HEIGHT, drawPhoto, photoSize, type PhotoPaint } from "./draw-photo";
+import { CAPTION_HEIGHT, drawPhoto, photoSize, type PhotoPaint, type SheetPhoto } from "./draw-photo";
 import { drawTable, tableStart, type Column } from "./draw-table";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { run, type Run } from "./lay-text";
@@ -59,6 +60,9 @@ export function drawInspectionBead(
     flowText(flow, [run("Decision rule: ", "strong", 9), run(`${ruleOf(verdict)}.`, "text", 9)], { gap: 6 });
   drawPhotos(flow, rows, paint);
   drawFindings(flow, bead);
+  bead.photos.forEach(({ section }, i) => {
+    if (section) drawRows(flow, `Section on photo ${i + 1}`, sectionRows(section, i + 1));
+  });
   if (verdict) drawClauses(flow, verdict);
   if (bead.judgement.note !== "")
     flowText(flow, [run("Note: ", "strong", 9), run(bead.judgement.note, "text", 9)], { breaks: true });
@@ -100,13 +104,22 @@ function drawPhotos(
   for (const { cells, height } of rows) {
     makeRoom(flow, height);
     cells.forEach(({ photo, number, size }, column) =>
-      drawPhoto(flow, photo, number, paint, { x: LEFT + column * (COLUMN + GAP), y: flow.y, ...size }),
+      drawPhoto(flow, withLines(photo), number, paint, {
+        x: LEFT + column * (COLUMN + GAP),
+        y: flow.y,
+        ...size,
+      }),
     );
     flow.y += height;
   }
   for (const { photo, number } of rows.flatMap(({ cells }) => cells))
     flowText(flow, [run(`Photo ${number}, SHA-256 ${photo.sha256}`, "text", 7, GREY.words)], { gap: 1 });
   flow.y += 5;
+}
+
+/** A signed section is drawn as it was picked: where its toes were found is not part of the record. */
+function withLines({ section, ...photo }: SignedBead["photos"][number]): SheetPhoto {
+  return section ? { ...photo, section: { drawing: section.drawing, places: null } } : photo;
 }
 
 const found: readonly Column[] = [

@@ -8,6 +8,7 @@ import { drawHead, drawInspectorFirst } from "./draw-head";
 import { drawMarks } from "./draw-marks";
 import { drawMorePhotos } from "./draw-more-photos";
 import { drawPhotoAndSetup } from "./draw-setup";
+import { drawSections } from "./draw-sections";
 import { drawVerdict } from "./draw-verdict";
 import { openFaces } from "./faces";
 import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
@@ -57,6 +58,7 @@ function drawBody(flow: Flow, { sheet, photos, palette }: SheetPdfInput): void {
   drawChange(flow, sheet);
   drawCauses(flow, sheet);
   drawVerdict(flow, sheet);
+  drawSections(flow, sheet, { photos, palette });
   if (sheet.note !== "") drawNote(flow, sheet.note);
   drawMorePhotos(flow, sheet, { photos, palette });
   drawCautions(flow, sheet.cautions);

@@ -9,10 +9,10 @@ import {
   type PhotoRole,
 } from "@/lib/assess";
 import type { Db, Tx } from "@/lib/db";
-import { DrawingSchema } from "@/lib/marks";
 import { RunSetupSchema } from "@/lib/setup";
 import { changedParts } from "./changed-parts";
 import { newId } from "./new-id";
+import { photoColumn, readPhotoColumn } from "./photo-column";
 import { writing, type Pen } from "./pen";
 import type { BeadRecord, PhotoRecord, RecordIssue } from "./types";
 
@@ -32,7 +32,7 @@ function toRecord(row: BeadRow): BeadRecord {
   const photos = row.photos.map((photo) => ({
     id: photo.id,
     role: photoRoles.find((role) => role === photo.role) ?? "face",
-    drawing: DrawingSchema.parse(photo.drawing),
+    ...readPhotoColumn(photo.drawing),
   }));
   return {
     id: row.id,
@@ -164,7 +164,7 @@ async function writeBead(
   for (const [place, photo] of content.photos.entries()) {
     await tx.photo.updateMany({
       where: { id: photo.id, beadId: id },
-      data: { role: photo.role, place, drawing: photo.drawing },
+      data: { role: photo.role, place, drawing: photoColumn(photo) },
     });
   }
   return ok({ revision: basedOn + 1 });

@@ -19,6 +19,7 @@ import { placeBeads, unsoundSigned, writeJobs } from "./import-jobs";
 import { planImport, type ImportPlan } from "./import-plan";
 import { writeLog } from "./log";
 import type { Pen } from "./pen";
+import { photoColumn } from "./photo-column";
 import { recordSentence } from "./sentences";
 import type { RecordIssue } from "./types";
 
@@ -267,7 +268,9 @@ async function writeBead(tx: Tx, bead: ExchangeBead, number: number): Promise<vo
         create: photos.map((photo, place) => ({
           ...photo,
           place,
-          drawing: content.photos.find((one) => one.id === photo.id)?.drawing ?? emptyDrawing,
+          drawing: photoColumn(
+            content.photos.find((one) => one.id === photo.id) ?? { drawing: emptyDrawing },
+          ),
         })),
       },
     },

@@ -2,6 +2,7 @@ import { acceptTables } from "@/lib/accept";
 import { arcTables } from "@/lib/arc";
 import { diagnoseTables } from "@/lib/diagnose";
 import { measureTables } from "@/lib/measure";
+import { sectionFigures, sectionReportFields, sectionSets } from "@/lib/section";
 import { setupTables } from "@/lib/setup";
 import { tradeTables } from "@/lib/trade";
 import { sha256Text } from "./log";
@@ -14,6 +15,7 @@ export const sealedTables = {
   setup: setupTables,
   arc: arcTables,
   diagnose: diagnoseTables,
+  section: { sets: sectionSets, figures: sectionFigures, reportFields: sectionReportFields },
 } as const;
 
 /**

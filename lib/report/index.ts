@@ -13,6 +13,24 @@ export { codeUnitsOf, limitText, rowSentence, unusedSentence, type RowWords } fr
 export { rowLimitText, rowValueText } from "./row-text";
 export { rulerTicks, type RulerTick } from "./ruler";
 export { shopFieldText, shopQuantityWords, shopRowText, type ShopRowWords } from "./shop-row-text";
+export {
+  sectionClauses,
+  sectionFigureRows,
+  sectionFigureText,
+  type SectionClause,
+  type SectionFigureRow,
+} from "./section-rows";
+export { sectionCrop, type PhotoCrop } from "./section-crop";
+export { sectionScene } from "./section-scene";
+export {
+  sectionEdgeSteps,
+  sectionEdgeWords,
+  sectionJointWords,
+  sectionMissingText,
+  sectionStepSentence,
+  sectionVerdictWords,
+  sectionWrittenFields,
+} from "./section-words";
 export { setupLine, setupRows, type LabelledRow } from "./setup-rows";
 export {
   sheetDocument,
@@ -22,6 +40,7 @@ export {
   type SheetDocument,
   type SheetMark,
 } from "./sheet";
+export type { SheetSection } from "./sheet-section";
 export { CHECK_YOUR_COPY } from "./check-your-copy";
 export { seamWords, weldFactWords } from "./weld-fact-words";
 export {

@@ -28,6 +28,7 @@ import { looks } from "./look-words";
 import { contradictionSentence } from "./contradiction-words";
 import { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 import { findingLines } from "./finding-lines";
+import { sheetSection, type SheetSection } from "./sheet-section";
 
 export interface SheetMark {
   readonly photo: number;
@@ -73,6 +74,8 @@ export interface SheetDocument {
     /** Words beside each mark's number, by mark id, as on the screen. */
     readonly labels: Readonly<Record<string, string>>;
     readonly scaleLabel: string;
+    /** Left out where the photo shows no cut weld, or nobody has worked on it. */
+    readonly section?: SheetSection;
   }[];
   readonly setup: readonly LabelledRow[];
   readonly setupFindings: readonly string[];
@@ -163,8 +166,19 @@ function sheetPhotos(
         .map(({ mark, measured }) => [mark.id, markLabel(mark, measured, units)]),
     );
     const scaleLabel = scaleText(drawing.scale, units);
+    const section = sheetSection(content, photo, assessment, units);
     return [
-      { sha256, role, widthPx, heightPx, drawing, hasScale: drawing.scale !== null, labels, scaleLabel },
+      {
+        sha256,
+        role,
+        widthPx,
+        heightPx,
+        drawing,
+        hasScale: drawing.scale !== null,
+        labels,
+        scaleLabel,
+        ...(section ? { section } : {}),
+      },
     ];
   });
 }

@@ -4,7 +4,15 @@ import { gripAt, release, type Scenery } from "@/components/canvas/gesture";
 import { handlesOf, RADIUS_STANDOFF } from "@/components/canvas/handles";
 import { REACH } from "@/components/canvas/pointer-machine";
 import { loupeCentre } from "@/components/canvas/preview";
-import { emptyDrawing, newMark, reduce, scene, startHistory, type Drawing } from "@/lib/marks";
+import {
+  emptyDrawing,
+  newMark,
+  reduce,
+  scene,
+  startHistory,
+  type Drawing,
+  type DrawingAction,
+} from "@/lib/marks";
 
 const pore = newMark("pore", "surface-porosity", { kind: "point", at: { x: 850, y: 380 }, radius: 12 });
 const toe = newMark("toe", "undercut", {
@@ -66,7 +74,7 @@ describe("a pore smaller than a finger", () => {
   });
 
   test("pushed in beyond nothing it keeps the least size", () => {
-    const { present } = reduce(startHistory(drawing), handleOf().move({ x: 850, y: 380 }));
+    const { present } = reduce(startHistory(drawing), handleOf().move({ x: 850, y: 380 }) as DrawingAction);
     expect(present.marks[0]!.shape).toMatchObject({ radius: 0.5 });
   });
 

@@ -1,7 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { handleAt, handlesOf } from "@/components/canvas/handles";
 import { markAt } from "@/components/canvas/hit";
-import { emptyDrawing, newMark, reduce, scene, startHistory, type Drawing } from "@/lib/marks";
+import {
+  emptyDrawing,
+  newMark,
+  reduce,
+  scene,
+  startHistory,
+  type Drawing,
+  type DrawingAction,
+} from "@/lib/marks";
 
 const pocket = newMark("pocket", "stuck-slag", {
   kind: "outline",
@@ -39,7 +47,7 @@ describe("handles", () => {
   const apply = (tool: "move" | "scale" | "weld-line", key: string, to: { x: number; y: number }) => {
     const handle = handlesOf(drawing, tool, "pocket", 1).find((h) => h.key === key);
     if (!handle) throw new Error(`no handle ${key}`);
-    return reduce(startHistory(drawing), handle.move(to)).present;
+    return reduce(startHistory(drawing), handle.move(to) as DrawingAction).present;
   };
 
   test("a corner moves, a middle puts in a corner there", () => {
@@ -62,7 +70,7 @@ describe("handles", () => {
 
   test("the weld line's middle can be taken out, and then no more", () => {
     const middle = handlesOf(drawing, "weld-line", null, 1)[1];
-    const shorter = reduce(startHistory(drawing), middle!.remove!).present;
+    const shorter = reduce(startHistory(drawing), middle!.remove! as DrawingAction).present;
     expect(shorter.weldLine).toEqual([drawing.weldLine![0], drawing.weldLine![2]]);
     expect(handlesOf(shorter, "weld-line", null, 1).map((h) => h.remove)).toEqual([null, null]);
   });

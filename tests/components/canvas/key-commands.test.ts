@@ -13,7 +13,7 @@ describe("keyCommand", () => {
     const { key } = toolWords[tool];
     expect(keyCommand(key, false, false)).toEqual({ do: "tool", tool });
     expect(keyCommand(key.toLowerCase(), false, false)).toEqual({ do: "tool", tool });
-    expect(keyHelp).toContain(key);
+    expect(keyHelp([tool])).toContain(`${key} ${toolWords[tool].name.toLowerCase()}`);
   });
 
   test("a photo to look at only keeps what looks and picks, and leaves what writes to the browser", () => {

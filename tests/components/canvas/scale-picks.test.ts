@@ -6,7 +6,7 @@ import { scalePickHint, scalePickKinds, scalePicks } from "@/components/canvas/s
 const far = (i: number) => ({ x: 1000 * Math.cos(i), y: 1000 * Math.sin(i), grainPx: 2 });
 const pick = (kind: (typeof scalePickKinds)[number], count: number): Step =>
   Array.from({ length: count }, (_, i) => far(i)).reduce<Step>(
-    (step, at) => placePoint("scale", step.draft, at, 20, kind),
+    (step, at) => placePoint("scale", step.draft, at, 20, { scaleKind: kind }),
     { draft: null, finished: null },
   );
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { emptyBeadContent, mergeContent, type BeadContent } from "@/lib/assess";
+import { emptyBeadContent, emptyPhotoSection, mergeContent, type BeadContent } from "@/lib/assess";
 import { emptyDrawing, type Mark } from "@/lib/marks";
 
 const mark = (id: string, note = ""): Mark => ({
@@ -66,5 +66,27 @@ describe("mergeContent", () => {
     const merged = mergeContent(mine, theirs);
     expect(merged.title).toBe("Mine");
     expect(merged.judgement.lookedFor).toEqual(["overlap", "spatter"]);
+  });
+});
+
+describe("a section in two windows", () => {
+  const section = (x: number) => ({ ...emptyPhotoSection("fillet"), root: { x, y: 5 } });
+  const withSection = (x: number | null): BeadContent => ({
+    ...bead({}, []),
+    photos: [
+      {
+        id: "p1",
+        role: "section",
+        drawing: emptyDrawing,
+        ...(x === null ? {} : { section: section(x) }),
+      },
+    ],
+  });
+
+  it("is kept whoever drew it, mine where both did, and stays away where nobody did", () => {
+    const root = (mine: number | null, theirs: number | null) =>
+      mergeContent(withSection(mine), withSection(theirs)).photos[0]?.section?.root?.x;
+    expect([root(1, 2), root(null, 2), root(1, null)]).toEqual([1, 2, 1]);
+    expect(mergeContent(withSection(null), withSection(null)).photos[0]).not.toHaveProperty("section");
   });
 });

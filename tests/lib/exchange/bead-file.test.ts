@@ -91,7 +91,7 @@ describe("refusals", () => {
     expect(parseBeadFile("{")).toMatchObject({ ok: false, issues: [{ code: "not-json" }] });
     expect(codes({ bead: {} })).toEqual(["version-missing"]);
     expect(codes([])).toEqual(["version-missing"]);
-    expect(codes({ ...text(), schemaVersion: 2 })).toEqual(["version-newer"]);
+    expect(codes({ ...text(), schemaVersion: 3 })).toEqual(["version-newer"]);
   });
 
   it("a malformed value, with its place", () => {
