@@ -32,14 +32,8 @@ export {
   sectionWrittenFields,
 } from "./section-words";
 export { setupLine, setupRows, type LabelledRow } from "./setup-rows";
-export {
-  sheetDocument,
-  type SheetBead,
-  type SheetCause,
-  type SheetClause,
-  type SheetDocument,
-  type SheetMark,
-} from "./sheet";
+export { sheetDocument, type SheetBead, type SheetCause, type SheetDocument, type SheetMark } from "./sheet";
+export type { SheetClause } from "./sheet-clause";
 export type { SheetSection } from "./sheet-section";
 export { CHECK_YOUR_COPY } from "./check-your-copy";
 export { seamWords, weldFactWords } from "./weld-fact-words";

@@ -7,7 +7,7 @@ import {
   type SectionPlaces,
 } from "@/lib/section";
 import type { UnitPreferences } from "@/lib/units";
-import type { SheetClause } from "./sheet";
+import type { SheetClause } from "./sheet-clause";
 import { sectionCrop, type PhotoCrop } from "./section-crop";
 import { sectionClauses, sectionFigureRows } from "./section-rows";
 import { sectionVerdictWords, sectionWrittenFields } from "./section-words";

@@ -28,6 +28,7 @@ import { looks } from "./look-words";
 import { contradictionSentence } from "./contradiction-words";
 import { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 import { findingLines } from "./finding-lines";
+import type { SheetClause } from "./sheet-clause";
 import { sheetSection, type SheetSection } from "./sheet-section";
 
 export interface SheetMark {
@@ -47,14 +48,6 @@ export interface SheetCause {
   readonly probability: number;
   readonly speaksFor: readonly string[];
   readonly speaksAgainst: readonly string[];
-}
-
-export interface SheetClause {
-  readonly result: string;
-  readonly title: string;
-  readonly detail: string;
-  readonly clause: string;
-  readonly checkYourCopy: boolean;
 }
 
 /** One bead as a plain tree of words, ready for paper. Nothing on it is computed again by whoever prints it. */
