@@ -6,25 +6,16 @@ import { crossPicture } from "@/components/canvas/draft-picture";
 import { Loupe } from "@/components/canvas/loupe";
 import { newMarkId } from "@/components/canvas/new-mark-id";
 import { CanvasStage } from "@/components/canvas/stage";
-import type { CanvasPhoto } from "@/components/canvas/types";
 import { useBox } from "@/components/canvas/use-box";
 import { usePhoto } from "@/components/canvas/use-photo";
 import { usePointers } from "@/components/canvas/use-pointers";
 import { useView } from "@/components/canvas/use-view";
 import { ZoomButtons } from "@/components/canvas/zoom-buttons";
-import {
-  editLayer,
-  itemAt,
-  itemPrimitives,
-  layerPrimitives,
-  type LayerAction,
-  type LayerHistory,
-  type LayerPoint,
-} from "@/lib/course";
+import { editLayer, itemAt, itemPrimitives, layerPrimitives, type LayerPoint } from "@/lib/course";
 import { fitLabels, primitives, scene, type Drawing } from "@/lib/marks";
 import { imperfections } from "@/lib/trade";
 import type { LayerCanvasProps } from "./layer-canvas-props";
-import { draftItem, type LayerTool } from "./layer-draft";
+import { draftItem } from "./layer-draft";
 import styles from "./layer-canvas.module.css";
 import { layerInk } from "./layer-ink";
 import { useLayerKeys } from "./use-layer-keys";

@@ -109,12 +109,15 @@ describe("a thumb in a glove, 390 x 844", () => {
     }
     await bench.pick("Surface porosity");
     const zoom = Number(await bench.canvas.getAttribute("data-zoom"));
-    expect((await savedShape(bench)).radius).toBeCloseTo(14 / zoom, 0);
+    const drawn = (await savedShape(bench)).radius;
+    expect(drawn).toBeCloseTo(14 / zoom, 0);
 
     await bench.tool("Move");
     const handle = { x: middle.x + 44, y: middle.y };
     await shoot(bench.page, "phone-pore-handle");
-    await drag([handle.x, handle.y], [handle.x - 5, handle.y], [handle.x - 10, handle.y]);
+    // A cancelled drag leaves the pore as it was: the thumb tries again.
+    for (let tries = 0; tries < 5 && (await savedShape(bench)).radius === drawn; tries += 1)
+      await drag([handle.x, handle.y], [handle.x - 5, handle.y], [handle.x - 10, handle.y]);
     expect((await savedShape(bench)).radius).toBeCloseTo(4 / zoom, 0);
     await bench.page.context().close();
   });
