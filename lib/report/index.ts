@@ -41,9 +41,7 @@ export {
   outcomeWords,
   patternWords,
   placeWords,
-  polarityWords,
   positionWords,
   processWords,
-  progressionWords,
   stretchWords,
 } from "./words";
