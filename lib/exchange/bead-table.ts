@@ -1,11 +1,5 @@
-import {
-  assess,
-  beadQuantities,
-  defaultAssessContext,
-  type AssessContext,
-  type Assessment,
-  type BeadQuantity,
-} from "@/lib/assess";
+import { assess, defaultAssessContext, type AssessContext, type Assessment } from "@/lib/assess";
+import { beadQuantities, beadQuantityRows } from "@/lib/measure";
 import { changeText, seamWords, verdictSays } from "@/lib/report";
 import {
   fieldRow,
@@ -22,19 +16,6 @@ import type { Cell, Table } from "./table";
 
 /** Column heading (unit in brackets) and how to fill it. Every quantity is metric, whatever the person's units are. */
 type Column = readonly [heading: string, cell: (bead: ExchangeBead, assessment: Assessment) => Cell];
-
-const readingHeadings: Readonly<Record<BeadQuantity, string>> = {
-  "leg-1": "First leg (mm)",
-  "leg-2": "Second leg (mm)",
-  throat: "Throat (mm)",
-  convexity: "Convexity (mm)",
-  reinforcement: "Reinforcement (mm)",
-  width: "Width (mm)",
-  "toe-angle": "Toe angle (deg)",
-  misalignment: "Misalignment (mm)",
-  "root-gap": "Root gap (mm)",
-  "weld-length": "Weld length by rule (mm)",
-};
 
 const beadColumns: readonly Column[] = [
   ["Bead", ({ number }) => number],
@@ -60,7 +41,7 @@ function setupCell(field: SetupField, setup: RunSetup): Cell {
 
 /** The last reading of a quantity is the one that counts. */
 const readingColumns: readonly Column[] = beadQuantities.map((quantity) => [
-  readingHeadings[quantity],
+  beadQuantityRows[quantity].csv,
   ({ content }) =>
     content.judgement.readings.findLast((reading) => reading.quantity === quantity)?.value ?? null,
 ]);
