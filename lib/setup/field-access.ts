@@ -19,6 +19,9 @@ export const setupFieldNames = Object.keys(setupFields) as readonly SetupField[]
 export const fieldRow = (field: SetupField): SetupFieldRow => setupFields[field];
 export const fieldLabel = (field: SetupField): string => setupFields[field].label;
 
+/** What a field is called inside a sentence. */
+export const fieldInText = (field: SetupField): string => inText(fieldLabel(field));
+
 export const numberFields = setupFieldNames.filter(
   (field): field is NumberField => setupFields[field].control === "number",
 );

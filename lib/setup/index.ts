@@ -4,6 +4,7 @@ export {
   answersOf,
   answerWord,
   choiceFields,
+  fieldInText,
   fieldLabel,
   fieldRow,
   filterableFields,
