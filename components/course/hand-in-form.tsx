@@ -139,7 +139,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
             </Field>
           ))}
         </div>
-        <Labelled label="Polarity">
+        <Labelled label={fieldLabel("polarity")}>
           {polarities.map((one) => (
             <Chip key={one} on={polarity === one} onClick={() => setPolarity(polarity === one ? null : one)}>
               {one}
