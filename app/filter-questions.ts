@@ -2,7 +2,7 @@ import type { AskedFor, FilterQuestion } from "@/components/beads/filter-panel";
 import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
 import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/record";
-import { jointWords, polarityWords, positionWords, processWords, progressionWords } from "@/lib/report";
+import { fieldLabel, fieldRow, filterableFields, filterName, type SetupField } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
 
 type Field = keyof BeadFilter;
@@ -23,27 +23,28 @@ const criteriaNames = (shopSets: readonly ShopCriteria[]): Words =>
     ]),
   );
 
+/** The words of a closed question of the set-up. */
+export function setupWords(field: SetupField): Words | undefined {
+  const row = fieldRow(field);
+  return "words" in row ? row.words : undefined;
+}
+
 /** A question whose answers are what stands in the records, so that no answer finds nothing. */
 interface Asked {
   readonly field: Field;
   readonly label: string;
-  readonly words?: Words;
+  readonly words?: Words | undefined;
   readonly values: (one: ObservedBead) => readonly (string | null)[];
 }
 
 const asked: readonly Asked[] = [
   { field: "welder", label: "Welder", values: ({ welder }) => [welder] },
-  { field: "process", label: "Process", words: processWords, values: (one) => [one.process] },
-  { field: "class", label: "Wire class", values: (one) => [one.electrodeClass] },
-  { field: "joint", label: "Joint", words: jointWords, values: (one) => [one.joint] },
-  { field: "position", label: "Position", words: positionWords, values: (one) => [one.position] },
-  { field: "progression", label: "Progression", words: progressionWords, values: setupOf("progression") },
-  { field: "polarity", label: "Polarity", words: polarityWords, values: setupOf("polarity") },
-  { field: "gas", label: "Gas", values: setupOf("gas") },
-  { field: "transfer", label: "Transfer", values: setupOf("transfer") },
-  { field: "metal", label: "Base metal", values: setupOf("baseMetal") },
-  { field: "surface", label: "Surface", values: setupOf("surface") },
-  { field: "power", label: "Input power", values: setupOf("inputPower") },
+  ...filterableFields.map((key): Asked => ({
+    field: filterName(key),
+    label: fieldLabel(key),
+    words: setupWords(key),
+    values: ({ bead }) => [bead.content.setup[key]],
+  })),
   { field: "imperfection", label: "Marked", words: imperfectionNames, values: (one) => one.imperfections },
   { field: "cause", label: "Confirmed cause", words: causeNames, values: (one) => [one.confirmedCause] },
   {
@@ -52,12 +53,6 @@ const asked: readonly Asked[] = [
     values: ({ bead }) => [bead.content.judgement.criteriaId],
   },
 ];
-
-function setupOf(
-  key: "progression" | "polarity" | "gas" | "transfer" | "baseMetal" | "surface" | "inputPower",
-) {
-  return ({ bead }: ObservedBead): readonly (string | null)[] => [bead.content.setup[key]];
-}
 
 const fixed: readonly { field: Field; label: string; words: Words }[] = [
   {
@@ -94,8 +89,8 @@ const sortWords: Words = {
 const bare: readonly { field: Field; label: string; kind: "date" | "number" }[] = [
   { field: "from", label: "From day", kind: "date" },
   { field: "to", label: "To day", kind: "date" },
-  { field: "minThickness", label: "Thickness from (mm)", kind: "number" },
-  { field: "maxThickness", label: "Thickness to (mm)", kind: "number" },
+  { field: "minThickness", label: `${fieldLabel("thicknessMm")} from (mm)`, kind: "number" },
+  { field: "maxThickness", label: `${fieldLabel("thicknessMm")} to (mm)`, kind: "number" },
 ];
 
 const wordsOf = ({ field, words }: Asked, shopSets: readonly ShopCriteria[]): Words | undefined =>

@@ -1,5 +1,6 @@
-import { polarityWords, positionWords, processWords, jointWords, progressionWords } from "@/lib/report";
+import { setupWords } from "@/app/filter-questions";
 import type { BeadFilter, ObservedBead } from "@/lib/record";
+import { fieldLabel, fieldRow, filterableFields, filterName } from "@/lib/setup";
 import { periods, type Period } from "@/lib/trends";
 
 /** One way to sort beads into groups, and the filter field that leads to a group's beads. */
@@ -12,72 +13,23 @@ export interface Grouping {
   wordOf(key: string): string;
 }
 
-const words =
-  (table: Readonly<Record<string, string>>) =>
-  (key: string): string =>
-    table[key] ?? key;
-const asIs = (key: string): string => key;
-
 export const groupings: readonly Grouping[] = [
-  { id: "welder", label: "Welder", field: "welder", keyOf: ({ welder }) => welder, wordOf: asIs },
   {
-    id: "class",
-    label: "Wire class",
-    field: "class",
-    keyOf: ({ electrodeClass }) => electrodeClass,
-    wordOf: asIs,
+    id: "welder",
+    label: "Welder",
+    field: "welder",
+    keyOf: ({ welder }) => welder,
+    wordOf: (key) => key,
   },
-  { id: "joint", label: "Joint", field: "joint", keyOf: ({ joint }) => joint, wordOf: words(jointWords) },
-  {
-    id: "position",
-    label: "Position",
-    field: "position",
-    keyOf: ({ position }) => position,
-    wordOf: words(positionWords),
-  },
-  {
-    id: "process",
-    label: "Process",
-    field: "process",
-    keyOf: ({ process }) => process,
-    wordOf: words(processWords),
-  },
-  {
-    id: "polarity",
-    label: "Polarity",
-    field: "polarity",
-    keyOf: ({ bead }) => bead.content.setup.polarity,
-    wordOf: words(polarityWords),
-  },
-  {
-    id: "progression",
-    label: "Progression",
-    field: "progression",
-    keyOf: ({ bead }) => bead.content.setup.progression,
-    wordOf: words(progressionWords),
-  },
-  { id: "gas", label: "Gas", field: "gas", keyOf: ({ bead }) => bead.content.setup.gas, wordOf: asIs },
-  {
-    id: "transfer",
-    label: "Transfer",
-    field: "transfer",
-    keyOf: ({ bead }) => bead.content.setup.transfer,
-    wordOf: asIs,
-  },
-  {
-    id: "metal",
-    label: "Base metal",
-    field: "metal",
-    keyOf: ({ bead }) => bead.content.setup.baseMetal,
-    wordOf: asIs,
-  },
-  {
-    id: "power",
-    label: "Input power",
-    field: "power",
-    keyOf: ({ bead }) => bead.content.setup.inputPower,
-    wordOf: asIs,
-  },
+  ...filterableFields
+    .filter((field) => fieldRow(field).groups)
+    .map((field): Grouping => ({
+      id: filterName(field),
+      label: fieldLabel(field),
+      field: filterName(field),
+      keyOf: ({ bead }) => bead.content.setup[field],
+      wordOf: (key) => setupWords(field)?.[key] ?? key,
+    })),
 ];
 
 /** How the trends are asked for in an address: `by` and `period`; by welder and by week unless asked otherwise. */

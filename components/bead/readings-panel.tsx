@@ -4,23 +4,14 @@ import { Trash2 } from "lucide-react";
 import { useState } from "react";
 import { Button, Choice, Field, Panel } from "@/components/ui";
 import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas/gauges";
-import { beadQuantities, type BeadQuantity, type BeadReading } from "@/lib/assess";
+import type { BeadReading } from "@/lib/assess";
+import { beadQuantities, beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import { lengthText } from "@/lib/report";
 import { parseAngle, parseLength, unitsSentence, type UnitPreferences } from "@/lib/units";
 import styles from "./readings-panel.module.css";
 
-const names: Readonly<Record<BeadQuantity, string>> = {
-  "leg-1": "Leg on the first plate",
-  "leg-2": "Leg on the second plate",
-  throat: "Throat",
-  convexity: "Convexity",
-  reinforcement: "Reinforcement height",
-  width: "Width of the face",
-  "toe-angle": "Toe angle",
-  misalignment: "Misalignment",
-  "root-gap": "Root gap",
-  "weld-length": "Length of the weld",
-};
+const nameOf = (quantity: BeadQuantity): string => beadQuantityRows[quantity].label;
+const isAngle = (quantity: BeadQuantity): boolean => beadQuantityRows[quantity].unit === "deg";
 
 /** Reads degrees, so only a bead's reading is taken with it. */
 const protractor: Gauge = { name: "protractor", resolution: 1, doubt: null };
@@ -44,16 +35,14 @@ export function ReadingsPanel({
           {readings.map((reading, index) => (
             <li key={`${reading.quantity} ${index}`}>
               <span>
-                {names[reading.quantity]}{" "}
+                {nameOf(reading.quantity)}{" "}
                 <strong>
-                  {reading.quantity === "toe-angle"
-                    ? degrees(reading.value)
-                    : lengthText(reading.value, units)}
+                  {isAngle(reading.quantity) ? degrees(reading.value) : lengthText(reading.value, units)}
                 </strong>{" "}
                 ({reading.instrument})
               </span>
               <Button
-                aria-label={`Remove ${names[reading.quantity]}`}
+                aria-label={`Remove ${nameOf(reading.quantity)}`}
                 onClick={() => onChange(readings.filter((_, other) => other !== index))}
               >
                 <Trash2 size={20} aria-hidden="true" />
@@ -72,15 +61,14 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
   const gauges = [...useGauges(), protractor];
   const [chosen, setGauge] = useState<Gauge | null>(null);
   // Nobody reads an angle with a calliper: until somebody chooses, an angle goes with the protractor.
-  const gauge = chosen ?? (quantity === "toe-angle" ? protractor : gauges[0]!);
+  const gauge = chosen ?? (isAngle(quantity) ? protractor : gauges[0]!);
   const [text, setText] = useState("");
   const [error, setError] = useState<string | null>(null);
 
   function add() {
-    const parsed =
-      quantity === "toe-angle"
-        ? parseAngle(text)
-        : parseLength(text, { default: units.length, allowZero: true });
+    const parsed = isAngle(quantity)
+      ? parseAngle(text)
+      : parseLength(text, { default: units.length, allowZero: true });
     if (!parsed.ok) return setError(parsed.issues[0] ? unitsSentence(parsed.issues[0]) : "Type a number.");
     onAdd({ quantity, value: parsed.value, instrument: gauge.name, resolution: gauge.resolution });
     setText("");
@@ -97,13 +85,7 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
     >
       <Field label="What">
         {(ids) => (
-          <Choice
-            {...ids}
-            value={quantity}
-            options={beadQuantities}
-            nameOf={(one) => names[one]}
-            onChoose={setQuantity}
-          />
+          <Choice {...ids} value={quantity} options={beadQuantities} nameOf={nameOf} onChoose={setQuantity} />
         )}
       </Field>
       <Field label="Read with">
@@ -117,7 +99,7 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
           />
         )}
       </Field>
-      <Field label={quantity === "toe-angle" ? "Degrees" : `Reading (${units.length})`} error={error}>
+      <Field label={isAngle(quantity) ? "Degrees" : `Reading (${units.length})`} error={error}>
         {(ids) => (
           <input
             {...ids}

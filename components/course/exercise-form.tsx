@@ -5,7 +5,7 @@ import { SetupForm } from "@/components/setup";
 import { Button, Field, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import { startingSetup, type ExerciseContent } from "@/lib/course";
-import { checkSetup, type RunSetup } from "@/lib/setup";
+import { checkSetup, fieldLabel, type RunSetup } from "@/lib/setup";
 import { electrodeClasses, joints, positions } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
 import type { Answer } from "./answer";
@@ -96,20 +96,20 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
         </Field>
         <div className={styles.row}>
           <Pick
-            label="Joint"
+            label={fieldLabel("joint")}
             value={content.joint}
             choices={joints}
             words={words.joints}
             onPick={(joint) => say({ joint })}
           />
           <Pick
-            label="Position"
+            label={fieldLabel("position")}
             value={content.position}
             choices={positions}
             words={words.positions}
             onPick={(position) => say({ position })}
           />
-          <Field label="Electrode class">
+          <Field label={fieldLabel("electrodeClass")}>
             {(ids) => (
               <>
                 <input

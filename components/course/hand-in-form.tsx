@@ -3,10 +3,9 @@
 import { Camera, ImageUp } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useEffect, useId, useState, type ReactNode } from "react";
-import { quantities } from "@/components/setup/quantities";
 import { Button, buttonClass, Chip, Field } from "@/components/ui";
 import type { RunChoices } from "@/lib/course";
-import type { RunSetup } from "@/lib/setup";
+import { fieldLabel, parseReading, quantityOf, type RunSetup } from "@/lib/setup";
 import { polarities } from "@/lib/trade";
 import { inputText, parseOrUnknown, unitsSentence, type UnitPreferences } from "@/lib/units";
 import styles from "./course.module.css";
@@ -40,7 +39,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
   const [sent, setSent] = useState<number | null>(null);
   const [message, setMessage] = useState<string | null>(null);
   const read = Object.fromEntries(
-    asked.map((name) => [name, parseOrUnknown(texts[name], (text) => quantities[name].parse(text, units))]),
+    asked.map((name) => [name, parseOrUnknown(texts[name], (text) => parseReading(name, text, units))]),
   ) as Record<Asked, ReturnType<typeof parseOrUnknown>>;
 
   const send = async () => {
@@ -124,7 +123,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
           {asked.map((name) => (
             <Field
               key={name}
-              label={`${quantities[name].label} (${quantities[name].unit(units)})`}
+              label={`${fieldLabel(name)} (${quantityOf(name).unit(units)})`}
               error={errorOf(read[name])}
             >
               {(ids) => (
@@ -140,7 +139,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
             </Field>
           ))}
         </div>
-        <Labelled label="Polarity">
+        <Labelled label={fieldLabel("polarity")}>
           {polarities.map((one) => (
             <Chip key={one} on={polarity === one} onClick={() => setPolarity(polarity === one ? null : one)}>
               {one}
@@ -175,7 +174,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
 }
 
 function startTexts(setup: RunSetup, units: UnitPreferences): Record<Asked, string> {
-  const text = (name: Asked) => inputText(quantities[name].input, setup[name], units);
+  const text = (name: Asked) => inputText(quantityOf(name).input, setup[name], units);
   return { wireFeedMPerMin: text("wireFeedMPerMin"), volts: text("volts"), ctwdMm: text("ctwdMm") };
 }
 

@@ -1,7 +1,6 @@
 "use client";
 
-import type { ChoiceName, ChoiceSpec } from "./choices";
-import { choices } from "./choices";
+import { answersOf, fieldRow, type ChoiceField as ChoiceName } from "@/lib/setup";
 import { FieldNotes } from "./field-notes";
 import styles from "./fields.module.css";
 import { controlId, findingsAt, notesId, useForm } from "./form-context";
@@ -9,13 +8,13 @@ import { controlId, findingsAt, notesId, useForm } from "./form-context";
 /** A short closed question: all answers in sight, one tap each, "Don't know" among them and first. */
 export function ChoiceField({ name }: { name: ChoiceName }) {
   const { prefix, setup, set, findings } = useForm();
-  const spec = choices[name] as ChoiceSpec<string | boolean>;
+  const { label: question, hint } = fieldRow(name);
   const hintId = `${controlId(prefix, name)}-hint`;
   const described = [
-    spec.hint ? hintId : null,
+    hint ? hintId : null,
     findingsAt(findings, name).length > 0 ? notesId(prefix, name) : null,
   ];
-  const answers = [{ value: null, label: "Don’t know" }, ...spec.options];
+  const answers = [{ value: null, label: "Don’t know" }, ...answersOf(name)];
   return (
     <fieldset
       className={styles.field}
@@ -23,7 +22,7 @@ export function ChoiceField({ name }: { name: ChoiceName }) {
       tabIndex={-1}
       aria-describedby={described.filter(Boolean).join(" ") || undefined}
     >
-      <legend className={styles.label}>{spec.label}</legend>
+      <legend className={styles.label}>{question}</legend>
       <div className={styles.segments}>
         {answers.map(({ value, label }) => (
           <label key={String(value)} className={value === null ? styles.unknown : styles.segment}>
@@ -37,9 +36,9 @@ export function ChoiceField({ name }: { name: ChoiceName }) {
           </label>
         ))}
       </div>
-      {spec.hint && (
+      {hint && (
         <p id={hintId} className={styles.hint}>
-          {spec.hint}
+          {hint}
         </p>
       )}
       <FieldNotes field={name} />

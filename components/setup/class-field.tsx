@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { fieldLabel } from "@/lib/setup";
 import { electrodeClass, electrodeClassesFor, electrodeFamilies, type ElectrodeClass } from "@/lib/trade";
 import { FieldNotes } from "./field-notes";
 import styles from "./fields.module.css";
@@ -24,7 +25,7 @@ export function ClassField() {
   return (
     <div className={styles.field}>
       <label htmlFor={id} className={styles.label}>
-        Electrode class
+        {fieldLabel("electrodeClass")}
       </label>
       <select
         id={id}

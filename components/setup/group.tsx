@@ -2,7 +2,7 @@
 
 import type { ReactNode } from "react";
 import { Panel, type PanelTone } from "@/components/ui";
-import type { SetupField } from "@/lib/setup";
+import { partFields, setupParts, type SetupPart } from "@/lib/setup";
 import { isAsked } from "./asked";
 import styles from "./fields.module.css";
 import { useForm } from "./form-context";
@@ -11,67 +11,26 @@ interface GroupSpec {
   readonly title: string;
   readonly short: string;
   readonly tone: PanelTone;
-  readonly fields: readonly SetupField[];
 }
 
-/** The four parts of the form, in the order in which a welder sets up. */
-export const groups = {
-  electrode: {
-    title: "Electrode and gas",
-    short: "Electrode",
-    tone: "straw",
-    fields: ["process", "electrodeClass", "electrodeDiameterMm", "transfer", "gas", "gasFlowLPerMin"],
-  },
-  machine: {
-    title: "Machine",
-    short: "Machine",
-    tone: "bronze",
-    fields: ["polarity", "wireFeedMPerMin", "volts", "amps", "inputPower"],
-  },
-  travel: {
-    title: "Gun and travel",
-    short: "Travel",
-    tone: "purple",
-    fields: [
-      "travelDirection",
-      "ctwdMm",
-      "travelAngleDeg",
-      "workAngleDeg",
-      "travelSpeedMmPerMin",
-      "weldLengthMm",
-      "arcTimeS",
-    ],
-  },
-  joint: {
-    title: "Joint and plate",
-    short: "Joint",
-    tone: "blue",
-    fields: [
-      "joint",
-      "position",
-      "progression",
-      "baseMetal",
-      "thicknessMm",
-      "fitUpGapMm",
-      "targetLegMm",
-      "passCount",
-      "surface",
-      "outdoors",
-    ],
-  },
-} as const satisfies Record<string, GroupSpec>;
-export type GroupName = keyof typeof groups;
+/** How each part of the form is headed; its fields stand in `setupFields`. */
+const groups: Readonly<Record<SetupPart, GroupSpec>> = {
+  electrode: { title: "Electrode and gas", short: "Electrode", tone: "straw" },
+  machine: { title: "Machine", short: "Machine", tone: "bronze" },
+  travel: { title: "Gun and travel", short: "Travel", tone: "purple" },
+  joint: { title: "Joint and plate", short: "Joint", tone: "blue" },
+};
 
-function useKnown(name: GroupName): { known: number; asked: number } {
+function useKnown(name: SetupPart): { known: number; asked: number } {
   const { setup } = useForm();
-  const asked = groups[name].fields.filter((field) => isAsked(field, setup));
+  const asked = partFields(name).filter((field) => isAsked(field, setup));
   return { known: asked.filter((field) => setup[field] !== null).length, asked: asked.length };
 }
 
 /** Apart from the fields' own ids: the part "joint" also holds a field "joint". */
-const partId = (prefix: string, name: GroupName) => `${prefix}-part-${name}`;
+const partId = (prefix: string, name: SetupPart) => `${prefix}-part-${name}`;
 
-export function Group({ name, children }: { name: GroupName; children: ReactNode }) {
+export function Group({ name, children }: { name: SetupPart; children: ReactNode }) {
   const { prefix } = useForm();
   const { known, asked } = useKnown(name);
   const { title, tone } = groups[name];
@@ -92,14 +51,14 @@ export function Group({ name, children }: { name: GroupName; children: ReactNode
 export function GroupNav() {
   return (
     <nav className={styles.groupNav} aria-label="Parts of the set-up">
-      {(Object.keys(groups) as GroupName[]).map((name) => (
+      {setupParts.map((name) => (
         <GroupKey key={name} name={name} />
       ))}
     </nav>
   );
 }
 
-function GroupKey({ name }: { name: GroupName }) {
+function GroupKey({ name }: { name: SetupPart }) {
   const { prefix } = useForm();
   const { known, asked } = useKnown(name);
   const go = () => {

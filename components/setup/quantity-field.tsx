@@ -1,28 +1,36 @@
 "use client";
 
-import { showReading, sourceDoubt, spanText } from "@/lib/setup";
+import {
+  fieldRow,
+  parseReading,
+  quantityOf,
+  showReading,
+  sourceDoubt,
+  spanText,
+  type NumberField,
+} from "@/lib/setup";
 import type { Band, WindowQuantity } from "@/lib/trade";
 import { inputText, otherUnits } from "@/lib/units";
 import { FieldNotes } from "./field-notes";
 import styles from "./fields.module.css";
 import { controlId, findingsAt, notesId, useForm } from "./form-context";
-import { quantities, type QuantityName } from "./quantities";
 import { useTyped } from "./use-typed";
 
 /** A number with its unit: typed as one likes, shown in the other unit beside it, with the usual window below. */
-export function QuantityField({ name, quick }: { name: QuantityName; quick?: readonly number[] }) {
+export function QuantityField({ name, quick }: { name: NumberField; quick?: readonly number[] }) {
   const { prefix, setup, set, units, findings } = useForm();
-  const spec = quantities[name];
+  const { label, hint: howToRead } = fieldRow(name);
+  const kind = quantityOf(name);
   const value = setup[name];
   const typed = useTyped({
     value,
-    unit: spec.unit(units),
-    write: (stored) => inputText(spec.input, stored, units),
-    parse: (text) => spec.parse(text, units),
+    unit: kind.unit(units),
+    write: (stored) => inputText(kind.input, stored, units),
+    parse: (text) => parseReading(name, text, units),
     store: (stored) => set({ [name]: stored }),
   });
   const id = controlId(prefix, name);
-  const hint = useHint(name);
+  const hint = useHint(name, howToRead);
   const described = [
     hint ? `${id}-hint` : null,
     typed.error ? `${id}-error` : null,
@@ -31,13 +39,13 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
   return (
     <div className={styles.field}>
       <label htmlFor={id} className={styles.label}>
-        {spec.label} <span className={styles.unit}>{spec.unit(units)}</span>
+        {label} <span className={styles.unit}>{kind.unit(units)}</span>
       </label>
       <div className={styles.typed}>
         <input
           id={id}
           type="text"
-          inputMode={spec.unit(units) === "in" || name === "arcTimeS" ? "text" : "decimal"}
+          inputMode={kind.unit(units) === "in" || name === "arcTimeS" ? "text" : "decimal"}
           autoComplete="off"
           placeholder="not known"
           value={typed.text}
@@ -46,10 +54,10 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
           onChange={(event) => typed.type(event.target.value)}
           onBlur={typed.leave}
         />
-        {typed.text !== "" && <DontKnow label={spec.label} onClick={() => typed.type("")} />}
+        {typed.text !== "" && <DontKnow label={label} onClick={() => typed.type("")} />}
       </div>
       {quick && <QuickSizes name={name} sizes={quick} />}
-      {value !== null && spec.twoUnits && (
+      {value !== null && kind.twoUnits && (
         <p className={styles.other}>= {showReading(otherUnits(units))(name, value)}</p>
       )}
       {hint && (
@@ -68,12 +76,12 @@ export function QuantityField({ name, quick }: { name: QuantityName; quick?: rea
 }
 
 /** What stands under the field: how to read it, and the usual window unless a finding about it says so already. */
-function useHint(name: QuantityName): string {
+function useHint(name: NumberField, howToRead: string | undefined): string {
   const { units, findings, window } = useForm();
   const band = window && name in window ? window[name as WindowQuantity] : null;
   const said = findingsAt(findings, name).some(({ code }) => code.startsWith("reading-"));
   const usual = band && !said ? usualText(band, (n) => showReading(units)(name, n)) : null;
-  return [quantities[name].hint, usual].filter(Boolean).join(" ");
+  return [howToRead, usual].filter(Boolean).join(" ");
 }
 
 function DontKnow({ label, onClick }: { label: string; onClick: () => void }) {
@@ -85,9 +93,9 @@ function DontKnow({ label, onClick }: { label: string; onClick: () => void }) {
 }
 
 /** Sizes that are sold, one tap each; tapped again, unknown. */
-function QuickSizes({ name, sizes }: { name: QuantityName; sizes: readonly number[] }) {
+function QuickSizes({ name, sizes }: { name: NumberField; sizes: readonly number[] }) {
   const { setup, set, units } = useForm();
-  const { label, input } = quantities[name];
+  const { label } = fieldRow(name);
   return (
     <div className={styles.quick} role="group" aria-label={`Common sizes for ${label.toLowerCase()}`}>
       {sizes.map((size) => (
@@ -97,7 +105,7 @@ function QuickSizes({ name, sizes }: { name: QuantityName; sizes: readonly numbe
           aria-pressed={setup[name] === size}
           onClick={() => set({ [name]: setup[name] === size ? null : size })}
         >
-          {inputText(input, size, units)}
+          {inputText(quantityOf(name).input, size, units)}
         </button>
       ))}
     </div>

@@ -1,7 +1,18 @@
 "use client";
 
-import { useId, useMemo } from "react";
-import { windowFor, type RunSetup, type SetupField, type SetupFinding } from "@/lib/setup";
+import { Fragment, useId, useMemo, type ReactNode } from "react";
+import {
+  fieldRow,
+  formLines,
+  setupParts,
+  windowFor,
+  type ChoiceField as ChoiceName,
+  type NumberField,
+  type RunSetup,
+  type SetupField,
+  type SetupFinding,
+  type SetupPart,
+} from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import { isAsked } from "./asked";
 import { ChoiceField } from "./choice-field";
@@ -44,93 +55,55 @@ export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) 
       <form className={styles.form} onSubmit={(event) => event.preventDefault()} aria-label="How it was run">
         <FindingsSummary />
         <GroupNav />
-        <ElectrodeGroup />
-        <MachineGroup />
-        <TravelGroup />
-        <JointGroup />
+        {setupParts.map((part) => (
+          <Part key={part} name={part} />
+        ))}
       </form>
     </FormContext>
   );
 }
 
-/** Whether a question makes sense for what is known already. */
-function useAsks(): (field: SetupField) => boolean {
+/** What stands below a line of the form, by part and number of the line. */
+const below: Readonly<Record<string, ReactNode>> = {
+  "electrode 2": <UsualOffers />,
+  "travel 3": <TimedSpeed />,
+};
+
+/** One part of the form: its lines as the table of fields has them, without the questions that make no sense here. */
+function Part({ name }: { name: SetupPart }) {
   const { setup } = useForm();
-  return (field) => isAsked(field, setup);
-}
-
-function ElectrodeGroup() {
-  const { setup } = useForm();
-  const asks = useAsks();
-  const rods = setup.process === "SMAW" || setup.process === "GTAW";
   return (
-    <Group name="electrode">
-      <ChoiceField name="process" />
-      <div className={styles.grid}>
-        <ClassField />
-        <QuantityField name="electrodeDiameterMm" quick={rods ? ROD_SIZES : WIRE_SIZES} />
-      </div>
-      <UsualOffers />
-      {asks("transfer") && <ChoiceField name="transfer" />}
-      <div className={styles.grid}>
-        <SelectField name="gas" />
-        {asks("gasFlowLPerMin") && <QuantityField name="gasFlowLPerMin" />}
-      </div>
+    <Group name={name}>
+      {formLines(name).map((line, at) => (
+        <Fragment key={line[0]}>
+          <Line fields={line.filter((field) => isAsked(field, setup))} />
+          {below[`${name} ${at + 1}`]}
+        </Fragment>
+      ))}
     </Group>
   );
 }
 
-function MachineGroup() {
-  const asks = useAsks();
-  return (
-    <Group name="machine">
-      <ChoiceField name="polarity" />
-      <div className={styles.grid}>
-        {asks("wireFeedMPerMin") && <QuantityField name="wireFeedMPerMin" />}
-        <QuantityField name="volts" />
-        <QuantityField name="amps" />
-      </div>
-      <ChoiceField name="inputPower" />
-    </Group>
-  );
+/** Keys take a line of their own, whatever is typed or picked from a list stands side by side. */
+function Line({ fields }: { fields: readonly SetupField[] }) {
+  const [first] = fields;
+  if (first === undefined) return null;
+  const controls = fields.map((field) => <Control key={field} field={field} />);
+  return fieldRow(first).control === "keys" ? controls : <div className={styles.grid}>{controls}</div>;
 }
 
-function TravelGroup() {
-  const asks = useAsks();
-  return (
-    <Group name="travel">
-      <ChoiceField name="travelDirection" />
-      <div className={styles.grid}>
-        {asks("ctwdMm") && <QuantityField name="ctwdMm" />}
-        <QuantityField name="travelAngleDeg" />
-        <QuantityField name="workAngleDeg" />
-      </div>
-      <div className={styles.grid}>
-        <QuantityField name="travelSpeedMmPerMin" />
-        <QuantityField name="weldLengthMm" />
-        <QuantityField name="arcTimeS" />
-      </div>
-      <TimedSpeed />
-    </Group>
-  );
-}
-
-function JointGroup() {
-  const asks = useAsks();
-  return (
-    <Group name="joint">
-      <SelectField name="joint" />
-      <ChoiceField name="position" />
-      {asks("progression") && <ChoiceField name="progression" />}
-      <ChoiceField name="baseMetal" />
-      <div className={styles.grid}>
-        <QuantityField name="thicknessMm" />
-        <QuantityField name="fitUpGapMm" />
-        {asks("targetLegMm") && <QuantityField name="targetLegMm" />}
-        <QuantityField name="passCount" />
-      </div>
-      <ChoiceField name="surface" />
-      <ChoiceField name="outdoors" />
-    </Group>
-  );
+function Control({ field }: { field: SetupField }) {
+  const { process } = useForm().setup;
+  const rods = process === "SMAW" || process === "GTAW";
+  const sizes = field === "electrodeDiameterMm" ? { quick: rods ? ROD_SIZES : WIRE_SIZES } : {};
+  switch (fieldRow(field).control) {
+    case "keys":
+      return <ChoiceField name={field as ChoiceName} />;
+    case "list":
+      return <SelectField name={field as ChoiceName} />;
+    case "class":
+      return <ClassField />;
+    case "number":
+      return <QuantityField name={field as NumberField} {...sizes} />;
+  }
 }

@@ -1,10 +1,9 @@
 "use client";
 
 import { Plus } from "lucide-react";
-import { electrodeOf, usualForClass, type Usual } from "@/lib/setup";
+import { answerWord, electrodeOf, usualForClass, type Usual } from "@/lib/setup";
 import styles from "./fields.module.css";
 import { useForm } from "./form-context";
-import { directionWords, gasWords, polarityWords, processWords } from "./words";
 
 /** What the class settles by itself, offered as taps. Nothing is filled in until it is tapped. */
 export function UsualOffers() {
@@ -22,7 +21,7 @@ export function UsualOffers() {
         {offers.map((offer) => (
           <button key={offer.field} type="button" onClick={() => take([offer])}>
             <Plus size={18} aria-hidden="true" />
-            {offerWords(offer)}
+            {answerWord(offer.field, offer.value)}
           </button>
         ))}
         {offers.length > 1 && (
@@ -33,17 +32,4 @@ export function UsualOffers() {
       </div>
     </div>
   );
-}
-
-function offerWords(offer: Usual): string {
-  switch (offer.field) {
-    case "process":
-      return processWords[offer.value];
-    case "polarity":
-      return polarityWords[offer.value];
-    case "gas":
-      return gasWords[offer.value];
-    case "travelDirection":
-      return directionWords[offer.value];
-  }
 }

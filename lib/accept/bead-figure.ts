@@ -1,9 +1,11 @@
 import {
+  beadQuantityRows,
   differenceQuantity,
   flatThroat,
   sumQuantities,
   legOfThroat,
   statedQuantity,
+  type JudgedQuantity,
   type Quantity,
 } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
@@ -26,15 +28,6 @@ export interface FigureOfBead {
   /** A look for this settles what the readings leave open. */
   readonly lookFor: readonly ImperfectionId[];
 }
-
-const plain = {
-  convexity: ["convexity", "convexity"],
-  reinforcement: ["reinforcement", "reinforcement"],
-  width: ["width", "width"],
-  "toe-angle": ["toeAngle", "toe-angle"],
-  misalignment: ["misalignment", "misalignment"],
-  "root-gap": ["rootGap", "root-gap"],
-} as const;
 
 /** A figure of the whole bead from its readings and what was specified; `missing` lists what it lacks. */
 export function beadFigure(
@@ -75,14 +68,15 @@ const asRead = (quantity: Quantity, ...used: readonly (keyof BeadReadings)[]): F
   lookFor: [],
 });
 
-function plainFigure(figure: keyof typeof plain, context: CaseContext): FigureOfBead {
+/** A figure that is a reading and nothing else carries the reading's id. */
+function plainFigure(figure: BeadFigure & JudgedQuantity, context: CaseContext): FigureOfBead {
   const { beadReadings, weld } = context.input;
-  const [reading, name] = plain[figure];
+  const reading = beadQuantityRows[figure].name;
   const read = beadReadings[reading];
   if (read !== null) return asRead(read, reading);
   if (figure === "width" && weld.faceWidthMm !== null)
     return asRead(statedQuantity(weld.faceWidthMm), reading);
-  return figure === "convexity" ? derived("convexity", missing(name), context) : nothing(missing(name));
+  return figure === "convexity" ? derived("convexity", missing(figure), context) : nothing(missing(figure));
 }
 
 /** As the other gauges put it: a guess with a guard band, enough to fail a limit and never to meet one. */

@@ -1,11 +1,11 @@
-import type { FilletReading } from "@/lib/measure";
+import { quantityNamed } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
 import { decisionFigures } from "./decision-figures";
 import { outcome } from "./outcome";
 import type { CriteriaSet } from "./rule";
 import type { JudgeInput } from "./types";
-import type { Contradiction, MissingQuantity, MissingReading, VerdictRow } from "./verdict";
+import type { Contradiction, MissingReading, VerdictRow } from "./verdict";
 
 /** What was given and cannot be true together. Empty for nearly every weld. */
 export function contradictionsOf(
@@ -56,14 +56,6 @@ export function contradictionRow(
   ];
 }
 
-const readAgain: Readonly<Record<FilletReading, MissingQuantity>> = {
-  leg1: "leg-1",
-  leg2: "leg-2",
-  throat: "throat",
-  convexity: "convexity",
-  width: "width",
-};
-
 function betweenGauges({ section }: CaseContext): readonly Contradiction[] {
   if (section === null || section.conflict.length === 0) return [];
   const again = section.suspects.length > 0 ? section.suspects : section.conflict;
@@ -71,7 +63,7 @@ function betweenGauges({ section }: CaseContext): readonly Contradiction[] {
     {
       code: "fillet-readings",
       between: section.conflict,
-      again: again.map((name) => missing(readAgain[name])),
+      again: again.map((name) => missing(quantityNamed(name))),
     },
   ];
 }

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { beadQuantityRows, forEachQuantity } from "@/lib/measure";
 import type { ImperfectionId, Place } from "@/lib/trade";
 import type { WeldFacts, WeldKind } from "./types";
 import type { CriteriaSetting, GaugeId, MissingQuantity } from "./verdict";
@@ -181,21 +182,12 @@ export const gaugeFor: Readonly<Record<MissingQuantity, GaugeId>> = {
   "place-along": "rule",
   "largest-pore": "calliper",
   "pore-count": "eye",
-  "leg-1": "fillet-gauge",
-  "leg-2": "fillet-gauge",
-  throat: "throat-gauge",
-  convexity: "throat-gauge",
-  reinforcement: "cap-gauge",
-  width: "calliper",
-  "toe-angle": "protractor",
-  misalignment: "misalignment-gauge",
-  "root-gap": "feeler-gauge",
+  ...forEachQuantity((quantity): GaugeId => beadQuantityRows[quantity].gauge),
   "root-width": "calliper",
   "undersize-length": "rule",
   thickness: "calliper",
   "specified-throat": "drawing",
   "specified-leg": "drawing",
-  "weld-length": "rule",
   "single-sided": "drawing",
   "complete-penetration": "drawing",
   "transverse-to-tension": "drawing",

@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { QuantitySchema, type Quantity } from "@/lib/measure";
+import {
+  beadQuantityRows,
+  judgedQuantities,
+  QuantitySchema,
+  type JudgedName,
+  type JudgedQuantity,
+  type Quantity,
+} from "@/lib/measure";
 import { imperfectionIds, patterns, places } from "@/lib/trade";
 import { ShopCriteriaSchema } from "./shop-criteria";
 
@@ -111,18 +118,16 @@ export const ObservationSchema = z.object({
 });
 export type Observation = z.infer<typeof ObservationSchema>;
 
+type ReadingShape = { readonly [Q in JudgedQuantity as JudgedName<Q>]: ReturnType<typeof size> };
+const readingShape = Object.fromEntries(
+  judgedQuantities.map((quantity) => {
+    const { name, says, unit } = beadQuantityRows[quantity];
+    return [name, size(says, unit)];
+  }),
+) as unknown as ReadingShape;
+
 /** Readings of the whole bead: they hold along it. A stretch that differs is an observation with its own length. */
-export const BeadReadingsSchema = z.object({
-  leg1: size("one leg of a fillet as laid, mm"),
-  leg2: size("the other leg, mm"),
-  throat: size("throat of a fillet as laid, mm"),
-  convexity: size("how far a fillet's face stands above the line from toe to toe, mm; below nought: hollow"),
-  reinforcement: size("height of a butt weld above the plate, mm"),
-  width: size("b: width of the face, toe to toe, mm"),
-  toeAngle: size("between plate and weld face, through the weld's outside (180 is flat), degrees", "deg"),
-  misalignment: size("offset of the plates, mm"),
-  rootGap: size("gap under a fillet, mm"),
-});
+export const BeadReadingsSchema = z.object(readingShape);
 export type BeadReadings = z.infer<typeof BeadReadingsSchema>;
 
 const looked = z.array(z.enum(imperfectionIds));

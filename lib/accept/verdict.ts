@@ -1,5 +1,5 @@
 import type { Issue, Source } from "@/lib/base";
-import type { Quantity } from "@/lib/measure";
+import { judgedQuantities, type Quantity } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import type { WeldKind } from "./types";
 import type { WeldFactName } from "./weld-fact-names";
@@ -23,15 +23,7 @@ export const missingQuantities = [
   "place-along",
   "largest-pore",
   "pore-count",
-  "leg-1",
-  "leg-2",
-  "throat",
-  "convexity",
-  "reinforcement",
-  "width",
-  "toe-angle",
-  "misalignment",
-  "root-gap",
+  ...judgedQuantities,
   "root-width",
   "undersize-length",
   "thickness",

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { DrawingSchema, emptyDrawing } from "@/lib/marks";
+import { beadQuantities } from "@/lib/measure";
 import { emptyRunSetup, RunSetupSchema } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
 import { PhotoSectionSchema } from "./photo-section";
@@ -7,21 +8,6 @@ import { PhotoSectionSchema } from "./photo-section";
 /** Which side of the weld a photo shows. */
 export const photoRoles = ["face", "back", "section"] as const;
 export type PhotoRole = (typeof photoRoles)[number];
-
-/** What can be read off a whole bead with a gauge. */
-export const beadQuantities = [
-  "leg-1",
-  "leg-2",
-  "throat",
-  "convexity",
-  "reinforcement",
-  "width",
-  "toe-angle",
-  "misalignment",
-  "root-gap",
-  "weld-length",
-] as const;
-export type BeadQuantity = (typeof beadQuantities)[number];
 
 /** Read with an instrument. Values and resolution in mm; in degrees for the toe angle. */
 export const BeadReadingSchema = z.object({

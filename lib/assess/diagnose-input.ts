@@ -1,6 +1,7 @@
 import { answersTo, type DiagnoseInput, type ShopCounts } from "@/lib/diagnose";
+import type { BeadQuantity } from "@/lib/measure";
 import { marksAcrossPhotos, weldLengthMm, type PhotoMeasures } from "./across-photos";
-import type { BeadContent, BeadQuantity } from "./bead";
+import type { BeadContent } from "./bead";
 
 /** What was recorded, as the diagnosis' own kind of evidence. Sizes come from gauges only; a plan view shows no leg. */
 export function diagnoseInput(

@@ -8,9 +8,16 @@ import {
   type ShopCriteria,
 } from "@/lib/accept";
 import type { Mark } from "@/lib/marks";
-import { gaugeQuantity, type MeasuredMark, type Quantity } from "@/lib/measure";
+import {
+  beadQuantityRows,
+  gaugeQuantity,
+  judgedQuantities,
+  type BeadQuantity,
+  type MeasuredMark,
+  type Quantity,
+} from "@/lib/measure";
 import { marksAcrossPhotos, weldLengthMm, type NumberedMark, type PhotoMeasures } from "./across-photos";
-import type { BeadContent, BeadQuantity, BeadReading, PhotoRole } from "./bead";
+import type { BeadContent, BeadReading, PhotoRole } from "./bead";
 import { weldKind } from "./weld-kind";
 
 /** What the judge is given; null while no criteria set is chosen. */
@@ -86,19 +93,14 @@ function gaugeValue(content: BeadContent, quantity: BeadQuantity): BeadReading |
 }
 
 function beadReadings(content: BeadContent): BeadReadings {
-  const read = (quantity: BeadQuantity) =>
-    asQuantity(gaugeValue(content, quantity), quantity === "toe-angle" ? "deg" : "mm");
-  return BeadReadingsSchema.parse({
-    leg1: read("leg-1"),
-    leg2: read("leg-2"),
-    throat: read("throat"),
-    convexity: read("convexity"),
-    reinforcement: read("reinforcement"),
-    width: read("width"),
-    toeAngle: read("toe-angle"),
-    misalignment: read("misalignment"),
-    rootGap: read("root-gap"),
-  });
+  return BeadReadingsSchema.parse(
+    Object.fromEntries(
+      judgedQuantities.map((quantity) => {
+        const { name, unit } = beadQuantityRows[quantity];
+        return [name, asQuantity(gaugeValue(content, quantity), unit)];
+      }),
+    ),
+  );
 }
 
 /** Resolution and value of a protractor are in degrees; the arithmetic of a reading is the same. */

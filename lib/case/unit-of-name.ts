@@ -1,3 +1,5 @@
+import { beadQuantityRows, judgedQuantities } from "@/lib/measure";
+
 /** Names whose unit their ending does not say. */
 const byName: Readonly<Record<string, string>> = {
   volts: "volts",
@@ -7,15 +9,12 @@ const byName: Readonly<Record<string, string>> = {
   radius: "photo pixels",
   photoPxPerViewPx: "photo pixels per viewed pixel",
   pickSigmaPx: "viewed pixels",
-  leg1: "mm",
-  leg2: "mm",
-  throat: "mm",
-  convexity: "mm",
-  reinforcement: "mm",
-  width: "mm",
-  misalignment: "mm",
-  rootGap: "mm",
-  toeAngle: "degrees",
+  ...Object.fromEntries(
+    judgedQuantities.map((quantity) => {
+      const { name, unit } = beadQuantityRows[quantity];
+      return [name, unit === "deg" ? "degrees" : unit];
+    }),
+  ),
 };
 
 /** Longest ending first. */

@@ -152,7 +152,7 @@ export const demoBeads: readonly DemoBead[] = [
       picture: "stringer-ropey",
       tried: {
         causeId: "ctwd-long",
-        sentence: "Shorten the stick-out.",
+        sentence: "Shorten the distance from tip to work.",
         step: "Tip to work from 32 mm down to 13 mm",
       },
       outcome: "cured",

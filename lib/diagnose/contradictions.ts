@@ -91,7 +91,7 @@ export function contradictionsIn(input: DiagnoseInput, physics: BeadPhysics): re
 const marked = (input: DiagnoseInput, id: ImperfectionId) =>
   input.findings.some(({ imperfection }) => imperfection === id);
 
-/** Recorded current against feed and stick-out, beyond twice the model's error. */
+/** Recorded current against feed and tip to work, beyond twice the model's error. */
 function currentDisagrees(
   { setup }: DiagnoseInput,
   { currentA, burnOff }: BeadPhysics,
@@ -103,7 +103,7 @@ function currentDisagrees(
     {
       code: "current-disagrees",
       sentence:
-        "Recorded current does not fit feed and stick-out: read the meter while welding, and measure the stick-out.",
+        "Recorded current does not fit feed and tip to work: read the meter while welding, and measure from tip to work.",
       fields: ["amps", "wireFeedMPerMin", "ctwdMm"],
       causeId: null,
       amounts: [

@@ -25,7 +25,7 @@ export interface BeadPhysics {
   readonly burnOff: BurnOffModel | null;
   readonly extensionMm: number | null;
   readonly deposit: Deposit | null;
-  /** A, from feed and stick-out. */
+  /** A, from feed and tip to work. */
   readonly currentA: number | null;
   /** Leg of a fillet by mass balance, mm; null unless travel was recorded or timed. */
   readonly legMm: number | null;
@@ -116,7 +116,13 @@ function estimatesOf(setup: RunSetup, p: Omit<BeadPhysics, "estimates">): readon
       list.push({ quantity, valueSi, unitKind, relativeError, source });
   };
   if (p.burnOff !== null) {
-    add("current from feed and stick-out", p.currentA, "current", p.burnOff.relativeError, p.burnOff.source);
+    add(
+      "current from feed and tip to work",
+      p.currentA,
+      "current",
+      p.burnOff.relativeError,
+      p.burnOff.source,
+    );
   }
   add("leg from feed and travel", p.legMm, "small-length", AREA_RELATIVE_ERROR / 2, massBalance);
   // Leg counts twice in the area: 5 % of leg is 10 % of travel; a photo's face width hides convexity.

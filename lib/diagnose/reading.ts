@@ -13,8 +13,6 @@ export type Odds = Partial<Readonly<Record<CauseId, number>>>;
 export interface Reading {
   /** Set-up field or bead measure, e.g. "ctwdMm". */
   readonly key: string;
-  /** What was read, as the subject of a sentence: "Stick-out". */
-  readonly label: string;
   /** What it is, when it speaks for the cause in question. */
   readonly forText: Partial<Readonly<Record<CauseId, string>>>;
   /** What it is, when it speaks against. */

@@ -53,7 +53,7 @@ export interface WhyItem extends Statement {
 /** ONE thing to do differently on the next bead. */
 export interface Change {
   readonly causeId: CauseId;
-  /** Imperative and without numbers: "Shorten the stick-out." */
+  /** Imperative and without numbers: "Shorten the distance from tip to work." */
   readonly sentence: string;
   readonly direction: "raise" | "lower" | "set" | "do";
   /** The set-up field or thing that changes; null when it has no number ("Grind the plate bright"). */

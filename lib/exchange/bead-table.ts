@@ -1,20 +1,14 @@
+import { assess, defaultAssessContext, type AssessContext, type Assessment } from "@/lib/assess";
+import { beadQuantities, beadQuantityRows } from "@/lib/measure";
+import { changeText, seamWords, verdictSays } from "@/lib/report";
 import {
-  assess,
-  beadQuantities,
-  defaultAssessContext,
-  type AssessContext,
-  type Assessment,
-  type BeadQuantity,
-} from "@/lib/assess";
-import {
-  changeText,
-  jointWords,
-  positionWords,
-  progressionWords,
-  seamWords,
-  verdictSays,
-} from "@/lib/report";
-import { travelSpeed } from "@/lib/setup";
+  fieldRow,
+  setupFieldNames,
+  travelSpeed,
+  valueInText,
+  type RunSetup,
+  type SetupField,
+} from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
 import { metric } from "@/lib/units";
 import type { ExchangeBead } from "./bead-file";
@@ -22,19 +16,6 @@ import type { Cell, Table } from "./table";
 
 /** Column heading (unit in brackets) and how to fill it. Every quantity is metric, whatever the person's units are. */
 type Column = readonly [heading: string, cell: (bead: ExchangeBead, assessment: Assessment) => Cell];
-
-const readingHeadings: Readonly<Record<BeadQuantity, string>> = {
-  "leg-1": "First leg (mm)",
-  "leg-2": "Second leg (mm)",
-  throat: "Throat (mm)",
-  convexity: "Convexity (mm)",
-  reinforcement: "Reinforcement (mm)",
-  width: "Width (mm)",
-  "toe-angle": "Toe angle (deg)",
-  misalignment: "Misalignment (mm)",
-  "root-gap": "Root gap (mm)",
-  "weld-length": "Weld length by rule (mm)",
-};
 
 const beadColumns: readonly Column[] = [
   ["Bead", ({ number }) => number],
@@ -46,40 +27,21 @@ const beadColumns: readonly Column[] = [
   ["Welder", ({ content }) => content.welder],
 ];
 
-const setupColumns: readonly Column[] = [
-  ["Process", ({ content: { setup } }) => setup.process],
-  ["Transfer", ({ content: { setup } }) => setup.transfer],
-  ["Electrode class", ({ content: { setup } }) => setup.electrodeClass],
-  ["Electrode diameter (mm)", ({ content: { setup } }) => setup.electrodeDiameterMm],
-  ["Polarity", ({ content: { setup } }) => setup.polarity],
-  ["Gas", ({ content: { setup } }) => setup.gas],
-  ["Gas flow (L/min)", ({ content: { setup } }) => setup.gasFlowLPerMin],
-  ["Wire feed (m/min)", ({ content: { setup } }) => setup.wireFeedMPerMin],
-  ["Volts (V)", ({ content: { setup } }) => setup.volts],
-  ["Amps (A)", ({ content: { setup } }) => setup.amps],
-  ["Tip to work (mm)", ({ content: { setup } }) => setup.ctwdMm],
-  ["Travel direction", ({ content: { setup } }) => setup.travelDirection],
-  ["Travel angle (deg)", ({ content: { setup } }) => setup.travelAngleDeg],
-  ["Work angle (deg)", ({ content: { setup } }) => setup.workAngleDeg],
-  ["Travel speed (mm/min)", ({ content: { setup } }) => travelSpeed(setup)?.mmPerMin ?? null],
-  ["Length as recorded (mm)", ({ content: { setup } }) => setup.weldLengthMm],
-  ["Arc time (s)", ({ content: { setup } }) => setup.arcTimeS],
-  ["Joint", ({ content: { setup } }) => setup.joint && jointWords[setup.joint]],
-  ["Position", ({ content: { setup } }) => setup.position && positionWords[setup.position]],
-  ["Progression", ({ content: { setup } }) => setup.progression && progressionWords[setup.progression]],
-  ["Base metal", ({ content: { setup } }) => setup.baseMetal],
-  ["Thickness (mm)", ({ content: { setup } }) => setup.thicknessMm],
-  ["Fit-up gap (mm)", ({ content: { setup } }) => setup.fitUpGapMm],
-  ["Surface", ({ content: { setup } }) => setup.surface],
-  ["Input power", ({ content: { setup } }) => setup.inputPower],
-  ["Outdoors", ({ content: { setup } }) => setup.outdoors],
-  ["Layer", ({ content: { setup } }) => setup.passCount],
-  ["Leg asked for (mm)", ({ content: { setup } }) => setup.targetLegMm],
-];
+const setupColumns: readonly Column[] = setupFieldNames.map((field) => [
+  fieldRow(field).csv,
+  ({ content: { setup } }) => setupCell(field, setup),
+]);
+
+/** A speed that nobody read is the one length and arc time give. */
+function setupCell(field: SetupField, setup: RunSetup): Cell {
+  if (field === "travelSpeedMmPerMin") return travelSpeed(setup)?.mmPerMin ?? null;
+  const value = setup[field];
+  return value !== null && "csvWords" in fieldRow(field) ? valueInText(field, value, metric) : value;
+}
 
 /** The last reading of a quantity is the one that counts. */
 const readingColumns: readonly Column[] = beadQuantities.map((quantity) => [
-  readingHeadings[quantity],
+  beadQuantityRows[quantity].csv,
   ({ content }) =>
     content.judgement.readings.findLast((reading) => reading.quantity === quantity)?.value ?? null,
 ]);

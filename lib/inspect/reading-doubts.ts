@@ -9,7 +9,7 @@ export type GaugeDoubt = "overdue" | "not-yet" | "not-recorded" | "day-unknown" 
 export interface ReadingDoubt {
   readonly weldId: string;
   readonly bead: number;
-  /** In words: "first leg, depth of mark 2". */
+  /** In words: "throat, depth of mark 2". */
   readonly readings: readonly string[];
   /** As the readings say it. */
   readonly gauge: string;

@@ -1,8 +1,15 @@
 import { Matrix, pseudoInverse, SingularValueDecomposition } from "ml-matrix";
+import type { JudgedName } from "./quantities";
 import type { Quantity } from "./types";
 
 /** What gauges read on one cross section of a fillet. All but the convexity are lengths; it is below nought when hollow. */
-export const filletReadings = ["leg1", "leg2", "throat", "convexity", "width"] as const;
+export const filletReadings = [
+  "leg1",
+  "leg2",
+  "throat",
+  "convexity",
+  "width",
+] as const satisfies readonly JudgedName[];
 export type FilletReading = (typeof filletReadings)[number];
 export type FilletReadings = Readonly<Partial<Record<FilletReading, Quantity | null>>>;
 

@@ -34,6 +34,19 @@ export { beforeHorizon, localScales, mapPoint, mapPoints } from "./plane-map";
 export { pickSigma, pickSigmas } from "./pick-sigma";
 export { propagateAll, type Figures } from "./propagate";
 export { scaleMiddle } from "./scale-model";
+export {
+  beadQuantities,
+  beadQuantityRows,
+  forEachQuantity,
+  isJudgedName,
+  judgedQuantities,
+  quantityInText,
+  quantityNamed,
+  type BeadQuantity,
+  type BeadQuantityRow,
+  type JudgedName,
+  type JudgedQuantity,
+} from "./quantities";
 export { measureRipples, type RippleMeasures } from "./ripples";
 export { measureTables } from "./measure-tables";
 export { measureSentence, measureSentences } from "./sentences";

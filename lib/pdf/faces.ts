@@ -15,6 +15,7 @@ const scripts = ["latin", "latin-ext", "vietnamese"] as const;
 /** Signs that none of the files has, by what they are written with instead. */
 const writtenAs: Readonly<Record<string, string>> = {
   "⌀": "Ø",
+  "₂": "2",
   "≤": "<=",
   "≥": ">=",
   "≈": "about",

@@ -8,6 +8,7 @@ import {
   type SignedRecord,
 } from "@/lib/inspect";
 import type { ScenePalette } from "@/lib/marks";
+import { missingWords, readingUnit } from "@/lib/report";
 import { CAPTION_HEIGHT, drawPhoto, photoSize, type PhotoPaint, type SheetPhoto } from "./draw-photo";
 import { drawTable, tableStart, type Column } from "./draw-table";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
@@ -145,9 +146,9 @@ function drawFindings(flow: Flow, { marks, photos, judgement }: SignedBead): voi
   }
   flow.y += 6;
   for (const { quantity, value, instrument, resolution } of judgement.readings) {
-    const unit = quantity === "toe-angle" ? "°" : "mm";
+    const unit = readingUnit(quantity);
     const inches = unit === "mm" ? ` (${(value / 25.4).toFixed(3)} in)` : "";
-    const words = `Read with ${instrument}: ${quantity} ${value} ${unit}${inches}, resolution ${resolution} ${unit}.`;
+    const words = `Read with ${instrument}: ${missingWords[quantity]} ${value} ${unit}${inches}, resolution ${resolution} ${unit}.`;
     flowText(flow, [run(words, "text", 9)], { gap: 2 });
   }
 }

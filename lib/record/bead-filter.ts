@@ -1,18 +1,15 @@
 import { z } from "zod";
 import { outcomes } from "@/lib/assess";
 import {
-  baseMetals,
-  gases,
-  imperfectionIds,
-  inputPowers,
-  joints,
-  polarities,
-  positions,
-  processes,
-  progressions,
-  surfaces,
-  transfers,
-} from "@/lib/trade";
+  choiceFields,
+  filterableFields,
+  filterName,
+  type FilterableField,
+  type RunSetup,
+  type SetupFilterName,
+  setupFields,
+} from "@/lib/setup";
+import { imperfectionIds } from "@/lib/trade";
 
 /** Stands in a filter for "not recorded": a group of its own on every chart, so it must be findable. */
 export const UNKNOWN = "unknown";
@@ -20,6 +17,23 @@ export const UNKNOWN = "unknown";
 const orUnknown = <const T extends readonly string[]>(values: T) => z.enum([...values, UNKNOWN]).optional();
 const text = (most: number) => z.string().trim().min(1).max(most).optional();
 const number = z.coerce.number().min(0).max(20_000).optional();
+
+type SetupFilters = {
+  readonly [F in FilterableField as SetupFilterName<F>]: z.ZodOptional<
+    z.ZodType<NonNullable<RunSetup[F]> | typeof UNKNOWN>
+  >;
+};
+
+/** A closed question takes its own answers, a text any text of its kind. */
+function setupFilter(field: FilterableField): z.ZodType {
+  const choice = choiceFields.find((one) => one === field);
+  return choice === undefined ? text(40) : orUnknown(Object.keys(setupFields[choice].words));
+}
+
+/** What of the set-up a list can be narrowed by. */
+const setupFilters = Object.fromEntries(
+  filterableFields.map((field) => [filterName(field), setupFilter(field)]),
+) as unknown as SetupFilters;
 
 export const verdictFilters = ["accept", "reject", "cannot-say", "decided", "none"] as const;
 export const beadOrders = ["newest", "oldest", "number", "title", "welder"] as const;
@@ -32,17 +46,7 @@ export const BeadFilterSchema = z.object({
   /** Words that must all stand somewhere in the record. */
   q: text(200),
   welder: text(120),
-  process: orUnknown(processes),
-  class: text(40),
-  transfer: orUnknown(transfers),
-  polarity: orUnknown(polarities),
-  gas: orUnknown(gases),
-  joint: orUnknown(joints),
-  position: orUnknown(positions),
-  progression: orUnknown(progressions),
-  metal: orUnknown(baseMetals),
-  surface: orUnknown(surfaces),
-  power: orUnknown(inputPowers),
+  ...setupFilters,
   minThickness: number,
   maxThickness: number,
   imperfection: z.enum(imperfectionIds).optional(),

@@ -1,25 +1,10 @@
 import type { AssessContext } from "@/lib/assess";
 import type { Db } from "@/lib/db";
-import type { RunSetup } from "@/lib/setup";
+import { filterableFields, filterName } from "@/lib/setup";
 import { assessContext } from "./assess-context";
 import { UNKNOWN, type BeadFilter } from "./bead-filter";
 import { listBeads } from "./beads";
 import { observeBeads, type ObservedBead } from "./observations";
-
-/** Filter fields that ask one field of the set-up. */
-const setupFields = {
-  process: "process",
-  class: "electrodeClass",
-  transfer: "transfer",
-  polarity: "polarity",
-  gas: "gas",
-  joint: "joint",
-  position: "position",
-  progression: "progression",
-  metal: "baseMetal",
-  surface: "surface",
-  power: "inputPower",
-} as const satisfies Partial<Record<keyof BeadFilter, keyof RunSetup>>;
 
 const fits = (asked: string | undefined, value: string | null): boolean =>
   asked === undefined || (asked === UNKNOWN ? value === null : value === asked);
@@ -43,9 +28,7 @@ export function fitsFilter(filter: BeadFilter, one: ObservedBead): boolean {
     (filter.id === undefined || filter.id.includes(one.beadId)) &&
     words.every((word) => one.words.includes(word)) &&
     fits(filter.welder, one.welder) &&
-    Object.entries(setupFields).every(([field, key]) =>
-      fits(filter[field as keyof typeof setupFields], setup[key]),
-    ) &&
+    filterableFields.every((field) => fits(filter[filterName(field)], setup[field])) &&
     fitsThickness(filter, setup.thicknessMm) &&
     (filter.imperfection === undefined || one.imperfections.includes(filter.imperfection)) &&
     fits(filter.cause, one.confirmedCause) &&

@@ -89,7 +89,7 @@ function targetText(value: number, kind: UnitKind, units: UnitPreferences): stri
   return value < step ? lengthText(value, units) : statedLengthText(target, units);
 }
 
-/** The step itself: "Stick-out from 25 mm down to 19 mm", "From DCEP to DCEN", or nothing where there is no number. */
+/** The step itself: "Tip to work from 25 mm down to 19 mm", "From DCEP to DCEN", or nothing where there is no number. */
 export function changeText(change: Change, units: UnitPreferences): string {
   const { quantity, unitKind, fromSi, toSi, fromText, toText, direction } = change;
   if (toText !== null) return fromText === null ? `To ${toText}` : `From ${fromText} to ${toText}`;

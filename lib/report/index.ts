@@ -8,7 +8,7 @@ export { lengthText, statedLengthText } from "./length-text";
 export { looks, type Look } from "./look-words";
 export { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
-export { figureWords, type MarkNumber } from "./reading-words";
+export { figureWords, readingUnit, type MarkNumber } from "./reading-words";
 export { codeUnitsOf, limitText, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 export { rowLimitText, rowValueText } from "./row-text";
 export { rulerTicks, type RulerTick } from "./ruler";
@@ -54,9 +54,7 @@ export {
   outcomeWords,
   patternWords,
   placeWords,
-  polarityWords,
   positionWords,
   processWords,
-  progressionWords,
   stretchWords,
 } from "./words";

@@ -1,4 +1,5 @@
 import type { MissingQuantity } from "@/lib/accept";
+import { beadQuantityRows, isJudgedName, quantityNamed, type BeadQuantity } from "@/lib/measure";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
 import { numberRanges } from "./mark-rows";
 import { missingWords } from "./verdict-words";
@@ -6,21 +7,16 @@ import { missingWords } from "./verdict-words";
 /** A mark's number on its photo; null: not known. */
 export type MarkNumber = (id: string) => number | null;
 
-const readings: Readonly<Record<string, MissingQuantity>> = {
-  leg1: "leg-1",
-  leg2: "leg-2",
-  throat: "throat",
-  convexity: "convexity",
-  reinforcement: "reinforcement",
-  width: "width",
-  toeAngle: "toe-angle",
-  misalignment: "misalignment",
-  rootGap: "root-gap",
+/** Facts of the weld by the names rows use; readings of the bead stand in lib/measure. */
+const facts: Readonly<Record<string, MissingQuantity>> = {
   legMm: "specified-leg",
   throatMm: "specified-throat",
   buttThicknessMm: "thickness",
   completePenetration: "complete-penetration",
 };
+
+const named = (figure: string): MissingQuantity | undefined =>
+  isJudgedName(figure) ? quantityNamed(figure) : facts[figure];
 
 const sizes: Readonly<Record<string, string>> = {
   length: "length",
@@ -45,15 +41,20 @@ export function figureWords(figure: string, markNumber: MarkNumber): string {
   const dot = figure.lastIndexOf(".");
   const size = dot < 0 ? undefined : sizes[figure.slice(dot + 1)];
   if (size !== undefined) return `${size} of ${markWords([figure.slice(0, dot)], markNumber)}`;
-  const reading = readings[figure];
+  const reading = named(figure);
   if (reading !== undefined) return missingWords[reading];
   return figure in imperfections ? imperfections[figure as ImperfectionId].name.toLowerCase() : figure;
 }
 
 /** What a row went by: bead readings and ticks by name, marks by number. */
 export function readBy(used: readonly string[], markNumber: MarkNumber): string {
-  const isMark = (id: string): boolean => !(id in readings) && !(id in imperfections) && !id.includes(".");
+  const isMark = (id: string): boolean =>
+    named(id) === undefined && !(id in imperfections) && !id.includes(".");
   const names = used.filter((id) => !isMark(id)).map((id) => figureWords(id, markNumber));
   const marks = used.filter(isMark);
   return [...names, ...(marks.length > 0 ? [markWords(marks, markNumber)] : [])].join(", ");
 }
+
+/** The sign of the unit a reading of the bead is kept in. */
+export const readingUnit = (quantity: BeadQuantity): "°" | "mm" =>
+  beadQuantityRows[quantity].unit === "deg" ? "°" : "mm";

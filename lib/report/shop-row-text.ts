@@ -1,7 +1,15 @@
 import type { ShopQuantity, ShopRow } from "@/lib/accept";
+import { beadQuantityRows } from "@/lib/measure";
 import { imperfections } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
 import { lengthText } from "./length-text";
+
+/** Limits on a reading of the bead are called as the reading is. */
+const readBeads = {
+  convexity: beadQuantityRows.convexity.label,
+  reinforcement: beadQuantityRows.reinforcement.label,
+  width: beadQuantityRows.width.label,
+} as const;
 
 /** How a row of the shop's own limits is measured, as a choice names it. */
 export const shopQuantityWords: Readonly<Record<ShopQuantity, string>> = {
@@ -16,9 +24,7 @@ export const shopQuantityWords: Readonly<Record<ShopQuantity, string>> = {
   "leg-shortfall": "Leg shorter than asked for, by",
   "leg-difference": "Difference between the legs",
   "throat-shortfall": "Throat thinner than asked for, by",
-  convexity: "Convexity",
-  reinforcement: "Reinforcement height",
-  width: "Width of the face",
+  ...readBeads,
 };
 
 /** What comes before the limit in a sentence. */
@@ -41,10 +47,8 @@ const beforeLimit: Readonly<Record<Exclude<ShopQuantity, "none-allowed">, string
 const beadSubjects: Readonly<Partial<Record<ShopQuantity, string>>> = {
   "leg-shortfall": "Each leg",
   "leg-difference": "Legs",
-  "throat-shortfall": "Throat",
-  convexity: "Convexity",
-  reinforcement: "Reinforcement",
-  width: "Width of the face",
+  "throat-shortfall": beadQuantityRows.throat.label,
+  ...readBeads,
 };
 
 /** What of the limit a sentence needs: a row that is still being written has it too. */

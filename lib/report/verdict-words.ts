@@ -1,4 +1,5 @@
 import type { GaugeId, MissingQuantity, MissingReading, RowReason, RowResult, Verdict } from "@/lib/accept";
+import { forEachQuantity, quantityInText } from "@/lib/measure";
 import { numberRanges } from "./mark-rows";
 
 /** Words of the verdict, one table per code. Screens and sheets say the same thing because they ask here. */
@@ -60,21 +61,12 @@ export const missingWords: Readonly<Record<MissingQuantity, string>> = {
   "place-along": "place along the weld",
   "largest-pore": "diameter of the largest pore",
   "pore-count": "number of pores",
-  "leg-1": "first leg",
-  "leg-2": "second leg",
-  throat: "throat",
-  convexity: "convexity",
-  reinforcement: "reinforcement height",
-  width: "width of the face",
-  "toe-angle": "toe angle",
-  misalignment: "misalignment",
-  "root-gap": "root gap",
+  ...forEachQuantity(quantityInText),
   "root-width": "width of the root on the back",
   "undersize-length": "length that is under size",
   thickness: "thickness of the thinner part",
   "specified-throat": "throat asked for",
   "specified-leg": "leg asked for",
-  "weld-length": "length of the weld",
   "single-sided": "whether it is welded from one side only",
   "complete-penetration": "whether complete penetration is asked for",
   "transverse-to-tension": "whether it lies across the tensile stress",

@@ -1,20 +1,7 @@
 import type { Outcome } from "@/lib/assess";
 import type { Confidence } from "@/lib/base";
-import type {
-  BaseMetal,
-  Gas,
-  InputPower,
-  Joint,
-  Pattern,
-  Place,
-  Polarity,
-  Position,
-  Process,
-  Progression,
-  Stretch,
-  Surface,
-  Transfer,
-} from "@/lib/trade";
+import { setupFields, wordsInText } from "@/lib/setup";
+import type { Pattern, Place, Stretch } from "@/lib/trade";
 
 /** Words for codes, one table per code, shared by screens and sheets. */
 export const confidenceWords: Readonly<Record<Confidence, string>> = {
@@ -34,82 +21,11 @@ export const outcomeWords: Readonly<Record<Outcome, string>> = {
   worse: "Worse",
 };
 
-export const processWords: Readonly<Record<Process, string>> = {
-  "FCAW-S": "Flux-cored, self-shielded",
-  "FCAW-G": "Flux-cored, gas-shielded",
-  GMAW: "Solid wire with gas",
-  SMAW: "Stick",
-  GTAW: "TIG",
-};
-
-export const transferWords: Readonly<Record<Transfer, string>> = {
-  "short-circuit": "short circuit",
-  globular: "globular",
-  spray: "spray",
-  pulsed: "pulsed",
-};
-
-export const gasWords: Readonly<Record<Gas, string>> = {
-  none: "none",
-  CO2: "CO2",
-  "75Ar-25CO2": "75 Ar / 25 CO2",
-  "80Ar-20CO2": "80 Ar / 20 CO2",
-  "90Ar-10CO2": "90 Ar / 10 CO2",
-  "98Ar-2O2": "98 Ar / 2 O2",
-  "98Ar-2CO2": "98 Ar / 2 CO2",
-  "90He-7.5Ar-2.5CO2": "90 He / 7.5 Ar / 2.5 CO2",
-  Ar: "argon",
-};
-
-export const baseMetalWords: Readonly<Record<BaseMetal, string>> = {
-  "carbon-steel": "carbon steel",
-  stainless: "stainless",
-  "low-alloy": "low-alloy steel",
-};
-
-export const surfaceWords: Readonly<Record<Surface, string>> = {
-  bright: "bright metal",
-  "mill-scale": "mill scale",
-  "light-rust": "light rust",
-  "heavy-rust": "heavy rust",
-  "oil-or-paint": "oil or paint",
-  galvanised: "galvanised",
-  primed: "primed",
-  wet: "wet",
-};
-
-export const inputPowerWords: Readonly<Record<InputPower, string>> = {
-  "120V": "120 V",
-  "230V": "230 V",
-  "400V-3ph": "400 V three-phase",
-};
-
-export const jointWords: Readonly<Record<Joint, string>> = {
-  "bead-on-plate": "bead on plate",
-  "stringer-pad": "pad of stringers",
-  lap: "lap joint",
-  tee: "T-joint",
-  "outside-corner": "outside corner",
-  "butt-open": "butt, open root",
-  "butt-backed": "butt on backing",
-  "groove-open": "groove, open root",
-  "groove-backed": "groove over backing",
-};
-
-export const positionWords: Readonly<Record<Position, string>> = {
-  flat: "flat",
-  horizontal: "horizontal",
-  vertical: "vertical",
-  overhead: "overhead",
-};
-
-export const progressionWords: Readonly<Record<Progression, string>> = { up: "upward", down: "downward" };
-
-export const polarityWords: Readonly<Record<Polarity, string>> = {
-  DCEN: "electrode negative (DCEN)",
-  DCEP: "electrode positive (DCEP)",
-  AC: "AC",
-};
+/** The answers of the set-up form; inside a sentence or a row all but the process begin small. */
+export const processWords = setupFields.process.words;
+export const jointWords = wordsInText(setupFields.joint.words);
+export const positionWords = wordsInText(setupFields.position.words);
+export const progressionWords = wordsInText(setupFields.progression.words);
 
 export const placeWords: Readonly<Record<Place, string>> = {
   "upper-toe": "upper toe",

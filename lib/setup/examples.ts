@@ -58,7 +58,7 @@ const example = (id: string, name: string, note: string, ...parts: Partial<RunSe
   source: { ...practice, note },
 });
 
-const ANCHORS = "feed, volts and stick-out are the trade's bench points; the rest is chosen to suit them";
+const ANCHORS = "feed, volts and tip to work are the trade's bench points; the rest is chosen to suit them";
 const CHOSEN = "chosen inside the published window, not a procedure";
 
 /** The set-ups a person can start from. Values: common practice, no source, unless the note says otherwise. */

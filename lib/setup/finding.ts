@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import type { SetupField } from "./fields";
 import type { RunSetup } from "./run-setup";
 
 /** "stop": put it right before the next bead. "warn": outside what is known to work. "note": worth knowing. */
@@ -40,8 +41,6 @@ export const setupCodes = [
   "chromium-fume",
 ] as const;
 export type SetupCode = (typeof setupCodes)[number];
-
-export type SetupField = Exclude<keyof RunSetup, "schemaVersion">;
 
 /** One thing the check has to say, without words: `findingSentence` adds them. */
 export interface SetupFinding {

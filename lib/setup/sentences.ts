@@ -1,5 +1,7 @@
 import { needsCheck, type Source } from "@/lib/base";
-import type { SetupCode, SetupField, SetupFinding } from "./finding";
+import { fieldLabel } from "./field-access";
+import type { SetupField } from "./fields";
+import type { SetupCode, SetupFinding } from "./finding";
 
 /** Writes a number of a field in the person's units, e.g. ("wireFeedMPerMin", 7.11) -> "280 in/min". */
 export type ShowReading = (field: SetupField, siValue: number) => string;
@@ -11,19 +13,7 @@ interface Words {
   readonly number: (key: string, field?: SetupField) => string;
 }
 
-/** What each reading is called in a sentence. */
-export const readingNames: Partial<Record<SetupField, string>> = {
-  wireFeedMPerMin: "wire feed",
-  volts: "voltage",
-  amps: "current",
-  ctwdMm: "tip-to-work distance",
-  travelAngleDeg: "travel angle",
-  gasFlowLPerMin: "gas flow",
-  thicknessMm: "plate",
-  travelSpeedMmPerMin: "travel speed",
-};
-
-const reading = ({ name }: Words) => readingNames[name("field") as SetupField] ?? name("field");
+const reading = ({ name }: Words) => fieldLabel(name("field") as SetupField);
 const span = ({ number }: Words) => spanText(number("low"), number("high"));
 
 /** The one table from code to sentence: what is the matter, then what to do. */
@@ -61,11 +51,11 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
   "push-on-slag": ({ name }) =>
     `${name("process")} leaves slag, and a pushed gun lets the slag run under the arc: drag it.`,
   "reading-below-window": (w) =>
-    `${capital(reading(w))} ${w.number("value")} is ${w.number("by")} below the starting window for this electrode (${span(w)}).`,
+    `${reading(w)} ${w.number("value")} is ${w.number("by")} below the starting window for this electrode (${span(w)}).`,
   "reading-above-window": (w) =>
-    `${capital(reading(w))} ${w.number("value")} is ${w.number("by")} above the starting window for this electrode (${span(w)}).`,
+    `${reading(w)} ${w.number("value")} is ${w.number("by")} above the starting window for this electrode (${span(w)}).`,
   "reading-beyond-data-sheet": (w) =>
-    `${capital(reading(w))} ${w.number("value")} is beyond the published data-sheet band (${span(w)}) but inside what the trade runs.`,
+    `${reading(w)} ${w.number("value")} is beyond the published data-sheet band (${span(w)}) but inside what the trade runs.`,
   "feed-beyond-input": ({ name, number }) =>
     `${name("inputPower")} input gives out at about ${number("cap")} with this wire; ${number("value")} needs a 230 V input.`,
   "plate-beyond-input": ({ name, number }) =>
@@ -128,7 +118,6 @@ export function sourceDoubt(source: Source): string | null {
 
 export const findingDoubt = (found: SetupFinding): string | null => sourceDoubt(found.source);
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 /** Ids of the vocabularies as they stand in running text. */
 const readable = (name: string) =>
   name

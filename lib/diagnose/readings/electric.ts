@@ -20,7 +20,6 @@ export const polarityReading: Reader = ({ setup, electrode }) => {
     return [
       fact({
         key: "polarity",
-        label: "Polarity",
         odds: { polarity: right ? 0.05 : 300 },
         source: electrode.source,
         forText: "The recorded polarity is not the one of this class.",
@@ -33,7 +32,6 @@ export const polarityReading: Reader = ({ setup, electrode }) => {
   return [
     fact({
       key: "polarity",
-      label: "Polarity",
       odds: { polarity: setup.polarity === usual.pole ? 0.1 : 100 },
       source: usual.source,
       forText: "The recorded polarity is not the usual one of this process on steel.",
@@ -49,12 +47,11 @@ export const ampsForPlateReading: Reader = ({ setup, physics }) => {
   if (amps === null || setup.thicknessMm === null || rule === null) return [];
   const ratio = amps / rule.amps;
   if (ratio > 0.65 && ratio < 1.5) return [];
-  // Computed from feed and stick-out, a low current may come of either.
+  // Computed from feed and tip to work, a low current may come of either.
   const low = setup.amps === null ? { "wfs-low": 2.5, "ctwd-long": 2.5 } : { "wfs-low": 2.5 };
   return [
     fact({
       key: "amps-for-plate",
-      label: "Current for this plate",
       odds: ratio >= 1.5 ? { "wfs-high": 3, "thin-base": 2 } : low,
       source: rule.source,
       forText:
@@ -76,7 +73,6 @@ export const inputReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "inputPower",
-      label: "Mains input",
       odds: { "input-power": beyond ? 20 : small ? 6 : 0.3, ...(beyond ? { "base-cold-thick": 3 } : {}) },
       source: ownEstimate,
       forText: beyond
@@ -97,7 +93,6 @@ export const feedCapReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "feed-cap",
-      label: "Feed beyond the input",
       odds: { "input-power": 30 },
       source: cap.source,
       forText: "A small input cannot hold this feed.",
@@ -116,7 +111,6 @@ export const rodSizeReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "electrodeDiameterMm",
-      label: "Rod against plate",
       odds: { "electrode-large": ratio > 1 ? 8 : ratio < 0.6 ? 0.4 : 1 },
       source: ownEstimate,
       forText: "The rod is thicker than the plate.",

@@ -5,7 +5,6 @@ import type { Amount } from "../types";
 
 interface Fact {
   readonly key: string;
-  readonly label: string;
   readonly odds: Odds;
   readonly source: Source;
   readonly forText: string;
@@ -14,10 +13,9 @@ interface Fact {
 }
 
 /** A plain fact of the record; one sentence for whatever it speaks for, one for what it speaks against. */
-export function fact({ key, label, odds, source, forText, againstText, amounts }: Fact): Reading {
+export function fact({ key, odds, source, forText, againstText, amounts }: Fact): Reading {
   return {
     key,
-    label,
     odds,
     source,
     forText: Object.fromEntries((Object.keys(odds) as CauseId[]).map((id) => [id, forText])),

@@ -1,3 +1,4 @@
+import { fieldLabel } from "@/lib/setup";
 import { isFillet, isSlagProcess } from "@/lib/trade";
 import { cite, memorySource, ownEstimate } from "../cite";
 import type { Reader } from "../reading";
@@ -13,7 +14,7 @@ export const travelReading: Reader = ({ setup, physics }) =>
     ? []
     : gaugeReading({
         key: "travel",
-        label: physics.travelInferred ? "Travel, from the bead's size" : "Travel speed",
+        label: physics.travelInferred ? "Travel, from the bead's size" : fieldLabel("travelSpeedMmPerMin"),
         value: physics.travelMmPerMin,
         band: HAND_TRAVEL,
         unitKind: "travel-speed",
@@ -59,7 +60,6 @@ export const passSizeReading: Reader = ({ setup, bead }) => {
   return [
     fact({
       key: "pass-size",
-      label: "Size of the pass",
       odds: { "pass-too-big": ratio > 1.02 ? 20 : ratio < 0.8 ? 0.25 : 1 },
       source,
       forText: "The leg is more than one pass carries.",
@@ -79,7 +79,6 @@ export const workAngleReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "workAngleDeg",
-      label: "Work angle",
       odds: { "work-angle": off >= 20 ? 12 : off >= 11 ? 3 : 0.3 },
       source: cite(["C1"], true)[0]!,
       forText: "The work angle does not bisect the joint.",
@@ -97,7 +96,6 @@ export const directionReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "travelDirection",
-      label: "Direction of the gun",
       odds: slag
         ? { "push-on-slag": pushed ? 60 : dragged ? 0.03 : 0.5, "drag-excess": dragged ? 1 : 0.1 }
         : { "push-excess": pushed ? 1 : 0.05, "drag-excess": dragged ? 1.5 : 0.1 },
@@ -120,7 +118,6 @@ export const progressionReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "progression",
-      label: "Progression",
       odds: { downhill: down ? 80 : 0.005 },
       source: { document: "the record itself", confidence: "seen" },
       forText: "It was welded downhill.",
@@ -135,7 +132,6 @@ export const situationReading: Reader = ({ setup }) => [
     ? [
         fact({
           key: "position",
-          label: "Position",
           odds: { "pass-too-big": 0.5 },
           source: memorySource,
           forText: "In flat position a pool hardly sags.",
@@ -146,7 +142,6 @@ export const situationReading: Reader = ({ setup }) => [
     ? [
         fact({
           key: "joint",
-          label: "Joint",
           odds: { weave: 0.3 },
           source: memorySource,
           forText: "Stringers are not woven.",

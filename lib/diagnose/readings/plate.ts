@@ -37,7 +37,6 @@ export const surfaceReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "surface",
-      label: "Surface",
       odds: setup.process === "FCAW-S" ? row.gasless : row.other,
       source: setup.process === "FCAW-S" ? commonPractice : cite(["B9"], true)[0]!,
       forText: row.text,
@@ -56,7 +55,6 @@ export const thicknessReading: Reader = ({ setup, electrode }) => {
   return [
     fact({
       key: "thicknessMm",
-      label: "Thickness",
       odds,
       source,
       forText:
@@ -79,7 +77,6 @@ export const gapReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "fitUpGapMm",
-      label: "Fit-up gap",
       odds: {
         gap: gap > 1.5 * wide ? 15 : gap > wide ? 5 : gap < 0.5 * wide ? 0.2 : 1,
         "groove-tight": root && gap < 1 ? 5 : 0.5,
@@ -108,7 +105,6 @@ export const passReading: Reader = ({ setup, electrode }) => {
   return [
     fact({
       key: "passCount",
-      label: "Passes",
       odds: one
         ? { "slag-left": 0.02, "heat-interpass": 0.4, "single-pass-wire": 0.02 }
         : { "slag-left": 1.5, "single-pass-wire": worn, "heat-interpass": setup.passCount > 2 ? 2.5 : 1.2 },
@@ -128,7 +124,6 @@ export const rootReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "root",
-      label: "Joint",
       odds: { "no-purge": 0.1, ...(isFillet(setup.joint) ? { "groove-tight": 0.3 } : {}) },
       source: ownEstimate,
       forText: "This joint has no open root.",
@@ -143,7 +138,6 @@ export const metalReading: Reader = ({ setup }) =>
     : [
         fact({
           key: "baseMetal",
-          label: "Base metal",
           odds: { "no-purge": 0.05 },
           source: memorySource,
           forText: "This steel is not purged.",

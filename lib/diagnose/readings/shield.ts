@@ -11,7 +11,6 @@ export const gasReading: Reader = ({ setup, electrode }) => {
     return [
       fact({
         key: "gas",
-        label: "Shielding gas",
         odds: { "gas-low": 300 },
         source: electrode?.source ?? ownEstimate,
         forText: "No gas flows by the record, on a process that needs it.",
@@ -25,7 +24,6 @@ export const gasReading: Reader = ({ setup, electrode }) => {
   return [
     fact({
       key: "gas",
-      label: "Shielding gas",
       odds: { "gas-wrong": right ? 0.1 : 60 },
       source: electrode.source,
       forText: "The recorded gas is not one of this class.",
@@ -44,7 +42,6 @@ export const sprayGasReading: Reader = ({ setup }) => {
   return [
     fact({
       key: "spray-gas",
-      label: "Gas for spray",
       odds: { "gas-wrong": 30 },
       source: cite(["C1"], false)[0]!,
       forText: "This gas does not spray.",
@@ -58,7 +55,6 @@ export const outdoorsReading: Reader = ({ setup }) =>
     : [
         fact({
           key: "outdoors",
-          label: "Place of work",
           odds: {
             draft: setup.outdoors ? 5 : 0.6,
             "damp-consumable": setup.outdoors ? 2 : 1,

@@ -1,4 +1,5 @@
 import { interpolate } from "@/lib/numeric";
+import { fieldLabel } from "@/lib/setup";
 import { windowQuantities } from "@/lib/trade";
 import { ownEstimate } from "../cite";
 import { oddsFromBand, type BandLike } from "../odds-from-band";
@@ -9,6 +10,7 @@ import type { Amount, UnitKind } from "../types";
 
 interface Gauge {
   readonly key: string;
+  /** What was read, as the subject of a sentence. */
   readonly label: string;
   readonly value: number | null;
   readonly band: BandLike | null;
@@ -36,7 +38,6 @@ export function gaugeReading(gauge: Gauge): readonly Reading[] {
   return [
     {
       key,
-      label,
       forText: {
         ...(high && { [high]: `${label} is above the starting window.` }),
         ...(low && { [low]: `${label} is below the starting window.` }),
@@ -54,7 +55,7 @@ export function gaugeReading(gauge: Gauge): readonly Reading[] {
 }
 
 /**
- * Stick-out, volts, feed, amps and gas flow against the window of class, size and position; where the class gives none,
+ * Tip to work, volts, feed, amps and gas flow against the window of class, size and position; where the class gives none,
  * against what is usual for the process.
  */
 export const windowReadings: Reader = ({ setup, window: own }) => {
@@ -64,7 +65,7 @@ export const windowReadings: Reader = ({ setup, window: own }) => {
   return [
     {
       key: "ctwdMm",
-      label: "Stick-out",
+      label: fieldLabel("ctwdMm"),
       value: setup.ctwdMm,
       band: window.ctwdMm ?? null,
       unitKind: "small-length",
@@ -73,7 +74,7 @@ export const windowReadings: Reader = ({ setup, window: own }) => {
     },
     {
       key: "volts",
-      label: "Voltage",
+      label: fieldLabel("volts"),
       value: setup.volts,
       band: window.volts ?? null,
       unitKind: "voltage",
@@ -82,17 +83,17 @@ export const windowReadings: Reader = ({ setup, window: own }) => {
     },
     {
       key: "wireFeedMPerMin",
-      label: "Wire feed",
+      label: fieldLabel("wireFeedMPerMin"),
       value: setup.wireFeedMPerMin,
       band: window.wireFeedMPerMin ?? null,
       unitKind: "wire-feed",
       high: "wfs-high",
       low: "wfs-low",
     },
-    // With the feed known, current says little more: it follows from feed and stick-out.
+    // With the feed known, current says little more: it follows from feed and tip to work.
     {
       key: "amps",
-      label: "Current",
+      label: fieldLabel("amps"),
       value: setup.amps,
       band: window.amps ?? null,
       unitKind: "current",
@@ -102,7 +103,7 @@ export const windowReadings: Reader = ({ setup, window: own }) => {
     },
     {
       key: "gasFlowLPerMin",
-      label: "Gas flow",
+      label: fieldLabel("gasFlowLPerMin"),
       value: setup.gasFlowLPerMin,
       band: window.gasFlowLPerMin ?? null,
       unitKind: "gas-flow",
@@ -111,7 +112,7 @@ export const windowReadings: Reader = ({ setup, window: own }) => {
     },
     {
       key: "travelAngleDeg",
-      label: drag ? "Drag angle" : "Travel angle",
+      label: drag ? "Drag angle" : fieldLabel("travelAngleDeg"),
       value: setup.travelAngleDeg,
       band: window.travelAngleDeg ?? null,
       unitKind: "angle",

@@ -1,11 +1,12 @@
 import type { Source } from "@/lib/base";
+import { fieldInText } from "@/lib/setup";
 import type { CauseId } from "../cause-ids";
 import { cite, commonPractice, memorySource, ownEstimate } from "../cite";
 import type { ReadingContext } from "../reading";
 import type { UnitKind } from "../types";
 import { current, volts } from "./dials";
 import { gasFlow, gasKind, polarity } from "./fixed-by-class";
-import { dragAngle, passSize, pullInstead, stickOut, travel, workAngle } from "./hand";
+import { dragAngle, passSize, pullInstead, tipToWork, travel, workAngle } from "./hand";
 import { noNumber, number, type Step } from "./step";
 
 function fixed(quantity: string, unitKind: UnitKind, toSi: number, reason: string, source: Source) {
@@ -14,8 +15,8 @@ function fixed(quantity: string, unitKind: UnitKind, toSi: number, reason: strin
 
 /** Causes whose correction has a number, or a word to change to. */
 export const steps: Partial<Readonly<Record<CauseId, (ctx: ReadingContext) => Step>>> = {
-  "ctwd-long": (ctx) => stickOut(ctx, -1),
-  "ctwd-short": (ctx) => stickOut(ctx, 1),
+  "ctwd-long": (ctx) => tipToWork(ctx, -1),
+  "ctwd-short": (ctx) => tipToWork(ctx, 1),
   "travel-fast": (ctx) => travel(ctx, -1),
   "travel-slow": (ctx) => travel(ctx, 1),
   "volt-high": (ctx) => volts(ctx, -1),
@@ -32,7 +33,7 @@ export const steps: Partial<Readonly<Record<CauseId, (ctx: ReadingContext) => St
   "work-angle": workAngle,
   "pass-too-big": passSize,
   gap: ({ setup }) =>
-    number("gap", "small-length", setup.fitUpGapMm, 1, {
+    number(fieldInText("fitUpGapMm"), "small-length", setup.fitUpGapMm, 1, {
       reason: "Closed as far as the joint allows.",
       source: memorySource,
     }),

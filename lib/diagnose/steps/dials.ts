@@ -1,4 +1,5 @@
 import { clamp } from "@/lib/numeric";
+import { fieldInText } from "@/lib/setup";
 import { feedCap } from "@/lib/trade";
 import { memorySource } from "../cite";
 import type { ReadingContext } from "../reading";
@@ -16,7 +17,7 @@ export function volts(ctx: ReadingContext, sign: 1 | -1): Step {
   const far = suited !== null && from !== null && sign * (suited - from) > STEP.volts;
   const to = far && band !== null ? clamp(suited, band.low, band.high) : targetIn(from, band, step);
   return {
-    ...number("voltage", "voltage", from, to, {
+    ...number(fieldInText("volts"), "voltage", from, to, {
       reason: far
         ? "To the volts that suit this feed by the wire's window."
         : outside(from, band)
@@ -36,7 +37,7 @@ export function current(ctx: ReadingContext, sign: 1 | -1): Step {
     const band = window?.amps ?? null;
     const step = sign * STEP.ampsShare * (setup.amps ?? 0);
     const to = targetIn(setup.amps, band, step);
-    return number("current", "current", setup.amps, to, {
+    return number(fieldInText("amps"), "current", setup.amps, to, {
       reason: outside(setup.amps, band) ? BACK_IN : ONE_STEP,
       share: stepShare(setup.amps, to, step),
       source: band?.source ?? memorySource,
@@ -52,7 +53,7 @@ export function current(ctx: ReadingContext, sign: 1 | -1): Step {
   const capped = cap !== null && wanted !== null && wanted > cap.maxWireFeedMPerMin;
   const to = capped ? cap.maxWireFeedMPerMin : wanted;
   return {
-    ...number("wire feed", "wire-feed", from, to, {
+    ...number(fieldInText("wireFeedMPerMin"), "wire-feed", from, to, {
       reason: capped
         ? "This input gives out there: more needs a stronger supply, or less plate per pass."
         : outside(from, band)

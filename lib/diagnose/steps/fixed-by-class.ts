@@ -1,3 +1,4 @@
+import { fieldInText } from "@/lib/setup";
 import { memorySource } from "../cite";
 import type { ReadingContext } from "../reading";
 import { usualWindow } from "../usual-windows";
@@ -28,7 +29,7 @@ export function gasFlow(ctx: ReadingContext, sign: 1 | -1): Step {
   const from = ctx.setup.gasFlowLPerMin;
   const to = band === null ? null : (band.low + band.high) / 2;
   const helps = from === null || to === null || sign * (to - from) > 0;
-  return number("gas flow", "gas-flow", from, helps ? to : from, {
+  return number(fieldInText("gasFlowLPerMin"), "gas-flow", from, helps ? to : from, {
     reason: helps
       ? "The middle of the window; read it with the trigger held."
       : "The dial reads enough already: look for a leak, an empty cylinder or a blocked nozzle.",

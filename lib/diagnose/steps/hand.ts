@@ -1,5 +1,6 @@
 import { areaFromLegMm2, travelForAreaMmPerS } from "@/lib/arc";
 import { clamp } from "@/lib/numeric";
+import { fieldInText } from "@/lib/setup";
 import { isFillet } from "@/lib/trade";
 import { cite, memorySource } from "../cite";
 import type { ReadingContext } from "../reading";
@@ -8,12 +9,12 @@ import { currentEffect, legEffect } from "./effects";
 import { number, type Step } from "./step";
 import { BACK_IN, ONE_STEP, outside, STEP, stepShare, targetIn } from "./target";
 
-export function stickOut(ctx: ReadingContext, sign: 1 | -1): Step {
+export function tipToWork(ctx: ReadingContext, sign: 1 | -1): Step {
   const band = ctx.window?.ctwdMm ?? null;
   const from = ctx.setup.ctwdMm;
   const to = targetIn(from, band, sign * STEP.ctwdMm);
   return {
-    ...number("stick-out", "small-length", from, to, {
+    ...number(fieldInText("ctwdMm"), "small-length", from, to, {
       reason: outside(from, band) ? BACK_IN : ONE_STEP,
       source: band?.source ?? memorySource,
     }),
@@ -36,7 +37,7 @@ export function travel(ctx: ReadingContext, sign: 1 | -1): Step {
   const useful = forLeg !== null && (from === null || sign * (forLeg - from) > 0.05 * from);
   const to = useful ? forLeg : from === null ? null : from * (1 + sign * STEP.travelShare);
   return {
-    ...number("travel speed", "travel-speed", from, to, {
+    ...number(fieldInText("travelSpeedMmPerMin"), "travel-speed", from, to, {
       reason: useful
         ? "The travel that leaves the leg asked for, by mass balance of wire and bead."
         : "About a fifth, so that the difference shows; change nothing else.",
@@ -59,10 +60,16 @@ export function travel(ctx: ReadingContext, sign: 1 | -1): Step {
 
 export function dragAngle(ctx: ReadingContext): Step {
   const band = ctx.window?.travelAngleDeg ?? { low: 10, high: 20, source: cite(["C2"], false)[0]! };
-  return number("travel angle", "angle", ctx.setup.travelAngleDeg, clamp(15, band.low, band.high), {
-    reason: "Inside the angles given for this process.",
-    source: band.source,
-  });
+  return number(
+    fieldInText("travelAngleDeg"),
+    "angle",
+    ctx.setup.travelAngleDeg,
+    clamp(15, band.low, band.high),
+    {
+      reason: "Inside the angles given for this process.",
+      source: band.source,
+    },
+  );
 }
 
 export function pullInstead(ctx: ReadingContext): Step {
@@ -77,7 +84,7 @@ export function pullInstead(ctx: ReadingContext): Step {
 
 export function workAngle({ setup }: ReadingContext): Step {
   const to = setup.joint === null ? null : isFillet(setup.joint) ? 45 : 90;
-  return number("work angle", "angle", setup.workAngleDeg, to, {
+  return number(fieldInText("workAngleDeg"), "angle", setup.workAngleDeg, to, {
     reason: "It bisects the joint; lean a little towards the thicker or lower plate if need be.",
     source: cite(["C1"], false)[0]!,
   });

@@ -48,33 +48,33 @@ const cause = (
 export const causes: readonly Cause[] = [
   cause(
     "ctwd-long",
-    "Stick-out too long",
+    "Tip to work too long",
     WIRE,
     "Too much wire between tip and plate heats the wire instead of the plate: current and penetration fall and the bead piles up.",
     {
       commonness: "often",
       priorReason: `${HAND} One of the first checks for cored wire.`,
       effortS: 10,
-      correction: "Shorten the stick-out.",
+      correction: "Shorten the distance from tip to work.",
       direction: "lower",
     },
   ),
   cause(
     "ctwd-short",
-    "Stick-out too short",
+    "Tip to work too short",
     WIRE,
     "With the tip close to the plate the wire has no time to preheat, so a cored wire's gas formers come alive too late.",
     {
       commonness: "sometimes",
       priorReason: HAND,
       effortS: 10,
-      correction: "Lengthen the stick-out.",
+      correction: "Lengthen the distance from tip to work.",
       direction: "raise",
     },
   ),
   cause(
     "ctwd-uneven",
-    "Stick-out varies along the bead",
+    "Tip to work varies along the bead",
     WIRE,
     "The hand rises and falls, so current and width rise and fall with it.",
     {

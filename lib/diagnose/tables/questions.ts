@@ -62,7 +62,7 @@ export const questions: readonly Question[] = [
   ask(
     "stick-out",
     ["ctwd-long", "ctwd-short"],
-    "How long is the stick-out?",
+    "How far is it from tip to work?",
     "Hold the gun as you weld, power off, and measure from contact tip to plate.",
     { field: "ctwdMm", effortS: 30, documents: ["C12", "C2", "B2"] },
     [

@@ -1,16 +1,19 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { isAsked } from "@/components/setup/asked";
-import { groups } from "@/components/setup/group";
-import { quantities } from "@/components/setup/quantities";
 import { SetupForm } from "@/components/setup";
 import {
   checkSetup,
   emptyRunSetup,
   exampleSetups,
   findingSentence,
+  numberFields,
+  parseReading,
+  partFields,
   RunSetupSchema,
+  setupParts,
   showReading,
+  type NumberField,
   type RunSetup,
   type SetupField,
 } from "@/lib/setup";
@@ -47,7 +50,7 @@ const everything: RunSetup = RunSetupSchema.parse({
 describe("the set-up form", () => {
   test("has a control for every field of a set-up, in exactly one part", () => {
     const controls = attribute(html(everything), "id");
-    const inParts = Object.values(groups).flatMap((group): readonly SetupField[] => group.fields);
+    const inParts = setupParts.flatMap(partFields);
     for (const field of fields) {
       expect(
         controls.filter((id) => id.endsWith(`_-${field}`)),
@@ -102,15 +105,15 @@ describe("the set-up form", () => {
 });
 
 describe("what a number field takes", () => {
-  const read = (name: keyof typeof quantities, typed: string, units = metric) => {
-    const answer = quantities[name].parse(typed, units);
+  const read = (name: NumberField, typed: string, units = metric) => {
+    const answer = parseReading(name, typed, units);
     return answer.ok ? Number(answer.value.toFixed(4)) : (answer.issues[0]?.code ?? "");
   };
 
   test("whatever it takes, the stored shape takes too", () => {
-    for (const [name, spec] of Object.entries(quantities)) {
+    for (const name of numberFields) {
       for (const typed of ["0", "1", "80", "150", "900", "1600", "6000", "25000", "40000"]) {
-        const answer = spec.parse(typed, metric);
+        const answer = parseReading(name, typed, metric);
         if (!answer.ok) continue;
         const stored = RunSetupSchema.safeParse({ [name]: answer.value });
         expect(stored.success, `${name} ${typed}`).toBe(true);

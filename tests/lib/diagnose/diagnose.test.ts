@@ -200,7 +200,7 @@ describe("from set-up and marks to a change", () => {
       },
       seen: ["convex-bead"],
       causeId: "ctwd-long",
-      quantity: "stick-out",
+      quantity: "tip to work",
       way: -1,
     },
     {
@@ -374,7 +374,7 @@ describe("from set-up and marks to a change", () => {
             ? window?.volts
             : change.quantity === "wire feed"
               ? window?.wireFeedMPerMin
-              : change.quantity === "stick-out"
+              : change.quantity === "tip to work"
                 ? window?.ctwdMm
                 : null;
         if (!band || change.toSi === null) continue;

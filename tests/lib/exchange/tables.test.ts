@@ -70,7 +70,7 @@ describe("table of beads", () => {
     expect(cell(table, 0, "Bead")).toBe(7);
     expect(cell(table, 0, "Electrode class")).toBe("E71T-11");
     expect(cell(table, 0, "Volts (V)")).toBe(17.5);
-    expect(cell(table, 0, "Joint")).toBe("lap joint");
+    expect(cell(table, 0, "Joint")).toBe("lap");
     expect(cell(table, 0, "Amps (A)")).toBeNull();
     expect(cell(table, 0, "Verdict")).toBeNull();
     expect(cell(table, 0, "Imperfections")).toBe("Undercut");

@@ -42,7 +42,9 @@ function wordsOf(sheet: SheetDocument): readonly string[] {
     sheet.note,
     ...sheet.cautions,
   ]
-    .map((text) => plain(text).replaceAll("⌀", "Ø").replaceAll("≤", "<=").replaceAll("≥", ">="))
+    .map((text) =>
+      plain(text).replaceAll("⌀", "Ø").replaceAll("₂", "2").replaceAll("≤", "<=").replaceAll("≥", ">="),
+    )
     .filter(Boolean);
 }
 

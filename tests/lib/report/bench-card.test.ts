@@ -36,8 +36,8 @@ describe("the bench card", () => {
     expect(polarity?.isChanged).toBe(true);
     expect(polarity?.values.join()).toContain("DCEN");
     expect(card.settings.filter(({ isChanged }) => isChanged)).toHaveLength(1);
-    expect(card.settings.find(({ label }) => label === "Volts")).toEqual({
-      label: "Volts",
+    expect(card.settings.find(({ label }) => label === "Voltage")).toEqual({
+      label: "Voltage",
       values: ["19 V"],
       isChanged: false,
     });
@@ -54,8 +54,8 @@ describe("the bench card", () => {
     const card = cardOf({ ...wire, ...gas, ...gun, position: "horizontal", thicknessMm: 8 }, ["undercut"]);
     const target = / to ([\d.]+ V)$/.exec(card.steps[0] ?? "")?.[1];
     expect(target).toBeDefined();
-    expect(card.settings.find(({ label }) => label === "Volts")).toEqual({
-      label: "Volts",
+    expect(card.settings.find(({ label }) => label === "Voltage")).toEqual({
+      label: "Voltage",
       values: [target],
       isChanged: true,
     });
@@ -72,7 +72,7 @@ describe("the bench card", () => {
   it("keeps the travel speed that length and time gave, not the length and the time of the bead just run", () => {
     const card = cardOf({ ...wire, polarity: "DCEN", weldLengthMm: 150, arcTimeS: 30 }, []);
     const labels = card.settings.map(({ label }) => label);
-    expect(labels).not.toContain("Length");
+    expect(labels).not.toContain("Weld length");
     expect(labels).not.toContain("Arc time");
     // 150 mm in half a minute.
     expect(card.settings.find(({ label }) => label === "Travel speed")?.values[0]).toMatch(/^300 mm\/min/);

@@ -40,7 +40,7 @@ describe("the set-up in words", () => {
     expect(value(inch, "Wire feed")).toBe("280 in/min");
     expect(value(inch, "Tip to work")).toBe("3/4 in");
     expect(value(metric, "Wire feed")).toBe("7.11 m/min");
-    expect(setupLine(setup, inch)).toBe("E71T-11 .035 in · T-joint, vertical upward");
+    expect(setupLine(setup, inch)).toBe("E71T-11 .035 in · T-joint, vertical up");
   });
 });
 

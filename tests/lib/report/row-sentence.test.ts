@@ -116,7 +116,7 @@ describe("words beside the rows", () => {
       beadReadings: { leg1: 6, leg2: 6, convexity: 0, throat: 5.1 },
     });
     expect(contradictionSentence(verdict.contradictions[0]!, markNumber)).toMatch(
-      /^No one fillet has these readings: first leg, second leg, throat, convexity\. Read again: .*throat/,
+      /^No one fillet has these readings: leg on the first plate, leg on the second plate, throat, convexity\. Read again: .*throat/,
     );
   });
 
