@@ -4,35 +4,20 @@ import { revalidatePath } from "next/cache";
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { emptyBeadJudgement, TriedChangeSchema } from "@/lib/assess";
-import type { Issue, Result } from "@/lib/base";
+import { refused, type Answer } from "@/lib/base";
 import {
   createBead,
-  deleteBead,
   deleteSetup,
   getBead,
-  recordSentence,
-  removePhoto,
   resetShopCounts,
   saveSetup,
   writeSetting,
-  type RecordIssue,
   type SavedSetupRecord,
 } from "@/lib/record";
 import { RunSetupSchema } from "@/lib/setup";
+import { recordAnswer } from "../_door/answer";
 import { actionFor, beadActionFor, here, welderOf } from "../_door/here";
 import { UNITS_SETTING, UnitChoiceSchema, type UnitChoice } from "../_door/units";
-
-/** What a screen gets back: the value, or the codes with their sentences already found. */
-export type Answer<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly code: string; readonly message: string };
-
-function answer<T>(result: Result<T, RecordIssue>): Answer<T> {
-  if (result.ok) return result;
-  const [first] = result.issues;
-  if (!first) throw new Error("a refusal without a reason");
-  return { ok: false, code: (first as Issue).code, message: recordSentence(first) };
-}
 
 /** Starts an empty bead and opens it; the last set-up is offered there, never filled in unasked. */
 export async function startBead(): Promise<void> {
@@ -83,33 +68,17 @@ export async function resetShopCountsAction(): Promise<void> {
   revalidatePath("/", "layout");
 }
 
-export async function deleteBeadAction(id: string): Promise<Answer<null>> {
-  const { pen } = await beadActionFor("bead.delete", id);
-  const gone = await deleteBead(pen, id);
-  revalidatePath("/");
-  return answer(gone);
-}
-
-export async function removePhotoAction(beadId: string, photoId: string): Promise<Answer<null>> {
-  const { pen } = await beadActionFor("bead.write", beadId);
-  return answer(await removePhoto(pen, beadId, photoId));
-}
-
 export async function saveSetupAction(name: string, setup: unknown): Promise<Answer<SavedSetupRecord>> {
   const parsed = RunSetupSchema.safeParse(setup);
   if (!parsed.success)
-    return {
-      ok: false,
-      code: "setup-not-understood",
-      message: "This set-up could not be read. Correct the marked fields first.",
-    };
+    return refused("setup-not-understood", "This set-up could not be read. Correct the marked fields first.");
   const { pen } = await actionFor("bead.create");
-  return answer(await saveSetup(pen, name, parsed.data));
+  return recordAnswer(await saveSetup(pen, name, parsed.data));
 }
 
 export async function deleteSetupAction(id: string): Promise<Answer<null>> {
   const { pen } = await actionFor("settings.write");
-  return answer(await deleteSetup(pen, id));
+  return recordAnswer(await deleteSetup(pen, id));
 }
 
 /** The units belong to whoever looks: a cookie. Whoever may also makes them what others start with. */

@@ -3,27 +3,18 @@
 import { revalidatePath } from "next/cache";
 import type { ShopDraft } from "@/components/criteria/shop-draft";
 import type { TriedVerdict } from "@/components/criteria/try-out";
-import type { FormAnswer } from "@/components/ui";
+import type { Saved } from "@/components/inspect/use-saving";
+import type { Said } from "@/components/ui";
 import { ShopCriteriaSchema, shopSetId } from "@/lib/accept";
 import { assess, defaultAssessContext, marksAcrossPhotos } from "@/lib/assess";
+import { ok, type Answer } from "@/lib/base";
 import { roleNames, type Actor } from "@/lib/people";
 import type { Db } from "@/lib/db";
-import {
-  getBead,
-  getPerson,
-  recordSentence,
-  saveShopSet,
-  withdrawShopSet,
-  type RecordIssue,
-} from "@/lib/record";
+import { getBead, getPerson, saveShopSet, withdrawShopSet } from "@/lib/record";
 import { codeUnitsOf, resultWords, rowSentence, verdictSays } from "@/lib/report";
+import { recordAnswer, recordSaid } from "../_door/answer";
 import { currentUnits } from "../_door/current-units";
 import { actionFor, beadActionFor } from "../_door/here";
-
-const refused = (issues: readonly RecordIssue[]): FormAnswer => ({
-  done: false,
-  text: [...new Set(issues.map(recordSentence))].join(" "),
-});
 
 /** Role and identification: a version is never changed, so no name may stand in it. */
 async function authorOf(db: Db, actor: Actor): Promise<string> {
@@ -36,34 +27,38 @@ function everywhere(): void {
   revalidatePath("/criteria", "layout");
 }
 
-/** The first version of new limits. Answers with their key as `once`: the editor opens their page. */
-export async function createShopSetAction(_: number, draft: unknown): Promise<FormAnswer> {
+type SavedSet = Saved & { readonly key: string };
+
+/** The first version of new limits; the editor opens their page by the key. */
+export async function createShopSetAction(_: number, draft: unknown): Promise<Answer<SavedSet>> {
   const { pen, db, actor } = await actionFor("criteria.write");
   const saved = await saveShopSet(pen, null, 0, draft, await authorOf(db, actor));
-  if (!saved.ok) return refused(saved.issues);
+  if (!saved.ok) return recordAnswer(saved);
   everywhere();
-  return { done: true, text: "Saved as version 1.", once: saved.value.key };
+  return ok({ text: "Saved as version 1.", revision: 1, key: saved.value.key });
 }
 
-/** Answers with the new version as `once`, so that the next save from the same window is based on it. */
-export async function saveShopSetAction(key: string, basedOn: number, draft: unknown): Promise<FormAnswer> {
+export async function saveShopSetAction(
+  key: string,
+  basedOn: number,
+  draft: unknown,
+): Promise<Answer<SavedSet>> {
   const { pen, db, actor } = await actionFor("criteria.write");
   const saved = await saveShopSet(pen, key, basedOn, draft, await authorOf(db, actor));
-  if (!saved.ok) return refused(saved.issues);
+  if (!saved.ok) return recordAnswer(saved);
   everywhere();
   const { version, isNew } = saved.value;
   const text = isNew
     ? `Saved as version ${version}. What was given an older version keeps it.`
     : `Nothing differs from version ${version}, so no new one was made.`;
-  return { done: true, text, once: String(version) };
+  return ok({ text, revision: version, key });
 }
 
-export async function withdrawShopSetAction(key: string, withdraw: boolean): Promise<FormAnswer> {
+export async function withdrawShopSetAction(key: string, withdraw: boolean): Promise<Answer<Said>> {
   const { pen } = await actionFor("criteria.write");
   const done = await withdrawShopSet(pen, key, withdraw ? new Date() : null);
   everywhere();
-  if (!done.ok) return refused(done.issues);
-  return { done: true, text: withdraw ? "Withdrawn: no choice offers it any more." : "Offered again." };
+  return recordSaid(done, withdraw ? "Withdrawn: no choice offers it any more." : "Offered again.");
 }
 
 /** What a bead would be judged by limits that are not saved yet; null where either cannot be read. */

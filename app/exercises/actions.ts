@@ -2,15 +2,15 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { Answer } from "@/components/course/answer";
+import type { Answer } from "@/lib/base";
 import { createExercise, saveExercise, setExerciseOpen } from "@/lib/record";
 import { actionFor } from "../_door/here";
-import { answer } from "../groups/answer";
+import { recordAnswer } from "../_door/answer";
 
 export async function createExerciseAction(groupId: string, input: unknown): Promise<Answer<unknown>> {
   const { pen } = await actionFor("course.write");
   const made = await createExercise(pen, groupId, input);
-  if (!made.ok) return answer(made);
+  if (!made.ok) return recordAnswer(made);
   revalidatePath(`/groups/${groupId}`);
   redirect(`/exercises/${made.value.id}`);
 }
@@ -22,7 +22,7 @@ export async function saveExerciseAction(
 ): Promise<Answer<unknown>> {
   const { pen } = await actionFor("course.write");
   const saved = await saveExercise(pen, id, basedOn, input);
-  if (!saved.ok) return answer(saved);
+  if (!saved.ok) return recordAnswer(saved);
   revalidatePath(`/exercises/${id}`);
   redirect(`/exercises/${id}`);
 }
@@ -31,5 +31,5 @@ export async function openExerciseAction(id: string, open: boolean): Promise<Ans
   const { pen } = await actionFor("course.write");
   const set = await setExerciseOpen(pen, id, open);
   revalidatePath(`/exercises/${id}`);
-  return answer(set);
+  return recordAnswer(set);
 }

@@ -1,7 +1,7 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { Answer } from "@/components/course/answer";
+import type { Answer } from "@/lib/base";
 import { personIdOf, type Thing } from "@/lib/people";
 import {
   addPhrase,
@@ -16,7 +16,7 @@ import {
 } from "@/lib/record";
 import { db } from "@/lib/db";
 import { actionFor } from "../_door/here";
-import { answer } from "../groups/answer";
+import { recordAnswer } from "../_door/answer";
 
 /** To whom a hand-in belongs; one that is not there belongs to nobody. */
 const thingOf = async (handInId: string): Promise<Thing> =>
@@ -28,54 +28,54 @@ export async function saveFeedbackAction(
   content: unknown,
 ): Promise<Answer<{ readonly revision: number }>> {
   const { pen, actor } = await actionFor("feedback.write", await thingOf(handInId));
-  return answer(await saveFeedback(pen, handInId, basedOn, content, personIdOf(actor)));
+  return recordAnswer(await saveFeedback(pen, handInId, basedOn, content, personIdOf(actor)));
 }
 
 export async function returnFeedbackAction(handInId: string, basedOn: number): Promise<Answer<unknown>> {
   const { pen, actor } = await actionFor("feedback.write", await thingOf(handInId));
   const returned = await returnFeedback(pen, handInId, basedOn, personIdOf(actor), new Date());
   if (returned.ok) revalidatePath(`/feedback/${handInId}`);
-  return answer(returned);
+  return recordAnswer(returned);
 }
 
 export async function replyAction(handInId: string, form: FormData): Promise<Answer<unknown>> {
   const { pen } = await actionFor("feedback.reply", await thingOf(handInId));
   const replied = await replyToFeedback(pen, handInId, String(form.get("reply") ?? ""), new Date());
   revalidatePath(`/feedback/${handInId}`);
-  return answer(replied);
+  return recordAnswer(replied);
 }
 
 export async function withdrawAction(handInId: string): Promise<Answer<unknown>> {
   const { pen } = await actionFor("exercise.hand-in", await thingOf(handInId));
   const withdrawn = await withdrawHandIn(pen, handInId);
   revalidatePath("/feedback");
-  return answer(withdrawn);
+  return recordAnswer(withdrawn);
 }
 
 export async function addPhraseAction(form: FormData): Promise<Answer<unknown>> {
   const { pen } = await actionFor("course.write");
   const added = await addPhrase(pen, form.get("text"));
   revalidatePath("/feedback/phrases");
-  return answer(added);
+  return recordAnswer(added);
 }
 
 export async function changePhraseAction(id: string, form: FormData): Promise<Answer<unknown>> {
   const { pen } = await actionFor("course.write");
   const changed = await changePhrase(pen, id, form.get("text"));
   revalidatePath("/feedback/phrases");
-  return answer(changed);
+  return recordAnswer(changed);
 }
 
 export async function movePhraseAction(id: string, by: -1 | 1): Promise<Answer<unknown>> {
   const { pen } = await actionFor("course.write");
   const moved = await movePhrase(pen, id, by === -1 ? -1 : 1);
   revalidatePath("/feedback/phrases");
-  return answer(moved);
+  return recordAnswer(moved);
 }
 
 export async function deletePhraseAction(id: string): Promise<Answer<unknown>> {
   const { pen } = await actionFor("course.write");
   const gone = await deletePhrase(pen, id);
   revalidatePath("/feedback/phrases");
-  return answer(gone);
+  return recordAnswer(gone);
 }

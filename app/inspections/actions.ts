@@ -2,33 +2,36 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { FormAnswer } from "@/components/ui";
-import { accountSentence, makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
+import type { Saved } from "@/components/inspect/use-saving";
+import type { Said } from "@/components/ui";
+import { makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
+import { fail, issue, ok, refused, type Answer } from "@/lib/base";
 import { personIdOf, type Actor } from "@/lib/people";
-import { correctInspection, getPerson, recordSentence, saveInspection, signInspection } from "@/lib/record";
+import { correctInspection, getPerson, saveInspection, signInspection } from "@/lib/record";
+import { accountAnswer, recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 import { actionFor } from "../_door/here";
 
 /** Wrong passphrases at signing, by person. */
 const tries = makeThrottle(passphraseLimit);
 
-const no = (text: string): FormAnswer => ({ done: false, text });
-
-export async function saveInspectionAction(id: string, basedOn: number, draft: unknown): Promise<FormAnswer> {
+export async function saveInspectionAction(
+  id: string,
+  basedOn: number,
+  draft: unknown,
+): Promise<Answer<Saved>> {
   const { pen } = await actionFor("job.write");
   const saved = await saveInspection(pen, id, basedOn, draft);
-  if (!saved.ok) return no(saved.issues.map(recordSentence).join(" "));
+  if (!saved.ok) return recordAnswer(saved);
   revalidatePath(`/inspections/${id}`);
-  return { done: true, text: "Saved.", once: String(saved.value.revision) };
+  return ok({ text: "Saved.", revision: saved.value.revision });
 }
 
-export async function correctInspectionAction(id: string): Promise<FormAnswer> {
+export async function correctInspectionAction(id: string): Promise<Answer<Said>> {
   const { pen } = await actionFor("job.write");
   const opened = await correctInspection(pen, id);
   revalidatePath(`/inspections/${id}`);
-  return opened.ok
-    ? { done: true, text: "Open for correction." }
-    : no(opened.issues.map(recordSentence).join(" "));
+  return recordSaid(opened, "Open for correction.");
 }
 
 /**
@@ -43,9 +46,9 @@ function signerOf(actor: Actor, chosen: string): string | null {
 export async function signAction(
   id: string,
   seen: string,
-  _: FormAnswer,
+  _: Answer<Said>,
   form: FormData,
-): Promise<FormAnswer> {
+): Promise<Answer<Said>> {
   // Whoever may read the record reaches this; whether they may sign is decided next, for the signer themself.
   const { db, actor, may } = await actionFor("record.read");
   const signerId = signerOf(actor, textOf(form, "signer"));
@@ -53,13 +56,13 @@ export async function signAction(
   const mayAtAll =
     actor.kind === "owner-here" || (signerId !== null && may("record.sign", { personId: signerId }));
   if (!mayAtAll || person?.role !== "inspector" || !person.userId)
-    return no(recordSentence({ code: "sign-not-inspector", path: [], data: {} }));
+    return recordAnswer(fail(issue("sign-not-inspector")));
   const now = new Date();
   const seconds = tries.waitSeconds(person.id, now.getTime());
-  if (seconds > 0) return no(accountSentence({ code: "too-many-tries", path: [], data: { seconds } }));
+  if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
   if (!(await passphraseFits(db, person.userId, textOf(form, "passphrase")))) {
     tries.count(person.id, now.getTime());
-    return no("This is not the passphrase of the inspector, so nothing was signed.");
+    return refused("passphrase-other", "This is not the passphrase of the inspector, so nothing was signed.");
   }
   const signed = await signInspection(
     { db, by: `person:${person.id}` },
@@ -72,7 +75,7 @@ export async function signAction(
       now,
     },
   );
-  if (!signed.ok) return no(signed.issues.map(recordSentence).join(" "));
+  if (!signed.ok) return recordAnswer(signed);
   revalidatePath(`/inspections/${id}`);
   redirect(`/inspections/${id}/revisions/${signed.value.revision}`);
 }

@@ -1,8 +1,10 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { FormAnswer } from "@/components/ui";
-import { addInstrument, changeInstrument, recordSentence, retireInstrument } from "@/lib/record";
+import type { Said } from "@/components/ui";
+import type { Answer, Result } from "@/lib/base";
+import { addInstrument, changeInstrument, retireInstrument, type RecordIssue } from "@/lib/record";
+import { recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 import { actionFor } from "../_door/here";
 
@@ -18,27 +20,26 @@ function instrumentOf(form: FormData) {
   };
 }
 
-function answer(
-  result: Awaited<ReturnType<typeof addInstrument | typeof changeInstrument>>,
-  text: string,
-): FormAnswer {
+function answer(result: Result<unknown, RecordIssue>, text: string): Answer<Said> {
   revalidatePath("/instruments");
-  return result.ok
-    ? { done: true, text }
-    : { done: false, text: result.issues.map(recordSentence).join(" ") };
+  return recordSaid(result, text);
 }
 
-export async function addInstrumentAction(_: FormAnswer, form: FormData): Promise<FormAnswer> {
+export async function addInstrumentAction(_: Answer<Said>, form: FormData): Promise<Answer<Said>> {
   const { pen } = await actionFor("job.write");
   return answer(await addInstrument(pen, instrumentOf(form)), `${textOf(form, "name")} was added.`);
 }
 
-export async function changeInstrumentAction(id: string, _: FormAnswer, form: FormData): Promise<FormAnswer> {
+export async function changeInstrumentAction(
+  id: string,
+  _: Answer<Said>,
+  form: FormData,
+): Promise<Answer<Said>> {
   const { pen } = await actionFor("job.write");
   return answer(await changeInstrument(pen, id, instrumentOf(form)), "Saved.");
 }
 
-export async function retireInstrumentAction(id: string, retire: boolean): Promise<FormAnswer> {
+export async function retireInstrumentAction(id: string, retire: boolean): Promise<Answer<Said>> {
   const { pen } = await actionFor("job.write");
   return answer(
     await retireInstrument(pen, id, retire ? new Date() : null),

@@ -2,50 +2,38 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { FormAnswer } from "@/components/ui";
+import type { Saved } from "@/components/inspect/use-saving";
+import type { Said } from "@/components/ui";
 import { emptyBeadJudgement } from "@/lib/assess";
-import {
-  attachBead,
-  createBead,
-  createInspection,
-  createJob,
-  getJob,
-  recordSentence,
-  saveJob,
-  type RecordIssue,
-} from "@/lib/record";
+import { fail, issue, ok, type Answer } from "@/lib/base";
+import { attachBead, createBead, createInspection, createJob, getJob, saveJob } from "@/lib/record";
 import { emptyRunSetup } from "@/lib/setup";
+import { recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 import { actionFor, beadActionFor, welderOf } from "../_door/here";
 
-const refused = (issues: readonly RecordIssue[]): FormAnswer => ({
-  done: false,
-  text: issues.map(recordSentence).join(" "),
-});
-
-export async function createJobAction(_: FormAnswer, form: FormData): Promise<FormAnswer> {
+export async function createJobAction(_: Answer<Said>, form: FormData): Promise<Answer<Said>> {
   const { pen } = await actionFor("job.write");
   const made = await createJob(pen, { title: textOf(form, "title") });
-  if (!made.ok) return refused(made.issues);
+  if (!made.ok) return recordAnswer(made);
   revalidatePath("/jobs");
   redirect(`/jobs/${made.value.id}`);
 }
 
-/** Answers with the new revision as `once`, so that the next save from the same window is based on it. */
-export async function saveJobAction(id: string, basedOn: number, content: unknown): Promise<FormAnswer> {
+export async function saveJobAction(id: string, basedOn: number, content: unknown): Promise<Answer<Saved>> {
   const { pen } = await actionFor("job.write");
   const saved = await saveJob(pen, id, basedOn, content);
-  if (!saved.ok) return refused(saved.issues);
+  if (!saved.ok) return recordAnswer(saved);
   revalidatePath(`/jobs/${id}`);
-  return { done: true, text: "Saved.", once: String(saved.value.revision) };
+  return ok({ text: "Saved.", revision: saved.value.revision });
 }
 
 /** A bead for a weld, with what the job knows of it: criteria, process, joint, position, thickness, welder. */
-export async function newBeadForWeldAction(jobId: string, weldId: string): Promise<FormAnswer> {
+export async function newBeadForWeldAction(jobId: string, weldId: string): Promise<Answer<Said>> {
   const { pen, db, actor } = await actionFor("job.write");
   const job = await getJob(db, jobId);
   const weld = job?.content.welds.find(({ id }) => id === weldId);
-  if (!job || !weld) return { done: false, text: "This weld is no longer on the job. Reload the page." };
+  if (!job || !weld) return recordAnswer(fail(issue("weld-gone")));
   const part = job.content.parts.find(({ id }) => id === weld.partId);
   const made = await createBead(pen, {
     title: `Job ${job.number}, weld ${weld.number}`,
@@ -61,33 +49,37 @@ export async function newBeadForWeldAction(jobId: string, weldId: string): Promi
       thicknessMm: part?.thicknessMm ?? null,
     },
   });
-  if (!made.ok) return refused(made.issues);
+  if (!made.ok) return recordAnswer(made);
   revalidatePath("/");
   redirect(`/beads/${made.value.id}`);
 }
 
-export async function attachBeadAction(jobId: string, _: FormAnswer, form: FormData): Promise<FormAnswer> {
+export async function attachBeadAction(
+  jobId: string,
+  _: Answer<Said>,
+  form: FormData,
+): Promise<Answer<Said>> {
   const beadId = textOf(form, "bead");
   await actionFor("job.write");
   const { pen } = await beadActionFor("bead.write", beadId);
   const weldId = textOf(form, "weld");
   const attached = await attachBead(pen, beadId, { jobId, weldId });
   revalidatePath(`/jobs/${jobId}`);
-  return attached.ok ? { done: true, text: "Attached." } : refused(attached.issues);
+  return recordSaid(attached, "Attached.");
 }
 
-export async function detachBeadAction(jobId: string, beadId: string): Promise<FormAnswer> {
+export async function detachBeadAction(jobId: string, beadId: string): Promise<Answer<Said>> {
   await actionFor("job.write");
   const { pen } = await beadActionFor("bead.write", beadId);
   const done = await attachBead(pen, beadId, null);
   revalidatePath(`/jobs/${jobId}`);
-  return done.ok ? { done: true, text: "Taken off." } : refused(done.issues);
+  return recordSaid(done, "Taken off.");
 }
 
-export async function beginInspectionAction(jobId: string): Promise<FormAnswer> {
+export async function beginInspectionAction(jobId: string): Promise<Answer<Said>> {
   const { pen } = await actionFor("job.write");
   const begun = await createInspection(pen, jobId);
-  if (!begun.ok) return refused(begun.issues);
+  if (!begun.ok) return recordAnswer(begun);
   revalidatePath(`/jobs/${jobId}`);
   redirect(`/inspections/${begun.value.id}`);
 }

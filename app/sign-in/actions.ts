@@ -2,15 +2,17 @@
 
 import { headers } from "next/headers";
 import { redirect } from "next/navigation";
-import type { FormAnswer } from "@/components/ui";
-import { accountSentence, signIn, signOut } from "@/lib/account";
+import type { Said } from "@/components/ui";
+import { signIn, signOut } from "@/lib/account";
+import type { Answer } from "@/lib/base";
 import { db } from "@/lib/db";
+import { accountAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
-export async function signInAction(_: FormAnswer, form: FormData): Promise<FormAnswer> {
+export async function signInAction(_: Answer<Said>, form: FormData): Promise<Answer<Said>> {
   const account = { signInName: textOf(form, "signInName"), passphrase: textOf(form, "passphrase") };
   const done = await signIn(db(), account, await headers(), Date.now());
-  if (!done.ok) return { done: false, text: done.issues.map(accountSentence).join(" ") };
+  if (!done.ok) return accountAnswer(done);
   redirect("/");
 }
 

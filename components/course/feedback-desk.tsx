@@ -4,6 +4,7 @@ import Link from "next/link";
 import { useReducer, useState, useTransition, type ReactNode } from "react";
 import type { CanvasPhoto } from "@/components/canvas";
 import { Button, Chip, Field, Panel } from "@/components/ui";
+import { inWords, type Answer } from "@/lib/base";
 import {
   editLayer,
   itemsOver,
@@ -16,7 +17,6 @@ import {
   type RubricLine,
 } from "@/lib/course";
 import type { Drawing } from "@/lib/marks";
-import type { Answer } from "./answer";
 import page from "./course.module.css";
 import styles from "./layer-canvas.module.css";
 import { LayerBoard } from "./layer-board";
@@ -156,7 +156,7 @@ function GiveBack({ ready, giveBack }: { ready: boolean; giveBack: () => Promise
     start(async () => {
       const answer = await giveBack();
       setAsking(false);
-      setMessage(answer && !answer.ok ? answer.message : null);
+      setMessage(answer && !answer.ok ? inWords(answer) : null);
     });
   return (
     <>

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { inWords, refused, type Answer } from "@/lib/base";
 import type { FeedbackContent } from "@/lib/course";
-import type { Answer } from "./answer";
 
 export type DraftState =
   | { readonly kind: "saved" }
@@ -31,7 +31,7 @@ export function useDraft(first: number, content: FeedbackContent, save: SaveDraf
       setState({ kind: "saving" });
       const answer = await save(revision.current, sending).catch(() => unreachable);
       if (!answer.ok) {
-        setState({ kind: "refused", message: answer.message });
+        setState({ kind: "refused", message: inWords(answer) });
         return null;
       }
       revision.current = answer.value.revision;
@@ -64,9 +64,7 @@ export function useDraft(first: number, content: FeedbackContent, save: SaveDraf
   return { state, flush };
 }
 
-const unreachable = {
-  ok: false,
-  code: "unreachable",
-  message:
-    "Toeline did not answer, so the last change is not saved yet. It stays on this screen and is sent with the next one.",
-} as const;
+const unreachable = refused(
+  "unreachable",
+  "Toeline did not answer, so the last change is not saved yet. It stays on this screen and is sent with the next one.",
+);

@@ -4,15 +4,22 @@ import { Plus } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { SaveBar } from "@/components/inspect/save-bar";
-import { useSaving, type Save } from "@/components/inspect/use-saving";
+import { useSaving, type Save, type Saved } from "@/components/inspect/use-saving";
 import { Button, Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import type { ShopRow } from "@/lib/accept";
+import type { Answer } from "@/lib/base";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./criteria.module.css";
 import { draftErrors, movedRow, newRow, type ShopDraft } from "./shop-draft";
 import { ShopRowFields } from "./shop-row-fields";
 import { TryOut, type TriedBead, type TryOn } from "./try-out";
+
+/** As `Save`, with the key under which a new set is found. */
+export type SaveShopSet = (
+  basedOn: number,
+  draft: unknown,
+) => Promise<Answer<Saved & { readonly key: string }>>;
 
 /** Limits being written: rows of one limit each, tried on a bead of the shop before they are saved as a version. */
 export function ShopEditor({
@@ -26,7 +33,7 @@ export function ShopEditor({
   readonly start: ShopDraft;
   /** The newest version there is; 0 for a set that is not saved yet. */
   readonly version: number;
-  readonly save: Save;
+  readonly save: SaveShopSet;
   readonly tryOn: TryOn;
   readonly beads: readonly TriedBead[];
   readonly units: UnitPreferences;
@@ -35,10 +42,10 @@ export function ShopEditor({
   const [isLeaving, setLeaving] = useState(false);
   const saveAndOpen: Save = async (basedOn, draft) => {
     const answer = await save(basedOn, draft);
-    if (version > 0 || !answer.done || !answer.once) return answer;
+    if (version > 0 || !answer.ok) return answer;
     setLeaving(true);
-    router.push(`/criteria/${answer.once}`);
-    return { done: true, text: answer.text };
+    router.push(`/criteria/${answer.value.key}`);
+    return answer;
   };
   const { content, change, submit, said, pending } = useSaving(start, version, saveAndOpen);
   const [asked, setAsked] = useState(false);

@@ -1,5 +1,6 @@
-import { Button, type FormAnswer } from "@/components/ui";
+import { Button, SaidLine, type Said } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
+import type { Answer } from "@/lib/base";
 
 /** The save button with the sentence that came back. */
 export function SaveBar({
@@ -8,7 +9,7 @@ export function SaveBar({
   children,
 }: {
   readonly pending: boolean;
-  readonly said: FormAnswer | null;
+  readonly said: Answer<Said> | null;
   readonly children: string;
 }) {
   return (
@@ -18,14 +19,7 @@ export function SaveBar({
           {pending ? "Working …" : children}
         </Button>
       </div>
-      {said && (
-        <p
-          className={`${styles.said} ${said.done ? "" : styles.refused}`}
-          role={said.done ? "status" : "alert"}
-        >
-          {said.text}
-        </p>
-      )}
+      <SaidLine answer={said} />
     </>
   );
 }

@@ -1,20 +1,26 @@
 "use client";
 
 import { useState, useTransition } from "react";
-import type { FormAnswer } from "@/components/ui";
+import { refused, type Answer } from "@/lib/base";
+import type { Said } from "@/components/ui";
 
-export type Save = (basedOn: number, content: unknown) => Promise<FormAnswer>;
+export type Save = (basedOn: number, content: unknown) => Promise<Answer<Saved>>;
 
-const unreachable: FormAnswer = {
-  done: false,
-  text: "Toeline did not answer, so nothing was saved. What you typed stays here; check the connection and try again.",
-};
+/** The revision that the next save is based on, and what to tell. */
+export interface Saved extends Said {
+  readonly revision: number;
+}
+
+const unreachable = refused(
+  "unreachable",
+  "Toeline did not answer, so nothing was saved. What you typed stays here; check the connection and try again.",
+);
 
 /** Content being edited and saved as a whole; the revision it is based on follows each save. */
 export function useSaving<T>(start: T, startRevision: number, save: Save) {
   const [content, setContent] = useState(start);
   const [revision, setRevision] = useState(startRevision);
-  const [said, setSaid] = useState<FormAnswer | null>(null);
+  const [said, setSaid] = useState<Answer<Said> | null>(null);
   const [pending, run] = useTransition();
   return {
     content,
@@ -27,8 +33,8 @@ export function useSaving<T>(start: T, startRevision: number, save: Save) {
     submit: () =>
       run(async () => {
         const answer = await save(revision, content).catch(() => unreachable);
-        if (answer.done && answer.once) setRevision(Number(answer.once));
-        setSaid({ done: answer.done, text: answer.text });
+        if (answer.ok) setRevision(answer.value.revision);
+        setSaid(answer);
       }),
   };
 }

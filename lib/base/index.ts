@@ -1,3 +1,4 @@
+export { answerOf, inWords, linesOf, refused, type Answer, type Line, type Refusal } from "./answer";
 export { assertNever, invariant } from "./assert";
 export { canonicalJson } from "./canonical-json";
 export { L_PER_CUBIC_FOOT, L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "./conversion";

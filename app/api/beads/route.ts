@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
 import type { z } from "zod";
 import { routeFor, welderOf } from "@/app/_door/here";
+import { linesOf } from "@/lib/base";
 import { createBead, recordSentence } from "@/lib/record";
 import { askedBeads } from "../export/_asked/asked-beads";
 import { NewBeadSchema, PageSchema } from "./shapes";
@@ -40,7 +41,7 @@ export async function POST(request: Request): Promise<Response> {
     welderId: welderOf(now.actor),
   });
   if (!made.ok) {
-    const issues = made.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+    const issues = linesOf(made.issues, recordSentence);
     return Response.json({ issues }, { status: 503 });
   }
   revalidatePath("/");

@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
 import { routeFor } from "@/app/_door/here";
 import { readBody } from "@/app/_door/read-body";
+import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { checkArchive, importArchive, importSentence, MOST_ARCHIVE_BYTES } from "@/lib/record";
 
@@ -25,11 +26,7 @@ export async function POST(request: Request): Promise<Response> {
     if (!check) revalidatePath("/");
     return Response.json({ done: !check, ...answer.value }, { status: check ? 200 : 201 });
   }
-  const issues = answer.issues.slice(0, 20).map((one) => ({
-    code: one.code,
-    path: one.path,
-    message: importSentence(one),
-  }));
+  const issues = linesOf(answer.issues.slice(0, 20), importSentence);
   const code = issues[0]?.code ?? "";
   const status =
     code === "import-conflicts" || code === "import-criteria-differ"

@@ -1,4 +1,5 @@
 import { routeFor } from "@/app/_door/here";
+import { linesOf } from "@/lib/base";
 import { trendReport, trendSentence } from "@/lib/trends";
 import { groupingOf } from "@/app/trends/grouping";
 import { askedBeads, notUnderstood } from "../export/_asked/asked-beads";
@@ -16,6 +17,6 @@ export async function GET(request: Request): Promise<Response> {
   const report = trendReport(asked.found, { period, by: by.keyOf, most: Infinity });
   const chart = report.chart.ok
     ? report.chart.value
-    : { issues: report.chart.issues.map((one) => ({ code: one.code, message: trendSentence(one) })) };
+    : { issues: linesOf(report.chart.issues, trendSentence) };
   return Response.json({ ...report, by: by.id, period, chart });
 }

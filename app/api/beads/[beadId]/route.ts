@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { beadRouteFor } from "@/app/_door/here";
+import { linesOf } from "@/lib/base";
 import { getBead, recordSentence, saveBead } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
@@ -46,7 +47,7 @@ export async function PUT(
     revalidatePath("/");
     return Response.json(saved.value);
   }
-  const issues = saved.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+  const issues = linesOf(saved.issues, recordSentence);
   const statuses: Record<string, number> = {
     "bead-gone": 404,
     "bead-changed-elsewhere": 409,

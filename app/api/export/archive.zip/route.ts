@@ -1,4 +1,5 @@
 import { routeFor, type Here } from "@/app/_door/here";
+import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { noJobs, type JobsAlong } from "@/lib/exchange";
 import { archiveOf, archiveSentence, jobsAlong, type BeadRecord } from "@/lib/record";
@@ -18,7 +19,7 @@ export async function GET(request: Request): Promise<Response> {
   const along = await jobAsked(now, asked, beads);
   const archive = await archiveOf(dataDir(), beads, asked.context.shopSets, along);
   if (!archive.ok) {
-    const issues = archive.issues.map((one) => ({ code: one.code, message: archiveSentence(one) }));
+    const issues = linesOf(archive.issues, archiveSentence);
     return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
   }
   return download(archive.value, "application/zip", fileName(along, beads));

@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
 import { beadRouteFor } from "@/app/_door/here";
 import { photoRoles, type PhotoRole } from "@/lib/assess";
+import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import { addPhoto, attachPhoto, recordSentence } from "@/lib/record";
@@ -28,11 +29,11 @@ export async function POST(
     addPhoto(now.pen, beadId, photo, roleOf(request)),
   );
   if (!added.ok && added.from === "photo") {
-    const issues = added.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
+    const issues = linesOf(added.issues, photoSentence);
     return Response.json({ issues }, { status: photoIssueStatus(added.issues[0]?.code ?? "photo-damaged") });
   }
   if (!added.ok) {
-    const issues = added.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+    const issues = linesOf(added.issues, recordSentence);
     return Response.json({ issues }, { status: issues[0]?.code === "bead-gone" ? 404 : 409 });
   }
   revalidatePath("/");
@@ -41,7 +42,7 @@ export async function POST(
     {
       photo: record,
       alsoOn,
-      notices: added.photo.notices.map((one) => ({ code: one.code, message: photoSentence(one) })),
+      notices: linesOf(added.photo.notices, photoSentence),
     },
     { status: 201 },
   );

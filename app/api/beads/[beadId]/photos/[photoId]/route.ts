@@ -1,5 +1,6 @@
 import { revalidatePath } from "next/cache";
 import { beadRouteFor } from "@/app/_door/here";
+import { linesOf } from "@/lib/base";
 import { recordSentence, removePhoto } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
@@ -15,6 +16,6 @@ export async function DELETE(
   const removed = await removePhoto(now.pen, beadId, photoId);
   revalidatePath("/");
   if (removed.ok) return new Response(null, { status: 204 });
-  const issues = removed.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+  const issues = linesOf(removed.issues, recordSentence);
   return Response.json({ issues }, { status: issues[0]?.code === "photo-gone" ? 404 : 503 });
 }
