@@ -5,6 +5,7 @@ import { useRouter } from "next/navigation";
 import { useEffect, useId, useState, type ReactNode } from "react";
 import { quantities } from "@/components/setup/quantities";
 import { Button, buttonClass, Chip, Field } from "@/components/ui";
+import { inWords } from "@/lib/base";
 import type { RunChoices } from "@/lib/course";
 import type { RunSetup } from "@/lib/setup";
 import { polarities } from "@/lib/trade";
@@ -68,9 +69,9 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
       },
       setSent,
     );
-    if (answer.ok) return router.push(answer.address);
+    if (answer.ok) return router.push(answer.value.address);
     setSent(null);
-    setMessage(answer.message);
+    setMessage(inWords(answer));
   };
 
   return (
