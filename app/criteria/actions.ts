@@ -3,14 +3,15 @@
 import { revalidatePath } from "next/cache";
 import type { ShopDraft } from "@/components/criteria/shop-draft";
 import type { TriedVerdict } from "@/components/criteria/try-out";
-import type { Saved } from "@/components/inspect/use-saving";
+import type { SavedShopSet } from "@/components/criteria/shop-editor";
+import type { Stored } from "@/components/saving/saver";
 import type { Said } from "@/components/ui";
 import { ShopCriteriaSchema, shopSetId } from "@/lib/accept";
 import { assess, defaultAssessContext, marksAcrossPhotos } from "@/lib/assess";
-import { ok, type Answer } from "@/lib/base";
+import { fail, issue, ok, type Answer } from "@/lib/base";
 import { roleNames, type Actor } from "@/lib/people";
 import type { Db } from "@/lib/db";
-import { getBead, getPerson, saveShopSet, withdrawShopSet } from "@/lib/record";
+import { getBead, getPerson, listShopSets, newestVersions, saveShopSet, withdrawShopSet } from "@/lib/record";
 import { codeUnitsOf, resultWords, rowSentence, verdictSays } from "@/lib/report";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { currentUnits } from "../_door/current-units";
@@ -27,10 +28,8 @@ function everywhere(): void {
   revalidatePath("/criteria", "layout");
 }
 
-type SavedSet = Saved & { readonly key: string };
-
 /** The first version of new limits; the editor opens their page by the key. */
-export async function createShopSetAction(_: number, draft: unknown): Promise<Answer<SavedSet>> {
+export async function createShopSetAction(_: number, draft: unknown): Promise<Answer<SavedShopSet>> {
   const { pen, db, actor } = await actionFor("criteria.write");
   const saved = await saveShopSet(pen, null, 0, draft, await authorOf(db, actor));
   if (!saved.ok) return recordAnswer(saved);
@@ -42,7 +41,7 @@ export async function saveShopSetAction(
   key: string,
   basedOn: number,
   draft: unknown,
-): Promise<Answer<SavedSet>> {
+): Promise<Answer<SavedShopSet>> {
   const { pen, db, actor } = await actionFor("criteria.write");
   const saved = await saveShopSet(pen, key, basedOn, draft, await authorOf(db, actor));
   if (!saved.ok) return recordAnswer(saved);
@@ -52,6 +51,15 @@ export async function saveShopSetAction(
     ? `Saved as version ${version}. What was given an older version keeps it.`
     : `Nothing differs from version ${version}, so no new one was made.`;
   return ok({ text, revision: version, key });
+}
+
+/** The newest version of a set. */
+export async function readShopSetAction(key: string): Promise<Answer<Stored<ShopDraft>>> {
+  const { db } = await actionFor("criteria.write");
+  const [newest] = newestVersions(await listShopSets(db, { key }));
+  if (!newest) return recordAnswer(fail(issue("criteria-gone")));
+  const { title, note, rows } = newest.content;
+  return ok({ revision: newest.version, content: { title, note, rows } });
 }
 
 export async function withdrawShopSetAction(key: string, withdraw: boolean): Promise<Answer<Said>> {

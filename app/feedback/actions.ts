@@ -1,12 +1,15 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { Answer } from "@/lib/base";
+import type { Saved, Stored } from "@/components/saving/saver";
+import { ok, type Answer } from "@/lib/base";
+import type { FeedbackContent } from "@/lib/course";
 import { personIdOf, type Thing } from "@/lib/people";
 import {
   addPhrase,
   changePhrase,
   deletePhrase,
+  getFeedback,
   handInThing,
   movePhrase,
   replyToFeedback,
@@ -26,9 +29,15 @@ export async function saveFeedbackAction(
   handInId: string,
   basedOn: number,
   content: unknown,
-): Promise<Answer<{ readonly revision: number }>> {
+): Promise<Answer<Saved>> {
   const { pen, actor } = await actionFor("feedback.write", await thingOf(handInId));
   return recordAnswer(await saveFeedback(pen, handInId, basedOn, content, personIdOf(actor)));
+}
+
+export async function readFeedbackAction(handInId: string): Promise<Answer<Stored<FeedbackContent>>> {
+  const { db } = await actionFor("feedback.write", await thingOf(handInId));
+  const { revision, draft } = await getFeedback(db, handInId);
+  return ok({ revision, content: draft });
 }
 
 export async function returnFeedbackAction(handInId: string, basedOn: number): Promise<Answer<unknown>> {

@@ -2,12 +2,14 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { Saved } from "@/components/inspect/use-saving";
+import type { Stored } from "@/components/saving/saver";
+import type { SavedAndSaid } from "@/components/saving/use-edited";
 import type { Said } from "@/components/ui";
 import { makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
 import { fail, issue, ok, refused, type Answer } from "@/lib/base";
+import type { InspectionDraft } from "@/lib/inspect";
 import { personIdOf, type Actor } from "@/lib/people";
-import { correctInspection, getPerson, saveInspection, signInspection } from "@/lib/record";
+import { correctInspection, getInspection, getPerson, saveInspection, signInspection } from "@/lib/record";
 import { accountAnswer, recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 import { actionFor } from "../_door/here";
@@ -19,12 +21,20 @@ export async function saveInspectionAction(
   id: string,
   basedOn: number,
   draft: unknown,
-): Promise<Answer<Saved>> {
+): Promise<Answer<SavedAndSaid>> {
   const { pen } = await actionFor("job.write");
   const saved = await saveInspection(pen, id, basedOn, draft);
   if (!saved.ok) return recordAnswer(saved);
   revalidatePath(`/inspections/${id}`);
   return ok({ text: "Saved.", revision: saved.value.revision });
+}
+
+export async function readInspectionAction(id: string): Promise<Answer<Stored<InspectionDraft>>> {
+  const { db } = await actionFor("job.write");
+  const now = await getInspection(db, id);
+  return now
+    ? ok({ revision: now.revision, content: now.draft })
+    : recordAnswer(fail(issue("inspection-gone")));
 }
 
 export async function correctInspectionAction(id: string): Promise<Answer<Said>> {

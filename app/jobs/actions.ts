@@ -2,11 +2,13 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { Saved } from "@/components/inspect/use-saving";
+import type { Stored } from "@/components/saving/saver";
+import type { SavedAndSaid } from "@/components/saving/use-edited";
 import type { Said } from "@/components/ui";
 import { emptyBeadJudgement } from "@/lib/assess";
 import { fail, issue, ok, type Answer } from "@/lib/base";
 import { attachBead, createBead, createInspection, createJob, getJob, saveJob } from "@/lib/record";
+import type { JobContent } from "@/lib/inspect";
 import { emptyRunSetup } from "@/lib/setup";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
@@ -20,12 +22,22 @@ export async function createJobAction(_: Answer<Said>, form: FormData): Promise<
   redirect(`/jobs/${made.value.id}`);
 }
 
-export async function saveJobAction(id: string, basedOn: number, content: unknown): Promise<Answer<Saved>> {
+export async function saveJobAction(
+  id: string,
+  basedOn: number,
+  content: unknown,
+): Promise<Answer<SavedAndSaid>> {
   const { pen } = await actionFor("job.write");
   const saved = await saveJob(pen, id, basedOn, content);
   if (!saved.ok) return recordAnswer(saved);
   revalidatePath(`/jobs/${id}`);
   return ok({ text: "Saved.", revision: saved.value.revision });
+}
+
+export async function readJobAction(id: string): Promise<Answer<Stored<JobContent>>> {
+  const { db } = await actionFor("job.write");
+  const job = await getJob(db, id);
+  return job ? ok({ revision: job.revision, content: job.content }) : recordAnswer(fail(issue("job-gone")));
 }
 
 /** A bead for a weld, with what the job knows of it: criteria, process, joint, position, thickness, welder. */
