@@ -53,20 +53,24 @@ export async function pageFor(deed: Deed, thing?: Thing): Promise<Here> {
   return now;
 }
 
+/** To whom a bead belongs; one that is not there belongs to nobody. */
+export async function thingOfBead(beadId: string): Promise<Thing> {
+  return (await beadThing(db(), beadId)) ?? { personId: null, beadId };
+}
+
 /** As `pageFor`, for what belongs to one bead. */
 export async function beadPageFor(deed: Deed, beadId: string): Promise<Here> {
-  return pageFor(deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+  return pageFor(deed, await thingOfBead(beadId));
 }
 
-/** For a server action: throws where somebody does what their screen never offers them. */
-export async function actionFor(deed: Deed, thing?: Thing): Promise<Here> {
-  const now = await here();
+/** For a server action (`actionFor`): throws where somebody does what their screen never offers them. */
+export function must(now: Here, deed: Deed, thing?: Thing): void {
   if (!now.may(deed, thing)) throw new Error(`refused: ${deed}`);
-  return now;
 }
 
-export async function beadActionFor(deed: Deed, beadId: string): Promise<Here> {
-  return actionFor(deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+/** As `must`, for what belongs to one bead. */
+export async function mustOnBead(now: Here, deed: Deed, beadId: string): Promise<void> {
+  must(now, deed, await thingOfBead(beadId));
 }
 
 const refusals = {
@@ -89,5 +93,5 @@ export async function routeFor(request: Request, deed: Deed, thing?: Thing): Pro
 }
 
 export async function beadRouteFor(request: Request, deed: Deed, beadId: string): Promise<Here | Response> {
-  return routeFor(request, deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+  return routeFor(request, deed, await thingOfBead(beadId));
 }

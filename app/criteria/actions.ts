@@ -13,9 +13,10 @@ import { roleNames, type Actor } from "@/lib/people";
 import type { Db } from "@/lib/db";
 import { getBead, getPerson, listShopSets, newestVersions, saveShopSet, withdrawShopSet } from "@/lib/record";
 import { codeUnitsOf, resultWords, rowSentence, verdictSays } from "@/lib/report";
+import { actionFor, anything, basedOn, id, yes } from "../_door/action-for";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { currentUnits } from "../_door/current-units";
-import { actionFor, beadActionFor } from "../_door/here";
+import { mustOnBead } from "../_door/here";
 
 /** Role and identification: a version is never changed, so no name may stand in it. */
 async function authorOf(db: Db, actor: Actor): Promise<string> {
@@ -29,72 +30,89 @@ function everywhere(): void {
 }
 
 /** The first version of new limits; the editor opens their page by the key. */
-export async function createShopSetAction(_: number, draft: unknown): Promise<Answer<SavedShopSet>> {
-  const { pen, db, actor } = await actionFor("criteria.write");
-  const saved = await saveShopSet(pen, null, 0, draft, await authorOf(db, actor));
-  if (!saved.ok) return recordAnswer(saved);
-  everywhere();
-  return ok({ text: "Saved as version 1.", revision: 1, key: saved.value.key });
-}
+export const createShopSetAction = actionFor(
+  "criteria.write",
+  [basedOn, anything],
+  async ({ pen, db, actor }, _, draft): Promise<Answer<SavedShopSet>> => {
+    const saved = await saveShopSet(pen, null, 0, draft, await authorOf(db, actor));
+    if (!saved.ok) return recordAnswer(saved);
+    everywhere();
+    return ok({ text: "Saved as version 1.", revision: 1, key: saved.value.key });
+  },
+);
 
-export async function saveShopSetAction(
-  key: string,
-  basedOn: number,
-  draft: unknown,
-): Promise<Answer<SavedShopSet>> {
-  const { pen, db, actor } = await actionFor("criteria.write");
-  const saved = await saveShopSet(pen, key, basedOn, draft, await authorOf(db, actor));
-  if (!saved.ok) return recordAnswer(saved);
-  everywhere();
-  const { version, isNew } = saved.value;
-  const text = isNew
-    ? `Saved as version ${version}. What was given an older version keeps it.`
-    : `Nothing differs from version ${version}, so no new one was made.`;
-  return ok({ text, revision: version, key });
-}
+export const saveShopSetAction = actionFor(
+  "criteria.write",
+  [id, basedOn, anything],
+  async ({ pen, db, actor }, key, basedOn, draft): Promise<Answer<SavedShopSet>> => {
+    const saved = await saveShopSet(pen, key, basedOn, draft, await authorOf(db, actor));
+    if (!saved.ok) return recordAnswer(saved);
+    everywhere();
+    const { version, isNew } = saved.value;
+    const text = isNew
+      ? `Saved as version ${version}. What was given an older version keeps it.`
+      : `Nothing differs from version ${version}, so no new one was made.`;
+    return ok({ text, revision: version, key });
+  },
+);
 
 /** The newest version of a set. */
-export async function readShopSetAction(key: string): Promise<Answer<Stored<ShopDraft>>> {
-  const { db } = await actionFor("criteria.write");
-  const [newest] = newestVersions(await listShopSets(db, { key }));
-  if (!newest) return recordAnswer(fail(issue("criteria-gone")));
-  const { title, note, rows } = newest.content;
-  return ok({ revision: newest.version, content: { title, note, rows } });
-}
+export const readShopSetAction = actionFor(
+  "criteria.write",
+  [id],
+  async ({ db }, key): Promise<Answer<Stored<ShopDraft>>> => {
+    const [newest] = newestVersions(await listShopSets(db, { key }));
+    if (!newest) return recordAnswer(fail(issue("criteria-gone")));
+    const { title, note, rows } = newest.content;
+    return ok({ revision: newest.version, content: { title, note, rows } });
+  },
+);
 
-export async function withdrawShopSetAction(key: string, withdraw: boolean): Promise<Answer<Said>> {
-  const { pen } = await actionFor("criteria.write");
-  const done = await withdrawShopSet(pen, key, withdraw ? new Date() : null);
-  everywhere();
-  return recordSaid(done, withdraw ? "Withdrawn: no choice offers it any more." : "Offered again.");
-}
+export const withdrawShopSetAction = actionFor(
+  "criteria.write",
+  [id, yes],
+  async ({ pen }, key, withdraw): Promise<Answer<Said>> => {
+    const done = await withdrawShopSet(pen, key, withdraw ? new Date() : null);
+    everywhere();
+    return recordSaid(done, withdraw ? "Withdrawn: no choice offers it any more." : "Offered again.");
+  },
+);
 
 /** What a bead would be judged by limits that are not saved yet; null where either cannot be read. */
-export async function tryShopSetAction(draft: ShopDraft, beadId: string): Promise<TriedVerdict | null> {
-  await actionFor("criteria.write");
-  const { db } = await beadActionFor("bead.read", beadId);
-  const bead = await getBead(db, beadId);
-  const set = ShopCriteriaSchema.safeParse({ ...draft, id: "shop-draft", version: 1, author: "draft" });
-  if (!bead || !set.success) return null;
-  const judgement = {
-    ...bead.content.judgement,
-    criteriaId: shopSetId(set.data),
-    criteriaSettings: {},
-  };
-  const context = { ...defaultAssessContext, shopSets: [set.data] };
-  const { verdict, photos } = assess({ ...bead.content, judgement }, bead.photos, context);
-  if (!verdict?.ok) return null;
-  const numbers = new Map(marksAcrossPhotos(bead.content, photos).map(({ key, number }) => [key, number]));
-  const { preferences } = await currentUnits();
-  return {
-    word: `${verdictSays(verdict.value).short}.`,
-    lines: verdict.value.rows.map((row) => {
-      const words = {
-        units: preferences,
-        codeUnits: codeUnitsOf(verdict.value),
-        markNumber: (id: string) => numbers.get(id) ?? null,
-      };
-      return `${row.title}: ${resultWords[row.result]}. ${rowSentence(row, words)}`;
-    }),
-  };
-}
+export const tryShopSetAction = actionFor(
+  "criteria.write",
+  [anything, id],
+  async (now, draft, beadId): Promise<TriedVerdict | null> => {
+    await mustOnBead(now, "bead.read", beadId);
+    const { db } = now;
+    const bead = await getBead(db, beadId);
+    const set = ShopCriteriaSchema.safeParse({
+      ...(draft as object),
+      id: "shop-draft",
+      version: 1,
+      author: "draft",
+    });
+    if (!bead || !set.success) return null;
+    const judgement = {
+      ...bead.content.judgement,
+      criteriaId: shopSetId(set.data),
+      criteriaSettings: {},
+    };
+    const context = { ...defaultAssessContext, shopSets: [set.data] };
+    const { verdict, photos } = assess({ ...bead.content, judgement }, bead.photos, context);
+    if (!verdict?.ok) return null;
+    const numbers = new Map(marksAcrossPhotos(bead.content, photos).map(({ key, number }) => [key, number]));
+    const { preferences } = await currentUnits();
+    return {
+      word: `${verdictSays(verdict.value).short}.`,
+      lines: verdict.value.rows.map((row) => {
+        const words = {
+          units: preferences,
+          codeUnits: codeUnitsOf(verdict.value),
+          markNumber: (id: string) => numbers.get(id) ?? null,
+        };
+        return `${row.title}: ${resultWords[row.result]}. ${rowSentence(row, words)}`;
+      }),
+    };
+  },
+);

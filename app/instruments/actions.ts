@@ -4,9 +4,9 @@ import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
 import type { Answer, Result } from "@/lib/base";
 import { addInstrument, changeInstrument, retireInstrument, type RecordIssue } from "@/lib/record";
+import { actionFor, anything, form, id, yes } from "../_door/action-for";
 import { recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { actionFor } from "../_door/here";
 
 function instrumentOf(form: FormData) {
   const resolution = textOf(form, "resolution");
@@ -25,24 +25,29 @@ function answer(result: Result<unknown, RecordIssue>, text: string): Answer<Said
   return recordSaid(result, text);
 }
 
-export async function addInstrumentAction(_: Answer<Said>, form: FormData): Promise<Answer<Said>> {
-  const { pen } = await actionFor("job.write");
-  return answer(await addInstrument(pen, instrumentOf(form)), `${textOf(form, "name")} was added.`);
-}
+export const addInstrumentAction = actionFor(
+  "job.write",
+  [anything, form],
+  async ({ pen }, _, form): Promise<Answer<Said>> => {
+    return answer(await addInstrument(pen, instrumentOf(form)), `${textOf(form, "name")} was added.`);
+  },
+);
 
-export async function changeInstrumentAction(
-  id: string,
-  _: Answer<Said>,
-  form: FormData,
-): Promise<Answer<Said>> {
-  const { pen } = await actionFor("job.write");
-  return answer(await changeInstrument(pen, id, instrumentOf(form)), "Saved.");
-}
+export const changeInstrumentAction = actionFor(
+  "job.write",
+  [id, anything, form],
+  async ({ pen }, id, _, form): Promise<Answer<Said>> => {
+    return answer(await changeInstrument(pen, id, instrumentOf(form)), "Saved.");
+  },
+);
 
-export async function retireInstrumentAction(id: string, retire: boolean): Promise<Answer<Said>> {
-  const { pen } = await actionFor("job.write");
-  return answer(
-    await retireInstrument(pen, id, retire ? new Date() : null),
-    retire ? "Out of use." : "In use again.",
-  );
-}
+export const retireInstrumentAction = actionFor(
+  "job.write",
+  [id, yes],
+  async ({ pen }, id, retire): Promise<Answer<Said>> => {
+    return answer(
+      await retireInstrument(pen, id, retire ? new Date() : null),
+      retire ? "Out of use." : "In use again.",
+    );
+  },
+);
