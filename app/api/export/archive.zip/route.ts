@@ -1,4 +1,5 @@
-import { routeFor, type Here } from "@/app/_door/here";
+import { type Here } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { noJobs, type JobsAlong } from "@/lib/exchange";
@@ -10,9 +11,7 @@ export const dynamic = "force-dynamic";
 const statuses = { "archive-empty": 404, "archive-too-many": 413, "archive-photo": 409 } as const;
 
 /** One bead (`?id=`), a job whole (`?job=`) or whatever fits the filter, with original photos and checksums. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "data.export");
-  if (now instanceof Response) return now;
+export const GET = routeFor("data.export", async (now, request) => {
   const asked = await askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
   const beads = asked.found.map(({ bead }) => bead);
@@ -23,7 +22,7 @@ export async function GET(request: Request): Promise<Response> {
     return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
   }
   return download(archive.value, "application/zip", fileName(along, beads));
-}
+});
 
 /** A job goes along, with its inspections and signed records, where all its beads do. */
 async function jobAsked(now: Here, { filter }: AskedBeads, beads: readonly BeadRecord[]): Promise<JobsAlong> {

@@ -1,5 +1,5 @@
 import { revalidatePath } from "next/cache";
-import { beadRouteFor } from "@/app/_door/here";
+import { beadRouteFor } from "@/app/_door/route-for";
 import { photoRoles, type PhotoRole } from "@/lib/assess";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
@@ -12,13 +12,7 @@ export const dynamic = "force-dynamic";
  * Takes the bytes of one photo as the body (not a form: it streams to disk as it comes) and puts it on the bead.
  * `?role=face|back|section`. Answers 201 with the photo, or the issues with their sentences.
  */
-export async function POST(
-  request: Request,
-  context: { params: Promise<{ beadId: string }> },
-): Promise<Response> {
-  const { beadId } = await context.params;
-  const now = await beadRouteFor(request, "bead.write", beadId);
-  if (now instanceof Response) return now;
+export const POST = beadRouteFor("bead.write", async (now, request, { beadId }) => {
   const declared = Number(request.headers.get("content-length"));
   const arriving = {
     dataDir: dataDir(),
@@ -46,7 +40,7 @@ export async function POST(
     },
     { status: 201 },
   );
-}
+});
 
 function roleOf(request: Request): PhotoRole {
   const asked = new URL(request.url).searchParams.get("role");
