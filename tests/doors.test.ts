@@ -20,9 +20,41 @@ const open: Readonly<Record<string, string>> = {
 };
 
 /** The functions of app/_door that ask who somebody is and what they may do. */
-const asks = /\b(pageFor|beadPageFor|actionFor|beadActionFor|routeFor|beadRouteFor|machineDoor|here)\(/;
+const asks = /\b(pageFor|beadPageFor|here)\(/;
+/** What every route handler is made by, but for the rooms with a secret address. */
+const routeAsks =
+  /^ (\w+|\{[\w, ]+\}) = (routeFor|pathRouteFor|beadRouteFor|handInRouteFor|machineDoor)(<.*>)?\(/;
+/** What every server action is made by: these ask before the work begins (tests/app/action-for.test.ts) … */
+const asksFirst = /^ = (actionFor|actionOn|beadActionFor|handInActionFor|personActionFor)\(/;
+/** … and here the work asks. */
+const leavesIt = /^ = openAction\(/;
 /** Rooms of their own with a secret address: the secret is what is asked for. */
-const asksSecret = /\b(handInBySecret|handInFor|exerciseByCode|openExercise|studentDoor)\w*\(/;
+const asksSecret = /\b(handInBySecret|takingExercise|handInFor|exerciseByCode|openExercise|studentDoor)\w*\(/;
+
+interface Action {
+  readonly name: string;
+  readonly rest: string;
+}
+
+/** Everything an actions file exports but types, each up to the next. */
+const actionsOf = (text: string): Action[] =>
+  text
+    .split(/\nexport (?!type |interface )/)
+    .slice(1)
+    .map((one) => {
+      const [, name = one, rest = ""] = /^const (\w+)([^]*)$/.exec(one) ?? [];
+      return { name, rest };
+    });
+
+const isGuarded = ({ rest }: Action): boolean =>
+  asksFirst.test(rest) || (leavesIt.test(rest) && (asks.test(rest) || asksSecret.test(rest)));
+
+/** Handlers that neither a wrapper made nor a secret opens. */
+const silentHandlers = (text: string): string[] =>
+  text
+    .split(/\nexport (?:const|(?:async )?function)(?! dynamic\b)/)
+    .slice(1)
+    .filter((one) => !routeAsks.test(one) && !asksSecret.test(one));
 
 describe("every page, action and route", () => {
   const doors = filesNamed("app", /^(page\.tsx|route\.ts|actions\.ts)$/);
@@ -31,25 +63,53 @@ describe("every page, action and route", () => {
     expect(doors.length).toBeGreaterThan(12);
   });
 
-  it.each(doors)("%s asks who is there", (file) => {
+  it.each(filesNamed("app", /^page\.tsx$/))("%s asks who is there", (file) => {
     if (open[file]) return;
     const text = readFileSync(path.join(root, file), "utf8");
     expect(asks.test(text) || asksSecret.test(text), file).toBe(true);
   });
 
+  it.each(filesNamed("app", /^route\.ts$/).filter((file) => !open[file]))(
+    "%s asks in each of its handlers",
+    (file) => expect(silentHandlers(readFileSync(path.join(root, file), "utf8"))).toEqual([]),
+  );
+
+  it("would notice a handler that does not", () => {
+    const silent = (text: string) => silentHandlers(`import x from "y";\n${text}`).length;
+    expect(silent('export const GET = routeFor("bead.read", () => Response.json(1));')).toBe(0);
+    expect(silent('export const { GET, POST } = machineDoor("judge");')).toBe(0);
+    expect(
+      silent("export async function GET() {\n  await here();\n  return handInBySecret(db, secret);\n}"),
+    ).toBe(0);
+    expect(silent("export async function GET() {\n  return listBeads(db());\n}")).toBe(1);
+    expect(silent("export async function GET() {\n  return listBeads((await here()).db);\n}")).toBe(1);
+    expect(silent('export const GET = routeFor("bead.read", f);\nexport const PUT = async () => f();')).toBe(
+      1,
+    );
+  });
+
   it.each(filesNamed("app", /^actions\.ts$/).filter((file) => !open[file]))(
     "%s asks in each of its actions",
     (file) => {
-      const text = readFileSync(path.join(root, file), "utf8");
-      const actions = text.split(/\nexport async function /).slice(1);
-      const silent = actions
-        .filter((one) => !asks.test(one) && !asksSecret.test(one))
-        .map((one) => one.split("(")[0]);
-      expect(silent).toEqual([]);
+      const actions = actionsOf(readFileSync(path.join(root, file), "utf8"));
+      expect(actions.length).toBeGreaterThan(0);
+      expect(actions.filter((one) => !isGuarded(one)).map(({ name }) => name)).toEqual([]);
     },
   );
 
-  it("would notice one that does not", () => {
+  it("would notice an action that does not", () => {
+    const guarded = (text: string) => actionsOf(`"use server";\n${text}`).map(isGuarded);
+    expect(guarded('export const save = actionFor("job.write", [id], async () => {});')).toEqual([true]);
+    expect(guarded("export const choose = openAction([id], async () => { await here(); });")).toEqual([true]);
+    expect(guarded("export const save = openAction([id], async () => { await saveJob(pen); });")).toEqual([
+      false,
+    ]);
+    expect(guarded("export async function save() {\n  await here();\n}")).toEqual([false]);
+    expect(guarded("export const save = async () => { await here(); };")).toEqual([false]);
+    expect(guarded("export { save } from './elsewhere';")).toEqual([false]);
+  });
+
+  it("would notice a page that does not", () => {
     expect(asks.test("export default function Page() { return listBeads(db()); }")).toBe(false);
     expect(asks.test('const now = await pageFor("bead.read");')).toBe(true);
   });

@@ -4,7 +4,6 @@ import { readActor } from "@/lib/account";
 import { db, type Db } from "@/lib/db";
 import { actorRef, may, personIdOf, reach, type Actor, type Deed, type Thing } from "@/lib/people";
 import { beadThing, type Pen } from "@/lib/record";
-import { refuseForeign } from "./same-site";
 
 /** Who asks, and what they may do: one for each request. Every page, action and route goes through here. */
 export interface Here {
@@ -15,7 +14,7 @@ export interface Here {
   may(deed: Deed, thing?: Thing): boolean;
 }
 
-function hereOf(actor: Actor): Here {
+export function hereOf(actor: Actor): Here {
   const store = db();
   return {
     db: store,
@@ -53,41 +52,22 @@ export async function pageFor(deed: Deed, thing?: Thing): Promise<Here> {
   return now;
 }
 
+/** To whom a bead belongs; one that is not there belongs to nobody. */
+export async function thingOfBead(beadId: string): Promise<Thing> {
+  return (await beadThing(db(), beadId)) ?? { personId: null, beadId };
+}
+
 /** As `pageFor`, for what belongs to one bead. */
 export async function beadPageFor(deed: Deed, beadId: string): Promise<Here> {
-  return pageFor(deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+  return pageFor(deed, await thingOfBead(beadId));
 }
 
-/** For a server action: throws where somebody does what their screen never offers them. */
-export async function actionFor(deed: Deed, thing?: Thing): Promise<Here> {
-  const now = await here();
+/** For a server action (`actionFor`): throws where somebody does what their screen never offers them. */
+export function must(now: Here, deed: Deed, thing?: Thing): void {
   if (!now.may(deed, thing)) throw new Error(`refused: ${deed}`);
-  return now;
 }
 
-export async function beadActionFor(deed: Deed, beadId: string): Promise<Here> {
-  return actionFor(deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
-}
-
-const refusals = {
-  401: { code: "sign-in-first", message: "Sign in, or send a token: authorization: Bearer …" },
-  403: { code: "not-yours", message: "Your role or this token's scopes do not reach this far." },
-} as const;
-
-function refusal(status: keyof typeof refusals): Response {
-  return Response.json({ issues: [refusals[status]] }, { status });
-}
-
-/** For a route handler: who asks, or the answer that refuses them. */
-export async function routeFor(request: Request, deed: Deed, thing?: Thing): Promise<Here | Response> {
-  const foreign = refuseForeign(request);
-  if (foreign) return foreign;
-  const actor = await readActor(db(), request.headers);
-  if (actor.kind === "nobody") return refusal(401);
-  const now = hereOf(actor);
-  return now.may(deed, thing) ? now : refusal(403);
-}
-
-export async function beadRouteFor(request: Request, deed: Deed, beadId: string): Promise<Here | Response> {
-  return routeFor(request, deed, (await beadThing(db(), beadId)) ?? { personId: null, beadId });
+/** As `must`, for what belongs to one bead. */
+export async function mustOnBead(now: Here, deed: Deed, beadId: string): Promise<void> {
+  must(now, deed, await thingOfBead(beadId));
 }

@@ -7,8 +7,9 @@ import {
   type CaseContext,
   type Door,
 } from "@/lib/case";
-import { routeFor, type Here } from "./here";
+import type { Here } from "./here";
 import { readBody } from "./read-body";
+import { routeFor } from "./route-for";
 
 /**
  * A door for machines over HTTP: GET gives the JSON Schema of a case, POST takes one case and gives one answer.
@@ -21,13 +22,8 @@ export function machineDoor(
   contextOf: (json: unknown, now: Here) => Promise<CaseContext> = async () => ({ shop: null }),
 ) {
   return {
-    async GET(request: Request): Promise<Response> {
-      const now = await routeFor(request, "bead.read");
-      return now instanceof Response ? now : Response.json(caseJsonSchema(door));
-    },
-    async POST(request: Request): Promise<Response> {
-      const now = await routeFor(request, "bead.read");
-      if (now instanceof Response) return now;
+    GET: routeFor("bead.read", () => Response.json(caseJsonSchema(door))),
+    POST: routeFor("bead.read", async (now, request) => {
       const bytes = await readBody(request, MOST_CASE_BYTES);
       const read = bytes === null ? tooLarge() : readCaseText(bytes);
       if (!read.ok) return Response.json({ errors: read.lines }, { status: 400 });
@@ -35,6 +31,6 @@ export function machineDoor(
       return answer.ok
         ? Response.json(answer.value)
         : Response.json({ errors: answer.lines }, { status: 422 });
-    },
+    }),
   };
 }

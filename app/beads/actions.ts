@@ -4,72 +4,60 @@ import { revalidatePath } from "next/cache";
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { emptyBeadJudgement, TriedChangeSchema } from "@/lib/assess";
-import type { Issue, Result } from "@/lib/base";
+import { refused, type Answer } from "@/lib/base";
 import {
   createBead,
-  deleteBead,
   deleteSetup,
   getBead,
-  recordSentence,
-  removePhoto,
   resetShopCounts,
   saveSetup,
   writeSetting,
-  type RecordIssue,
   type SavedSetupRecord,
 } from "@/lib/record";
 import { RunSetupSchema } from "@/lib/setup";
-import { actionFor, beadActionFor, here, welderOf } from "../_door/here";
-import { UNITS_SETTING, UnitChoiceSchema, type UnitChoice } from "../_door/units";
-
-/** What a screen gets back: the value, or the codes with their sentences already found. */
-export type Answer<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly code: string; readonly message: string };
-
-function answer<T>(result: Result<T, RecordIssue>): Answer<T> {
-  if (result.ok) return result;
-  const [first] = result.issues;
-  if (!first) throw new Error("a refusal without a reason");
-  return { ok: false, code: (first as Issue).code, message: recordSentence(first) };
-}
+import { actionFor, anything, beadActionFor, id, openAction, words } from "../_door/action-for";
+import { recordAnswer } from "../_door/answer";
+import { here, welderOf } from "../_door/here";
+import { UNITS_SETTING, UnitChoiceSchema } from "../_door/units";
 
 /** Starts an empty bead and opens it; the last set-up is offered there, never filled in unasked. */
-export async function startBead(): Promise<void> {
-  const { pen, actor } = await actionFor("bead.create");
+export const startBead = actionFor("bead.create", [], async ({ pen, actor }): Promise<void> => {
   const made = await createBead(pen, { welderId: welderOf(actor) });
   if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
   revalidatePath("/");
   redirect(`/beads/${made.value.id}`);
-}
+});
 
 /** The next bead: the given set-up, the change that was proposed, and a pointer back to this one. */
-export async function runAgain(beadId: string, tried: unknown, setup: unknown): Promise<void> {
-  const change = TriedChangeSchema.safeParse(tried);
-  const nextSetup = RunSetupSchema.safeParse(setup);
-  const { pen, db } = await beadActionFor("bead.write", beadId);
-  const before = await getBead(db, beadId);
-  if (!change.success || !nextSetup.success || !before)
-    throw new Error("the next bead was asked for with unreadable values");
-  const { title, welder, judgement } = before.content;
-  const made = await createBead(pen, {
-    title: nextTitle(title),
-    welder,
-    welderId: before.welderId,
-    setup: nextSetup.data,
-    previousId: beadId,
-    judgement: {
-      ...emptyBeadJudgement,
-      criteriaId: judgement.criteriaId,
-      criteriaSettings: judgement.criteriaSettings,
-      weld: judgement.weld,
-      tried: change.data,
-    },
-  });
-  if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
-  revalidatePath("/");
-  redirect(`/beads/${made.value.id}`);
-}
+export const runAgain = beadActionFor(
+  "bead.write",
+  [id, anything, anything],
+  async ({ pen, db }, beadId, tried, setup): Promise<void> => {
+    const change = TriedChangeSchema.safeParse(tried);
+    const nextSetup = RunSetupSchema.safeParse(setup);
+    const before = await getBead(db, beadId);
+    if (!change.success || !nextSetup.success || !before)
+      throw new Error("the next bead was asked for with unreadable values");
+    const { title, welder, judgement } = before.content;
+    const made = await createBead(pen, {
+      title: nextTitle(title),
+      welder,
+      welderId: before.welderId,
+      setup: nextSetup.data,
+      previousId: beadId,
+      judgement: {
+        ...emptyBeadJudgement,
+        criteriaId: judgement.criteriaId,
+        criteriaSettings: judgement.criteriaSettings,
+        weld: judgement.weld,
+        tried: change.data,
+      },
+    });
+    if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
+    revalidatePath("/");
+    redirect(`/beads/${made.value.id}`);
+  },
+);
 
 /** "Lap on 2 mm" -> "Lap on 2 mm, try 2" -> "…, try 3". */
 function nextTitle(title: string): string {
@@ -77,46 +65,37 @@ function nextTitle(title: string): string {
   return `${base}, try ${count ? Number(count) + 1 : 2}`.slice(0, 120);
 }
 
-export async function resetShopCountsAction(): Promise<void> {
-  const { pen } = await actionFor("settings.write");
+export const resetShopCountsAction = actionFor("settings.write", [], async ({ pen }): Promise<void> => {
   await resetShopCounts(pen, new Date());
   revalidatePath("/", "layout");
-}
+});
 
-export async function deleteBeadAction(id: string): Promise<Answer<null>> {
-  const { pen } = await beadActionFor("bead.delete", id);
-  const gone = await deleteBead(pen, id);
-  revalidatePath("/");
-  return answer(gone);
-}
+export const saveSetupAction = actionFor(
+  "bead.create",
+  [words, anything],
+  async ({ pen }, name, setup): Promise<Answer<SavedSetupRecord>> => {
+    const parsed = RunSetupSchema.safeParse(setup);
+    if (!parsed.success)
+      return refused(
+        "setup-not-understood",
+        "This set-up could not be read. Correct the marked fields first.",
+      );
+    return recordAnswer(await saveSetup(pen, name, parsed.data));
+  },
+);
 
-export async function removePhotoAction(beadId: string, photoId: string): Promise<Answer<null>> {
-  const { pen } = await beadActionFor("bead.write", beadId);
-  return answer(await removePhoto(pen, beadId, photoId));
-}
-
-export async function saveSetupAction(name: string, setup: unknown): Promise<Answer<SavedSetupRecord>> {
-  const parsed = RunSetupSchema.safeParse(setup);
-  if (!parsed.success)
-    return {
-      ok: false,
-      code: "setup-not-understood",
-      message: "This set-up could not be read. Correct the marked fields first.",
-    };
-  const { pen } = await actionFor("bead.create");
-  return answer(await saveSetup(pen, name, parsed.data));
-}
-
-export async function deleteSetupAction(id: string): Promise<Answer<null>> {
-  const { pen } = await actionFor("settings.write");
-  return answer(await deleteSetup(pen, id));
-}
+export const deleteSetupAction = actionFor(
+  "settings.write",
+  [id],
+  async ({ pen }, id): Promise<Answer<null>> => {
+    return recordAnswer(await deleteSetup(pen, id));
+  },
+);
 
 /** The units belong to whoever looks: a cookie. Whoever may also makes them what others start with. */
-export async function chooseUnitsAction(choice: UnitChoice): Promise<void> {
-  const units = UnitChoiceSchema.parse(choice);
+export const chooseUnitsAction = openAction([UnitChoiceSchema], async (units): Promise<void> => {
   (await cookies()).set(UNITS_SETTING, units, { maxAge: 60 * 60 * 24 * 365, sameSite: "lax", path: "/" });
   const now = await here();
   if (now.may("settings.write")) await writeSetting(now.pen, UNITS_SETTING, units);
   revalidatePath("/", "layout");
-}
+});

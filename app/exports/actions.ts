@@ -1,23 +1,27 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { FormAnswer } from "@/components/ui";
-import { deleteFilter, readFilter, recordSentence, saveFilter } from "@/lib/record";
+import type { Said } from "@/components/ui";
+import { ok, type Answer } from "@/lib/base";
+import { deleteFilter, readFilter, saveFilter } from "@/lib/record";
+import { actionFor, anything, form, id, words } from "../_door/action-for";
+import { recordAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { actionFor } from "../_door/here";
 
 /** Keeps a search under a name, for everybody here. `query` is the address part the page was shown with. */
-export async function saveFilterAction(query: string, _: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { pen } = await actionFor("settings.write");
-  const { filter } = readFilter(new URLSearchParams(query));
-  const saved = await saveFilter(pen, textOf(form, "name"), filter);
-  if (!saved.ok) return { done: false, text: saved.issues.map(recordSentence).join(" ") };
-  revalidatePath("/");
-  return { done: true, text: `Kept as “${saved.value.name}”.` };
-}
+export const saveFilterAction = actionFor(
+  "settings.write",
+  [words, anything, form],
+  async ({ pen }, query, _, form): Promise<Answer<Said>> => {
+    const { filter } = readFilter(new URLSearchParams(query));
+    const saved = await saveFilter(pen, textOf(form, "name"), filter);
+    if (!saved.ok) return recordAnswer(saved);
+    revalidatePath("/");
+    return ok({ text: `Kept as “${saved.value.name}”.` });
+  },
+);
 
-export async function deleteFilterAction(id: string): Promise<void> {
-  const { pen } = await actionFor("settings.write");
+export const deleteFilterAction = actionFor("settings.write", [id], async ({ pen }, id): Promise<void> => {
   await deleteFilter(pen, id);
   revalidatePath("/");
-}
+});

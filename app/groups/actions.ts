@@ -2,43 +2,58 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { Answer } from "@/components/course/answer";
+import type { Answer } from "@/lib/base";
 import { addStudent, closeGroup, createGroup, joinGroup, leaveGroup } from "@/lib/record";
-import { actionFor } from "../_door/here";
-import { answer } from "./answer";
+import { actionFor, form, id, yes } from "../_door/action-for";
+import { recordAnswer } from "../_door/answer";
 
-export async function createGroupAction(form: FormData): Promise<Answer<unknown>> {
-  const { pen } = await actionFor("course.write");
-  const made = await createGroup(pen, form.get("name"));
-  if (!made.ok) return answer(made);
-  revalidatePath("/groups");
-  redirect(`/groups/${made.value.id}`);
-}
+export const createGroupAction = actionFor(
+  "course.write",
+  [form],
+  async ({ pen }, form): Promise<Answer<unknown>> => {
+    const made = await createGroup(pen, form.get("name"));
+    if (!made.ok) return recordAnswer(made);
+    revalidatePath("/groups");
+    redirect(`/groups/${made.value.id}`);
+  },
+);
 
-export async function addStudentAction(groupId: string, form: FormData): Promise<Answer<unknown>> {
-  const { pen } = await actionFor("course.write");
-  const added = await addStudent(pen, groupId, { name: form.get("name"), mark: form.get("mark") });
-  revalidatePath(`/groups/${groupId}`);
-  return answer(added);
-}
+export const addStudentAction = actionFor(
+  "course.write",
+  [id, form],
+  async ({ pen }, groupId, form): Promise<Answer<unknown>> => {
+    const added = await addStudent(pen, groupId, { name: form.get("name"), mark: form.get("mark") });
+    revalidatePath(`/groups/${groupId}`);
+    return recordAnswer(added);
+  },
+);
 
-export async function joinGroupAction(groupId: string, form: FormData): Promise<Answer<unknown>> {
-  const { pen } = await actionFor("course.write");
-  const joined = await joinGroup(pen, groupId, String(form.get("person") ?? ""));
-  revalidatePath(`/groups/${groupId}`);
-  return answer(joined);
-}
+export const joinGroupAction = actionFor(
+  "course.write",
+  [id, form],
+  async ({ pen }, groupId, form): Promise<Answer<unknown>> => {
+    const joined = await joinGroup(pen, groupId, String(form.get("person") ?? ""));
+    revalidatePath(`/groups/${groupId}`);
+    return recordAnswer(joined);
+  },
+);
 
-export async function leaveGroupAction(groupId: string, personId: string): Promise<Answer<unknown>> {
-  const { pen } = await actionFor("course.write");
-  const left = await leaveGroup(pen, groupId, personId);
-  revalidatePath(`/groups/${groupId}`);
-  return answer(left);
-}
+export const leaveGroupAction = actionFor(
+  "course.write",
+  [id, id],
+  async ({ pen }, groupId, personId): Promise<Answer<unknown>> => {
+    const left = await leaveGroup(pen, groupId, personId);
+    revalidatePath(`/groups/${groupId}`);
+    return recordAnswer(left);
+  },
+);
 
-export async function closeGroupAction(groupId: string, close: boolean): Promise<Answer<unknown>> {
-  const { pen } = await actionFor("course.write");
-  const closed = await closeGroup(pen, groupId, close ? new Date() : null);
-  revalidatePath(`/groups/${groupId}`);
-  return answer(closed);
-}
+export const closeGroupAction = actionFor(
+  "course.write",
+  [id, yes],
+  async ({ pen }, groupId, close): Promise<Answer<unknown>> => {
+    const closed = await closeGroup(pen, groupId, close ? new Date() : null);
+    revalidatePath(`/groups/${groupId}`);
+    return recordAnswer(closed);
+  },
+);

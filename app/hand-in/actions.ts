@@ -2,24 +2,29 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { Answer } from "@/components/course/answer";
+import { refused, type Answer } from "@/lib/base";
 import { actorRef, may } from "@/lib/people";
 import { handInBead, handInBySecret, replyToFeedback, withdrawHandIn } from "@/lib/record";
-import { beadActionFor, here } from "../_door/here";
-import { answer } from "../groups/answer";
+import { actionOn, form, id, openAction } from "../_door/action-for";
+import { here, thingOfBead } from "../_door/here";
+import { recordAnswer } from "../_door/answer";
+import { textOf } from "../_door/form-text";
 import { repliesByHandIn, tooMany } from "./limits";
 
 /** Hands in a bead somebody already has. */
-export async function handInBeadAction(code: string, form: FormData): Promise<Answer<unknown>> {
-  const beadId = String(form.get("bead") ?? "");
-  const { pen } = await beadActionFor("exercise.hand-in", beadId);
-  const made = await handInBead(pen, code, beadId, String(form.get("note") ?? ""));
-  if (!made.ok) return answer(made);
-  revalidatePath("/");
-  redirect(`/hand-in/${made.value.code}/${made.value.secret}`);
-}
+export const handInBeadAction = actionOn(
+  "exercise.hand-in",
+  [id, form],
+  async (_, sent) => thingOfBead(textOf(sent, "bead")),
+  async ({ pen }, code, sent): Promise<Answer<unknown>> => {
+    const made = await handInBead(pen, code, textOf(sent, "bead"), textOf(sent, "note"));
+    if (!made.ok) return recordAnswer(made);
+    revalidatePath("/");
+    redirect(`/hand-in/${made.value.code}/${made.value.secret}`);
+  },
+);
 
-const gone = { ok: false, code: "hand-in-gone", message: "This address leads to no hand-in." } as const;
+const gone = refused("hand-in-gone", "This address leads to no hand-in.");
 
 /** The secret address is the key: whoever holds it acts as that hand-in and reaches nothing else. */
 async function studentDoor(code: string, secret: string) {
@@ -30,27 +35,26 @@ async function studentDoor(code: string, secret: string) {
   return { handIn, actor, pen: { db, by: actorRef(actor) } };
 }
 
-export async function replyBySecretAction(
-  code: string,
-  secret: string,
-  form: FormData,
-): Promise<Answer<unknown>> {
-  const found = await studentDoor(code, secret);
-  if (!found || !may(found.actor, "feedback.reply", { personId: null, beadId: found.handIn.beadId }))
-    return gone;
-  const now = new Date();
-  const seconds = repliesByHandIn.waitSeconds(found.handIn.id, now.getTime());
-  if (seconds > 0) return { ok: false, ...tooMany("too-many-replies", seconds) };
-  repliesByHandIn.count(found.handIn.id, now.getTime());
-  const replied = await replyToFeedback(found.pen, found.handIn.id, String(form.get("reply") ?? ""), now);
-  revalidatePath(`/hand-in/${code}/${secret}`);
-  return answer(replied);
-}
+export const replyBySecretAction = openAction(
+  [id, id, form],
+  async (code, secret, form): Promise<Answer<unknown>> => {
+    const found = await studentDoor(code, secret);
+    if (!found || !may(found.actor, "feedback.reply", { personId: null, beadId: found.handIn.beadId }))
+      return gone;
+    const now = new Date();
+    const seconds = repliesByHandIn.waitSeconds(found.handIn.id, now.getTime());
+    if (seconds > 0) return { ok: false, issues: [tooMany("too-many-replies", seconds)] };
+    repliesByHandIn.count(found.handIn.id, now.getTime());
+    const replied = await replyToFeedback(found.pen, found.handIn.id, String(form.get("reply") ?? ""), now);
+    revalidatePath(`/hand-in/${code}/${secret}`);
+    return recordAnswer(replied);
+  },
+);
 
-export async function withdrawBySecretAction(code: string, secret: string): Promise<Answer<unknown>> {
+export const withdrawBySecretAction = openAction([id, id], async (code, secret): Promise<Answer<unknown>> => {
   const found = await studentDoor(code, secret);
   if (!found) return gone;
   const withdrawn = await withdrawHandIn(found.pen, found.handIn.id);
-  if (!withdrawn.ok) return answer(withdrawn);
+  if (!withdrawn.ok) return recordAnswer(withdrawn);
   redirect(`/hand-in/${code}?withdrawn=1`);
-}
+});

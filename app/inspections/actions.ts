@@ -2,34 +2,52 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { FormAnswer } from "@/components/ui";
-import { accountSentence, makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
+import type { Stored } from "@/components/saving/saver";
+import type { SavedAndSaid } from "@/components/saving/use-edited";
+import type { Said } from "@/components/ui";
+import { makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
+import { fail, issue, ok, refused, type Answer } from "@/lib/base";
+import type { InspectionDraft } from "@/lib/inspect";
 import { personIdOf, type Actor } from "@/lib/people";
-import { correctInspection, getPerson, recordSentence, saveInspection, signInspection } from "@/lib/record";
+import { correctInspection, getInspection, getPerson, saveInspection, signInspection } from "@/lib/record";
+import { actionFor, anything, basedOn, form, id } from "../_door/action-for";
+import { accountAnswer, recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { actionFor } from "../_door/here";
 
 /** Wrong passphrases at signing, by person. */
 const tries = makeThrottle(passphraseLimit);
 
-const no = (text: string): FormAnswer => ({ done: false, text });
+export const saveInspectionAction = actionFor(
+  "job.write",
+  [id, basedOn, anything],
+  async ({ pen }, id, basedOn, draft): Promise<Answer<SavedAndSaid>> => {
+    const saved = await saveInspection(pen, id, basedOn, draft);
+    if (!saved.ok) return recordAnswer(saved);
+    revalidatePath(`/inspections/${id}`);
+    return ok({ text: "Saved.", revision: saved.value.revision });
+  },
+);
 
-export async function saveInspectionAction(id: string, basedOn: number, draft: unknown): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  const saved = await saveInspection(pen, id, basedOn, draft);
-  if (!saved.ok) return no(saved.issues.map(recordSentence).join(" "));
-  revalidatePath(`/inspections/${id}`);
-  return { done: true, text: "Saved.", once: String(saved.value.revision) };
-}
+export const readInspectionAction = actionFor(
+  "job.write",
+  [id],
+  async ({ db }, id): Promise<Answer<Stored<InspectionDraft>>> => {
+    const now = await getInspection(db, id);
+    return now
+      ? ok({ revision: now.revision, content: now.draft })
+      : recordAnswer(fail(issue("inspection-gone")));
+  },
+);
 
-export async function correctInspectionAction(id: string): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  const opened = await correctInspection(pen, id);
-  revalidatePath(`/inspections/${id}`);
-  return opened.ok
-    ? { done: true, text: "Open for correction." }
-    : no(opened.issues.map(recordSentence).join(" "));
-}
+export const correctInspectionAction = actionFor(
+  "job.write",
+  [id],
+  async ({ pen }, id): Promise<Answer<Said>> => {
+    const opened = await correctInspection(pen, id);
+    revalidatePath(`/inspections/${id}`);
+    return recordSaid(opened, "Open for correction.");
+  },
+);
 
 /**
  * Where people sign in, only the one who is signed in signs, and never a token. On a machine without accounts whoever
@@ -40,39 +58,40 @@ function signerOf(actor: Actor, chosen: string): string | null {
   return actor.kind === "person" && actor.scopes === null ? personIdOf(actor) : null;
 }
 
-export async function signAction(
-  id: string,
-  seen: string,
-  _: FormAnswer,
-  form: FormData,
-): Promise<FormAnswer> {
-  // Whoever may read the record reaches this; whether they may sign is decided next, for the signer themself.
-  const { db, actor, may } = await actionFor("record.read");
-  const signerId = signerOf(actor, textOf(form, "signer"));
-  const person = signerId === null ? null : await getPerson(db, signerId);
-  const mayAtAll =
-    actor.kind === "owner-here" || (signerId !== null && may("record.sign", { personId: signerId }));
-  if (!mayAtAll || person?.role !== "inspector" || !person.userId)
-    return no(recordSentence({ code: "sign-not-inspector", path: [], data: {} }));
-  const now = new Date();
-  const seconds = tries.waitSeconds(person.id, now.getTime());
-  if (seconds > 0) return no(accountSentence({ code: "too-many-tries", path: [], data: { seconds } }));
-  if (!(await passphraseFits(db, person.userId, textOf(form, "passphrase")))) {
-    tries.count(person.id, now.getTime());
-    return no("This is not the passphrase of the inspector, so nothing was signed.");
-  }
-  const signed = await signInspection(
-    { db, by: `person:${person.id}` },
-    {
-      inspectionId: id,
-      signerId: person.id,
-      seen,
-      acknowledgement: textOf(form, "acknowledgement"),
-      reason: textOf(form, "reason"),
-      now,
-    },
-  );
-  if (!signed.ok) return no(signed.issues.map(recordSentence).join(" "));
-  revalidatePath(`/inspections/${id}`);
-  redirect(`/inspections/${id}/revisions/${signed.value.revision}`);
-}
+export const signAction = actionFor(
+  "record.read",
+  [id, id, anything, form],
+  async ({ db, actor, may }, id, seen, _, form): Promise<Answer<Said>> => {
+    // Whoever may read the record reaches this; whether they may sign is decided next, for the signer themself.
+    const signerId = signerOf(actor, textOf(form, "signer"));
+    const person = signerId === null ? null : await getPerson(db, signerId);
+    const mayAtAll =
+      actor.kind === "owner-here" || (signerId !== null && may("record.sign", { personId: signerId }));
+    if (!mayAtAll || person?.role !== "inspector" || !person.userId)
+      return recordAnswer(fail(issue("sign-not-inspector")));
+    const now = new Date();
+    const seconds = tries.waitSeconds(person.id, now.getTime());
+    if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
+    if (!(await passphraseFits(db, person.userId, textOf(form, "passphrase")))) {
+      tries.count(person.id, now.getTime());
+      return refused(
+        "passphrase-other",
+        "This is not the passphrase of the inspector, so nothing was signed.",
+      );
+    }
+    const signed = await signInspection(
+      { db, by: `person:${person.id}` },
+      {
+        inspectionId: id,
+        signerId: person.id,
+        seen,
+        acknowledgement: textOf(form, "acknowledgement"),
+        reason: textOf(form, "reason"),
+        now,
+      },
+    );
+    if (!signed.ok) return recordAnswer(signed);
+    revalidatePath(`/inspections/${id}`);
+    redirect(`/inspections/${id}/revisions/${signed.value.revision}`);
+  },
+);

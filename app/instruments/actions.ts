@@ -1,10 +1,12 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { FormAnswer } from "@/components/ui";
-import { addInstrument, changeInstrument, recordSentence, retireInstrument } from "@/lib/record";
+import type { Said } from "@/components/ui";
+import type { Answer, Result } from "@/lib/base";
+import { addInstrument, changeInstrument, retireInstrument, type RecordIssue } from "@/lib/record";
+import { actionFor, anything, form, id, yes } from "../_door/action-for";
+import { recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { actionFor } from "../_door/here";
 
 function instrumentOf(form: FormData) {
   const resolution = textOf(form, "resolution");
@@ -18,30 +20,34 @@ function instrumentOf(form: FormData) {
   };
 }
 
-function answer(
-  result: Awaited<ReturnType<typeof addInstrument | typeof changeInstrument>>,
-  text: string,
-): FormAnswer {
+function answer(result: Result<unknown, RecordIssue>, text: string): Answer<Said> {
   revalidatePath("/instruments");
-  return result.ok
-    ? { done: true, text }
-    : { done: false, text: result.issues.map(recordSentence).join(" ") };
+  return recordSaid(result, text);
 }
 
-export async function addInstrumentAction(_: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  return answer(await addInstrument(pen, instrumentOf(form)), `${textOf(form, "name")} was added.`);
-}
+export const addInstrumentAction = actionFor(
+  "job.write",
+  [anything, form],
+  async ({ pen }, _, form): Promise<Answer<Said>> => {
+    return answer(await addInstrument(pen, instrumentOf(form)), `${textOf(form, "name")} was added.`);
+  },
+);
 
-export async function changeInstrumentAction(id: string, _: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  return answer(await changeInstrument(pen, id, instrumentOf(form)), "Saved.");
-}
+export const changeInstrumentAction = actionFor(
+  "job.write",
+  [id, anything, form],
+  async ({ pen }, id, _, form): Promise<Answer<Said>> => {
+    return answer(await changeInstrument(pen, id, instrumentOf(form)), "Saved.");
+  },
+);
 
-export async function retireInstrumentAction(id: string, retire: boolean): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  return answer(
-    await retireInstrument(pen, id, retire ? new Date() : null),
-    retire ? "Out of use." : "In use again.",
-  );
-}
+export const retireInstrumentAction = actionFor(
+  "job.write",
+  [id, yes],
+  async ({ pen }, id, retire): Promise<Answer<Said>> => {
+    return answer(
+      await retireInstrument(pen, id, retire ? new Date() : null),
+      retire ? "Out of use." : "In use again.",
+    );
+  },
+);

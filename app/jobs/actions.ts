@@ -2,92 +2,109 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { FormAnswer } from "@/components/ui";
+import type { Stored } from "@/components/saving/saver";
+import type { SavedAndSaid } from "@/components/saving/use-edited";
+import type { Said } from "@/components/ui";
 import { emptyBeadJudgement } from "@/lib/assess";
-import {
-  attachBead,
-  createBead,
-  createInspection,
-  createJob,
-  getJob,
-  recordSentence,
-  saveJob,
-  type RecordIssue,
-} from "@/lib/record";
+import { fail, issue, ok, type Answer } from "@/lib/base";
+import { attachBead, createBead, createInspection, createJob, getJob, saveJob } from "@/lib/record";
+import type { JobContent } from "@/lib/inspect";
 import { emptyRunSetup } from "@/lib/setup";
+import { actionFor, anything, basedOn, form, id } from "../_door/action-for";
+import { recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { actionFor, beadActionFor, welderOf } from "../_door/here";
+import { mustOnBead, welderOf } from "../_door/here";
 
-const refused = (issues: readonly RecordIssue[]): FormAnswer => ({
-  done: false,
-  text: issues.map(recordSentence).join(" "),
-});
+export const createJobAction = actionFor(
+  "job.write",
+  [anything, form],
+  async ({ pen }, _, form): Promise<Answer<Said>> => {
+    const made = await createJob(pen, { title: textOf(form, "title") });
+    if (!made.ok) return recordAnswer(made);
+    revalidatePath("/jobs");
+    redirect(`/jobs/${made.value.id}`);
+  },
+);
 
-export async function createJobAction(_: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  const made = await createJob(pen, { title: textOf(form, "title") });
-  if (!made.ok) return refused(made.issues);
-  revalidatePath("/jobs");
-  redirect(`/jobs/${made.value.id}`);
-}
+export const saveJobAction = actionFor(
+  "job.write",
+  [id, basedOn, anything],
+  async ({ pen }, id, basedOn, content): Promise<Answer<SavedAndSaid>> => {
+    const saved = await saveJob(pen, id, basedOn, content);
+    if (!saved.ok) return recordAnswer(saved);
+    revalidatePath(`/jobs/${id}`);
+    return ok({ text: "Saved.", revision: saved.value.revision });
+  },
+);
 
-/** Answers with the new revision as `once`, so that the next save from the same window is based on it. */
-export async function saveJobAction(id: string, basedOn: number, content: unknown): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  const saved = await saveJob(pen, id, basedOn, content);
-  if (!saved.ok) return refused(saved.issues);
-  revalidatePath(`/jobs/${id}`);
-  return { done: true, text: "Saved.", once: String(saved.value.revision) };
-}
+export const readJobAction = actionFor(
+  "job.write",
+  [id],
+  async ({ db }, id): Promise<Answer<Stored<JobContent>>> => {
+    const job = await getJob(db, id);
+    return job ? ok({ revision: job.revision, content: job.content }) : recordAnswer(fail(issue("job-gone")));
+  },
+);
 
 /** A bead for a weld, with what the job knows of it: criteria, process, joint, position, thickness, welder. */
-export async function newBeadForWeldAction(jobId: string, weldId: string): Promise<FormAnswer> {
-  const { pen, db, actor } = await actionFor("job.write");
-  const job = await getJob(db, jobId);
-  const weld = job?.content.welds.find(({ id }) => id === weldId);
-  if (!job || !weld) return { done: false, text: "This weld is no longer on the job. Reload the page." };
-  const part = job.content.parts.find(({ id }) => id === weld.partId);
-  const made = await createBead(pen, {
-    title: `Job ${job.number}, weld ${weld.number}`,
-    welderId: weld.welderId ?? welderOf(actor),
-    jobId,
-    weldId,
-    judgement: { ...emptyBeadJudgement, criteriaId: job.content.criteriaId },
-    setup: {
-      ...emptyRunSetup,
-      process: job.content.process,
-      joint: weld.joint,
-      position: weld.position,
-      thicknessMm: part?.thicknessMm ?? null,
-    },
-  });
-  if (!made.ok) return refused(made.issues);
-  revalidatePath("/");
-  redirect(`/beads/${made.value.id}`);
-}
+export const newBeadForWeldAction = actionFor(
+  "job.write",
+  [id, id],
+  async ({ pen, db, actor }, jobId, weldId): Promise<Answer<Said>> => {
+    const job = await getJob(db, jobId);
+    const weld = job?.content.welds.find(({ id }) => id === weldId);
+    if (!job || !weld) return recordAnswer(fail(issue("weld-gone")));
+    const part = job.content.parts.find(({ id }) => id === weld.partId);
+    const made = await createBead(pen, {
+      title: `Job ${job.number}, weld ${weld.number}`,
+      welderId: weld.welderId ?? welderOf(actor),
+      jobId,
+      weldId,
+      judgement: { ...emptyBeadJudgement, criteriaId: job.content.criteriaId },
+      setup: {
+        ...emptyRunSetup,
+        process: job.content.process,
+        joint: weld.joint,
+        position: weld.position,
+        thicknessMm: part?.thicknessMm ?? null,
+      },
+    });
+    if (!made.ok) return recordAnswer(made);
+    revalidatePath("/");
+    redirect(`/beads/${made.value.id}`);
+  },
+);
 
-export async function attachBeadAction(jobId: string, _: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const beadId = textOf(form, "bead");
-  await actionFor("job.write");
-  const { pen } = await beadActionFor("bead.write", beadId);
-  const weldId = textOf(form, "weld");
-  const attached = await attachBead(pen, beadId, { jobId, weldId });
-  revalidatePath(`/jobs/${jobId}`);
-  return attached.ok ? { done: true, text: "Attached." } : refused(attached.issues);
-}
+export const attachBeadAction = actionFor(
+  "job.write",
+  [id, anything, form],
+  async (now, jobId, _, sent): Promise<Answer<Said>> => {
+    const beadId = textOf(sent, "bead");
+    await mustOnBead(now, "bead.write", beadId);
+    const attached = await attachBead(now.pen, beadId, { jobId, weldId: textOf(sent, "weld") });
+    revalidatePath(`/jobs/${jobId}`);
+    return recordSaid(attached, "Attached.");
+  },
+);
 
-export async function detachBeadAction(jobId: string, beadId: string): Promise<FormAnswer> {
-  await actionFor("job.write");
-  const { pen } = await beadActionFor("bead.write", beadId);
-  const done = await attachBead(pen, beadId, null);
-  revalidatePath(`/jobs/${jobId}`);
-  return done.ok ? { done: true, text: "Taken off." } : refused(done.issues);
-}
+export const detachBeadAction = actionFor(
+  "job.write",
+  [id, id],
+  async (now, jobId, beadId): Promise<Answer<Said>> => {
+    await mustOnBead(now, "bead.write", beadId);
+    const done = await attachBead(now.pen, beadId, null);
+    revalidatePath(`/jobs/${jobId}`);
+    return recordSaid(done, "Taken off.");
+  },
+);
 
-export async function beginInspectionAction(jobId: string): Promise<FormAnswer> {
-  const { pen } = await actionFor("job.write");
-  const begun = await createInspection(pen, jobId);
-  if (!begun.ok) return refused(begun.issues);
-  revalidatePath(`/jobs/${jobId}`);
-  redirect(`/inspections/${begun.value.id}`);
-}
+export const beginInspectionAction = actionFor(
+  "job.write",
+  [id],
+  async ({ pen }, jobId): Promise<Answer<Said>> => {
+    const begun = await createInspection(pen, jobId);
+    if (!begun.ok) return recordAnswer(begun);
+    revalidatePath(`/jobs/${jobId}`);
+    redirect(`/inspections/${begun.value.id}`);
+  },
+);

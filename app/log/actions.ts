@@ -1,19 +1,12 @@
 "use server";
 
+import type { Verified } from "@/components/log/verify-panel";
 import { dataDir } from "@/lib/db";
 import { ledgerSentence } from "@/lib/ledger";
 import { verifyRecords } from "@/lib/record";
-import { actionFor } from "../_door/here";
+import { actionFor } from "../_door/action-for";
 
-/** What the verifier looked at, and one sentence per finding. */
-export interface VerifyAnswer {
-  readonly looked: string;
-  readonly head: string | null;
-  readonly findings: readonly string[];
-}
-
-export async function verifyAction(): Promise<VerifyAnswer> {
-  const { db } = await actionFor("log.read");
+export const verifyAction = actionFor("log.read", [], async ({ db }): Promise<Verified> => {
   const { entries, subjects, photos, frozen, head, findings } = await verifyRecords(db, dataDir());
   return {
     looked: [
@@ -25,7 +18,7 @@ export async function verifyAction(): Promise<VerifyAnswer> {
     head,
     findings: findings.map(ledgerSentence),
   };
-}
+});
 
 function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;

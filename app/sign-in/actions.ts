@@ -2,17 +2,20 @@
 
 import { headers } from "next/headers";
 import { redirect } from "next/navigation";
-import type { FormAnswer } from "@/components/ui";
-import { accountSentence, signIn, signOut } from "@/lib/account";
+import type { Said } from "@/components/ui";
+import { signIn, signOut } from "@/lib/account";
+import type { Answer } from "@/lib/base";
 import { db } from "@/lib/db";
+import { anything, form, openAction } from "../_door/action-for";
+import { accountAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
-export async function signInAction(_: FormAnswer, form: FormData): Promise<FormAnswer> {
+export const signInAction = openAction([anything, form], async (_, form): Promise<Answer<Said>> => {
   const account = { signInName: textOf(form, "signInName"), passphrase: textOf(form, "passphrase") };
   const done = await signIn(db(), account, await headers(), Date.now());
-  if (!done.ok) return { done: false, text: done.issues.map(accountSentence).join(" ") };
+  if (!done.ok) return accountAnswer(done);
   redirect("/");
-}
+});
 
 export async function signOutAction(): Promise<void> {
   await signOut(db(), await headers());

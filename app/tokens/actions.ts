@@ -1,47 +1,55 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { FormAnswer } from "@/components/ui";
-import { accountSentence, endToken, makeToken } from "@/lib/account";
+import type { Said } from "@/components/ui";
+import { endToken, makeToken } from "@/lib/account";
+import { ok, refused, type Answer } from "@/lib/base";
 import { scopes } from "@/lib/people";
 import { getPerson, writeLog } from "@/lib/record";
-import { actionFor } from "../_door/here";
+import { anything, form, id, personActionFor } from "../_door/action-for";
+import { accountAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
-export async function makeTokenAction(personId: string, _: FormAnswer, form: FormData): Promise<FormAnswer> {
-  const { db, pen } = await actionFor("token.manage", { personId });
-  const person = await getPerson(db, personId);
-  if (!person?.userId) return { done: false, text: "This person has no account." };
-  const asked = form.getAll("scopes");
-  const given = scopes.filter((scope) => asked.includes(scope));
-  if (given.length === 0) return { done: false, text: "Tick at least one thing the token may do." };
-  const days = Number(textOf(form, "days"));
-  const made = await makeToken(db, person.userId, {
-    name: textOf(form, "name"),
-    scopes: given,
-    days: Number.isInteger(days) && days > 0 ? Math.min(days, 3650) : null,
-  });
-  if (!made.ok) return { done: false, text: made.issues.map(accountSentence).join(" ") };
-  await db.$transaction((tx) =>
-    writeLog(tx, {
-      by: pen.by,
-      subject: `person:${personId}`,
-      action: "token.made",
-      detail: { scopes: given },
-    }),
-  );
-  revalidatePath("/tokens");
-  return { done: true, text: "Copy it now, it is shown this once:", once: made.value };
-}
+export const makeTokenAction = personActionFor(
+  "token.manage",
+  [id, anything, form],
+  async ({ db, pen }, personId, _, form): Promise<Answer<Said>> => {
+    const person = await getPerson(db, personId);
+    if (!person?.userId) return refused("no-account", "This person has no account.");
+    const asked = form.getAll("scopes");
+    const given = scopes.filter((scope) => asked.includes(scope));
+    if (given.length === 0) return refused("no-scope", "Tick at least one thing the token may do.");
+    const days = Number(textOf(form, "days"));
+    const made = await makeToken(db, person.userId, {
+      name: textOf(form, "name"),
+      scopes: given,
+      days: Number.isInteger(days) && days > 0 ? Math.min(days, 3650) : null,
+    });
+    if (!made.ok) return accountAnswer(made);
+    await db.$transaction((tx) =>
+      writeLog(tx, {
+        by: pen.by,
+        subject: `person:${personId}`,
+        action: "token.made",
+        detail: { scopes: given },
+      }),
+    );
+    revalidatePath("/tokens");
+    return ok({ text: "Copy it now, it is shown this once:", once: made.value });
+  },
+);
 
-export async function endTokenAction(personId: string, tokenId: string): Promise<FormAnswer> {
-  const { db, pen } = await actionFor("token.manage", { personId });
-  const person = await getPerson(db, personId);
-  const ended = person?.userId ? await endToken(db, person.userId, tokenId) : null;
-  if (!ended?.ok) return { done: false, text: "This token does not exist any more." };
-  await db.$transaction((tx) =>
-    writeLog(tx, { by: pen.by, subject: `person:${personId}`, action: "token.ended" }),
-  );
-  revalidatePath("/tokens");
-  return { done: true, text: "Ended." };
-}
+export const endTokenAction = personActionFor(
+  "token.manage",
+  [id, id],
+  async ({ db, pen }, personId, tokenId): Promise<Answer<Said>> => {
+    const person = await getPerson(db, personId);
+    const ended = person?.userId ? await endToken(db, person.userId, tokenId) : null;
+    if (!ended?.ok) return refused("token-gone", "This token does not exist any more.");
+    await db.$transaction((tx) =>
+      writeLog(tx, { by: pen.by, subject: `person:${personId}`, action: "token.ended" }),
+    );
+    revalidatePath("/tokens");
+    return ok({ text: "Ended." });
+  },
+);

@@ -4,12 +4,11 @@ import { Camera, ImagePlus } from "lucide-react";
 import { useRef, useState } from "react";
 import { Button } from "@/components/ui";
 import type { PhotoRole } from "@/lib/assess";
-import { uploadPhoto, type UploadAnswer } from "./upload";
+import { inWords, MAX_PHOTO_MB } from "@/lib/base";
+import { uploadPhoto, type Uploaded } from "./upload";
 import styles from "./photo-drop.module.css";
 
 const ACCEPT = "image/jpeg,image/png,image/webp,image/heic,image/heif,image/tiff,.heic,.heif,.tif,.tiff";
-
-type Uploaded = Extract<UploadAnswer, { ok: true }>;
 
 interface Sending {
   readonly name: string;
@@ -26,7 +25,7 @@ export function PhotoDrop({
   beadId: string;
   role: PhotoRole;
   compact: boolean;
-  onUploaded: (answer: Uploaded) => void;
+  onUploaded: (uploaded: Uploaded) => void;
 }) {
   const picker = useRef<HTMLInputElement>(null);
   const camera = useRef<HTMLInputElement>(null);
@@ -73,7 +72,7 @@ export function PhotoDrop({
 }
 
 /** Sends files one after the other; a refused one leaves its sentence and the next goes on. */
-function useSending(beadId: string, role: PhotoRole, onUploaded: (answer: Uploaded) => void) {
+function useSending(beadId: string, role: PhotoRole, onUploaded: (uploaded: Uploaded) => void) {
   const [sending, setSending] = useState<Sending | null>(null);
   const [messages, setMessages] = useState<readonly string[]>([]);
   const tell = (told: readonly string[]) => setMessages((before) => [...before, ...told]);
@@ -83,10 +82,10 @@ function useSending(beadId: string, role: PhotoRole, onUploaded: (answer: Upload
       setSending({ name: file.name, share: 0 });
       const answer = await uploadPhoto(beadId, file, role, (share) => setSending({ name: file.name, share }));
       if (answer.ok) {
-        onUploaded(answer);
-        const also = answer.alsoOn.map((number) => `The same photo is also on bead ${number}.`);
-        tell([...answer.notices, ...also]);
-      } else tell([`${file.name}: ${answer.message}`]);
+        const { alsoOn, notices } = answer.value;
+        onUploaded(answer.value);
+        tell([...notices, ...alsoOn.map((number) => `The same photo is also on bead ${number}.`)]);
+      } else tell([`${file.name}: ${inWords(answer)}`]);
     }
     setSending(null);
   };
@@ -99,7 +98,7 @@ function Advice() {
       <h2>Photograph the chipped bead</h2>
       <p>
         Square on, in even light, with a rule or any flat thing of known size lying beside the weld. JPEG,
-        PNG, WebP, HEIC or TIFF, up to 40 MB.
+        PNG, WebP, HEIC or TIFF, up to {MAX_PHOTO_MB} MB.
       </p>
     </>
   );

@@ -1,7 +1,8 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { SavedSetups, SetupForm } from "@/components/setup";
+import { SavedSetups, SetupForm, type StoreAnswer } from "@/components/setup";
+import { inWords, type Answer } from "@/lib/base";
 import type { RunSetup } from "@/lib/setup";
 import type { BenchProps } from "./shared";
 
@@ -12,8 +13,8 @@ export interface SavedSetup {
 }
 
 export interface SetupStore {
-  readonly save: (name: string, setup: RunSetup) => Promise<{ ok: true } | { ok: false; message: string }>;
-  readonly remove: (id: string) => Promise<{ ok: true } | { ok: false; message: string }>;
+  readonly save: (name: string, setup: RunSetup) => Promise<Answer<unknown>>;
+  readonly remove: (id: string) => Promise<Answer<unknown>>;
 }
 
 /** How the bead was run, with the set-ups saved under a name and the last one offered. */
@@ -37,15 +38,18 @@ export function SetupSection({
         onSave={async (name) => {
           const answer = await store.save(name, state.setup);
           router.refresh();
-          return answer;
+          return told(answer);
         }}
         onDelete={async (id) => {
           const answer = await store.remove(id);
           router.refresh();
-          return answer;
+          return told(answer);
         }}
       />
       <SetupForm setup={state.setup} onChange={apply} units={units} findings={assessment.setup} />
     </div>
   );
 }
+
+const told = (answer: Answer<unknown>): StoreAnswer =>
+  answer.ok ? answer : { ok: false, message: inWords(answer) };

@@ -1,4 +1,6 @@
+import { sendPhoto } from "@/components/saving/send-photo";
 import type { PhotoRole } from "@/lib/assess";
+import type { Answer, Line } from "@/lib/base";
 
 export interface UploadedPhoto {
   readonly id: string;
@@ -10,67 +12,39 @@ export interface UploadedPhoto {
   readonly heightPx: number;
 }
 
-export type UploadAnswer =
-  | {
-      readonly ok: true;
-      readonly photo: UploadedPhoto;
-      readonly alsoOn: readonly number[];
-      readonly notices: readonly string[];
-    }
-  | { readonly ok: false; readonly message: string };
+export interface Uploaded {
+  readonly photo: UploadedPhoto;
+  /** Numbers of the other beads that carry the same photo. */
+  readonly alsoOn: readonly number[];
+  readonly notices: readonly string[];
+}
 
-const MAX_BYTES = 40 * 1024 * 1024;
-
-/**
- * Sends one photo's bytes. XMLHttpRequest, because fetch cannot report how much has gone out.
- * Never rejects: a cut connection is an answer with a sentence.
- */
+/** Puts one photo on a bead. Never rejects. */
 export function uploadPhoto(
   beadId: string,
-  file: File,
+  photo: File,
   role: PhotoRole,
   onProgress: (share: number) => void,
-): Promise<UploadAnswer> {
-  if (file.size === 0)
-    return Promise.resolve({ ok: false, message: "This file is empty. Take or choose the photo again." });
-  if (file.size > MAX_BYTES) {
-    const megabytes = (file.size / 1024 / 1024).toFixed(0);
-    return Promise.resolve({
-      ok: false,
-      message: `This photo has ${megabytes} MB; up to 40 MB can be taken in. Send it at a smaller size.`,
-    });
-  }
-  return new Promise((resolve) => {
-    const request = new XMLHttpRequest();
-    request.open("POST", `/api/beads/${beadId}/photos?role=${role}`);
-    request.setRequestHeader("content-type", "application/octet-stream");
-    request.responseType = "json";
-    request.upload.onprogress = (event) =>
-      onProgress(event.lengthComputable ? event.loaded / event.total : 0);
-    request.onload = () => resolve(readAnswer(request.status, request.response));
-    request.onerror = request.onabort = () =>
-      resolve({
-        ok: false,
-        message: "The connection broke off, so nothing was stored. Try this photo again.",
-      });
-    request.send(file);
+): Promise<Answer<Uploaded>> {
+  return sendPhoto({
+    to: `/api/beads/${beadId}/photos?role=${role}`,
+    photo,
+    onProgress,
+    read: readUploaded,
+    words: {
+      brokeOff: "The connection broke off, so nothing was stored. Try this photo again.",
+      refused: "The photo could not be taken in. Try again; if it happens again, try another photo.",
+    },
   });
 }
 
-function readAnswer(status: number, body: unknown): UploadAnswer {
-  const answer = (body ?? {}) as {
-    photo?: UploadedPhoto;
-    alsoOn?: number[];
-    notices?: { message: string }[];
-    issues?: { message: string }[];
+function readUploaded(body: Record<string, unknown>): Uploaded | null {
+  const {
+    photo,
+    alsoOn = [],
+    notices = [],
+  } = body as Omit<Partial<Uploaded>, "notices"> & {
+    notices?: readonly Line[];
   };
-  if (status === 201 && answer.photo) {
-    const notices = (answer.notices ?? []).map(({ message }) => message);
-    return { ok: true, photo: answer.photo, alsoOn: answer.alsoOn ?? [], notices };
-  }
-  const message = (answer.issues ?? []).map((one) => one.message).join(" ");
-  return {
-    ok: false,
-    message: message || "The photo could not be taken in. Try again; if it happens again, try another photo.",
-  };
+  return photo ? { photo, alsoOn, notices: notices.map(({ message }) => message) } : null;
 }

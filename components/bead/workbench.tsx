@@ -4,20 +4,21 @@ import { Camera, FileText, Gavel, ListTree, Scan, SlidersHorizontal } from "luci
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { ShopGaugesProvider, type Gauge } from "@/components/canvas/gauges";
+import { CollisionNotice } from "@/components/saving/collision-notice";
+import { useRevision } from "@/components/saving/use-revision";
 import { Header } from "@/components/shell/header";
 import { UnitSwitch } from "@/components/shell/unit-switch";
 import type { ShopCriteria } from "@/lib/accept";
-import type { BeadContent, PhotoFacts, TriedChange } from "@/lib/assess";
+import { mergeContent, type BeadContent, type PhotoFacts, type TriedChange } from "@/lib/assess";
 import type { ShopCounts } from "@/lib/diagnose";
 import type { RunSetup } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import { CausesSection } from "./causes-section";
-import { CollisionNotice } from "./collision-notice";
 import { PhotoSection } from "./photo-section";
+import { readBead, saveBead, type StoredBead } from "./save-bead";
 import { SaveNote } from "./save-note";
 import { SectionPart } from "./section-part";
 import { SetupSection, type SavedSetup, type SetupStore } from "./setup-section";
-import { useAutosave } from "./use-autosave";
 import { useAssessment } from "./use-assessment";
 import { VerdictSection } from "./verdict-section";
 import { startWork, toContent, work } from "./work-state";
@@ -79,7 +80,9 @@ export function Workbench({
   const sections = parts.filter(({ id }) => isCut || id !== "section");
   const section = sections.some(({ id }) => id === chosen) ? chosen : "photo";
   const content = useMemo(() => toContent(state), [state]);
-  const save = useAutosave(bead.id, bead.revision, content);
+  const save = useRevision("auto", bead.revision, content, saveBead.bind(null, bead.id));
+  const replace = (next: BeadContent, { photos }: StoredBead) =>
+    dispatch({ type: "replace", state: startWork(next, photos) });
   const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
   const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
   const shown = state.photos.find(({ id }) => id === shownId) ?? state.photos[0];
@@ -101,10 +104,33 @@ export function Workbench({
           <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
         </Header>
         <CollisionNotice
-          beadId={bead.id}
-          save={save}
-          content={content}
-          onReplace={(next) => dispatch({ type: "replace", state: next })}
+          className={styles.notice}
+          state={save.state}
+          readStored={() => readBead(bead.id)}
+          onRetry={() => void save.flush()}
+          choices={[
+            {
+              label: "Keep both: all marks of both, my settings",
+              choose: (stored) => {
+                replace(mergeContent(content, stored.content), stored);
+                save.keepOwn(stored);
+              },
+            },
+            {
+              label: "Keep mine",
+              choose: (stored) => {
+                replace(content, stored);
+                save.keepOwn(stored);
+              },
+            },
+            {
+              label: "Take the other one",
+              choose: (stored) => {
+                replace(stored.content, stored);
+                save.takeStored(stored);
+              },
+            },
+          ]}
         />
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">

@@ -5,6 +5,7 @@ import Link from "next/link";
 import { useState } from "react";
 import { Button, buttonClass, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
+import { ok, refused, type Answer, type Line } from "@/lib/base";
 import styles from "./import-panel.module.css";
 
 interface PlannedBead {
@@ -36,32 +37,30 @@ interface Plan {
   readonly renumbered: number;
   readonly otherTables: boolean;
 }
-type Answer = { readonly plan: Plan } | { readonly lines: readonly string[] };
-
-async function send(file: File, query: string): Promise<Answer> {
+async function send(file: File, query: string): Promise<Answer<Plan>> {
   try {
     const answer = await fetch(`/api/import${query}`, { method: "POST", body: file });
-    const json = (await answer.json()) as Plan & { issues?: readonly { message?: string }[] };
-    if (answer.ok) return { plan: json };
-    return { lines: (json.issues ?? []).map(({ message }) => message ?? "It was refused.") };
+    const json = (await answer.json()) as Plan & { issues?: readonly Line[] };
+    return answer.ok ? ok(json) : { ok: false, issues: json.issues ?? [] };
   } catch {
-    return {
-      lines: ["The server did not answer; nothing was imported. Check that it runs, then try again."],
-    };
+    return refused(
+      "unreachable",
+      "The server did not answer; nothing was imported. Check that it runs, then try again.",
+    );
   }
 }
 
 /** Chooses an archive, shows what importing it would do, and does it when that is wanted. */
 export function ImportPanel() {
   const [file, setFile] = useState<File | null>(null);
-  const [answer, setAnswer] = useState<Answer | null>(null);
+  const [answer, setAnswer] = useState<Answer<Plan> | null>(null);
   const [working, setWorking] = useState(false);
   const ask = async (chosen: File, query: string): Promise<void> => {
     setWorking(true);
     setAnswer(await send(chosen, query));
     setWorking(false);
   };
-  const plan = answer && "plan" in answer ? answer.plan : null;
+  const plan = answer?.ok ? answer.value : null;
   return (
     <Panel title="An archive from another machine" tone="blue">
       <label className={buttonClass("main", "large", styles.choose)}>
@@ -83,10 +82,10 @@ export function ImportPanel() {
       </label>
       <p className={form.note}>It is checked first and nothing is written until you say so.</p>
       <div aria-live="polite" className={styles.answer}>
-        {answer && "lines" in answer && (
+        {answer && !answer.ok && (
           <ul className={`${form.said} ${form.refused} ${styles.lines}`}>
-            {answer.lines.map((line) => (
-              <li key={line}>{line}</li>
+            {answer.issues.map(({ message }) => (
+              <li key={message}>{message}</li>
             ))}
           </ul>
         )}

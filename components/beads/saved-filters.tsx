@@ -3,7 +3,7 @@
 import { Trash2 } from "lucide-react";
 import Link from "next/link";
 import { useTransition } from "react";
-import { Field, SaidForm, type FormAnswer } from "@/components/ui";
+import { Field, SaidForm, type SaidAction } from "@/components/ui";
 import styles from "./saved-filters.module.css";
 
 export interface SavedFilterLink {
@@ -20,7 +20,7 @@ export function SavedFilters({
 }: {
   saved: readonly SavedFilterLink[];
   /** null: nothing is asked for now, or this person may not keep filters. */
-  onSave: ((before: FormAnswer, form: FormData) => Promise<FormAnswer>) | null;
+  onSave: SaidAction | null;
   onDelete: ((id: string) => Promise<void>) | null;
 }) {
   const [pending, start] = useTransition();

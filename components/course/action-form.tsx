@@ -1,7 +1,7 @@
 "use client";
 
 import { useRef, useState, useTransition, type ReactNode } from "react";
-import type { Answer } from "./answer";
+import { inWords, refused, type Answer } from "@/lib/base";
 import styles from "./course.module.css";
 
 /**
@@ -38,7 +38,7 @@ export function ActionForm({
             if (error instanceof Error && "digest" in error) throw error;
             return unreachable;
           });
-          setMessage(answer && !answer.ok ? answer.message : null);
+          setMessage(answer && !answer.ok ? inWords(answer) : null);
           if (!answer || answer.ok) form.current?.reset();
         });
       }}
@@ -53,11 +53,10 @@ export function ActionForm({
   );
 }
 
-const unreachable = {
-  ok: false,
-  code: "unreachable",
-  message: "Toeline did not answer, so nothing was saved. Check the connection and try again.",
-} as const;
+const unreachable = refused(
+  "unreachable",
+  "Toeline did not answer, so nothing was saved. Check the connection and try again.",
+);
 
 /** A button for one deed with an answer. `sure`: asked before it is done, for what cannot be taken back. */
 export function ActionButton({
@@ -78,7 +77,7 @@ export function ActionButton({
     start(async () => {
       setAsking(false);
       const answer = await action();
-      setMessage(answer && !answer.ok ? answer.message : null);
+      setMessage(answer && !answer.ok ? inWords(answer) : null);
     });
   return (
     <>

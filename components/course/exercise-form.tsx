@@ -4,11 +4,11 @@ import { useState, useTransition } from "react";
 import { SetupForm } from "@/components/setup";
 import { Button, Field, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
+import { inWords, type Answer } from "@/lib/base";
 import { startingSetup, type ExerciseContent } from "@/lib/course";
 import { checkSetup, fieldLabel, type RunSetup } from "@/lib/setup";
 import { electrodeClasses, joints, positions } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
-import type { Answer } from "./answer";
 import styles from "./course.module.css";
 import { CriteriaFields } from "./criteria-fields";
 import { RubricLines } from "./rubric-lines";
@@ -54,7 +54,7 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
   const send = () =>
     start(async () => {
       const answer = await save(input);
-      setMessage(answer && !answer.ok ? answer.message : null);
+      setMessage(answer && !answer.ok ? inWords(answer) : null);
     });
   const startFrom = (name: string) => {
     const found = setups.find((one) => one.name === name);

@@ -3,7 +3,11 @@
 import Link from "next/link";
 import { useReducer, useState, useTransition, type ReactNode } from "react";
 import type { CanvasPhoto } from "@/components/canvas";
+import { CollisionNotice } from "@/components/saving/collision-notice";
+import { isCollision, type Save, type Stored } from "@/components/saving/saver";
+import { useRevision } from "@/components/saving/use-revision";
 import { Button, Chip, Field, Panel } from "@/components/ui";
+import { inWords, type Answer } from "@/lib/base";
 import {
   editLayer,
   itemsOver,
@@ -16,12 +20,10 @@ import {
   type RubricLine,
 } from "@/lib/course";
 import type { Drawing } from "@/lib/marks";
-import type { Answer } from "./answer";
 import page from "./course.module.css";
 import styles from "./layer-canvas.module.css";
 import { LayerBoard } from "./layer-board";
 import { RubricMarking } from "./rubric-marking";
-import { useDraft, type SaveDraft } from "./use-draft";
 
 export interface DeskPhoto extends CanvasPhoto {
   readonly id: string;
@@ -34,7 +36,9 @@ export interface FeedbackDeskProps {
   readonly revision: number;
   readonly rubric: readonly RubricLine[];
   readonly phrases: readonly string[];
-  readonly save: SaveDraft;
+  readonly save: Save<FeedbackContent>;
+  /** The draft that is in the store now; asked only after a collision. */
+  readonly readStored: () => Promise<Answer<Stored<FeedbackContent>>>;
   readonly giveBack: (basedOn: number) => Promise<Answer<unknown>>;
   /** What Toeline and the student say, beside. */
   readonly beside: ReactNode;
@@ -44,17 +48,21 @@ export interface FeedbackDeskProps {
 export function FeedbackDesk(props: FeedbackDeskProps) {
   const { photos, draft, rubric, phrases } = props;
   const [said, setSaid] = useState(draft);
-  const [layers, edit] = useReducer(editLayers, draft, (first) =>
-    Object.fromEntries(photos.map(({ id }) => [id, startLayer(itemsOver(first.layers, id))])),
-  );
+  const [layers, edit] = useReducer(editLayers, draft, (first) => layersOf(photos, first));
   const [shownId, setShownId] = useState(photos[0]?.id ?? "");
-  const { state, flush } = useDraft(props.revision, said, props.save);
+  const saving = useRevision("auto", props.revision, said, props.save);
+  const { state, flush } = saving;
+  const takeStored = (stored: Stored<FeedbackContent>) => {
+    setSaid(stored.content);
+    edit(layersOf(photos, stored.content));
+    saving.takeStored(stored);
+  };
   const change = (part: Partial<FeedbackContent>) => setSaid((old) => ({ ...old, ...part }));
   const draw = (photoId: string, action: LayerAction) => {
     const history = layers[photoId];
     if (!history) return;
     const next = editLayer(history, action);
-    edit({ photoId, next });
+    edit({ [photoId]: next });
     if (next !== history)
       setSaid((old) => ({ ...old, layers: [...withItems(old.layers, photoId, next.present)] }));
   };
@@ -124,13 +132,25 @@ export function FeedbackDesk(props: FeedbackDeskProps) {
           <p data-testid="draft-state" data-state={state.kind} role="status">
             {state.kind === "saved" && "Draft saved."}
             {state.kind === "saving" && "Saving the draft …"}
-            {state.kind === "refused" && state.message}
+            {state.kind === "refused" && inWords(state.refusal)}
           </p>
+          <CollisionNotice
+            state={state}
+            readStored={props.readStored}
+            choices={[
+              { label: "Keep mine", choose: saving.keepOwn },
+              { label: "Take the other one", choose: takeStored },
+            ]}
+          />
           <GiveBack
             ready={saysSomething(said)}
             giveBack={async () => {
               const revision = await flush();
-              return revision === null ? null : props.giveBack(revision);
+              if (revision === null) return null;
+              const answer = await props.giveBack(revision);
+              if (answer.ok || !isCollision(answer)) return answer;
+              saving.collide(answer);
+              return null;
             }}
           />
         </Panel>
@@ -140,12 +160,13 @@ export function FeedbackDesk(props: FeedbackDeskProps) {
   );
 }
 
-function editLayers(
-  layers: Readonly<Record<string, LayerHistory>>,
-  { photoId, next }: { photoId: string; next: LayerHistory },
-): Readonly<Record<string, LayerHistory>> {
-  return layers[photoId] === next ? layers : { ...layers, [photoId]: next };
-}
+/** What is drawn over each photo, by its id. */
+type Layers = Readonly<Record<string, LayerHistory>>;
+
+const layersOf = (photos: readonly DeskPhoto[], { layers }: FeedbackContent): Layers =>
+  Object.fromEntries(photos.map(({ id }) => [id, startLayer(itemsOver(layers, id))]));
+
+const editLayers = (layers: Layers, next: Layers): Layers => ({ ...layers, ...next });
 
 /** Asked twice, because it cannot be taken back. */
 function GiveBack({ ready, giveBack }: { ready: boolean; giveBack: () => Promise<Answer<unknown> | null> }) {
@@ -156,7 +177,7 @@ function GiveBack({ ready, giveBack }: { ready: boolean; giveBack: () => Promise
     start(async () => {
       const answer = await giveBack();
       setAsking(false);
-      setMessage(answer && !answer.ok ? answer.message : null);
+      setMessage(answer && !answer.ok ? inWords(answer) : null);
     });
   return (
     <>

@@ -4,6 +4,7 @@ import { Camera, ImageUp } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useEffect, useId, useState, type ReactNode } from "react";
 import { Button, buttonClass, Chip, Field } from "@/components/ui";
+import { inWords } from "@/lib/base";
 import type { RunChoices } from "@/lib/course";
 import { fieldLabel, parseReading, quantityOf, type RunSetup } from "@/lib/setup";
 import { polarities } from "@/lib/trade";
@@ -67,9 +68,9 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
       },
       setSent,
     );
-    if (answer.ok) return router.push(answer.address);
+    if (answer.ok) return router.push(answer.value.address);
     setSent(null);
-    setMessage(answer.message);
+    setMessage(inWords(answer));
   };
 
   return (

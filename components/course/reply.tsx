@@ -1,6 +1,6 @@
 import { Button, Field, Panel } from "@/components/ui";
+import type { Answer } from "@/lib/base";
 import { ActionForm } from "./action-form";
-import type { Answer } from "./answer";
 import styles from "./course.module.css";
 
 /** The student's reply beside the answer; the form only where they may write it. */

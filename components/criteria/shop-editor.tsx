@@ -3,8 +3,9 @@
 import { Plus } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useState } from "react";
-import { SaveBar } from "@/components/inspect/save-bar";
-import { useSaving, type Save } from "@/components/inspect/use-saving";
+import { SaveBar } from "@/components/saving/save-bar";
+import type { Save } from "@/components/saving/saver";
+import { useEdited, type Editing, type SavedAndSaid } from "@/components/saving/use-edited";
 import { Button, Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import type { ShopRow } from "@/lib/accept";
@@ -14,33 +15,36 @@ import { draftErrors, movedRow, newRow, type ShopDraft } from "./shop-draft";
 import { ShopRowFields } from "./shop-row-fields";
 import { TryOut, type TriedBead, type TryOn } from "./try-out";
 
-/** Limits being written: rows of one limit each, tried on a bead of the shop before they are saved as a version. */
+/** The revision is the version; the key is where a new set is found. */
+export type SavedShopSet = SavedAndSaid & { readonly key: string };
+
+/**
+ * Limits being written: rows of one limit each, tried on a bead of the shop before they are saved as a version.
+ * Revision 0 is a set that is not saved yet.
+ */
 export function ShopEditor({
-  start,
-  version,
-  save,
   tryOn,
   beads,
   units,
-}: {
-  readonly start: ShopDraft;
-  /** The newest version there is; 0 for a set that is not saved yet. */
-  readonly version: number;
-  readonly save: Save;
+  ...editing
+}: Omit<Editing<ShopDraft>, "save"> & {
+  readonly save: Save<ShopDraft, SavedShopSet>;
   readonly tryOn: TryOn;
   readonly beads: readonly TriedBead[];
   readonly units: UnitPreferences;
 }) {
   const router = useRouter();
   const [isLeaving, setLeaving] = useState(false);
-  const saveAndOpen: Save = async (basedOn, draft) => {
-    const answer = await save(basedOn, draft);
-    if (version > 0 || !answer.done || !answer.once) return answer;
+  const isNew = editing.revision === 0;
+  const saveAndOpen = async (basedOn: number, draft: ShopDraft) => {
+    const answer = await editing.save(basedOn, draft);
+    if (!isNew || !answer.ok) return answer;
     setLeaving(true);
-    router.push(`/criteria/${answer.once}`);
-    return { done: true, text: answer.text };
+    router.push(`/criteria/${answer.value.key}`);
+    return answer;
   };
-  const { content, change, submit, said, pending } = useSaving(start, version, saveAndOpen);
+  const edited = useEdited({ ...editing, save: saveAndOpen });
+  const { content, change, submit } = edited;
   const [asked, setAsked] = useState(false);
   const errors = draftErrors(content);
   const error = (path: string): string | undefined => (asked ? errors.get(path) : undefined);
@@ -117,8 +121,8 @@ export function ShopEditor({
           saved.
         </p>
       )}
-      <SaveBar pending={pending || isLeaving} said={said}>
-        {version === 0 ? "Save as version 1" : "Save as the next version"}
+      <SaveBar edited={edited} isLeaving={isLeaving}>
+        {isNew ? "Save as version 1" : "Save as the next version"}
       </SaveBar>
     </form>
   );

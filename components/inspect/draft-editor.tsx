@@ -1,6 +1,8 @@
 "use client";
 
 import { LengthField } from "@/components/criteria/length-field";
+import { SaveBar } from "@/components/saving/save-bar";
+import { useEdited, type Editing } from "@/components/saving/use-edited";
 import { Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import type { InspectionDraft, JobWeld } from "@/lib/inspect";
@@ -8,8 +10,6 @@ import { lengthText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { ChoiceField, NumberField, TextField } from "./fields";
 import styles from "./inspect.module.css";
-import { SaveBar } from "./save-bar";
-import { useSaving, type Save } from "./use-saving";
 import { WeldsLooked } from "./welds-looked";
 
 interface Choice {
@@ -19,21 +19,17 @@ interface Choice {
 
 /** How the look was made, with what, and at which welds; saved as a whole. */
 export function DraftEditor({
-  start,
-  revision,
-  save,
   instruments,
   welds,
   units,
-}: {
-  readonly start: InspectionDraft;
-  readonly revision: number;
-  readonly save: Save;
+  ...editing
+}: Editing<InspectionDraft> & {
   readonly instruments: readonly Choice[];
   readonly welds: readonly JobWeld[];
   readonly units: UnitPreferences;
 }) {
-  const { content, change, submit, said, pending } = useSaving(start, revision, save);
+  const edited = useEdited(editing);
+  const { content, change, submit } = edited;
   const toggle = (id: string, on: boolean) =>
     change({
       instrumentIds: on ? [...content.instrumentIds, id] : content.instrumentIds.filter((one) => one !== id),
@@ -80,9 +76,7 @@ export function DraftEditor({
             />
           )}
         </Field>
-        <SaveBar pending={pending} said={said}>
-          Save the inspection
-        </SaveBar>
+        <SaveBar edited={edited}>Save the inspection</SaveBar>
       </form>
     </Panel>
   );

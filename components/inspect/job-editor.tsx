@@ -3,6 +3,8 @@
 import { CriteriaOptions } from "@/components/criteria/criteria-options";
 import { LengthField } from "@/components/criteria/length-field";
 import { NewerVersion } from "@/components/criteria/newer-version";
+import { SaveBar } from "@/components/saving/save-bar";
+import { useEdited, type Editing } from "@/components/saving/use-edited";
 import { Button, Field, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import { wholeWeld, type JobContent, type JobPart, type JobWeld } from "@/lib/inspect";
@@ -12,8 +14,6 @@ import type { UnitPreferences } from "@/lib/units";
 import { AskedExtent } from "./asked-extent";
 import { ChoiceField, TextField } from "./fields";
 import styles from "./inspect.module.css";
-import { SaveBar } from "./save-bar";
-import { useSaving, type Save } from "./use-saving";
 
 interface Choice {
   readonly id: string;
@@ -32,21 +32,17 @@ const freshId = (letter: string, rows: readonly { readonly id: string }[]): stri
 
 /** Everything a job says, saved as a whole. */
 export function JobEditor({
-  start,
-  revision,
-  save,
   criteria,
   people,
   units,
-}: {
-  readonly start: JobContent;
-  readonly revision: number;
-  readonly save: Save;
+  ...editing
+}: Editing<JobContent> & {
   readonly criteria: readonly CriteriaSummary[];
   readonly people: readonly Choice[];
   readonly units: UnitPreferences;
 }) {
-  const { content, change, submit, said, pending } = useSaving(start, revision, save);
+  const edited = useEdited(editing);
+  const { content, change, submit } = edited;
   const setPart = (id: string, part: Partial<JobPart>) =>
     change({ parts: content.parts.map((one) => (one.id === id ? { ...one, ...part } : one)) });
   const setWeld = (id: string, weld: Partial<JobWeld>) =>
@@ -97,9 +93,7 @@ export function JobEditor({
           />
         ))}
         <Button onClick={addWeld}>Add a weld</Button>
-        <SaveBar pending={pending} said={said}>
-          Save the job
-        </SaveBar>
+        <SaveBar edited={edited}>Save the job</SaveBar>
       </form>
     </Panel>
   );

@@ -1,4 +1,4 @@
-import { Field, Panel, SaidForm, type FormAnswer } from "@/components/ui";
+import { Field, Panel, SaidForm, type SaidAction } from "@/components/ui";
 import styles from "./inspect.module.css";
 
 /** Sign-off: what is open answered in words, a reason where it is a correction, and the passphrase again. */
@@ -9,7 +9,7 @@ export function SignForm({
   hasOpenPoints,
   isCorrection,
 }: {
-  readonly action: (before: FormAnswer, form: FormData) => Promise<FormAnswer>;
+  readonly action: SaidAction;
   readonly signers: readonly { readonly id: string; readonly title: string }[];
   /** On a machine without accounts whoever signs says who they are. */
   readonly chooses: boolean;

@@ -5,15 +5,16 @@ import { useState, useTransition } from "react";
 import { Button, Panel } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 
-interface Answer {
+/** What the verifier looked at, and one sentence per finding. */
+export interface Verified {
   readonly looked: string;
   readonly head: string | null;
   readonly findings: readonly string[];
 }
 
 /** Asks the verifier and shows what it found; where it found nothing it says what it looked at. */
-export function VerifyPanel({ verify }: { verify: () => Promise<Answer> }) {
-  const [answer, setAnswer] = useState<Answer | null>(null);
+export function VerifyPanel({ verify }: { verify: () => Promise<Verified> }) {
+  const [answer, setAnswer] = useState<Verified | null>(null);
   const [failed, setFailed] = useState(false);
   const [pending, start] = useTransition();
   const run = () =>

@@ -1,6 +1,7 @@
 "use client";
 
-import { Field, Panel, SaidForm, type FormAnswer } from "@/components/ui";
+import { Field, Panel, SaidForm, type Said, type SaidAction } from "@/components/ui";
+import type { Answer } from "@/lib/base";
 import { roleNames, type Role } from "@/lib/people";
 import { NamePlaces, type ShownPlace } from "./name-places";
 import { PersonFields } from "./person-fields";
@@ -15,8 +16,6 @@ export interface ShownPerson {
   readonly userId: string | null;
 }
 
-type FormAction = (before: FormAnswer, form: FormData) => Promise<FormAnswer>;
-
 /** One person: what they are, and behind a fold each, how to change it, their account, and their removal. */
 export function PersonPanel({
   person,
@@ -27,10 +26,10 @@ export function PersonPanel({
   lookForName,
 }: {
   person: ShownPerson;
-  change: FormAction;
-  openAccount: FormAction;
-  closeAccount: () => Promise<FormAnswer>;
-  remove: FormAction;
+  change: SaidAction;
+  openAccount: SaidAction;
+  closeAccount: () => Promise<Answer<Said>>;
+  remove: SaidAction;
   lookForName: () => Promise<readonly ShownPlace[] | null>;
 }) {
   const { name, mark, role, userId } = person;

@@ -1,20 +1,16 @@
 "use client";
 
 import { startTransition, useActionState } from "react";
-import { Chip, type FormAnswer } from "@/components/ui";
+import { Chip, nothingSaid, type SaidAction } from "@/components/ui";
 import { outcomes, type Outcome } from "@/lib/assess";
+import { inWords } from "@/lib/base";
 import { outcomeWords } from "@/lib/report";
 import styles from "./side-by-side.module.css";
 
 /** What the change did, as buttons; the one that is pressed again is taken back. Works without JavaScript. */
-export function OutcomeForm({
-  outcome,
-  action,
-}: {
-  outcome: Outcome | null;
-  action: (before: FormAnswer, form: FormData) => Promise<FormAnswer>;
-}) {
-  const [said, run, pending] = useActionState(action, { done: true, text: "" });
+export function OutcomeForm({ outcome, action }: { outcome: Outcome | null; action: SaidAction }) {
+  const [answer, run, pending] = useActionState(action, nothingSaid);
+  const text = answer.ok ? answer.value.text : inWords(answer);
   return (
     <form
       action={run}
@@ -39,7 +35,7 @@ export function OutcomeForm({
           </Chip>
         ))}
       </div>
-      {said.text && <p role={said.done ? "status" : "alert"}>{said.text}</p>}
+      {text && <p role={answer.ok ? "status" : "alert"}>{text}</p>}
     </form>
   );
 }

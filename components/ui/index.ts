@@ -3,4 +3,4 @@ export { Chip } from "./chip";
 export { Choice } from "./choice";
 export { Field } from "./field";
 export { Panel, type PanelTone } from "./panel";
-export { SaidForm, type FormAnswer } from "./said-form";
+export { nothingSaid, SaidForm, SaidLine, type Said, type SaidAction } from "./said-form";

@@ -1,16 +1,21 @@
 "use client";
 
 import { startTransition, useActionState, type ReactNode } from "react";
+import { inWords, type Answer } from "@/lib/base";
 import { Button, type ButtonProps } from "./button";
 import styles from "./form.module.css";
 
-/** What a form's action answers: a sentence, and whether it was done. */
-export interface FormAnswer {
-  readonly done: boolean;
+/** What a form tells when it is done. */
+export interface Said {
   readonly text: string;
   /** Shown once and not kept, as a new token is. */
   readonly once?: string;
 }
+
+export type SaidAction = (before: Answer<Said>, form: FormData) => Promise<Answer<Said>>;
+
+/** Before anything was sent. */
+export const nothingSaid: Answer<Said> = { ok: true, value: { text: "" } };
 
 /**
  * A form whose action answers with a sentence, which is shown under the button and told to screen readers. It works
@@ -23,13 +28,13 @@ export function SaidForm({
   children,
   className,
 }: {
-  action: (before: FormAnswer, form: FormData) => Promise<FormAnswer>;
+  action: SaidAction;
   submit: ReactNode;
   tone?: NonNullable<ButtonProps["tone"]>;
   children?: ReactNode;
   className?: string;
 }) {
-  const [said, run, pending] = useActionState(action, { done: true, text: "" });
+  const [answer, run, pending] = useActionState(action, nothingSaid);
   return (
     <form
       className={className ?? styles.form}
@@ -48,20 +53,24 @@ export function SaidForm({
           {pending ? "Working …" : submit}
         </Button>
       </div>
-      {said.text && (
-        <p
-          className={`${styles.said} ${said.done ? "" : styles.refused}`}
-          role={said.done ? "status" : "alert"}
-        >
-          {said.text}
-          {said.once && (
-            <>
-              {" "}
-              <code className={styles.mono}>{said.once}</code>
-            </>
-          )}
-        </p>
-      )}
+      <SaidLine answer={answer} />
     </form>
+  );
+}
+
+/** The sentence that came back, told to screen readers as well. */
+export function SaidLine({ answer }: { answer: Answer<Said> | null }) {
+  const text = answer && (answer.ok ? answer.value.text : inWords(answer));
+  if (!answer || !text) return null;
+  return (
+    <p className={`${styles.said} ${answer.ok ? "" : styles.refused}`} role={answer.ok ? "status" : "alert"}>
+      {text}
+      {answer.ok && answer.value.once && (
+        <>
+          {" "}
+          <code className={styles.mono}>{answer.value.once}</code>
+        </>
+      )}
+    </p>
   );
 }

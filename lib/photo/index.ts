@@ -2,7 +2,7 @@ import "server-only";
 
 export { photoIssueCodes, photoIssueStatus, type PhotoIssue, type PhotoIssueCode } from "./issue";
 export { isSha256, originalPath, viewPath, viewType } from "./paths";
-export { MAX_PHOTO_BYTES, receivePhoto, type ReceiveOptions } from "./receive-photo";
+export { receivePhoto, type ReceiveOptions } from "./receive-photo";
 export { photoSentence, photoSentences } from "./sentences";
 export { readStoredPhoto } from "./stored-photo";
 export { removeIncoming, sweepIncoming } from "./sweep";

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { mkdir, rm } from "node:fs/promises";
 import path from "node:path";
-import type { Result } from "@/lib/base";
+import { MAX_PHOTO_BYTES, type Result } from "@/lib/base";
 import { diskRefusal, realDisk, type Disk } from "./disk";
 import { inTurn } from "./in-turn";
 import { refusal, type PhotoIssue } from "./issue";
@@ -9,8 +9,6 @@ import { photoFolders } from "./paths";
 import { saveStream, type ByteSource, type StreamLimits } from "./save-stream";
 import { takeIn } from "./take-in";
 import type { ReceivedPhoto } from "./types";
-
-export const MAX_PHOTO_BYTES = 40 * 2 ** 20;
 
 export interface ReceiveOptions {
   /** Length the sender announced (Content-Length), bytes; null when it announced none. */

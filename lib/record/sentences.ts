@@ -45,7 +45,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     `This feedback could not be saved (${path.join(" › ") || "feedback"}). It stays on this screen; correct it and it will be saved at once.`,
   "feedback-returned": () => "This feedback was returned, so it stays as it is.",
   "feedback-changed-elsewhere": () =>
-    "This feedback was changed in another window meanwhile, so nothing was saved here. Reload the page to go on from there.",
+    "This feedback was changed in another window meanwhile. Choose below which version to keep; nothing is lost until you do.",
   "feedback-empty": () => "Nothing was said yet. Draw, mark a line or write a remark, then return it.",
   "feedback-not-returned": () => "There is no feedback to reply to yet.",
   "reply-not-understood": () => "A reply has between one letter and 2000.",
@@ -61,7 +61,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
       : `This job could not be saved (${path.join(" › ") || "job"}). It stays on this screen; correct it and save again.`,
   "job-gone": () => "This job is no longer in the list. Go back to the jobs.",
   "job-changed-elsewhere": () =>
-    "This job was changed in another window meanwhile, so nothing was saved. Reload the page and make your change again.",
+    "This job was changed in another window meanwhile. Choose below which version to keep; nothing is lost until you do.",
   "weld-gone": () => "This weld is no longer on the job. Reload the page.",
   "weld-has-beads": ({ data }) =>
     `Weld ${data["weld"] ?? "here"} has beads, so it stays. Take its beads off first, then strike it off.`,
@@ -69,7 +69,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     `These limits could not be saved (${path.map((step) => (typeof step === "number" ? step + 1 : step)).join(" › ") || "form"}: ${data["reason"] ?? "not understood"}). Correct it and save again.`,
   "criteria-gone": () => "There are no limits of this name. Go back to the criteria.",
   "criteria-changed-elsewhere": ({ data }) =>
-    `Version ${data["version"] ?? "a newer one"} was saved in another window meanwhile, so nothing was saved here. Copy what you need, reload the page and make your change again.`,
+    `Version ${data["version"] ?? "a newer one"} was saved in another window meanwhile. Choose below which version to keep; nothing is lost until you do.`,
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",
@@ -77,7 +77,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "inspection-not-understood": ({ path }) =>
     `This inspection could not be saved (${path.join(" › ") || "form"}). It stays on this screen; correct it and save again.`,
   "inspection-changed-elsewhere": () =>
-    "This inspection was changed in another window meanwhile, so nothing was saved. Reload the page and make your change again.",
+    "This inspection was changed in another window meanwhile. Choose below which version to keep; nothing is lost until you do.",
   "inspection-signed": () =>
     "This inspection is signed, so it stays as it is. Choose “Correct” to make a further revision.",
   "sign-not-inspector": () =>

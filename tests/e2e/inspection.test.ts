@@ -99,6 +99,42 @@ const pdf = async (address: string) => {
 };
 
 describe("a job", () => {
+  it("in two windows loses neither version, and saves the one that was chosen", async () => {
+    const context = await browser.newContext(desktop);
+    const [one, two] = [await context.newPage(), await context.newPage()];
+    for (const page of [one, two]) page.setDefaultTimeout(PATIENT_MS);
+    const save = (page: Page) => page.getByRole("button", { name: "Save the job" }).click();
+    const title = (page: Page) => page.getByLabel("Title").inputValue();
+    await one.goto(`${server.url}/jobs`);
+    await one.getByLabel("Title").fill("Ladder frame");
+    await one.getByRole("button", { name: "Make the job" }).click();
+    await one.waitForURL(/\/jobs\/[a-z0-9]+$/);
+    await two.goto(one.url());
+    await one.getByLabel("Title").fill("Ladder frame, left");
+    await save(one);
+    await one.getByText("Saved.", { exact: true }).waitFor();
+    await two.getByLabel("Title").fill("Ladder frame, right");
+    await save(two);
+    await two.getByText("changed in another window").waitFor();
+    await shoot(two, "job-two-windows");
+    expect(await title(two)).toBe("Ladder frame, right");
+    await two.getByRole("button", { name: /Take the other one/ }).click();
+    await two.getByRole("button", { name: "Bring mine back" }).waitFor();
+    expect(await title(two)).toBe("Ladder frame, left");
+    await two.getByRole("button", { name: "Bring mine back" }).click();
+    expect(await title(two)).toBe("Ladder frame, right");
+    await save(two);
+    await two.getByText("Saved.", { exact: true }).waitFor();
+    // Now the first window is behind: it keeps its own over the other.
+    await one.getByLabel("Title").fill("Ladder frame, both");
+    await save(one);
+    await one.getByRole("button", { name: "Keep mine" }).click();
+    await one.getByText("Saved.", { exact: true }).waitFor();
+    await two.reload();
+    expect(await title(two)).toBe("Ladder frame, both");
+    await context.close();
+  });
+
   it("goes from its bead to a signed report and to a correction as revision 2", async () => {
     const page = await (await browser.newContext(desktop)).newPage();
     page.setDefaultTimeout(PATIENT_MS);

@@ -50,7 +50,9 @@ function routes(folder = "app/api"): { path: string; methods: string[] }[] {
     if (entry.name !== "route.ts") return [];
     const text = readFileSync(path.join(root, inside), "utf8");
     const methods = ["GET", "POST", "PUT", "DELETE"].filter((method) =>
-      new RegExp(`function ${method}\\b|\\{[^}]*\\b${method}\\b[^}]*\\} = machineDoor`).test(text),
+      new RegExp(`(?:function|export const) ${method}\\b|\\{[^}]*\\b${method}\\b[^}]*\\} = machineDoor`).test(
+        text,
+      ),
     );
     const at = folder.replace(/^app/, "").replace(/\[(\w+)\]/g, "{$1}");
     return [{ path: at, methods: methods.map((method) => method.toLowerCase()) }];

@@ -1,6 +1,8 @@
 import { revalidatePath } from "next/cache";
 import type { z } from "zod";
-import { routeFor, welderOf } from "@/app/_door/here";
+import { welderOf } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
+import { linesOf } from "@/lib/base";
 import { createBead, recordSentence } from "@/lib/record";
 import { askedBeads } from "../export/_asked/asked-beads";
 import { NewBeadSchema, PageSchema } from "./shapes";
@@ -8,9 +10,7 @@ import { NewBeadSchema, PageSchema } from "./shapes";
 export const dynamic = "force-dynamic";
 
 /** The beads that fit the filter, `limit` of them from `offset` on, with the verdict worked out for each. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "bead.read");
-  if (now instanceof Response) return now;
+export const GET = routeFor("bead.read", async (now, request) => {
   const asked = await askedBeads(now, request, "bead.read");
   if (asked instanceof Response) return asked;
   const page = PageSchema.safeParse({
@@ -23,12 +23,10 @@ export async function GET(request: Request): Promise<Response> {
     .slice(offset, offset + limit)
     .map(({ bead, verdict, confirmedCause }) => ({ ...bead, verdict, confirmedCause }));
   return Response.json({ total: asked.found.length, limit, offset, beads });
-}
+});
 
 /** Makes a bead; what is left out stays empty. Photos come after it, one request each. */
-export async function POST(request: Request): Promise<Response> {
-  const now = await routeFor(request, "bead.create");
-  if (now instanceof Response) return now;
+export const POST = routeFor("bead.create", async (now, request) => {
   const body = NewBeadSchema.safeParse(await request.json().catch(() => null));
   if (!body.success) return refused(body.error, 422);
   const { title, welder, setup, judgement } = body.data;
@@ -40,12 +38,12 @@ export async function POST(request: Request): Promise<Response> {
     welderId: welderOf(now.actor),
   });
   if (!made.ok) {
-    const issues = made.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+    const issues = linesOf(made.issues, recordSentence);
     return Response.json({ issues }, { status: 503 });
   }
   revalidatePath("/");
   return Response.json(made.value, { status: 201, headers: { location: `/api/beads/${made.value.id}` } });
-}
+});
 
 function refused(error: z.ZodError, status: number): Response {
   const issues = error.issues.map((one) => ({

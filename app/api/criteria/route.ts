@@ -1,13 +1,11 @@
-import { routeFor } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
 import { listCriteria } from "@/lib/accept";
 import { listShopSets, newestVersions } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
 
 /** Everything a bead can be judged by: the sets that come with the program, then every version of the shop's own. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "bead.read");
-  if (now instanceof Response) return now;
+export const GET = routeFor("bead.read", async (now) => {
   const sets = await listShopSets(now.db);
   const newest = new Set(newestVersions(sets).map(({ id }) => id));
   const withdrawn = new Map(sets.map(({ id, withdrawnAt }) => [id, withdrawnAt]));
@@ -16,4 +14,4 @@ export async function GET(request: Request): Promise<Response> {
     shop: shop && { ...shop, newest: newest.has(set.id), withdrawnAt: withdrawn.get(set.id) ?? null },
   }));
   return Response.json({ criteria });
-}
+});

@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
-import { routeFor } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
 import { readBody } from "@/app/_door/read-body";
+import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { checkArchive, importArchive, importSentence, MOST_ARCHIVE_BYTES } from "@/lib/record";
 
@@ -10,9 +11,7 @@ export const dynamic = "force-dynamic";
  * Takes an archive as the body. `?check=yes` says what importing it would do and writes nothing;
  * `?conflicts=leave` imports the rest where some beads are here with other content.
  */
-export async function POST(request: Request): Promise<Response> {
-  const now = await routeFor(request, "data.import");
-  if (now instanceof Response) return now;
+export const POST = routeFor("data.import", async (now, request) => {
   const bytes = await readBody(request, MOST_BODY_BYTES);
   if (bytes === null) return tooLarge();
   const { searchParams } = new URL(request.url);
@@ -25,11 +24,7 @@ export async function POST(request: Request): Promise<Response> {
     if (!check) revalidatePath("/");
     return Response.json({ done: !check, ...answer.value }, { status: check ? 200 : 201 });
   }
-  const issues = answer.issues.slice(0, 20).map((one) => ({
-    code: one.code,
-    path: one.path,
-    message: importSentence(one),
-  }));
+  const issues = linesOf(answer.issues.slice(0, 20), importSentence);
   const code = issues[0]?.code ?? "";
   const status =
     code === "import-conflicts" || code === "import-criteria-differ"
@@ -38,7 +33,7 @@ export async function POST(request: Request): Promise<Response> {
         ? 503
         : 422;
   return Response.json({ issues }, { status });
-}
+});
 
 /** Photos and the list of beads beside them. */
 const MOST_BODY_BYTES = MOST_ARCHIVE_BYTES * 1.25;

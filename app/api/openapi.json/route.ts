@@ -1,10 +1,9 @@
-import { routeFor } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
 import { openApiDocument } from "./document";
 
 export const dynamic = "force-dynamic";
 
 /** What machines may ask for, as an OpenAPI 3.1 document. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "bead.read");
-  return now instanceof Response ? now : Response.json(openApiDocument());
-}
+export const GET = routeFor("bead.read", () => {
+  return Response.json(openApiDocument());
+});

@@ -1,4 +1,5 @@
-import { routeFor } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
+import { linesOf } from "@/lib/base";
 import { trendReport, trendSentence } from "@/lib/trends";
 import { groupingOf } from "@/app/trends/grouping";
 import { askedBeads, notUnderstood } from "../export/_asked/asked-beads";
@@ -6,9 +7,7 @@ import { askedBeads, notUnderstood } from "../export/_asked/asked-beads";
 export const dynamic = "force-dynamic";
 
 /** The numbers behind the trends page, for the beads that fit the filter: `by` groups them, `period` cuts time. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "trends.read");
-  if (now instanceof Response) return now;
+export const GET = routeFor("trends.read", async (now, request) => {
   const asked = await askedBeads(now, request, "trends.read");
   if (asked instanceof Response) return asked;
   const { by, period, unread } = groupingOf(asked.params);
@@ -16,6 +15,6 @@ export async function GET(request: Request): Promise<Response> {
   const report = trendReport(asked.found, { period, by: by.keyOf, most: Infinity });
   const chart = report.chart.ok
     ? report.chart.value
-    : { issues: report.chart.issues.map((one) => ({ code: one.code, message: trendSentence(one) })) };
+    : { issues: linesOf(report.chart.issues, trendSentence) };
   return Response.json({ ...report, by: by.id, period, chart });
-}
+});

@@ -12,7 +12,7 @@ import { Panel, SaidForm } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import { chooseUnitsAction } from "@/app/beads/actions";
 import { listShopSets, newestVersions } from "@/lib/record";
-import { saveShopSetAction, tryShopSetAction, withdrawShopSetAction } from "../actions";
+import { readShopSetAction, saveShopSetAction, tryShopSetAction, withdrawShopSetAction } from "../actions";
 import { beadsToTry } from "../beads-to-try";
 
 export const dynamic = "force-dynamic";
@@ -70,8 +70,9 @@ export default async function ShopSetPage({ params, searchParams }: Props) {
         {edits && (
           <ShopEditor
             start={{ title: shown.content.title, note: shown.content.note, rows: shown.content.rows }}
-            version={newest.version}
+            revision={newest.version}
             save={saveShopSetAction.bind(null, key)}
+            readStored={readShopSetAction.bind(null, key)}
             tryOn={tryShopSetAction}
             beads={await beadsToTry(now.db, ownOnly(now.actor))}
             units={units.preferences}

@@ -99,7 +99,8 @@ export default async function NewShopSetPage({ searchParams }: { searchParams: P
         <ShopEditor
           key={JSON.stringify(asked)}
           start={start.draft}
-          version={0}
+          revision={0}
+          readStored={null}
           save={createShopSetAction}
           tryOn={tryShopSetAction}
           beads={beads}

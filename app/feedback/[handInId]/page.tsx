@@ -24,7 +24,13 @@ import {
   assessContext,
 } from "@/lib/record";
 import { dayText, sheetDocument, summariseBead } from "@/lib/report";
-import { replyAction, returnFeedbackAction, saveFeedbackAction, withdrawAction } from "../actions";
+import {
+  readFeedbackAction,
+  replyAction,
+  returnFeedbackAction,
+  saveFeedbackAction,
+  withdrawAction,
+} from "../actions";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Feedback" };
@@ -126,6 +132,7 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
             rubric={exercise.content.rubric}
             phrases={phrases.map(({ text }) => text)}
             save={saveFeedbackAction.bind(null, handIn.id)}
+            readStored={readFeedbackAction.bind(null, handIn.id)}
             giveBack={returnFeedbackAction.bind(null, handIn.id)}
             beside={beside}
           />

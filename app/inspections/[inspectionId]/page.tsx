@@ -23,7 +23,7 @@ import {
 } from "@/lib/record";
 import { currentUnits } from "../../_door/current-units";
 import { pageFor } from "../../_door/here";
-import { correctInspectionAction, saveInspectionAction, signAction } from "../actions";
+import { correctInspectionAction, readInspectionAction, saveInspectionAction, signAction } from "../actions";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Inspection" };
@@ -86,6 +86,7 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
             units={(await currentUnits()).preferences}
             revision={inspection.revision}
             save={saveInspectionAction.bind(null, inspectionId)}
+            readStored={readInspectionAction.bind(null, inspectionId)}
             instruments={await instrumentChoices(now.db, draft.instrumentIds)}
             welds={job.content.welds}
           />

@@ -14,6 +14,7 @@ import {
   beginInspectionAction,
   detachBeadAction,
   newBeadForWeldAction,
+  readJobAction,
   saveJobAction,
 } from "../actions";
 
@@ -124,6 +125,7 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
             start={job.content}
             revision={job.revision}
             save={saveJobAction.bind(null, jobId)}
+            readStored={readJobAction.bind(null, jobId)}
             criteria={listCriteria(sets)}
             units={(await currentUnits()).preferences}
             people={people.map(({ id, name, mark }) => ({

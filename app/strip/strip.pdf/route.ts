@@ -1,13 +1,11 @@
-import { routeFor } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { stripPapers, stripPdf, type StripPaper } from "@/lib/pdf";
 
 export const dynamic = "force-dynamic";
 
 /** The scale strip to print; `?paper=a4|letter`, A4 unless said otherwise. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "bead.read");
-  if (now instanceof Response) return now;
+export const GET = routeFor("bead.read", async (_now, request) => {
   const asked = new URL(request.url).searchParams.get("paper") ?? "a4";
   if (!Object.hasOwn(stripPapers, asked))
     return Response.json(
@@ -17,4 +15,4 @@ export async function GET(request: Request): Promise<Response> {
   // The strip is the same every day; a fixed date keeps the file the same as well.
   const bytes = await stripPdf(asked as StripPaper, "2026-01-01T00:00:00.000Z");
   return pdfAnswer(bytes, `toeline-strip-${asked}.pdf`);
-}
+});

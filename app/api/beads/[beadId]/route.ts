@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { beadRouteFor } from "@/app/_door/here";
+import { beadRouteFor } from "@/app/_door/route-for";
+import { linesOf } from "@/lib/base";
 import { getBead, recordSentence, saveBead } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
@@ -8,25 +9,13 @@ export const dynamic = "force-dynamic";
 const SaveSchema = z.object({ basedOn: z.number().int().min(1), content: z.unknown() });
 
 /** The bead as it is now, with its revision. */
-export async function GET(
-  request: Request,
-  context: { params: Promise<{ beadId: string }> },
-): Promise<Response> {
-  const { beadId } = await context.params;
-  const now = await beadRouteFor(request, "bead.read", beadId);
-  if (now instanceof Response) return now;
+export const GET = beadRouteFor("bead.read", async (now, _request, { beadId }) => {
   const bead = await getBead(now.db, beadId);
   return bead ? Response.json(bead) : Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
-}
+});
 
 /** `{ basedOn, content }`: saves the whole bead if it is still at revision `basedOn`; 409 when it is not. */
-export async function PUT(
-  request: Request,
-  context: { params: Promise<{ beadId: string }> },
-): Promise<Response> {
-  const { beadId } = await context.params;
-  const now = await beadRouteFor(request, "bead.write", beadId);
-  if (now instanceof Response) return now;
+export const PUT = beadRouteFor("bead.write", async (now, request, { beadId }) => {
   const body = SaveSchema.safeParse(await request.json().catch(() => null));
   if (!body.success) {
     return Response.json(
@@ -46,11 +35,11 @@ export async function PUT(
     revalidatePath("/");
     return Response.json(saved.value);
   }
-  const issues = saved.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+  const issues = linesOf(saved.issues, recordSentence);
   const statuses: Record<string, number> = {
     "bead-gone": 404,
     "bead-changed-elsewhere": 409,
     "bead-not-understood": 422,
   };
   return Response.json({ issues }, { status: statuses[issues[0]?.code ?? ""] ?? 503 });
-}
+});

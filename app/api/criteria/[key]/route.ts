@@ -1,16 +1,10 @@
-import { routeFor } from "@/app/_door/here";
+import { pathRouteFor } from "@/app/_door/route-for";
 import { listShopSets } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
 
 /** Every version of one set of the shop's own limits, whole, newest first. */
-export async function GET(
-  request: Request,
-  context: { params: Promise<{ key: string }> },
-): Promise<Response> {
-  const { key } = await context.params;
-  const now = await routeFor(request, "bead.read");
-  if (now instanceof Response) return now;
+export const GET = pathRouteFor<{ key: string }>("bead.read", async (now, _request, { key }) => {
   const versions = await listShopSets(now.db, { key });
   if (versions.length === 0) {
     const message =
@@ -18,4 +12,4 @@ export async function GET(
     return Response.json({ issues: [{ code: "criteria-gone", path: ["key"], message }] }, { status: 404 });
   }
   return Response.json({ key, versions: versions.toSorted((a, b) => b.version - a.version) });
-}
+});

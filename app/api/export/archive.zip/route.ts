@@ -1,4 +1,6 @@
-import { routeFor, type Here } from "@/app/_door/here";
+import { type Here } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
+import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { noJobs, type JobsAlong } from "@/lib/exchange";
 import { archiveOf, archiveSentence, jobsAlong, type BeadRecord } from "@/lib/record";
@@ -9,20 +11,18 @@ export const dynamic = "force-dynamic";
 const statuses = { "archive-empty": 404, "archive-too-many": 413, "archive-photo": 409 } as const;
 
 /** One bead (`?id=`), a job whole (`?job=`) or whatever fits the filter, with original photos and checksums. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "data.export");
-  if (now instanceof Response) return now;
+export const GET = routeFor("data.export", async (now, request) => {
   const asked = await askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
   const beads = asked.found.map(({ bead }) => bead);
   const along = await jobAsked(now, asked, beads);
   const archive = await archiveOf(dataDir(), beads, asked.context.shopSets, along);
   if (!archive.ok) {
-    const issues = archive.issues.map((one) => ({ code: one.code, message: archiveSentence(one) }));
+    const issues = linesOf(archive.issues, archiveSentence);
     return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
   }
   return download(archive.value, "application/zip", fileName(along, beads));
-}
+});
 
 /** A job goes along, with its inspections and signed records, where all its beads do. */
 async function jobAsked(now: Here, { filter }: AskedBeads, beads: readonly BeadRecord[]): Promise<JobsAlong> {

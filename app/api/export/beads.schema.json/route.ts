@@ -1,11 +1,9 @@
-import { routeFor } from "@/app/_door/here";
+import { routeFor } from "@/app/_door/route-for";
 import { beadsFileJsonSchema } from "@/lib/exchange";
 
 export const dynamic = "force-dynamic";
 
 /** The JSON Schema of beads.json. */
-export async function GET(request: Request): Promise<Response> {
-  const now = await routeFor(request, "data.export");
-  if (now instanceof Response) return now;
+export const GET = routeFor("data.export", () => {
   return Response.json(beadsFileJsonSchema(), { headers: { "content-type": "application/schema+json" } });
-}
+});

@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
+import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import {
@@ -27,10 +28,7 @@ const statuses: Partial<Record<RecordIssue["code"], number>> = {
 
 function refused(issues: readonly RecordIssue[]): Response {
   const status = statuses[issues[0]?.code ?? "store-unusable"] ?? 422;
-  return Response.json(
-    { issues: issues.map((one) => ({ code: one.code, message: recordSentence(one) })) },
-    { status },
-  );
+  return Response.json({ issues: linesOf(issues, recordSentence) }, { status });
 }
 
 /**
@@ -70,7 +68,7 @@ export async function POST(
     handInPhoto(now.db, code, form.data, photo, who),
   );
   if (!made.ok && made.from === "photo") {
-    const issues = made.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
+    const issues = linesOf(made.issues, photoSentence);
     return Response.json({ issues }, { status: photoIssueStatus(made.issues[0]?.code ?? "photo-damaged") });
   }
   if (!made.ok) return refused(made.issues);

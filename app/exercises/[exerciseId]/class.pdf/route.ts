@@ -1,4 +1,4 @@
-import { routeFor } from "@/app/_door/here";
+import { pathRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/canvas/palette";
 import { canonicalJson } from "@/lib/base";
@@ -8,23 +8,20 @@ import { wallContent } from "../../wall-content";
 
 export const dynamic = "force-dynamic";
 
-export async function GET(
-  request: Request,
-  context: { params: Promise<{ exerciseId: string }> },
-): Promise<Response> {
-  const { exerciseId } = await context.params;
-  const now = await routeFor(request, "course.read");
-  if (now instanceof Response) return now;
-  const exercise = await getExercise(now.db, exerciseId);
-  if (!exercise) return new Response("No such exercise.", { status: 404 });
-  const content = await wallContent(now.db, exercise);
-  const host = request.headers.get("host") ?? "localhost";
-  const bytes = await classPdf({
-    content,
-    digest: sha256Text(canonicalJson(content)),
-    recordUrl: `http://${host}/exercises/${exerciseId}`,
-    ink: palette.text,
-    createdAt: new Date().toISOString(),
-  });
-  return pdfAnswer(bytes, `toeline-class-${exercise.code}.pdf`);
-}
+export const GET = pathRouteFor<{ exerciseId: string }>(
+  "course.read",
+  async (now, request, { exerciseId }) => {
+    const exercise = await getExercise(now.db, exerciseId);
+    if (!exercise) return new Response("No such exercise.", { status: 404 });
+    const content = await wallContent(now.db, exercise);
+    const host = request.headers.get("host") ?? "localhost";
+    const bytes = await classPdf({
+      content,
+      digest: sha256Text(canonicalJson(content)),
+      recordUrl: `http://${host}/exercises/${exerciseId}`,
+      ink: palette.text,
+      createdAt: new Date().toISOString(),
+    });
+    return pdfAnswer(bytes, `toeline-class-${exercise.code}.pdf`);
+  },
+);

@@ -1,17 +1,11 @@
-import { beadRouteFor } from "@/app/_door/here";
+import { beadRouteFor } from "@/app/_door/route-for";
 import { beadAnnotations } from "@/lib/exchange";
 import { getBead } from "@/lib/record";
 
 export const dynamic = "force-dynamic";
 
 /** The marks of a bead as a W3C Web Annotation collection with SVG selectors. */
-export async function GET(
-  request: Request,
-  context: { params: Promise<{ beadId: string }> },
-): Promise<Response> {
-  const { beadId } = await context.params;
-  const now = await beadRouteFor(request, "data.export", beadId);
-  if (now instanceof Response) return now;
+export const GET = beadRouteFor("data.export", async (now, _request, { beadId }) => {
   const bead = await getBead(now.db, beadId);
   if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
   // Named by the record, not by the host it was fetched from: the same marks give the same file.
@@ -24,4 +18,4 @@ export async function GET(
       "cache-control": "private, no-store",
     },
   });
-}
+});

@@ -1,5 +1,5 @@
 import { currentUnits } from "@/app/_door/current-units";
-import { beadRouteFor } from "@/app/_door/here";
+import { beadRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/canvas/palette";
 import { benchCardPdf } from "@/lib/pdf";
@@ -9,13 +9,7 @@ import { benchCard } from "@/lib/report";
 export const dynamic = "force-dynamic";
 
 /** The bench card of a bead as a PDF, A5 landscape; the same revision gives the same file. */
-export async function GET(
-  request: Request,
-  context: { params: Promise<{ beadId: string }> },
-): Promise<Response> {
-  const { beadId } = await context.params;
-  const now = await beadRouteFor(request, "bead.read", beadId);
-  if (now instanceof Response) return now;
+export const GET = beadRouteFor("bead.read", async (now, request, { beadId }) => {
   const [bead, units, known] = await Promise.all([
     getBead(now.db, beadId),
     currentUnits(),
@@ -29,4 +23,4 @@ export async function GET(
     createdAt: bead.updatedAt,
   });
   return pdfAnswer(bytes, `toeline-card-bead-${bead.number}-r${bead.revision}.pdf`);
-}
+});

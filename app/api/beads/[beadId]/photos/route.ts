@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
-import { beadRouteFor } from "@/app/_door/here";
+import { beadRouteFor } from "@/app/_door/route-for";
 import { photoRoles, type PhotoRole } from "@/lib/assess";
+import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import { addPhoto, attachPhoto, recordSentence } from "@/lib/record";
@@ -11,13 +12,7 @@ export const dynamic = "force-dynamic";
  * Takes the bytes of one photo as the body (not a form: it streams to disk as it comes) and puts it on the bead.
  * `?role=face|back|section`. Answers 201 with the photo, or the issues with their sentences.
  */
-export async function POST(
-  request: Request,
-  context: { params: Promise<{ beadId: string }> },
-): Promise<Response> {
-  const { beadId } = await context.params;
-  const now = await beadRouteFor(request, "bead.write", beadId);
-  if (now instanceof Response) return now;
+export const POST = beadRouteFor("bead.write", async (now, request, { beadId }) => {
   const declared = Number(request.headers.get("content-length"));
   const arriving = {
     dataDir: dataDir(),
@@ -28,11 +23,11 @@ export async function POST(
     addPhoto(now.pen, beadId, photo, roleOf(request)),
   );
   if (!added.ok && added.from === "photo") {
-    const issues = added.issues.map((one) => ({ code: one.code, message: photoSentence(one) }));
+    const issues = linesOf(added.issues, photoSentence);
     return Response.json({ issues }, { status: photoIssueStatus(added.issues[0]?.code ?? "photo-damaged") });
   }
   if (!added.ok) {
-    const issues = added.issues.map((one) => ({ code: one.code, message: recordSentence(one) }));
+    const issues = linesOf(added.issues, recordSentence);
     return Response.json({ issues }, { status: issues[0]?.code === "bead-gone" ? 404 : 409 });
   }
   revalidatePath("/");
@@ -41,11 +36,11 @@ export async function POST(
     {
       photo: record,
       alsoOn,
-      notices: added.photo.notices.map((one) => ({ code: one.code, message: photoSentence(one) })),
+      notices: linesOf(added.photo.notices, photoSentence),
     },
     { status: 201 },
   );
-}
+});
 
 function roleOf(request: Request): PhotoRole {
   const asked = new URL(request.url).searchParams.get("role");

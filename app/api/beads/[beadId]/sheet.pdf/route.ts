@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { currentUnits } from "@/app/_door/current-units";
-import { beadRouteFor } from "@/app/_door/here";
+import { beadRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
 import { palette } from "@/components/canvas/palette";
@@ -12,13 +12,7 @@ import { sheetDocument } from "@/lib/report";
 export const dynamic = "force-dynamic";
 
 /** The sheet of a bead as a PDF, in the units of this installation; the same revision gives the same file. */
-export async function GET(
-  request: Request,
-  context: { params: Promise<{ beadId: string }> },
-): Promise<Response> {
-  const { beadId } = await context.params;
-  const now = await beadRouteFor(request, "bead.read", beadId);
-  if (now instanceof Response) return now;
+export const GET = beadRouteFor("bead.read", async (now, request, { beadId }) => {
   const [bead, units, known] = await Promise.all([
     getBead(now.db, beadId),
     currentUnits(),
@@ -35,4 +29,4 @@ export async function GET(
     createdAt: bead.updatedAt,
   });
   return pdfAnswer(bytes, `toeline-bead-${sheet.number}-r${sheet.revision}.pdf`);
-}
+});

@@ -1,0 +1,75 @@
+"use client";
+
+import { useState } from "react";
+import type { Said } from "@/components/ui";
+import { ok, type Answer } from "@/lib/base";
+import type { Save, Saved, SaveState, Stored } from "./saver";
+import { useRevision } from "./use-revision";
+
+/** The revision to go on from, and what to tell. */
+export type SavedAndSaid = Saved & Said;
+
+export interface Editing<C> {
+  readonly start: C;
+  readonly revision: number;
+  readonly save: Save<C, SavedAndSaid>;
+  /** What the store holds now; asked only after a collision. null: nothing is there yet that could collide. */
+  readonly readStored: (() => Promise<Answer<Stored<C>>>) | null;
+}
+
+/** Content that is edited and saved as a whole at a press; what another window saved meanwhile is never lost. */
+export function useEdited<C>({ start, revision, save, readStored }: Editing<C>) {
+  const [content, setContent] = useState(start);
+  const [isEdited, setEdited] = useState(false);
+  const [setAside, setSetAside] = useState<C | null>(null);
+  const { state, send, takeStored, keepOwn } = useRevision("asked", revision, content, save);
+  const replace = (next: C) => {
+    setContent(next);
+    setEdited(true);
+  };
+  return {
+    content,
+    state,
+    readStored,
+    said: isEdited ? null : saidOf(state),
+    pending: state.kind === "saving",
+    change: (part: Partial<C>) => {
+      setContent((before) => ({ ...before, ...part }));
+      setEdited(true);
+    },
+    submit: () => {
+      setEdited(false);
+      setSetAside(null);
+      void send();
+    },
+    choices: [
+      {
+        label: "Keep mine",
+        choose: (stored: Stored<C>) => {
+          setEdited(false);
+          keepOwn(stored);
+        },
+      },
+      {
+        label: "Take the other one; mine stays at hand",
+        choose: (stored: Stored<C>) => {
+          setSetAside(content);
+          replace(stored.content);
+          takeStored(stored);
+        },
+      },
+    ],
+    bringBack:
+      setAside === null
+        ? null
+        : () => {
+            replace(setAside);
+            setSetAside(null);
+          },
+  };
+}
+
+function saidOf(state: SaveState<SavedAndSaid>): Answer<Said> | null {
+  if (state.kind === "refused") return state.refusal;
+  return state.kind === "saved" && state.value ? ok(state.value) : null;
+}

@@ -1,0 +1,68 @@
+"use client";
+
+import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from "react";
+import { Saver, type Save, type Saved } from "./saver";
+
+/** How long the hands must rest before what they did is saved. */
+const QUIET_MS = 500;
+
+const unreachable = {
+  auto: "Toeline did not answer, so the last change is only on this screen. It is sent with the next one.",
+  asked:
+    "Toeline did not answer, so nothing was saved. What you typed stays here; check the connection and try again.",
+} as const;
+
+/**
+ * The one way a screen saves at a revision. `auto` saves shortly after each change and when the page is left; `asked`
+ * saves at `send`.
+ *
+ * @param revision The one the page was read at.
+ * @param content What is on the screen now: a new object after each change.
+ */
+export function useRevision<C, V extends Saved>(
+  when: "auto" | "asked",
+  revision: number,
+  content: C,
+  save: Save<C, V>,
+) {
+  const saving = useRef(save);
+  const [saver] = useState(
+    () =>
+      new Saver<C, V>(revision, content, (basedOn, one) => saving.current(basedOn, one), unreachable[when]),
+  );
+  const state = useSyncExternalStore(saver.subscribe, saver.state, saver.state);
+  const { flush, send, collide } = saver;
+
+  useEffect(() => {
+    saving.current = save;
+  }, [save]);
+
+  useEffect(() => {
+    if (!saver.change(content) || when === "asked") return;
+    const timer = setTimeout(() => void flush(), QUIET_MS);
+    return () => clearTimeout(timer);
+  }, [saver, flush, content, when]);
+
+  useEffect(() => {
+    if (when === "asked") return;
+    const leaving = () => void flush();
+    document.addEventListener("visibilitychange", leaving);
+    window.addEventListener("pagehide", leaving);
+    return () => {
+      document.removeEventListener("visibilitychange", leaving);
+      window.removeEventListener("pagehide", leaving);
+    };
+  }, [flush, when]);
+
+  /** The screen shows the stored version now: nothing to send. */
+  const takeStored = useCallback((stored: Saved) => saver.settle(stored.revision, true), [saver]);
+  /** What is on the screen goes over the stored version, shortly, so that the screen can change first. */
+  const keepOwn = useCallback(
+    (stored: Saved) => {
+      saver.settle(stored.revision, false);
+      setTimeout(() => void (when === "auto" ? flush() : send()), QUIET_MS);
+    },
+    [saver, flush, send, when],
+  );
+  return { state, flush, send, collide, takeStored, keepOwn };
+}
