@@ -1,8 +1,6 @@
 import fc from "fast-check";
 import {
-  DRAWING_VERSION,
   gaugeQuantities,
-  type Action,
   type Drawing,
   type DrawingAction,
   type GaugeReading,
@@ -11,6 +9,8 @@ import {
   type MarkShapeData,
   type Scale,
 } from "@/lib/marks";
+import { DRAWING_VERSION } from "@/lib/marks/drawing";
+import { type Action } from "@/lib/marks/action";
 import type { Point } from "@/lib/geometry";
 import { imperfectionIds, patterns, places, stretches } from "@/lib/trade";
 

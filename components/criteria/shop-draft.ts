@@ -1,4 +1,4 @@
-import { shopQuantities, ShopCriteriaSchema, type ShopQuantity, type ShopRow } from "@/lib/accept";
+import { ShopCriteriaSchema, type ShopQuantity, type ShopRow } from "@/lib/accept";
 
 /** What a person writes of a set. */
 export interface ShopDraft {
@@ -10,11 +10,8 @@ export interface ShopDraft {
 export const emptyDraft: ShopDraft = { title: "", note: "", rows: [] };
 
 const totals: readonly ShopQuantity[] = ["total-length", "total-diameter", "count"];
-/** Measured once on the whole bead, so they need no imperfection. */
-const ofBead: readonly ShopQuantity[] = shopQuantities.slice(shopQuantities.indexOf("leg-shortfall"));
 
 export const hasWindow = (quantity: ShopQuantity): boolean => totals.includes(quantity);
-export const isOfBead = (quantity: ShopQuantity): boolean => ofBead.includes(quantity);
 export const hasLimit = (quantity: ShopQuantity): boolean => quantity !== "none-allowed";
 export const mayFollowThickness = (quantity: ShopQuantity): boolean =>
   hasLimit(quantity) && quantity !== "count";

@@ -2,6 +2,7 @@ import {
   beadQuantityRows,
   differenceQuantity,
   flatThroat,
+  HAND_SIGMA_MM,
   sumQuantities,
   legOfThroat,
   statedQuantity,
@@ -10,6 +11,7 @@ import {
 } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
+import { spreadOf } from "./decide";
 import type { BeadFigure } from "./rule";
 import type { BeadReadings } from "./types";
 import type { MissingReading } from "./verdict";
@@ -169,19 +171,20 @@ function filletSize(context: CaseContext): FigureOfBead {
   const full = convexity !== null && convexity.value >= 0 && !isMarkedHollow(context);
   const base = { otherwise: null, used, lookFor: [] } as const;
   if (lacks.length > 0) return { ...base, quantity: smallest, whole: false, missing: lacks };
-  // A full face is as large as its legs; a throat that says otherwise is shown against them.
-  if (full)
-    return {
-      ...base,
-      quantity: shorter,
-      otherwise: underFace === smallest ? underFace : null,
-      whole: true,
-      missing: [],
-    };
+  // A full face is as large as its legs; a throat that says otherwise, by more than a hand's error, is held against them.
+  if (full) {
+    const otherwise = throat !== null && isThinner(throat, shorter!, context) ? underFace : null;
+    return { ...base, quantity: shorter, otherwise, whole: true, missing: [] };
+  }
   if (throat !== null) return { ...base, quantity: smallest, whole: true, missing: [] };
   if (convexity === null && wasLookedForHollow(context))
     return { ...base, quantity: shorter, whole: true, missing: [] };
   return hollowWithoutThroat(leg1!, leg2!, shorter!, context, used);
+}
+
+/** The throat is thinner than the legs make it, and not by a gauge held a little aslant. */
+function isThinner(throat: Quantity, leg: Quantity, { input }: CaseContext): boolean {
+  return legOfThroat(throat.value + 2 * HAND_SIGMA_MM, input.weld.plateAngleDeg) < leg.value;
 }
 
 /** Hollow, or nobody knows: at most as large as the legs and, with a convexity read, as the face lets it be. */
@@ -199,13 +202,11 @@ function hollowWithoutThroat(
     return { ...rest, quantity: shorter, lookFor: isMarkedHollow(context) ? [] : ["concave-face"] };
   const throat = flatThroat(leg1.value, leg2.value, angle) + convexity.value;
   const value = Math.min(shorter.value, legOfThroat(Math.max(throat, 0), angle));
-  const U = context.section?.best.throat?.U ?? 0;
-  const simple = context.rule === "as-read";
-  // As read: taken as they stand, like every gauge reading. Otherwise with all their uncertainty.
-  return {
-    ...rest,
-    quantity: { ...shorter, value, expandedUncertainty: simple ? 0 : legOfThroat(U, angle) },
-  };
+  const U = context.rule === "as-read" ? 0 : legOfThroat(context.section?.best.throat?.U ?? 0, angle);
+  // As read: taken as they stand, like every gauge reading. Otherwise with all their uncertainty; and never more than
+  // the shorter leg by itself lets it be.
+  const byLeg = shorter.value + spreadOf(shorter, context.rule);
+  return { ...rest, quantity: value + U < byLeg ? { ...shorter, value, expandedUncertainty: U } : shorter };
 }
 
 function legUnderFace(throat: Quantity, context: CaseContext): Quantity {
@@ -223,7 +224,10 @@ function isMarkedHollow({ input }: CaseContext): boolean {
 }
 
 function wasLookedForHollow(context: CaseContext): boolean {
-  return context.input.lookedFor.includes("concave-face") && !isMarkedHollow(context);
+  // Sight is a reading taken as it stands, as for other figures.
+  return (
+    context.rule === "as-read" && context.input.lookedFor.includes("concave-face") && !isMarkedHollow(context)
+  );
 }
 
 /**

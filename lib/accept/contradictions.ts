@@ -1,3 +1,4 @@
+import { flatThroat, legOfThroat } from "@/lib/measure";
 import { quantityNamed } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
@@ -76,22 +77,36 @@ function hollowOrFull(rows: readonly VerdictRow[]): readonly Contradiction[] {
 }
 
 /** A tick says there is none of it, a reading that it is beyond the limit. The reading counts; the tick is named. */
-function tickedAbsent({ input }: CaseContext, rows: readonly VerdictRow[]): readonly Contradiction[] {
-  const { rootGap, throat, convexity } = input.beadReadings;
+function tickedAbsent(context: CaseContext, rows: readonly VerdictRow[]): readonly Contradiction[] {
+  const { input } = context;
+  const { rootGap } = input.beadReadings;
   const ticked = (id: ImperfectionId): boolean => input.lookedFor.includes(id);
   const found: Contradiction[] = [...tickedRows(input, rows)];
   if (rootGap !== null && rootGap.value > decisionFigures.wideGapMm && ticked("wide-root-gap"))
     found.push({ code: "ticked-absent", between: ["rootGap", "wide-root-gap"], again: [] });
-  // The throat made the size too small, and nothing but a look says that the face is full.
-  const byThroat = rows.some(
+  // Throat or convexity made the size too small, and nothing but a look says that the face is full.
+  const bySize = rows.some(
     ({ result, figuresUsed }) =>
       (result === "fails" || result === "open") &&
-      figuresUsed.includes("throat") &&
-      figuresUsed.includes("leg1"),
+      figuresUsed.includes("leg1") &&
+      (figuresUsed.includes("throat") || figuresUsed.includes("convexity")),
   );
-  if (throat !== null && convexity === null && byThroat && ticked("concave-face"))
-    found.push({ code: "ticked-absent", between: ["throat", "concave-face"], again: [] });
+  const evidence = hollowBy(context);
+  if (bySize && evidence.length > 0 && ticked("concave-face"))
+    found.push({ code: "ticked-absent", between: [...evidence, "concave-face"], again: [] });
   return found;
+}
+
+/** Readings that make the face hollow: a convexity below nought, a throat thinner than the legs make it. */
+function hollowBy({ input }: CaseContext): readonly string[] {
+  const { leg1, leg2, throat, convexity } = input.beadReadings;
+  const angle = input.weld.plateAngleDeg;
+  const isThin =
+    throat !== null && leg1 !== null && leg2 !== null
+      ? throat.value < flatThroat(leg1.value, leg2.value, angle) ||
+        legOfThroat(throat.value, angle) < Math.min(leg1.value, leg2.value)
+      : false;
+  return [...(isThin ? ["throat"] : []), ...(convexity !== null && convexity.value < 0 ? ["convexity"] : [])];
 }
 
 function tickedRows(input: JudgeInput, rows: readonly VerdictRow[]): readonly Contradiction[] {

@@ -45,7 +45,11 @@ function undecided(
   row: ReturnType<typeof rowMaker>,
 ): readonly VerdictRow[] {
   const worst = perVariant.map((list) => [...list].sort(bySeverity)[0]!.result);
-  const agreed = worst.every((result) => result === worst[0]) ? worst[0]! : null;
+  // A look does not settle a figure whose limit is not known: a reading of it might.
+  const bySight = candidates.some(({ tests }, i) =>
+    tests.some(({ test }, j) => test === "bead" && perVariant[i]![j]!.reason === "none-found"),
+  );
+  const agreed = worst.every((result) => result === worst[0]) && !bySight ? worst[0]! : null;
   const limits = possibleLimits(perVariant);
   // "Fails" needs certainty that the clause applies at all; "meets" does not.
   if (agreed === "meets" || (agreed === "fails" && !mayNotApply))

@@ -141,6 +141,11 @@ function settledByFigure(
       value: context.input.weld.lengthMm,
       missing: [missing("undersize-length")],
     });
+  if (otherwise !== null && quantity.value <= ROUNDING_MM && otherwise.value > ROUNDING_MM)
+    return outcome("open", "readings-disagree", {
+      ...rest,
+      missing: [missing("throat"), missing("convexity")],
+    });
   if (most <= ROUNDING_MM && whole) return outcome("meets", "none-found", { ...rest, value: 0 });
   return outcome("open", "reading-missing", {
     ...rest,

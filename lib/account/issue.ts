@@ -37,7 +37,6 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
     "Give the token a name of up to 32 letters, so that you know later what uses it.",
   "token-gone": () => "This token does not exist any more.",
 };
-export const accountIssueCodes = Object.keys(sentences) as readonly AccountIssueCode[];
 
 export function accountSentence({ code, data }: AccountIssue): string {
   return sentences[code](data);

@@ -1,19 +1,11 @@
 export { alignPhoto, type AlignedPhoto } from "./align-photo";
 export { applyChange } from "./apply-change";
 export { confirmedCounts } from "./confirmed-counts";
-export { marksAcrossPhotos, weldLengthMm, type NumberedMark, type PhotoMeasures } from "./across-photos";
+export { marksAcrossPhotos, type NumberedMark } from "./across-photos";
+export { assess, defaultAssessContext, type AssessContext, type Assessment } from "./assess";
 export {
-  assess,
-  defaultAssessContext,
-  type AssessContext,
-  type Assessment,
-  type PhotoAssessment,
-} from "./assess";
-export {
-  BEAD_JUDGEMENT_VERSION,
   BeadContentSchema,
   BeadJudgementSchema,
-  BeadReadingSchema,
   emptyBeadContent,
   emptyBeadJudgement,
   newPhotoContent,
@@ -21,7 +13,6 @@ export {
   photoRoles,
   seams,
   TriedChangeSchema,
-  WeldQuestionsSchema,
   type BeadContent,
   type BeadJudgement,
   type BeadReading,
@@ -32,20 +23,12 @@ export {
   type TriedChange,
   type WeldQuestions,
 } from "./bead";
-export { layPair, VIEW_WIDTH, type LaidPair, type LaidPhoto } from "./lay-pair";
+export { layPair, VIEW_WIDTH, type LaidPhoto } from "./lay-pair";
 export { mergeContent } from "./merge-content";
-export { diagnoseInput } from "./diagnose-input";
 export { judgeBeside } from "./judge-beside";
-export { assessSection, sectionSetsFor, type SectionAssessment } from "./assess-section";
+export { sectionSetsFor, type SectionAssessment } from "./assess-section";
 export { editSection, type SectionAction } from "./edit-section";
-export {
-  emptyPhotoSection,
-  PhotoSectionSchema,
-  sectionJointOf,
-  sectionOf,
-  type PhotoSection,
-} from "./photo-section";
-export { judgeInput } from "./judge-input";
+export { emptyPhotoSection, PhotoSectionSchema, sectionOf, type PhotoSection } from "./photo-section";
 export { nextSectionStep, type SectionStep } from "./section-step";
 export { weldKind } from "./weld-kind";
 export { proposal, type Proposal } from "./proposal";

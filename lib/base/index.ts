@@ -5,4 +5,4 @@ export { L_PER_CUBIC_FOOT, L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } f
 export { issue, type Issue } from "./issue";
 export { MAX_PHOTO_BYTES, MAX_PHOTO_MB } from "./photo-limit";
 export { fail, ok, type Result } from "./result";
-export { confidences, needsCheck, type Confidence, type Source } from "./source";
+export { needsCheck, type Confidence, type Source } from "./source";

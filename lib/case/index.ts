@@ -8,10 +8,8 @@ export {
   answerCase,
   caseJsonSchema,
   caseVocabulary,
-  doorNames,
   type CaseContext,
   type Door,
   type DoorValue,
 } from "./doors";
-export { readCase } from "./read-case";
 export { shopSetAsked } from "./shop-set-asked";

@@ -54,7 +54,6 @@ export const BeadFileSchema = z.object({
   schemaVersion: z.literal(beadFileVersions),
   bead: ExchangeBeadSchema,
 });
-export type BeadFile = z.infer<typeof BeadFileSchema>;
 
 /**
  * The published JSON Schema of a bead file (draft 2020-12), generated from the schema that parses it. It describes

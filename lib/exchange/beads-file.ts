@@ -7,7 +7,6 @@ export const BeadsFileSchema = z.object({
   schemaVersion: z.literal(beadFileVersions),
   beads: z.array(ExchangeBeadSchema).readonly(),
 });
-export type BeadsFile = z.infer<typeof BeadsFileSchema>;
 
 /** The same beads always give the same text. Throws on a bead that does not fit its schema. */
 export function serialiseBeadsFile(beads: readonly ExchangeBead[]): string {

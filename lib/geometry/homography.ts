@@ -4,8 +4,6 @@ import type { Point } from "./point";
 /** A projective map of the plane, row by row, scaled so that the last entry is 1 where it can be. */
 export type Homography = readonly [number, number, number, number, number, number, number, number, number];
 
-export const identityHomography: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1];
-
 /**
  * The homography that takes `from` to `to`, least squares in the algebraic sense when there are more than four pairs.
  * Normalised direct linear transformation (Hartley and Zisserman, Multiple View Geometry, 2nd ed., algorithm 4.2).

@@ -6,21 +6,12 @@ export {
   fitHomography,
   homographyJacobian,
   horizonSide,
-  identityHomography,
   invertHomography,
   multiplyHomography,
   type Homography,
 } from "./homography";
 export { convexHull, greatestExtent, leastWidth } from "./hull";
 export { type Point } from "./point";
-export {
-  crossesItself,
-  linesMeet,
-  polygonArea,
-  polygonCentroid,
-  polygonPerimeter,
-  segmentsTouch,
-  signedArea,
-} from "./polygon";
-export { pointAlong, polylineLength, projectOnPolyline, type Projection } from "./polyline";
+export { crossesItself, linesMeet, polygonArea, signedArea } from "./polygon";
+export { pointAlong, polylineLength, projectOnPolyline } from "./polyline";
 export { add, angleDeg, centroidOf, cross, distance, dot, length, midpoint, subtract, times } from "./vector";

@@ -1,13 +1,5 @@
-export { compareStates, latestDigests } from "./compare-states";
-export {
-  CHAIN_START,
-  entryHash,
-  LogEntrySchema,
-  nextEntry,
-  type LogDraft,
-  type LogEntry,
-  type TextSha256,
-} from "./entry";
-export type { ChainIssue, ContentIssue, LedgerIssue, StateIssue } from "./issue";
-export { ledgerSentence, ledgerSentences } from "./sentences";
+export { compareStates } from "./compare-states";
+export { nextEntry, type LogEntry } from "./entry";
+export type { ContentIssue, LedgerIssue } from "./issue";
+export { ledgerSentence } from "./sentences";
 export { verifyChain } from "./verify-chain";

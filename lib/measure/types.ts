@@ -9,7 +9,6 @@ import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
  * the gun), read with a gauge on the weld itself.
  */
 export const readingSources = ["photo", "stated", "gauge"] as const;
-export type ReadingSource = (typeof readingSources)[number];
 
 /**
  * What a standard uncertainty is made of. Parts of one budget are independent of each other, and normal but for

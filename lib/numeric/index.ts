@@ -1,8 +1,6 @@
-export { betaIncomplete } from "./beta-incomplete";
 export { betaQuantile } from "./beta-quantile";
 export { clamp } from "./clamp";
 export { binaryEntropyBits, entropyBits } from "./entropy";
 export { interpolate, type Knot } from "./interpolate";
-export { logGamma } from "./log-gamma";
 export { logOdds } from "./log-odds";
 export { logSumExp } from "./log-sum-exp";

@@ -1,8 +1,8 @@
 import "server-only";
 
-export { sheetPdf, type SheetPdfInput } from "./sheet-pdf";
-export { benchCardPdf, type BenchCardPdfInput } from "./bench-card-pdf";
-export { classPdf, type ClassPdfInput } from "./class-pdf";
-export { feedbackPdf, type FeedbackPdfInput } from "./feedback-pdf";
-export { inspectionPdf, type InspectionPdfInput } from "./inspection-pdf";
-export { STRIP_PLACE, stripPapers, stripPdf, type StripPaper } from "./strip-pdf";
+export { sheetPdf } from "./sheet-pdf";
+export { benchCardPdf } from "./bench-card-pdf";
+export { classPdf } from "./class-pdf";
+export { feedbackPdf } from "./feedback-pdf";
+export { inspectionPdf } from "./inspection-pdf";
+export { stripPapers, stripPdf, type StripPaper } from "./strip-pdf";

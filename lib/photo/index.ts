@@ -1,19 +1,12 @@
 import "server-only";
 
-export { photoIssueCodes, photoIssueStatus, type PhotoIssue, type PhotoIssueCode } from "./issue";
-export { isSha256, originalPath, viewPath, viewType } from "./paths";
-export { receivePhoto, type ReceiveOptions } from "./receive-photo";
-export { photoSentence, photoSentences } from "./sentences";
+export { photoIssueStatus, type PhotoIssue } from "./issue";
+export { originalPath, viewPath, viewType } from "./paths";
+export { receivePhoto } from "./receive-photo";
+export { photoSentence } from "./sentences";
 export { readStoredPhoto } from "./stored-photo";
-export { removeIncoming, sweepIncoming } from "./sweep";
-export {
-  photoFormats,
-  photoSizes,
-  type PhotoFormat,
-  type PhotoSize,
-  type ReceivedPhoto,
-  type StoredPhoto,
-} from "./types";
+export { sweepIncoming } from "./sweep";
+export { photoSizes, type PhotoSize, type ReceivedPhoto } from "./types";
 export { discardPhoto, holdPhoto } from "./discard-photo";
 export { verifyOriginal } from "./verify-original";
 export { viewDigests, viewSeals } from "./view-seals";

@@ -25,7 +25,6 @@ export const outcomeWords: Readonly<Record<Outcome, string>> = {
 export const processWords = setupFields.process.words;
 export const jointWords = wordsInText(setupFields.joint.words);
 export const positionWords = wordsInText(setupFields.position.words);
-export const progressionWords = wordsInText(setupFields.progression.words);
 
 export const placeWords: Readonly<Record<Place, string>> = {
   "upper-toe": "upper toe",

@@ -1,5 +1,5 @@
 export { checkSetup } from "./check-setup";
-export { exampleSetups, type ExampleSetup } from "./examples";
+export { exampleSetups } from "./examples";
 export {
   answersOf,
   answerWord,
@@ -10,7 +10,6 @@ export {
   filterableFields,
   filterName,
   formLines,
-  numberFields,
   parseReading,
   partFields,
   quantityOf,
@@ -24,16 +23,15 @@ export {
   type FilterableField,
   type NumberField,
   type SetupField,
-  type SetupFieldRow,
   type SetupFilterName,
   type SetupPart,
 } from "./fields";
-export { severities, setupCodes, type SetupCode, type SetupFinding, type Severity } from "./finding";
-export { emptyRunSetup, RUN_SETUP_VERSION, RunSetupSchema, type RunSetup } from "./run-setup";
-export { findingDoubt, findingSentence, sourceDoubt, spanText, type ShowReading } from "./sentences";
+export { type SetupCode, type SetupFinding, type Severity } from "./finding";
+export { emptyRunSetup, RunSetupSchema, type RunSetup } from "./run-setup";
+export { findingDoubt, findingSentence, sourceDoubt, spanText } from "./sentences";
 export { setupTables } from "./setup-tables";
 export { showReading } from "./show-reading";
-export { timedTravelSpeed, travelSpeed, type TravelSpeed } from "./travel-speed";
-export { usualForClass, type Usual, type UsualField } from "./usual";
-export { electrodeOf, electrodesMeant, windowFor } from "./window-for";
-export { inText, wordsInText } from "./words";
+export { travelSpeed } from "./travel-speed";
+export { usualForClass, type Usual } from "./usual";
+export { electrodeOf, windowFor } from "./window-for";
+export { wordsInText } from "./words";

@@ -1,6 +1,6 @@
-export { findStrip, type FoundStrip, type StripIssue, type StripIssueCode } from "./find-strip";
+export { findStrip, type FoundStrip, type StripIssue } from "./find-strip";
 export { type RgbaImage } from "./grey-image";
-export { stripSentence, stripSentences } from "./sentences";
+export { stripSentence } from "./sentences";
 export {
   markerCorners,
   stripLayout,

@@ -3,8 +3,6 @@ export {
   electrodePositions,
   type ElectrodeClass,
   type ElectrodeFamily,
-  type ElectrodePosition,
-  type PassRating,
 } from "./electrode-class";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
@@ -18,7 +16,6 @@ export {
   type Finding,
   type Imperfection,
   type ImperfectionId,
-  type MarkShape,
   type Pattern,
   type Place,
   type Stretch,
@@ -50,19 +47,15 @@ export {
   type Transfer,
   type TravelDirection,
 } from "./names";
-export { AMPS_RULE_MAX_MM, ampsForThickness, feedCap, type FeedCap } from "./input-power";
+export { ampsForThickness, feedCap, type FeedCap } from "./input-power";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
-export { positionFactors, type PositionFactor } from "./tables/position-factors";
-export { windowRows, type WindowRow } from "./tables/window-rows";
-export { thicknessLimits, type ThicknessLimit } from "./thickness";
+export { thicknessLimits } from "./thickness";
 export { tradeTables } from "./trade-tables";
 export {
   isPublished,
   parameterWindow,
   windowQuantities,
   type Band,
-  type Interval,
   type ParameterWindow,
   type WindowQuantity,
-  type WindowQuery,
 } from "./windows";

@@ -4,15 +4,9 @@ import { fileURLToPath } from "node:url";
 import { beforeEach, describe, expect, it } from "vitest";
 import { fail, issue, ok } from "@/lib/base";
 import { originalPath } from "@/lib/photo";
-import {
-  addPhoto,
-  attachPhoto,
-  createBead,
-  getBead,
-  newId,
-  verifyRecords,
-  type NewPhoto,
-} from "@/lib/record";
+import { addPhoto, attachPhoto, createBead, getBead, verifyRecords } from "@/lib/record";
+import { newId } from "@/lib/record/new-id";
+import { type NewPhoto } from "@/lib/record/beads";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

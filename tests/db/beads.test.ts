@@ -5,7 +5,6 @@ import type { Mark } from "@/lib/marks";
 import {
   addPhoto,
   createBead,
-  deleteBead,
   getBead,
   listBeads,
   removePhoto,
@@ -13,6 +12,7 @@ import {
   type BeadRecord,
   type Pen,
 } from "@/lib/record";
+import { deleteBead } from "@/lib/record/beads";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

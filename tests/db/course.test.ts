@@ -4,11 +4,9 @@ import type { Db } from "@/lib/db";
 import {
   addPhrase,
   addStudent,
-  allSubjects,
   createBead,
   createExercise,
   createGroup,
-  deleteBead,
   deletePhrase,
   getBead,
   getExercise,
@@ -28,13 +26,15 @@ import {
   saveFeedback,
   setExerciseOpen,
   sha256Text,
-  stateDigest,
   verifyRecords,
   withdrawHandIn,
   type ExerciseRecord,
-  type HandedIn,
   type Pen,
 } from "@/lib/record";
+import { allSubjects } from "@/lib/record/subjects";
+import { deleteBead } from "@/lib/record/beads";
+import { stateDigest } from "@/lib/record/log";
+import { type HandedIn } from "@/lib/record/hand-ins";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

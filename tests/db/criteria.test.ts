@@ -7,7 +7,6 @@ import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { openDb } from "@/lib/db";
 import { JobContentSchema } from "@/lib/inspect";
 import {
-  allEntries,
   archiveOf,
   assessContext,
   attachBead,
@@ -29,6 +28,7 @@ import {
   withdrawShopSet,
   type Pen,
 } from "@/lib/record";
+import { allEntries } from "@/lib/record/read-log";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

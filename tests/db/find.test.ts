@@ -13,7 +13,9 @@ import {
   type BeadFilter,
 } from "@/lib/record";
 import { emptyRunSetup } from "@/lib/setup";
-import { groupBy, rejectRate, trendReport } from "@/lib/trends";
+import { trendReport } from "@/lib/trends";
+import { groupBy } from "@/lib/trends/group";
+import { rejectRate } from "@/lib/trends/reject-rate";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

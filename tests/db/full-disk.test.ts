@@ -1,13 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { emptyBeadContent } from "@/lib/assess";
-import {
-  createBead,
-  getBead,
-  recordSentence,
-  recordSentences,
-  saveBead,
-  type RecordIssue,
-} from "@/lib/record";
+import { createBead, getBead, recordSentence, saveBead, type RecordIssue } from "@/lib/record";
+import { recordSentences } from "@/lib/record/sentences";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

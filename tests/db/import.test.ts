@@ -7,7 +7,8 @@ import { strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { openDb } from "@/lib/db";
-import { isSha256, receivePhoto, viewPath } from "@/lib/photo";
+import { receivePhoto, viewPath } from "@/lib/photo";
+import { isSha256 } from "@/lib/photo/paths";
 import {
   addPhoto,
   archiveOf,

@@ -5,14 +5,11 @@ import { JobContentSchema, type InspectionDraft } from "@/lib/inspect";
 import {
   addInstrument,
   addPerson,
-  allSubjects,
   attachBead,
-  checkSigned,
   correctInspection,
   createBead,
   createInspection,
   createJob,
-  deleteBead,
   draftRecord,
   getInspection,
   getJob,
@@ -24,10 +21,13 @@ import {
   setAccount,
   signerName,
   signInspection,
-  stateDigest,
   type Pen,
   type PersonRecord,
 } from "@/lib/record";
+import { allSubjects } from "@/lib/record/subjects";
+import { checkSigned } from "@/lib/record/signed";
+import { deleteBead } from "@/lib/record/beads";
+import { stateDigest } from "@/lib/record/log";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { emptyExercise } from "@/lib/course";
-import { addPhrase, createBead, createExercise, namePattern, placesOfName, removePerson } from "@/lib/record";
+import { addPhrase, createBead, createExercise, placesOfName, removePerson } from "@/lib/record";
+import { namePattern } from "@/lib/record/name-places";
 import { useFreshDb } from "../setup/fresh-db";
 import { fillWholeRecord, type WholeRecord } from "./whole-record";
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { emptyBeadContent, emptyBeadJudgement } from "@/lib/assess";
-import { createBead, deleteBead, getBead, resetShopCounts, saveBead, shopCounts } from "@/lib/record";
+import { createBead, getBead, resetShopCounts, saveBead, shopCounts } from "@/lib/record";
+import { deleteBead } from "@/lib/record/beads";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

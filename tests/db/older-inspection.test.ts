@@ -3,7 +3,6 @@ import { readFileSync } from "node:fs";
 import { unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import {
-  checkSigned,
   createJob,
   draftRecord,
   getInspection,
@@ -14,6 +13,7 @@ import {
   saveInspection,
   verifyRecords,
 } from "@/lib/record";
+import { checkSigned } from "@/lib/record/signed";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

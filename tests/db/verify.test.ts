@@ -10,17 +10,17 @@ import { originalPath, receivePhoto } from "@/lib/photo";
 import {
   addPerson,
   addPhoto,
-  allSubjects,
   createBead,
-  deleteBead,
   getPerson,
-  newId,
   removePerson,
   saveBead,
   sha256Text,
   verifyRecords,
-  writing,
 } from "@/lib/record";
+import { allSubjects } from "@/lib/record/subjects";
+import { deleteBead } from "@/lib/record/beads";
+import { newId } from "@/lib/record/new-id";
+import { writing } from "@/lib/record/pen";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

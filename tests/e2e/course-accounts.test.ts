@@ -18,8 +18,8 @@ import {
   returnFeedback,
   saveFeedback,
   setAccount,
-  type HandedIn,
 } from "@/lib/record";
+import { type HandedIn } from "@/lib/record/hand-ins";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";

@@ -44,5 +44,3 @@ export interface Posterior {
   /** Per variable and state. */
   readonly marginals: readonly (readonly number[])[];
 }
-
-export const noEvidence: Evidence = { present: [], absent: [], virtual: [] };

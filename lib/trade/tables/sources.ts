@@ -11,10 +11,6 @@ export const a520: Source = {
   document: "AWS A5.20/A5.20M, carbon steel flux-cored electrodes",
   confidence: "memory",
 };
-export const a536: Source = {
-  document: "AWS A5.36/A5.36M, flux-cored and metal-cored electrodes",
-  confidence: "memory",
-};
 export const a522: Source = {
   document: "AWS A5.22/A5.22M, stainless flux-cored and metal-cored electrodes",
   confidence: "memory",

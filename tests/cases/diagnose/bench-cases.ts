@@ -1,4 +1,4 @@
-import type { CauseId } from "@/lib/diagnose";
+import type { CauseId } from "@/lib/diagnose/cause-ids";
 
 /** A bead as a welder would describe it, and what an instructor would name. Invented from general trade knowledge. */
 export interface BenchCase {

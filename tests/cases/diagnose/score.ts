@@ -1,4 +1,5 @@
-import { diagnose, DiagnoseInputSchema, type CauseId, type DiagnoseInput } from "@/lib/diagnose";
+import { diagnose, DiagnoseInputSchema, type DiagnoseInput } from "@/lib/diagnose";
+import { type CauseId } from "@/lib/diagnose/cause-ids";
 import { causeLinks } from "@/lib/diagnose/tables/links";
 
 export interface PublishedCase {

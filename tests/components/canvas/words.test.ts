@@ -4,7 +4,8 @@ import { pickerGroups } from "@/components/canvas/picker-list";
 import { plainGauges } from "@/components/canvas/gauges";
 import { tools } from "@/components/canvas/types";
 import { toolWords } from "@/components/canvas/words";
-import { GaugeReadingSchema, groupStyles } from "@/lib/marks";
+import { groupStyles } from "@/lib/marks";
+import { GaugeReadingSchema } from "@/lib/marks/drawing";
 import { imperfectionIds, patterns } from "@/lib/trade";
 
 const ids = (choices: readonly { id: string }[]) => choices.map((choice) => choice.id);

@@ -7,7 +7,6 @@ import {
   emptyRunSetup,
   exampleSetups,
   findingSentence,
-  numberFields,
   parseReading,
   partFields,
   RunSetupSchema,
@@ -17,6 +16,7 @@ import {
   type RunSetup,
   type SetupField,
 } from "@/lib/setup";
+import { numberFields } from "@/lib/setup/field-access";
 import { inch, metric } from "@/lib/units";
 
 const fields = Object.keys(emptyRunSetup).filter((key) => key !== "schemaVersion") as SetupField[];

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { JudgeInputSchema, listCriteria, type JudgeInput } from "@/lib/accept";
-import { flatThroat, toeToToe, type Quantity } from "@/lib/measure";
+import { flatThroat, type Quantity } from "@/lib/measure";
+import { toeToToe } from "@/lib/measure/fillet-section";
 import type { ImperfectionId } from "@/lib/trade";
 
 export function quantity(

@@ -1,12 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  acceptSentences,
-  judge,
-  judgeInputJsonSchema,
-  JudgeInputSchema,
-  listCriteria,
-  type Verdict,
-} from "@/lib/accept";
+import { judge, judgeInputJsonSchema, JudgeInputSchema, listCriteria, type Verdict } from "@/lib/accept";
+import { acceptSentences } from "@/lib/accept/sentences";
 import { quantity } from "./arbitraries";
 
 const all = (id: string) => listCriteria().find((set) => set.id === id)!.imperfections;

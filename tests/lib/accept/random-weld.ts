@@ -1,12 +1,8 @@
-import {
-  listCriteria,
-  weldKinds,
-  type CriteriaSummary,
-  type JudgeInput,
-  type Observation,
-} from "@/lib/accept";
+import { listCriteria, weldKinds, type CriteriaSummary, type JudgeInput } from "@/lib/accept";
+import { type Observation } from "@/lib/accept/types";
 import { JudgeInputSchema } from "@/lib/accept";
-import { flatThroat, toeToToe, type Quantity } from "@/lib/measure";
+import { flatThroat, type Quantity } from "@/lib/measure";
+import { toeToToe } from "@/lib/measure/fillet-section";
 import { imperfectionIds, places } from "@/lib/trade";
 
 /** Small, quick and the same everywhere (mulberry32, public domain): twenty thousand welds must cost seconds. */

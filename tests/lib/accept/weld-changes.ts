@@ -1,4 +1,5 @@
-import type { JudgeInput, Observation } from "@/lib/accept";
+import type { JudgeInput } from "@/lib/accept";
+import type { Observation } from "@/lib/accept/types";
 import { flatThroat, type Quantity } from "@/lib/measure";
 import { randomObservation, sets, type Dice } from "./random-weld";
 

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { judge, JudgeInputSchema, listCriteria, weldFactNames, weldKinds, type WeldKind } from "@/lib/accept";
+import { judge, JudgeInputSchema, listCriteria, weldKinds, type WeldKind } from "@/lib/accept";
+import { weldFactNames } from "@/lib/accept/weld-fact-names";
 
 const sets = listCriteria();
 const factsOf = (id: string) => sets.find((set) => set.id === id)!.weldFacts;

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { burnOffFor, burnOffRows, currentForFeed, currentPerExtension, feedForCurrent } from "@/lib/arc";
+import { burnOffFor, currentForFeed } from "@/lib/arc";
+import { burnOffRows } from "@/lib/arc/tables/burn-off-rows";
+import { currentPerExtension, feedForCurrent } from "@/lib/arc/burn-off";
 
 /** Coefficients of 1.2 mm plain carbon solid wire: Norrish, Advanced Welding Processes, from memory; arithmetic computed. */
 const solid = { a: 0.3, b: 5e-5 };

@@ -1,18 +1,8 @@
 import { describe, expect, it } from "vitest";
-import {
-  areaFromLegMm2,
-  circularCapMm2,
-  depositAreaMm2,
-  faceFromLegMm,
-  legFromAreaMm,
-  linearMassKgPerM,
-  meltOffKgPerH,
-  parabolicCapMm2,
-  STEEL_LB_PER_IN3,
-  stubEfficiency,
-  throatFromLegMm,
-  travelForAreaMmPerS,
-} from "@/lib/arc";
+import { areaFromLegMm2, depositAreaMm2, legFromAreaMm, travelForAreaMmPerS } from "@/lib/arc";
+import { circularCapMm2, faceFromLegMm, parabolicCapMm2, throatFromLegMm } from "@/lib/arc/fillet";
+import { linearMassKgPerM, meltOffKgPerH, stubEfficiency } from "@/lib/arc/deposition";
+import { STEEL_LB_PER_IN3 } from "@/lib/arc/tables/deposition-rows";
 
 const LB = 0.45359237;
 

@@ -1,11 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  arcEnergyKJPerMm,
-  heatFactors,
-  heatInputKJPerMm,
-  travelForEnergyMmPerS,
-  travelMmPerMin,
-} from "@/lib/arc";
+import { arcEnergyKJPerMm, heatFactors } from "@/lib/arc";
+import { heatInputKJPerMm, travelForEnergyMmPerS, travelMmPerMin } from "@/lib/arc/heat-input";
 
 describe("arc energy and heat input: worked examples", () => {
   it("trade article: 29 V, 325 A, 25 in in 2 min: 45.24 kJ/in", () => {

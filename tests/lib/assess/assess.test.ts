@@ -1,12 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  assess,
-  BeadJudgementSchema,
-  emptyBeadContent,
-  judgeInput,
-  weldKind,
-  type BeadContent,
-} from "@/lib/assess";
+import { assess, BeadJudgementSchema, emptyBeadContent, weldKind, type BeadContent } from "@/lib/assess";
+import { judgeInput } from "@/lib/assess/judge-input";
 import { emptyDrawing, type Drawing, type Mark } from "@/lib/marks";
 import { emptyRunSetup } from "@/lib/setup";
 

@@ -7,7 +7,8 @@ import {
   type PhotoSection,
   type SectionAction,
 } from "@/lib/assess";
-import { edgeRolesOf, sectionEdgeRoles, sectionJoints } from "@/lib/section";
+import { edgeRolesOf, sectionJoints } from "@/lib/section";
+import { sectionEdgeRoles } from "@/lib/section/drawing";
 import { imperfectionIds } from "@/lib/trade";
 import { emptyFillet, meltedFillet } from "./section-bead";
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { judge, listCriteria } from "@/lib/accept";
-import { emptyBeadContent, judgeInput, type BeadContent } from "@/lib/assess";
+import { emptyBeadContent, type BeadContent } from "@/lib/assess";
+import { judgeInput } from "@/lib/assess/judge-input";
 import type { Mark } from "@/lib/marks";
 import { emptyDrawing } from "@/lib/marks";
 import { defaultMeasureOptions, measureDrawing } from "@/lib/measure";

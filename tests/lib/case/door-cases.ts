@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { doorNames, type Door } from "@/lib/case";
+import { type Door } from "@/lib/case";
+import { doorNames } from "@/lib/case/doors";
 
 const folder = new URL("../../cases/doors/", import.meta.url);
 

@@ -6,7 +6,8 @@ import { JudgeInputSchema } from "@/lib/accept";
 import { POST as diagnose } from "@/app/api/diagnose/route";
 import { POST as judge } from "@/app/api/judge/route";
 import { POST as measure } from "@/app/api/measure/route";
-import { doorNames, MOST_CASE_BYTES } from "@/lib/case";
+import { MOST_CASE_BYTES } from "@/lib/case";
+import { doorNames } from "@/lib/case/doors";
 import { answerFile } from "@/lib/cli/door";
 import { doorCases, type DoorCase } from "./door-cases";
 

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { JudgeInputSchema } from "@/lib/accept";
-import { answerCase, doorNames, readCase } from "@/lib/case";
+import { answerCase } from "@/lib/case";
+import { doorNames } from "@/lib/case/doors";
+import { readCase } from "@/lib/case/read-case";
 import { customSentences } from "@/lib/case/issue-lines";
 import { DiagnoseInputSchema } from "@/lib/diagnose";
 import { emptyDrawing } from "@/lib/marks";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { caseJsonSchema, doorNames } from "@/lib/case";
+import { caseJsonSchema } from "@/lib/case";
+import { doorNames } from "@/lib/case/doors";
 import { unitOfName } from "@/lib/case/unit-of-name";
 
 /** Counts, shares, versions and numbers whose unit stands beside them: they have no unit in their name. */

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { doorNames } from "@/lib/case";
+import { doorNames } from "@/lib/case/doors";
 import { answerFile } from "@/lib/cli/door";
 
 const folder = mkdtempSync(path.join(tmpdir(), "toeline-door-"));

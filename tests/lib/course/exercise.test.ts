@@ -1,13 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  CODE_LENGTH,
-  codeLetters,
-  emptyExercise,
-  exerciseCode,
-  handInSetup,
-  normaliseCode,
-} from "@/lib/course";
+import { CODE_LENGTH, emptyExercise, exerciseCode, handInSetup, normaliseCode } from "@/lib/course";
+import { codeLetters } from "@/lib/course/exercise-code";
 
 describe("a hand-in code", () => {
   it("has no two letters that are taken for each other", () => {

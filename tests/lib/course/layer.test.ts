@@ -7,10 +7,9 @@ import {
   layerPrimitives,
   startLayer,
   withItems,
-  wordsAt,
-  wrapWords,
   type LayerItem,
 } from "@/lib/course";
+import { wordsAt, wrapWords } from "@/lib/course/layer-primitives";
 
 const arrow: LayerItem = { id: "a", kind: "arrow", from: { x: 0, y: 0 }, to: { x: 100, y: 0 }, words: "" };
 const text: LayerItem = { id: "t", kind: "text", at: { x: 50, y: 200 }, words: "Fill the crater" };

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { RubricSchema, rubricScore, rubricSteps, scoreText, type RubricMarks } from "@/lib/course";
+import { rubricScore, rubricSteps, scoreText, type RubricMarks } from "@/lib/course";
+import { RubricSchema } from "@/lib/course/rubric";
 
 const lines = [
   { id: "a", title: "Profile", weight: 3 },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { DiagnoseInputSchema, type CauseId } from "@/lib/diagnose";
+import { DiagnoseInputSchema } from "@/lib/diagnose";
+import { type CauseId } from "@/lib/diagnose/cause-ids";
 import { contextOf } from "@/lib/diagnose/diagnose";
 import { evidenceItems } from "@/lib/diagnose/evidence";
 import { withoutEach } from "@/lib/diagnose/leave-one-out";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { CauseId } from "@/lib/diagnose";
+import type { CauseId } from "@/lib/diagnose/cause-ids";
 import { confirmedTotal, PUBLISHED_WORTH, shiftedPriors } from "@/lib/diagnose/shop-priors";
 
 const published = new Map<CauseId, number>([

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { diagnose, DiagnoseInputSchema, type CauseId, type Diagnosis } from "@/lib/diagnose";
+import { diagnose, DiagnoseInputSchema, type Diagnosis } from "@/lib/diagnose";
+import { type CauseId } from "@/lib/diagnose/cause-ids";
 import { areaFromLegMm2, depositAreaMm2, depositionFor, travelForAreaMmPerS } from "@/lib/arc";
 import { checkSetup, electrodeOf, emptyRunSetup, windowFor, type RunSetup } from "@/lib/setup";
 

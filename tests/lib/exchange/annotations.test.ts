@@ -1,7 +1,9 @@
 import Ajv2020 from "ajv/dist/2020";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { annotationsToMarks, marksToAnnotations, photoIri } from "@/lib/exchange";
+import { annotationsToMarks } from "@/lib/exchange/annotations-to-marks";
+import { marksToAnnotations } from "@/lib/exchange/marks-to-annotations";
+import { photoIri } from "@/lib/exchange/photo-iri";
 import { MOST_MARKS, newMark, type Mark } from "@/lib/marks";
 import { isoNumber } from "@/lib/trade";
 import { arbMark } from "../../arbitraries";

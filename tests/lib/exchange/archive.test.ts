@@ -4,13 +4,12 @@ import { afterEach, describe, expect, it } from "vitest";
 import {
   archiveManifest,
   archivePhotoName,
-  MANIFEST_DIGEST_NAME,
-  MANIFEST_NAME,
   packArchive,
   unpackArchive,
-  usualArchiveLimits,
   type ArchiveManifest,
 } from "@/lib/exchange";
+import { MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "@/lib/exchange/pack-archive";
+import { usualArchiveLimits } from "@/lib/exchange/unpack-archive";
 import { arbWholeBead, sampleBead, sha256, type WholeBead } from "./bead";
 
 const TABLES = sha256(strToU8("tables"));

@@ -1,17 +1,12 @@
 import Ajv2020 from "ajv/dist/2020";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  beadFileJsonSchema,
-  BeadFileSchema,
-  canonicalJson,
-  exchangeIssueCodes,
-  exchangeSentence,
-  exchangeSentences,
-  parseBeadFile,
-  serialiseBeadFile,
-  type ExchangeBead,
-} from "@/lib/exchange";
+import { exchangeSentence, type ExchangeBead } from "@/lib/exchange";
+import { beadFileJsonSchema, BeadFileSchema } from "@/lib/exchange/bead-file";
+import { canonicalJson } from "@/lib/base";
+import { exchangeIssueCodes } from "@/lib/exchange/issue";
+import { exchangeSentences } from "@/lib/exchange/sentences";
+import { parseBeadFile, serialiseBeadFile } from "@/lib/exchange/parse-bead-file";
 import type { BeadRecord } from "@/lib/record";
 import { arbWholeBead, sampleBead } from "./bead";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { guardText, unguardText } from "@/lib/exchange";
+import { guardText, unguardText } from "@/lib/exchange/guard-cell";
 import { arbHostile } from "./hostile-text";
 
 describe("guard against formulas", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseBeadFile, serialiseBeadFile, type ExchangeBead } from "@/lib/exchange";
+import { type ExchangeBead } from "@/lib/exchange";
+import { parseBeadFile, serialiseBeadFile } from "@/lib/exchange/parse-bead-file";
 import { archiveManifest, parseManifest, serialiseManifest } from "@/lib/exchange/archive-manifest";
 import { meltedFillet } from "../assess/section-bead";
 import { sampleBead } from "./bead";

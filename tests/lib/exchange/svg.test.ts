@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { shapeToSvg, svgToShape } from "@/lib/exchange";
+import { shapeToSvg } from "@/lib/exchange/shape-to-svg";
+import { svgToShape } from "@/lib/exchange/svg-to-shape";
 import { arbShape } from "../../arbitraries";
 
 const frame = { widthPx: 600, heightPx: 400 };

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { parseCsv, tableToCsv, type Cell } from "@/lib/exchange";
+import { tableToCsv } from "@/lib/exchange";
+import { parseCsv, type Cell } from "@/lib/exchange/table";
 import { arbHostile } from "./hostile-text";
 
 /** RFC 4180 read literally, by a machine of four states that shares nothing with the writer. */

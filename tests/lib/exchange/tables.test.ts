@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { emptyBeadContent } from "@/lib/assess";
-import { beadTable, markTable, parseCsv, tableToCsv, type ExchangeBead, type Table } from "@/lib/exchange";
+import { beadTable, markTable, tableToCsv, type ExchangeBead } from "@/lib/exchange";
+import { parseCsv, type Table } from "@/lib/exchange/table";
 import { emptyDrawing, newMark } from "@/lib/marks";
 import { arbWholeBead } from "./bead";
 

@@ -9,13 +9,12 @@ import {
   leastWidth,
   pointAlong,
   polygonArea,
-  polygonCentroid,
-  polygonPerimeter,
   polylineLength,
   projectOnPolyline,
   signedArea,
   type Point,
 } from "@/lib/geometry";
+import { polygonCentroid, polygonPerimeter } from "@/lib/geometry/polygon";
 import { anyMotion, anyPoint, moved, simpleOutline } from "./arbitraries";
 
 const runs = { numRuns: 300, seed: 42 };

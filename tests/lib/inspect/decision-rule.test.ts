@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { listCriteria } from "@/lib/accept";
-import { beadRows, decisionRuleText, readRecord, sealRecord } from "@/lib/inspect";
+import { beadRows, readRecord, sealRecord } from "@/lib/inspect";
+import { decisionRuleText } from "@/lib/inspect/decision-rule";
 import { recordOf, signature, soundBead } from "./build";
 
 describe("the decision rule", () => {

@@ -4,11 +4,11 @@ import {
   acceptedBeyond,
   InspectionDraftSchema,
   JobContentSchema,
-  readExtentText,
   readRecord,
   recordSections,
   wholeWeld,
 } from "@/lib/inspect";
+import { readExtentText } from "@/lib/inspect/extent";
 
 const percent = (value: number) => ({ kind: "percent", percent: value });
 const length = (lengthMm: number) => ({ kind: "length", lengthMm });

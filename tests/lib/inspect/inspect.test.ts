@@ -6,13 +6,13 @@ import {
   InstrumentSchema,
   movedSince,
   openPoints,
-  pointSentences,
-  pointWeights,
   readRecord,
-  recordChanges,
   sealRecord,
-  worst,
 } from "@/lib/inspect";
+import { pointSentences } from "@/lib/inspect/sentences";
+import { pointWeights } from "@/lib/inspect/point-weights";
+import { recordChanges } from "@/lib/inspect/record-changes";
+import { worst } from "@/lib/inspect/weld-results";
 import { beadOf, gauge, job, recordOf, signature, undercut } from "./build";
 
 const codes = (change: Parameters<typeof recordOf>[0]) => recordOf(change).points.map(({ code }) => code);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { InstrumentSchema, readingDoubts, readingsByGauge, signBead } from "@/lib/inspect";
+import { InstrumentSchema } from "@/lib/inspect";
+import { readingDoubts, readingsByGauge } from "@/lib/inspect/reading-doubts";
+import { signBead } from "@/lib/inspect/sign-bead";
 import { beadOf, soundBead, undercut } from "./build";
 
 const DAY = "2026-11-25";

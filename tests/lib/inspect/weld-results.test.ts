@@ -7,15 +7,14 @@ import {
   JobContentSchema,
   makeRecord,
   openWelds,
-  signBead,
-  weldResults,
   wholeWeld,
   type Extent,
-  type InspectionResult,
   type Instrument,
   type SignedBead,
-  type WeldsInput,
 } from "@/lib/inspect";
+import { signBead } from "@/lib/inspect/sign-bead";
+import { weldResults, type WeldsInput } from "@/lib/inspect/weld-results";
+import { type InspectionResult } from "@/lib/inspect/signed-record";
 import { beadOf, recordOf, soundBead, undercut } from "./build";
 
 type ResultsOf = typeof weldResults;

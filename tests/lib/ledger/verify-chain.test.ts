@@ -1,16 +1,8 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  CHAIN_START,
-  compareStates,
-  entryHash,
-  LogEntrySchema,
-  nextEntry,
-  verifyChain,
-  type LogDraft,
-  type LogEntry,
-} from "@/lib/ledger";
+import { compareStates, nextEntry, verifyChain, type LogEntry } from "@/lib/ledger";
+import { CHAIN_START, entryHash, LogEntrySchema, type LogDraft } from "@/lib/ledger/entry";
 
 const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { emptyDrawing, newMark, parseDrawing, parseDrawingText, serialiseDrawing } from "@/lib/marks";
+import { emptyDrawing, newMark } from "@/lib/marks";
+import { parseDrawing, parseDrawingText, serialiseDrawing } from "@/lib/marks/parse-drawing";
 import { arbDrawing } from "../../arbitraries";
 
 test("parse of serialise is the drawing", () => {

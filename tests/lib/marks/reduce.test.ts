@@ -3,15 +3,15 @@ import { describe, expect, test } from "vitest";
 import {
   DrawingSchema,
   emptyDrawing,
-  HISTORY_LIMIT,
   MOST_MARKS,
   newMark,
   reduce,
   startHistory,
-  type Action,
   type Drawing,
   type History,
 } from "@/lib/marks";
+import { HISTORY_LIMIT } from "@/lib/marks/history";
+import { type Action } from "@/lib/marks/action";
 import { arbAction, arbDrawing, arbDrawingAction } from "../../arbitraries";
 
 function deepFreeze<T>(value: T): T {

@@ -1,14 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  emptyDrawing,
-  mapScalePoints,
-  newMark,
-  scaleShape,
-  scene,
-  type Drawing,
-  type SceneShape,
-} from "@/lib/marks";
+import { emptyDrawing, mapScalePoints, newMark, scene, type Drawing, type SceneShape } from "@/lib/marks";
+import { scaleShape } from "@/lib/marks/shape-edit";
 import type { Point } from "@/lib/geometry";
 import { imperfectionIds, imperfections } from "@/lib/trade";
 import { arbDrawing } from "../../arbitraries";

@@ -3,15 +3,14 @@ import {
   emptyDrawing,
   mapScalePoints,
   newMark,
-  parseDrawingText,
   reduce,
-  scaleShape,
-  serialiseDrawing,
   startHistory,
   type Drawing,
   type DrawingAction,
   type MarkShapeData,
 } from "@/lib/marks";
+import { parseDrawingText, serialiseDrawing } from "@/lib/marks/parse-drawing";
+import { scaleShape } from "@/lib/marks/shape-edit";
 
 /** Set far out, 6 photo pixels under each CSS pixel; invented. */
 const shape: MarkShapeData = {

@@ -1,14 +1,8 @@
 import { describe, expect, it } from "vitest";
-import {
-  budgetLines,
-  budgetParts,
-  budgetSentences,
-  calibrate,
-  defaultMeasureOptions,
-  gaugeQuantity,
-  measureLength,
-  statedQuantity,
-} from "@/lib/measure";
+import { budgetLines, calibrate, defaultMeasureOptions, gaugeQuantity, statedQuantity } from "@/lib/measure";
+import { budgetParts } from "@/lib/measure/types";
+import { budgetSentences } from "@/lib/measure/budget";
+import { measureLength } from "@/lib/measure/figures";
 
 /** 20 photo px per mm, invented. */
 const scales = {

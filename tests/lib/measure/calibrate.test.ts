@@ -1,11 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  calibrate,
-  defaultMeasureOptions,
-  mapPoint,
-  measureLength,
-  type MeasureOptions,
-} from "@/lib/measure";
+import { calibrate, defaultMeasureOptions, mapPoint, type MeasureOptions } from "@/lib/measure";
+import { measureLength } from "@/lib/measure/figures";
 import type { Scale } from "@/lib/marks";
 import { photograph, type Camera } from "./camera";
 

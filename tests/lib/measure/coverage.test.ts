@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { calibrate, defaultMeasureOptions, measureSpot } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions } from "@/lib/measure";
+import { measureSpot } from "@/lib/measure/figures";
 import type { Point } from "@/lib/geometry";
 import { chance, normal, photograph, type Camera } from "./camera";
 import { kinds, median, study } from "./study";

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { sumQuantities, type BudgetPart } from "@/lib/measure";
+import { sumQuantities } from "@/lib/measure";
+import { type BudgetPart } from "@/lib/measure/types";
 import { chance, normal } from "./camera";
 
 /** Reached through the door: the sum of one quantity is that quantity, its interval made anew from the budget. */

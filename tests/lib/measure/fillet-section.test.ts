@@ -1,15 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  filletReadings,
-  flatThroat,
-  legOfThroat,
-  solveFillet,
-  throatOfLeg,
-  toeToToe,
-  type FilletReadings,
-  type Quantity,
-} from "@/lib/measure";
+import { flatThroat, legOfThroat, solveFillet, throatOfLeg, type Quantity } from "@/lib/measure";
+import { filletReadings, toeToToe, type FilletReadings } from "@/lib/measure/fillet-section";
 
 const read = (value: number, expandedUncertainty = 0.1): Quantity => ({
   unit: "mm",

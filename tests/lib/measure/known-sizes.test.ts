@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { calibrate, defaultMeasureOptions, knownSizes } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions } from "@/lib/measure";
+import { knownSizes } from "@/lib/measure/known-sizes";
 
 const of = (id: string) => knownSizes.find((one) => one.id === id)!;
 

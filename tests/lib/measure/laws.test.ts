@@ -3,16 +3,18 @@ import { describe, expect, it } from "vitest";
 import {
   calibrate,
   defaultMeasureOptions,
+  type Calibration,
+  type MeasureOptions,
+  type Quantity,
+} from "@/lib/measure";
+import {
   measureAngle,
   measureArea,
   measureExtent,
   measureLeastWidth,
   measureLength,
   measureSpot,
-  type Calibration,
-  type MeasureOptions,
-  type Quantity,
-} from "@/lib/measure";
+} from "@/lib/measure/figures";
 import { mapScalePoints, type Scale } from "@/lib/marks";
 import type { Point } from "@/lib/geometry";
 import { anyMotion, moved, type Motion } from "../geometry/arbitraries";

@@ -5,7 +5,8 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { afterAll, describe, expect, it } from "vitest";
-import { budgetParts, defaultMeasureOptions, measureCase, MeasureCaseSchema } from "@/lib/measure";
+import { defaultMeasureOptions, measureCase, MeasureCaseSchema } from "@/lib/measure";
+import { budgetParts } from "@/lib/measure/types";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 const folder = mkdtempSync(path.join(tmpdir(), "toeline-measure-door-"));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { calibrate, defaultMeasureOptions, measureLength, measureSpot, type Quantity } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions, type Quantity } from "@/lib/measure";
+import { measureLength, measureSpot } from "@/lib/measure/figures";
 
 /** 20 photo px per mm, 4 photo px under each CSS pixel unless a point says otherwise; invented. */
 const options = { ...defaultMeasureOptions, photoPxPerViewPx: 4 };

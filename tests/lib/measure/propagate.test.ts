@@ -1,14 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { applyHomography, fitHomography, homographyJacobian } from "@/lib/geometry";
 import { chance, normal } from "./camera";
-import {
-  budgetLines,
-  calibrate,
-  defaultMeasureOptions,
-  mapPoint,
-  measureLength,
-  type MeasureOptions,
-} from "@/lib/measure";
+import { budgetLines, calibrate, defaultMeasureOptions, mapPoint, type MeasureOptions } from "@/lib/measure";
+import { measureLength } from "@/lib/measure/figures";
 
 /** Nothing but the picks is uncertain. */
 const picksOnly: MeasureOptions = {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { BeadReadingsSchema, gaugeIds, missingQuantities } from "@/lib/accept";
+import { BeadReadingsSchema } from "@/lib/accept";
+import { gaugeIds, missingQuantities } from "@/lib/accept/verdict";
 import { gaugeFor } from "@/lib/accept/rule";
-import { BeadReadingSchema } from "@/lib/assess";
+import { BeadReadingSchema } from "@/lib/assess/bead";
 import { unitOfName } from "@/lib/case/unit-of-name";
 import {
   beadQuantities,
@@ -11,7 +12,8 @@ import {
   quantityInText,
   quantityNamed,
 } from "@/lib/measure";
-import { figureWords, missingWords, readingUnit } from "@/lib/report";
+import { missingWords, readingUnit } from "@/lib/report";
+import { figureWords } from "@/lib/report/reading-words";
 
 const rows = beadQuantities.map((quantity) => beadQuantityRows[quantity]);
 

@@ -1,4 +1,5 @@
-import { calibrate, defaultMeasureOptions, measureLength } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions } from "@/lib/measure";
+import { measureLength } from "@/lib/measure/figures";
 import type { Scale } from "@/lib/marks";
 import type { Point } from "@/lib/geometry";
 import { chance, normal, photograph, type Camera } from "./camera";

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { calibrate, defaultMeasureOptions, measureLength } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions } from "@/lib/measure";
+import { measureLength } from "@/lib/measure/figures";
 import { ScaleSchema, type Scale } from "@/lib/marks";
 import { photograph, type Camera } from "./camera";
 

@@ -1,14 +1,8 @@
 import { describe, expect, it } from "vitest";
-import {
-  calibrate,
-  defaultMeasureOptions,
-  legFromThroat,
-  legFromWidth,
-  measureRipples,
-  measureToes,
-  throatFromLeg,
-  type Quantity,
-} from "@/lib/measure";
+import { calibrate, defaultMeasureOptions, type Quantity } from "@/lib/measure";
+import { legFromThroat, legFromWidth, throatFromLeg } from "@/lib/measure/fillet";
+import { measureRipples } from "@/lib/measure/ripples";
+import { measureToes } from "@/lib/measure/toes";
 import { chance, normal } from "./camera";
 
 const calibration = (pickSigmaPx: number) => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { leastSpacing, worstAmount, worstCount, worstLength } from "@/lib/measure";
+import { worstAmount, worstLength } from "@/lib/measure";
+import { leastSpacing, worstCount } from "@/lib/measure/windows";
 
 const runs = { numRuns: 300, seed: 11 };
 /** Whole numbers, so that the brute force over every whole start is exact. */

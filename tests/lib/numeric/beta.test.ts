@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { betaIncomplete, betaQuantile, logGamma } from "@/lib/numeric";
+import { betaQuantile } from "@/lib/numeric";
+import { betaIncomplete } from "@/lib/numeric/beta-incomplete";
+import { logGamma } from "@/lib/numeric/log-gamma";
 import reference from "../../reference/beta/data.json";
 
 /** Rounding of a sum of a few hundred terms; the tails also lose what the logarithm of a small number loses. */

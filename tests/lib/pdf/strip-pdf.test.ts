@@ -1,6 +1,7 @@
 import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
-import { STRIP_PLACE, stripPapers, stripPdf, type StripPaper } from "@/lib/pdf";
+import { stripPapers, stripPdf, type StripPaper } from "@/lib/pdf";
+import { STRIP_PLACE } from "@/lib/pdf/strip-pdf";
 import { stripLayout } from "@/lib/strip";
 
 interface Rect {

@@ -6,13 +6,13 @@ import {
   nobody,
   ownerHere,
   reach,
-  rights,
   roles,
   scopeOfDeed,
   scopes,
   type Actor,
   type Role,
 } from "@/lib/people";
+import { rights } from "@/lib/people/deeds";
 
 const person = (role: Role, personId = "me"): Actor => ({ kind: "person", personId, role, scopes: null });
 const arbRole = fc.constantFrom(...roles);

@@ -5,17 +5,17 @@ import path from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import {
   originalPath,
-  photoIssueCodes,
   photoIssueStatus,
   photoSentence,
-  photoSentences,
   readStoredPhoto,
   receivePhoto,
-  removeIncoming,
   sweepIncoming,
   verifyOriginal,
   viewPath,
 } from "@/lib/photo";
+import { photoIssueCodes } from "@/lib/photo/issue";
+import { photoSentences } from "@/lib/photo/sentences";
+import { removeIncoming } from "@/lib/photo/sweep";
 import { image, noise, plate } from "./build-files";
 import { allFiles, fate, inChunks, send, stored, withStore } from "./store";
 

@@ -1,7 +1,8 @@
 import { mkdtemp, readdir, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { receivePhoto, type ReceivedPhoto, type ReceiveOptions } from "@/lib/photo";
+import { receivePhoto, type ReceivedPhoto } from "@/lib/photo";
+import { type ReceiveOptions } from "@/lib/photo/receive-photo";
 
 /** A data folder for one test. */
 export async function withStore(work: (dataDir: string) => Promise<void>): Promise<void> {

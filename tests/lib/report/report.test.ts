@@ -6,12 +6,12 @@ import {
   lengthText,
   rowLimitText,
   rowValueText,
-  setupLine,
   setupRows,
   sizeText,
-  statedLengthText,
-  valueText,
 } from "@/lib/report";
+import { setupLine } from "@/lib/report/setup-rows";
+import { statedLengthText } from "@/lib/report/length-text";
+import { valueText } from "@/lib/report/amount-text";
 import { inch, metric } from "@/lib/units";
 import type { VerdictRow } from "@/lib/accept";
 import type { Change } from "@/lib/diagnose";

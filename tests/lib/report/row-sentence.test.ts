@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { contradictionCodes, judge, JudgeInputSchema, listCriteria, type Verdict } from "@/lib/accept";
+import { judge, JudgeInputSchema, listCriteria, type Verdict } from "@/lib/accept";
+import { contradictionCodes } from "@/lib/accept/verdict";
 import {
   codeUnitsOf,
   contradictionSentence,

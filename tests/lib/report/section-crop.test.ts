@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sectionCrop } from "@/lib/report";
+import { sectionCrop } from "@/lib/report/section-crop";
 import { emptyFillet } from "../assess/section-bead";
 
 const photo = { widthPx: 2000, heightPx: 1500 };

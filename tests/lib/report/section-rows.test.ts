@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { assess } from "@/lib/assess";
 import type { Quantity } from "@/lib/measure";
-import { sectionClauses, sectionFigureRows, sectionFigureText } from "@/lib/report";
+import { sectionClauses, sectionFigureRows } from "@/lib/report";
+import { sectionFigureText } from "@/lib/report/section-rows";
 import { inch, metric } from "@/lib/units";
 import { facts, meltedFillet, sectionBead } from "../assess/section-bead";
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { shopQuantities, ShopCriteriaSchema, type ShopQuantity } from "@/lib/accept";
-import { shopFieldText, shopQuantityWords, shopRowText, type ShopRowWords } from "@/lib/report";
+import { shopFieldText, shopQuantityWords, shopRowText } from "@/lib/report";
+import { type ShopRowWords } from "@/lib/report/shop-row-text";
 import { inch, metric } from "@/lib/units";
 
 const row = (quantity: ShopQuantity, over: Partial<ShopRowWords> = {}): ShopRowWords => ({

@@ -1,18 +1,18 @@
 import { describe, expect, it } from "vitest";
 import {
-  edgesNeeded,
   emptySectionDrawing,
   measureSection,
-  missingSentence,
   sectionFigureIds,
   sectionFigures,
   SectionDrawingSchema,
   sectionSentence,
-  sectionSentences,
   type SectionDrawing,
-  type SectionIssueCode,
   type SectionMissing,
 } from "@/lib/section";
+import { edgesNeeded } from "@/lib/section/figure-names";
+import { missingSentence } from "@/lib/section/missing-sentences";
+import { sectionSentences } from "@/lib/section/sentences";
+import { type SectionIssueCode } from "@/lib/section/types";
 import { exact, filletDrawing, px, scale, type Pair } from "./known-shapes";
 
 const ring: readonly Pair[] = [

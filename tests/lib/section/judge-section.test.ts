@@ -1,14 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Quantity } from "@/lib/measure";
-import {
-  judgeSection,
-  sectionFigureIds,
-  sectionSets,
-  type SectionFigures,
-  type SectionGiven,
-  type SectionRow,
-} from "@/lib/section";
+import { judgeSection, sectionFigureIds, sectionSets, type SectionRow } from "@/lib/section";
+import { type SectionFigures } from "@/lib/section/types";
+import { type SectionGiven } from "@/lib/section/judgement";
 
 const photo = (value: number, U = 0.1): Quantity => ({
   unit: "mm",

@@ -8,8 +8,8 @@ import {
   sectionFigures,
   type SectionDrawing,
   type SectionFigureId,
-  type SectionFigures,
 } from "@/lib/section";
+import { type SectionFigures } from "@/lib/section/types";
 import { macroNames, macroTruthOf, type MacroName } from "@/demo-images";
 import { chance } from "../measure/camera";
 import { exact, scale } from "./known-shapes";

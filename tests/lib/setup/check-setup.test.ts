@@ -7,13 +7,12 @@ import {
   findingDoubt,
   findingSentence,
   RunSetupSchema,
-  setupCodes,
-  severities,
   type RunSetup,
   type SetupCode,
   type SetupField,
   type SetupFinding,
 } from "@/lib/setup";
+import { setupCodes, severities } from "@/lib/setup/finding";
 import { setupArb } from "./setup-arbitrary";
 
 const run = (fields: Partial<RunSetup>) => checkSetup({ ...emptyRunSetup, ...fields });

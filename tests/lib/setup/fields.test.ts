@@ -9,7 +9,6 @@ import {
   filterableFields,
   filterName,
   formLines,
-  numberFields,
   parseReading,
   quantityOf,
   RunSetupSchema,
@@ -19,6 +18,7 @@ import {
   showReading,
   valueInText,
 } from "@/lib/setup";
+import { numberFields } from "@/lib/setup/field-access";
 import { inch, inputText, metric } from "@/lib/units";
 
 const stored = Object.keys(RunSetupSchema.shape).filter((key) => key !== "schemaVersion");

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { emptyRunSetup, timedTravelSpeed, travelSpeed, windowFor } from "@/lib/setup";
+import { emptyRunSetup, travelSpeed, windowFor } from "@/lib/setup";
+import { timedTravelSpeed } from "@/lib/setup/travel-speed";
 
 /** Plain arithmetic: 1 min 33 s is 93/60 = 1.55 min, not 1.33; 310 mm in that time is 200 mm/min. */
 test("length over arc time, with seconds as sixtieths", () => {

@@ -8,15 +8,15 @@ import {
   feedCap,
   gases,
   parameterWindow,
-  positionFactors,
   thicknessLimits,
   transfers,
   windowQuantities,
-  windowRows,
-  type ElectrodePosition,
   type Gas,
   type Transfer,
 } from "@/lib/trade";
+import { positionFactors } from "@/lib/trade/tables/position-factors";
+import { windowRows } from "@/lib/trade/tables/window-rows";
+import { type ElectrodePosition } from "@/lib/trade/electrode-class";
 
 const flat: readonly ElectrodePosition[] = ["flat"];
 function at(

@@ -1,4 +1,4 @@
-import type { BeadObservation } from "@/lib/trends";
+import type { BeadObservation } from "@/lib/trends/observation";
 
 /** An observation of which nothing is known but what is given. */
 export function bead(beadId: string, known: Partial<BeadObservation> = {}): BeadObservation {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { calendarMonth, isoWeek, periodDays } from "@/lib/trends";
+import { periodDays } from "@/lib/trends";
+import { calendarMonth, isoWeek } from "@/lib/trends/calendar";
 
 const arbDay = fc
   .date({ min: new Date("0004-01-10"), max: new Date("9990-12-20"), noInvalidDate: true })

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { compareRejects, shareDifference, shareOf, type ShareDifference } from "@/lib/trends";
+import { shareOf } from "@/lib/trends";
+import { compareRejects, shareDifference, type ShareDifference } from "@/lib/trends/compare";
 import { bead } from "./bead";
 
 /**

@@ -1,15 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  calendarMonth,
-  groupBy,
-  groupByPeriod,
-  isoWeek,
-  rejectChart,
-  rejectRate,
-  trendSentences,
-  trendSentence,
-} from "@/lib/trends";
+import { trendSentence } from "@/lib/trends";
+import { calendarMonth, isoWeek } from "@/lib/trends/calendar";
+import { groupBy, groupByPeriod } from "@/lib/trends/group";
+import { rejectChart } from "@/lib/trends/reject-chart";
+import { rejectRate } from "@/lib/trends/reject-rate";
+import { trendSentences } from "@/lib/trends/sentences";
 import { bead } from "./bead";
 
 describe("weeks and months", () => {

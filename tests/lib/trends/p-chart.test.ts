@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pChart, type PChart, type Sample } from "@/lib/trends";
+import { type PChart } from "@/lib/trends";
+import { pChart, type Sample } from "@/lib/trends/p-chart";
 
 const lots = (counts: readonly number[], sizes: readonly number[] | number): readonly Sample[] =>
   counts.map((count, i) => ({

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { causeTallies, imperfectionTallies, pareto } from "@/lib/trends";
+import { pareto } from "@/lib/trends";
+import { causeTallies, imperfectionTallies } from "@/lib/trends/pareto";
 import { bead } from "./bead";
 
 const beads = [

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { shareOf, type Share, type ShareMethod } from "@/lib/trends";
+import { shareOf, type Share } from "@/lib/trends";
+import { type ShareMethod } from "@/lib/trends/share";
 import reference from "../../reference/beta/data.json";
 
 /**

@@ -11,7 +11,6 @@ import {
   formatVolts,
   formatWireDiameter,
   formatWireFeed,
-  inBothUnits,
   inch,
   inputText,
   metric,
@@ -22,9 +21,10 @@ import {
   parseTravelSpeed,
   parseWireDiameter,
   parseWireFeed,
-  wireSizes,
   type UnitsIssue,
 } from "@/lib/units";
+import { inBothUnits } from "@/lib/units/both-units";
+import { wireSizes } from "@/lib/units/tables/wire-sizes";
 import type { Result } from "@/lib/base";
 
 const value = (read: Result<number, UnitsIssue>): number => {

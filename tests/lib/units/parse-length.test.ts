@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { gaugeMm, parseLength, stainlessGauges, steelGauges, type ParseLengthOptions } from "@/lib/units";
+import { parseLength } from "@/lib/units";
+import { gaugeMm, type ParseLengthOptions } from "@/lib/units/parse-length";
+import { stainlessGauges, steelGauges } from "@/lib/units/tables/gauges";
 
 const mm = (text: string, options: Partial<ParseLengthOptions> = {}) => {
   const read = parseLength(text, { default: "mm", ...options });

@@ -9,12 +9,12 @@ import {
   parseVolts,
   parseWireDiameter,
   parseWireFeed,
-  unitsIssueCodes,
   unitsSentence,
-  unitsSentences,
-  wireSizes,
   type UnitsIssue,
 } from "@/lib/units";
+import { unitsIssueCodes } from "@/lib/units/issue";
+import { unitsSentences } from "@/lib/units/sentences";
+import { wireSizes } from "@/lib/units/tables/wire-sizes";
 import type { Result } from "@/lib/base";
 
 const out = (read: Result<number | null, UnitsIssue>) => (read.ok ? read.value : read.issues[0]?.code);

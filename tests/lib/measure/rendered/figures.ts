@@ -1,12 +1,6 @@
 import type { RenderedScene } from "@/demo-images";
-import {
-  measureArea,
-  measureEqualCircle,
-  measureLength,
-  measureSpot,
-  type Calibration,
-  type Quantity,
-} from "@/lib/measure";
+import { type Calibration, type Quantity } from "@/lib/measure";
+import { measureArea, measureEqualCircle, measureLength, measureSpot } from "@/lib/measure/figures";
 import type { Point } from "@/lib/geometry";
 import type { SceneFrame } from "./scene-frame";
 
