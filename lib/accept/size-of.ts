@@ -31,6 +31,9 @@ const byHeight: ReadonlySet<ImperfectionId> = new Set([
 export function sizeOf(observation: Observation, sizes: readonly SizeName[]): SizeRead {
   const wanted = wantedOf(observation.imperfection, sizes);
   const tells = observation[`${wanted}Mm`];
+  // Off the photo a patch has the diameter of its outline, which is no pore's.
+  const isOutline = isPatch(observation) && wanted === "diameter" && tells?.source === "photo";
+  if (isOutline) return { quantity: null, whole: false, wanted, figures: [] };
   if (tells !== null)
     return { quantity: tells, whole: true, wanted, figures: [`${observation.id}.${wanted}`] };
   const others = sizes.flatMap((size) => {

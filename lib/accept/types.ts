@@ -92,7 +92,7 @@ export const ObservationSchema = z.object({
     .max(patterns.length)
     .default([])
     .describe(
-      "clustered, scattered, in-line or herringbone pores are a patch: diameterMm is then that of its largest pore",
+      "clustered, scattered, in-line or herringbone pores are a patch: diameterMm is then that of its largest pore, and one off the photo (of the patch's outline) is not used",
     ),
   poreCount: z
     .number()

@@ -152,6 +152,15 @@ describe("what must be neither rejected nor left open", () => {
       missing: [{ quantity: "largest-pore", gauge: "calliper", observationId: "p" }],
     });
     expect(patch({ diameterMm: 0.8 }).verdict).toBe("accept");
+    const outline = { unit: "mm", value: 6.2, expandedUncertainty: 0.2, source: "photo" };
+    expect(patch({ diameterMm: outline })).toMatchObject({
+      verdict: "cannot-say",
+      unused: [
+        { figure: "p.length", why: "not-needed", by: "hand" },
+        { figure: "p.diameter", why: "not-needed", by: "photo" },
+        { figure: "p.area", why: "not-needed", by: "hand" },
+      ],
+    });
     expect(patch({ diameterMm: 1.2 }).verdict).toBe("reject");
   });
 
