@@ -17,6 +17,7 @@ import { CriteriaOptions } from "@/components/criteria/criteria-options";
 import { Field, Panel, type PanelTone } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import styles from "./beside-panel.module.css";
+import shared from "./verdict-panel.module.css";
 import { settingsOnChoice } from "./settings-on-choice";
 
 export interface BesidePanelProps {
@@ -42,7 +43,7 @@ export function BesidePanel({ criteria, judgement, verdict, judgeBy, units }: Be
       })
     : null;
   return (
-    <details className={styles.more}>
+    <details className={shared.more}>
       <summary>Judge by another beside it</summary>
       <div className={styles.stack}>
         <Field
@@ -95,7 +96,7 @@ export function SideBySide({
         {verdicts.map((one) => (
           <Panel key={one.criteriaId} tone={tones[one.verdict]} title={verdictWords[one.verdict].short}>
             <p>{nameOf(one)}</p>
-            {one.checkYourCopy && <p className={styles.check}>Check your copy.</p>}
+            {one.checkYourCopy && <p className={shared.check}>Check your copy.</p>}
           </Panel>
         ))}
       </div>

@@ -1,5 +1,4 @@
-import { useEffect, useEffectEvent, useState } from "react";
-import { Field } from "@/components/ui";
+import { Field, useTypedText } from "@/components/ui";
 import type { PhotoSection } from "@/lib/assess";
 import { sectionWrittenFields } from "@/lib/report";
 import { sectionReportFields, type ReportField } from "@/lib/section";
@@ -31,7 +30,6 @@ export function SectionReport({
   );
 }
 
-/** One change however long it took to type: sent when the field is left, after a pause, and when it goes away. */
 function ReportText({
   field,
   text,
@@ -41,32 +39,17 @@ function ReportText({
   text: string;
   onText: (field: string, text: string) => void;
 }) {
-  const [typed, setTyped] = useState(text);
-  const [known, setKnown] = useState(text);
-  // Undo or another tab changed it: what is stored wins over what stood here.
-  if (known !== text) {
-    setKnown(text);
-    setTyped(text);
-  }
-  const send = () => {
-    if (typed !== text) onText(field.id, typed);
-  };
-  const sendLater = useEffectEvent(send);
-  useEffect(() => {
-    const timer = window.setTimeout(() => sendLater(), 1200);
-    return () => window.clearTimeout(timer);
-  }, [typed]);
-  useEffect(() => () => sendLater(), []);
+  const typed = useTypedText(text, (next) => onText(field.id, next));
   return (
     <Field label={field.title} hint={field.hint}>
       {(ids) => (
         <input
           {...ids}
-          value={typed}
+          value={typed.value}
           maxLength={500}
           autoComplete="off"
-          onChange={(event) => setTyped(event.target.value)}
-          onBlur={send}
+          onChange={(event) => typed.onChange(event.target.value)}
+          onBlur={typed.onBlur}
         />
       )}
     </Field>

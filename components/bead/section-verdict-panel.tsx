@@ -1,11 +1,12 @@
 import { Chip, Field, Panel, type PanelTone } from "@/components/ui";
 import { sectionSetsFor, type BeadJudgement, type SectionAction, type SectionAssessment } from "@/lib/assess";
 import { CHECK_YOUR_COPY, sectionClauses, sectionVerdictWords, type SectionClause } from "@/lib/report";
-import type { SectionCriteriaSet, SectionVerdict } from "@/lib/section";
+import { hasTwoUnitSystems, type SectionVerdict } from "@/lib/section";
 import type { UnitPreferences } from "@/lib/units";
 import { LengthField } from "./length-field";
 import { LookedFor } from "./looked-for";
 import styles from "./section.module.css";
+import shared from "./verdict-panel.module.css";
 
 interface Props {
   readonly found: SectionAssessment;
@@ -63,7 +64,7 @@ export function SectionVerdictPanel(props: Props) {
             units={units}
             onValue={(mm) => onAction({ type: "section.throat", mm })}
           />
-          {sets.some((set) => set.id === verdict.setId && hasTwoSystems(set)) && (
+          {sets.some((set) => set.id === verdict.setId && hasTwoUnitSystems(set)) && (
             <UnitsOfTheCode judgement={judgement} onJudgement={onJudgement} />
           )}
           <Outcome {...props} verdict={verdict} />
@@ -72,10 +73,6 @@ export function SectionVerdictPanel(props: Props) {
     </>
   );
 }
-
-/** A limit that the code states in millimetres and in inches on its own, each a little different. */
-const hasTwoSystems = ({ criteria }: SectionCriteriaSet): boolean =>
-  JSON.stringify(criteria).includes('"us":');
 
 function UnitsOfTheCode({ judgement, onJudgement }: Pick<Props, "judgement" | "onJudgement">) {
   const now = judgement.criteriaSettings["units"] === "us" ? "us" : "si";
@@ -108,7 +105,7 @@ function Outcome({ found, verdict, markNumber, units, onAction }: Props & { verd
       >
         <p>{words.long}</p>
         {clauses.some(({ checkYourCopy }) => checkYourCopy) && (
-          <p className={styles.check}>{CHECK_YOUR_COPY}</p>
+          <p className={shared.check}>{CHECK_YOUR_COPY}</p>
         )}
       </Panel>
       <LookedFor
@@ -123,9 +120,9 @@ function Outcome({ found, verdict, markNumber, units, onAction }: Props & { verd
         ))}
       </ul>
       {verdict.notCovered.length > 0 && (
-        <details className={styles.more}>
+        <details className={shared.more}>
           <summary>Parts of the code this set does not carry</summary>
-          <ul className={styles.list}>
+          <ul className={shared.list}>
             {verdict.notCovered.map(({ clause, note }) => (
               <li key={`${clause} ${note}`}>
                 {clause}: {note}
@@ -138,18 +135,16 @@ function Outcome({ found, verdict, markNumber, units, onAction }: Props & { verd
   );
 }
 
-const resultClass = { meets: "meets", fails: "fails", open: "wanting" } as const;
-
 function Row({ row }: { row: SectionClause }) {
   return (
-    <li className={`${styles.row} ${styles[resultClass[row.result]]}`} data-result={row.result}>
-      <span className={styles.result}>{row.resultWord}</span>
+    <li className={`${shared.row} ${shared[row.result]}`} data-result={row.result}>
+      <span className={shared.result}>{row.resultWord}</span>
       <div>
         <strong>{row.title}</strong>
         {row.detail && <p>{row.detail}</p>}
-        <p className={styles.small}>
+        <p className={shared.small}>
           {row.clause}
-          {row.checkYourCopy && <span className={styles.check}> Check your copy.</span>}
+          {row.checkYourCopy && <span className={shared.check}> Check your copy.</span>}
         </p>
       </div>
     </li>

@@ -1,8 +1,8 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { SavedSetups, SetupForm, type StoreAnswer } from "@/components/setup";
-import { inWords, type Answer } from "@/lib/base";
+import { SavedSetups, SetupForm } from "@/components/setup";
+import type { Answer } from "@/lib/base";
 import type { RunSetup } from "@/lib/setup";
 import type { BenchProps } from "./shared";
 
@@ -38,18 +38,15 @@ export function SetupSection({
         onSave={async (name) => {
           const answer = await store.save(name, state.setup);
           router.refresh();
-          return told(answer);
+          return answer;
         }}
         onDelete={async (id) => {
           const answer = await store.remove(id);
           router.refresh();
-          return told(answer);
+          return answer;
         }}
       />
       <SetupForm setup={state.setup} onChange={apply} units={units} findings={assessment.setup} />
     </div>
   );
 }
-
-const told = (answer: Answer<unknown>): StoreAnswer =>
-  answer.ok ? answer : { ok: false, message: inWords(answer) };

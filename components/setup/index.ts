@@ -1,2 +1,2 @@
-export { SavedSetups, type SavedSetupsProps, type StoreAnswer } from "./saved-setups";
+export { SavedSetups, type SavedSetupsProps } from "./saved-setups";
 export { SetupForm, type SetupFormProps } from "./setup-form";

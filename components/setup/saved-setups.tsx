@@ -3,18 +3,17 @@
 import { Save, Trash2 } from "lucide-react";
 import { useId, useState } from "react";
 import { Button, Panel } from "@/components/ui";
+import { inWords, type Answer } from "@/lib/base";
 import { exampleSetups, type RunSetup } from "@/lib/setup";
 import styles from "./saved-setups.module.css";
-
-export type StoreAnswer = { readonly ok: true } | { readonly ok: false; readonly message: string };
 
 export interface SavedSetupsProps {
   readonly saved: readonly { readonly id: string; readonly name: string; readonly setup: RunSetup }[];
   /** The set-up of the bead before this one, offered first; null when there is none. */
   readonly last: RunSetup | null;
   readonly onApply: (setup: RunSetup) => void;
-  readonly onSave: (name: string) => Promise<StoreAnswer>;
-  readonly onDelete: (id: string) => Promise<StoreAnswer>;
+  readonly onSave: (name: string) => Promise<Answer<unknown>>;
+  readonly onDelete: (id: string) => Promise<Answer<unknown>>;
 }
 
 /** Start from a set-up: the last one, one of the shop's own, or an example; and keep this one under a name. */
@@ -27,7 +26,7 @@ export function SavedSetups({ saved, last, onApply, onSave, onDelete }: SavedSet
   };
   const remove = async (id: string, name: string) => {
     const done = await onDelete(id);
-    setAnswer(done.ok ? `${name} removed.` : done.message);
+    setAnswer(done.ok ? `${name} removed.` : inWords(done));
   };
   return (
     <Panel title="Start from a set-up">
@@ -88,7 +87,7 @@ function SaveUnderName({
     setSaving(true);
     const done = await onSave(name.trim());
     setSaving(false);
-    onAnswer(done.ok ? `Saved as “${name.trim()}”.` : done.message);
+    onAnswer(done.ok ? `Saved as “${name.trim()}”.` : inWords(done));
     if (done.ok) setName("");
   };
   return (

@@ -4,3 +4,4 @@ export { Choice } from "./choice";
 export { Field } from "./field";
 export { Panel, type PanelTone } from "./panel";
 export { nothingSaid, SaidForm, SaidLine, type Said, type SaidAction } from "./said-form";
+export { useTypedText } from "./use-typed-text";

@@ -131,8 +131,9 @@ function shortfall(context: CaseContext): FigureOfBead {
 }
 
 /** A gap under the fillet that is wider than `overMm` adds to how far it stays under what was asked for. */
-function lessGap(short: FigureOfBead, overMm: number | null, { input }: CaseContext): FigureOfBead {
+function lessGap(short: FigureOfBead, overMm: number | null, context: CaseContext): FigureOfBead {
   if (overMm === null || short.quantity === null) return short;
+  const { input } = context;
   const { rootGap } = input.beadReadings;
   const isMarked = input.observations.some(({ imperfection }) => imperfection === "wide-root-gap");
   if (rootGap === null) {
@@ -146,7 +147,11 @@ function lessGap(short: FigureOfBead, overMm: number | null, { input }: CaseCont
     };
   }
   const used = [...short.used, "rootGap" as const];
-  if (rootGap.value <= overMm) return { ...short, used };
+  const spread = spreadOf(rootGap, context.rule);
+  if (rootGap.value + spread <= overMm) return { ...short, used };
+  // Too near the edge to say whether it is taken off: the size may be less, and a finer feeler tells.
+  if (rootGap.value - spread <= overMm)
+    return { ...short, used, whole: false, missing: [...short.missing, missing("root-gap")] };
   const more = (one: Quantity | null): Quantity | null =>
     one === null ? null : { ...sumQuantities([one, rootGap]), source: one.source };
   return { ...short, used, quantity: more(short.quantity), otherwise: more(short.otherwise) };

@@ -1,5 +1,4 @@
-import { flatThroat, legOfThroat } from "@/lib/measure";
-import { quantityNamed } from "@/lib/measure";
+import { flatThroat, legOfThroat, quantityNamed, throatOfLeg } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
 import { decisionFigures } from "./decision-figures";
@@ -136,7 +135,7 @@ function betweenFacts({ input }: CaseContext): readonly Contradiction[] {
   const { weld } = input;
   const found: Contradiction[] = [];
   if (weld.legMm !== null && weld.throatMm !== null) {
-    const throat = weld.legMm * Math.cos((weld.plateAngleDeg * Math.PI) / 360);
+    const throat = throatOfLeg(weld.legMm, weld.plateAngleDeg);
     if (Math.abs(throat - weld.throatMm) > decisionFigures.roundedOnDrawingMm)
       found.push({
         code: "leg-and-throat-asked",

@@ -1,6 +1,6 @@
 import type { Outcome, TriedChange } from "@/lib/assess";
 import type { RunSetup } from "@/lib/setup";
-import type { ImperfectionId } from "@/lib/trade";
+import { crackIds, type ImperfectionId } from "@/lib/trade";
 import { DEMO_LIMITS_ID } from "./demo-limits";
 import type { DemoPerson } from "./demo-people";
 
@@ -40,18 +40,9 @@ export const demoJobWelds = { first: "groove-trapped-slag", second: "groove-unde
 const C = "iso-5817-c";
 const D11 = "aws-d1-1-static";
 
-const cracks = [
-  "longitudinal-crack",
-  "transverse-crack",
-  "crater-crack",
-  "radiating-crack",
-  "crack-group",
-  "branching-crack",
-  "toe-crack",
-] as const;
 /** Looked over from end to end. */
 const all = [
-  ...cracks,
+  ...crackIds,
   "crater-pipe",
   "surface-porosity",
   "wormhole",
@@ -178,7 +169,7 @@ export const demoBeads: readonly DemoBead[] = [
     daysAgo: 37,
     setup: {},
     criteriaId: C,
-    lookedFor: [...cracks, "surface-porosity", "burn-through"],
+    lookedFor: [...crackIds, "surface-porosity", "burn-through"],
     note: "",
   },
   {
@@ -188,7 +179,7 @@ export const demoBeads: readonly DemoBead[] = [
     daysAgo: 23,
     setup: {},
     criteriaId: C,
-    lookedFor: [...cracks, "burn-through"],
+    lookedFor: [...crackIds, "burn-through"],
     note: "",
   },
   {
@@ -218,7 +209,7 @@ export const demoBeads: readonly DemoBead[] = [
     daysAgo: 36,
     setup: {},
     criteriaId: C,
-    lookedFor: [...cracks, "undercut", "overlap"],
+    lookedFor: [...crackIds, "undercut", "overlap"],
     note: "",
   },
   {
@@ -248,7 +239,7 @@ export const demoBeads: readonly DemoBead[] = [
     daysAgo: 5,
     setup: {},
     criteriaId: D11,
-    lookedFor: cracks,
+    lookedFor: crackIds,
     note: "",
   },
   {

@@ -1,5 +1,6 @@
 import { saveShopSet, type Pen } from "@/lib/record";
 import { shopSetId } from "@/lib/accept";
+import { crackIds } from "@/lib/trade";
 import { made } from "./demo-made";
 
 /** How the demo's beads name the limits below. */
@@ -17,20 +18,7 @@ const firstBeads = {
       ...seen,
       id: "never",
       title: "Never",
-      imperfections: [
-        "longitudinal-crack",
-        "transverse-crack",
-        "crater-crack",
-        "radiating-crack",
-        "crack-group",
-        "branching-crack",
-        "toe-crack",
-        "crater-pipe",
-        "overlap",
-        "lack-of-fusion",
-        "burn-through",
-        "arc-strike",
-      ],
+      imperfections: [...crackIds, "crater-pipe", "overlap", "lack-of-fusion", "burn-through", "arc-strike"],
       quantity: "none-allowed",
       limit: null,
     },

@@ -1,3 +1,4 @@
+import { erf } from "@/lib/numeric";
 import type { BudgetPart } from "./types";
 
 /**
@@ -35,16 +36,6 @@ export function expanded(budget: readonly BudgetPart[]): number {
 function within(half: number, at: number, s: number): number {
   if (s === 0) return Math.abs(at) <= half ? 1 : 0;
   return (erf((half - at) / s / Math.SQRT2) + erf((half + at) / s / Math.SQRT2)) / 2;
-}
-
-/** Abramowitz and Stegun, Handbook of Mathematical Functions, 7.1.26: absolute error below 1.5e-7. */
-function erf(x: number): number {
-  const t = 1 / (1 + 0.3275911 * Math.abs(x));
-  const tail =
-    ((((1.061405429 * t - 1.453152027) * t + 1.421413741) * t - 0.284496736) * t + 0.254829592) *
-    t *
-    Math.exp(-x * x);
-  return Math.sign(x) * (1 - tail);
 }
 
 const TWO_SIGMA = erf(Math.SQRT2);

@@ -34,13 +34,3 @@ export function legFromWidth(width: Quantity, view: FilletView): FilletFromAbove
     issues: [issue("foreshortened")],
   };
 }
-
-/** Throat of a flat fillet with equal legs at 90 degrees: a = z / sqrt(2). */
-export function throatFromLeg(legMm: number): number {
-  return legMm / Math.SQRT2;
-}
-
-/** Leg of the same fillet from its throat: z = a sqrt(2). */
-export function legFromThroat(throatMm: number): number {
-  return throatMm * Math.SQRT2;
-}

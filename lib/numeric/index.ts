@@ -1,5 +1,6 @@
 export { betaQuantile } from "./beta-quantile";
 export { clamp } from "./clamp";
+export { erf } from "./erf";
 export { binaryEntropyBits, entropyBits } from "./entropy";
 export { interpolate, type Knot } from "./interpolate";
 export { logOdds } from "./log-odds";

@@ -5,6 +5,13 @@ import { asDecoration, asTag, drawBlock, putBlock, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
 import { RULE } from "./page";
 
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** `section`: what is drawn over a cut weld; of a signed record without the places that were found on it. */
 export type SheetPhoto = Omit<SheetDocument["photos"][number], "section"> & {
   readonly section?: { readonly drawing: SectionLines; readonly places: SectionFound } | undefined;
@@ -35,43 +42,35 @@ export function photoSize(
  * A photo with its marks and its caption, top left at x, y. The marks are vectors over the picture; words that would
  * lie on each other at this size are left to the table, as on the screen.
  */
-export function drawPhoto(
-  flow: Flow,
-  photo: SheetPhoto,
-  number: number,
-  paint: PhotoPaint,
-  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
-): void {
-  const { doc } = flow;
+export function drawPhoto(flow: Flow, photo: SheetPhoto, number: number, paint: PhotoPaint, box: Box): void {
   const words = Object.values(photo.labels).join("; ");
   const alt = `Photo ${number} of the bead, ${photo.role}. ${words === "" ? "Nothing marked." : `Marked: ${words}.`}`;
   const caption = `Photo ${number}, ${photo.role}. ${photo.hasScale ? "Scale set." : "No scale."}`;
-  asTag(
-    flow,
-    flow.root,
-    "Figure",
-    () => {
-      doc.save();
-      doc.rect(box.x, box.y, box.width, box.height).clip();
-      drawPicture(flow, paint.photos.get(photo.sha256), box);
-      drawMarks(flow, photo, paint.palette, box);
-      doc.restore();
-    },
-    alt,
-  );
-  asDecoration(doc, () => {
-    doc.lineWidth(RULE.hair).strokeColor(flow.ink).undash();
-    doc.rect(box.x, box.y, box.width, box.height).stroke();
+  drawFramed(flow, box, alt, () => {
+    drawPicture(flow, paint.photos.get(photo.sha256), box);
+    drawMarks(flow, photo, paint.palette, box);
   });
   const block = layText(flow.faces, [run(caption, "text", 8.5)], Math.max(box.width, 120));
   putBlock(flow, flow.root, "Caption", block, box.x, box.y + box.height + 2);
 }
 
-function drawPicture(
-  flow: Flow,
-  jpeg: Uint8Array | undefined,
-  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
-): void {
+/** What `draw` draws, cut off at the box, as one figure with words for it, and a hairline round it. */
+function drawFramed(flow: Flow, box: Box, alt: string, draw: () => void): void {
+  const { doc } = flow;
+  const inside = () => {
+    doc.save();
+    doc.rect(box.x, box.y, box.width, box.height).clip();
+    draw();
+    doc.restore();
+  };
+  asTag(flow, flow.root, "Figure", inside, alt);
+  asDecoration(doc, () => {
+    doc.lineWidth(RULE.hair).strokeColor(flow.ink).undash();
+    doc.rect(box.x, box.y, box.width, box.height).stroke();
+  });
+}
+
+function drawPicture(flow: Flow, jpeg: Uint8Array | undefined, box: Box): void {
   if (jpeg) {
     flow.doc.image(Buffer.from(jpeg), box.x, box.y, { width: box.width, height: box.height });
     return;
@@ -87,9 +86,8 @@ export function drawCrop(
   crop: PhotoCrop,
   alt: string,
   paint: PhotoPaint,
-  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+  box: Box,
 ): void {
-  const { doc } = flow;
   const k = box.width / crop.width;
   const whole = {
     x: box.x - crop.x * k,
@@ -97,22 +95,9 @@ export function drawCrop(
     width: photo.widthPx * k,
     height: photo.heightPx * k,
   };
-  asTag(
-    flow,
-    flow.root,
-    "Figure",
-    () => {
-      doc.save();
-      doc.rect(box.x, box.y, box.width, box.height).clip();
-      drawPicture(flow, paint.photos.get(photo.sha256), whole);
-      drawMarks(flow, photo, paint.palette, whole, crop);
-      doc.restore();
-    },
-    alt,
-  );
-  asDecoration(doc, () => {
-    doc.lineWidth(RULE.hair).strokeColor(flow.ink).undash();
-    doc.rect(box.x, box.y, box.width, box.height).stroke();
+  drawFramed(flow, box, alt, () => {
+    drawPicture(flow, paint.photos.get(photo.sha256), whole);
+    drawMarks(flow, photo, paint.palette, whole, crop);
   });
 }
 

@@ -57,6 +57,16 @@ export interface SectionCriterion {
   readonly source: Source;
 }
 
+/** Whether the code states some of its limits in millimetres and in inches on its own, each a little different. */
+export function hasTwoUnitSystems({ criteria }: SectionCriteriaSet): boolean {
+  return criteria.some(({ test }) => "limit" in test && isInBoth(test.limit));
+}
+
+function isInBoth(limit: SectionLimit): boolean {
+  if ("bands" in limit) return limit.bands.some((band) => band.upTo !== null || isInBoth(band.limit));
+  return typeof limit.plus !== "number" || (limit.cap !== null && typeof limit.cap !== "number");
+}
+
 export interface SectionCriteriaSet {
   readonly id: string;
   readonly title: string;

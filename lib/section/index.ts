@@ -13,6 +13,6 @@ export { sectionSentence } from "./sentences";
 export { sectionFigureIds, type SectionFigureId, type SectionMeasures, type SectionPlaces } from "./types";
 export { judgeSection } from "./judge-section";
 export type { SectionMissing, SectionRow, SectionVerdict } from "./judgement";
-export type { SectionCriteriaSet } from "./criteria";
+export { hasTwoUnitSystems, type SectionCriteriaSet } from "./criteria";
 export { etchingCaution, sectionReportFields, type ReportField } from "./tables/report-fields";
 export { sectionSets } from "./tables/macro-sets";

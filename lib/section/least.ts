@@ -1,3 +1,4 @@
+import { erf } from "@/lib/numeric";
 /** A list of values of which the least is wanted, each with the standard deviation of its own pick. */
 export interface Candidates {
   readonly values: readonly number[];
@@ -36,14 +37,4 @@ function chanceAbove(x: number, middle: number, sigma: number): number {
   if (sigma === 0) return x < middle ? 1 : 0;
   const z = (middle - x) / sigma;
   return z > 8 ? 1 : z < -8 ? 0 : (1 + erf(z / Math.SQRT2)) / 2;
-}
-
-/** Abramowitz and Stegun, Handbook of Mathematical Functions, 7.1.26: absolute error below 1.5e-7. */
-function erf(x: number): number {
-  const t = 1 / (1 + 0.3275911 * Math.abs(x));
-  const tail =
-    ((((1.061405429 * t - 1.453152027) * t + 1.421413741) * t - 0.284496736) * t + 0.254829592) *
-    t *
-    Math.exp(-x * x);
-  return Math.sign(x) * (1 - tail);
 }

@@ -573,6 +573,11 @@ export function isoNumberText(id: ImperfectionId, joint: Joint | null): string |
     : isoNumber(id, joint);
 }
 
+/** Every kind of crack: what is looked for, refused and shown to an inspector together. */
+export const crackIds: readonly ImperfectionId[] = imperfectionIds.filter(
+  (id) => imperfections[id].group === "crack",
+);
+
 /** Where across the weld a mark lies. */
 export const places = [
   "upper-toe",

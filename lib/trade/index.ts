@@ -6,6 +6,7 @@ export {
 } from "./electrode-class";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
+  crackIds,
   imperfectionIds,
   imperfections,
   isoNumber,

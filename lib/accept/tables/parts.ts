@@ -1,10 +1,8 @@
-import { imperfectionIds, imperfections, type ImperfectionId } from "@/lib/trade";
+import { crackIds, type ImperfectionId } from "@/lib/trade";
 import type { BeadFigure, Condition, Constant, Formula, SizeName, SymbolName, Test } from "../rule";
 
 /** Every kind of crack of the trade's vocabulary, so that a kind added there is refused by every set at once. */
-export const cracks: readonly ImperfectionId[] = imperfectionIds.filter(
-  (id) => imperfections[id].group === "crack",
-);
+export const cracks: readonly ImperfectionId[] = crackIds;
 /** Codes that limit crater cracks in a row of their own name the others by these. */
 export const cracksOutsideCraters: readonly ImperfectionId[] = cracks.filter((id) => id !== "crater-crack");
 /** Openings that gas leaves at the surface. */

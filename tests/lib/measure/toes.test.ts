@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { calibrate, defaultMeasureOptions, type Quantity } from "@/lib/measure";
-import { legFromThroat, legFromWidth, throatFromLeg } from "@/lib/measure/fillet";
+import { legFromWidth } from "@/lib/measure/fillet";
+import { legOfThroat, throatOfLeg } from "@/lib/measure";
 import { measureRipples } from "@/lib/measure/ripples";
 import { measureToes } from "@/lib/measure/toes";
 import { chance, normal } from "./camera";
@@ -97,8 +98,8 @@ describe("measureRipples", () => {
 
 describe("fillet from above", () => {
   it("a quarter inch equal-leg fillet has a throat of 0.177 in (makerspace course assessment; fillet gauge article)", () => {
-    expect(throatFromLeg(0.25)).toBeCloseTo(0.177, 3);
-    expect(legFromThroat(throatFromLeg(7.3))).toBeCloseTo(7.3, 12);
+    expect(throatOfLeg(0.25)).toBeCloseTo(0.177, 3);
+    expect(legOfThroat(throatOfLeg(7.3))).toBeCloseTo(7.3, 12);
   });
 
   it("says that the leg is foreshortened, and is less sure of it than of the width", () => {
