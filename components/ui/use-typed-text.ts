@@ -1,3 +1,5 @@
+"use client";
+
 import { useEffect, useEffectEvent, useState } from "react";
 
 /** A pause this long ends what was being typed. */

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { renderMacro, type MacroParamsInput, type MacroTruth } from "@/demo-images";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { PATIENT_MS } from "../setup/patience";
 import { startServer, type TestServer } from "./support/server";
 
 let server: TestServer;
@@ -28,8 +29,7 @@ async function pictureOf(input: MacroParamsInput) {
   return { truth, file: { name: "section.jpg", mimeType: "image/jpeg", buffer } };
 }
 
-/** Of a slow machine. */
-const patient = { timeout: 15_000 };
+const patient = { timeout: PATIENT_MS };
 
 /** Where a careful person taps round the weld metal: both toes, and a point every so often between them. */
 function outlineSpots({ outlinePx, toesPx }: MacroTruth, count: number): readonly Spot[] {
@@ -67,7 +67,7 @@ async function openSection(
   picture: Awaited<ReturnType<typeof pictureOf>>["file"],
 ): Promise<{ bench: Bench; errors: string[] }> {
   const page = await (await browser.newContext(device)).newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENT_MS);
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(error.message));
   page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
