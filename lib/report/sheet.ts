@@ -280,7 +280,7 @@ function isWorthALine(row: VerdictRow): boolean {
  * Clauses that say the same thing share a line: those met because nothing was found, and those open for want of a
  * reading (which readings, the line "Missing" says). Every clause that compares a number keeps its own.
  */
-const sharedReasons: readonly RowReason[] = ["reading-missing", "weld-fact-missing", "none-found"];
+const sharedReasons: readonly RowReason[] = ["reading-missing", "none-found"];
 
 function sheetClauses(rows: readonly VerdictRow[], words: RowWords): readonly SheetClause[] {
   const shown = rows.filter(isWorthALine);
@@ -293,6 +293,8 @@ function sheetClauses(rows: readonly VerdictRow[], words: RowWords): readonly Sh
   return [...alone, ...shared];
 }
 
+const readingsMissing = "readings are missing, named above with their gauges";
+
 function sharedClause(rows: readonly VerdictRow[]): readonly SheetClause[] {
   const [first] = rows;
   if (!first) return [];
@@ -301,7 +303,7 @@ function sharedClause(rows: readonly VerdictRow[]): readonly SheetClause[] {
     {
       result: resultWords[first.result],
       title: unique(rows.map(({ title }) => title)),
-      detail: reasonWords[first.reason],
+      detail: first.reason === "reading-missing" ? readingsMissing : reasonWords[first.reason],
       clause: unique(rows.map(({ clause }) => clause)),
       checkYourCopy: rows.some(({ checkYourCopy }) => checkYourCopy),
     },

@@ -110,7 +110,9 @@ export function missingSentences(
 
 function missingText({ quantity, gauge }: MissingReading, numbers: readonly number[]): string {
   const marks =
-    numbers.length === 0 ? "" : ` of mark${numbers.length === 1 ? "" : "s"} ${numberRanges(numbers)}`;
+    numbers.length === 0
+      ? ""
+      : ` ${quantity === "look" ? "at" : "of"} mark${numbers.length === 1 ? "" : "s"} ${numberRanges(numbers)}`;
   const what = missingWords[quantity] + marks;
   const name = gaugeWords[gauge];
   if (gauge === "drawing") return `${what}, from ${name}`;

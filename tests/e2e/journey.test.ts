@@ -104,6 +104,11 @@ describe.each([
     await page.getByRole("heading", { name: "What is there" }).waitFor();
     expect(await page.getByRole("article").innerText()).toContain("Undercut");
     await shoot(page, `sheet-${kind}`);
+    // Read on a phone it runs down, not out to the side.
+    await page.setViewportSize(phone.viewport);
+    await shoot(page, `sheet-narrow-${kind}`);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.viewport.width);
+    await page.setViewportSize(desktop.viewport);
     expect(errors).toEqual([]);
     await page.context().close();
   });
