@@ -97,6 +97,25 @@ describe.each(["aws-d1-1-static", "aws-d1-6-static"])(
   },
 );
 
+describe("a gap under a fillet", () => {
+  it("takes a gap off the legs, and says so where it may be one", () => {
+    const row = (rootGap: object, gauges: string) =>
+      verdictOf({
+        criteriaId: "aws-d1-1-static",
+        settings: { gauges },
+        lookedFor: [],
+        weld: { kind: "fillet", thicknessMm: 8, legMm: 6, lengthMm: 300 },
+        beadReadings: { leg1: 6.2, leg2: 6.2, throat: 4.4, convexity: 0, rootGap },
+      }).rows.find(({ ruleId }) => /undersize$/.test(ruleId))!;
+    // D1.1 7.21.1 (from memory): over 2 mm the leg is larger by the gap; 6.2 less 5 is 4.8 short of 6.
+    expect(row(gauge(5), "as-read")).toMatchObject({ result: "fails" });
+    expect(row(gauge(5), "as-read").value).toBeCloseTo(6 - (6.2 - 5), 9);
+    expect(row(gauge(1.9, 0.3), "as-read").result).toBe("meets");
+    expect(row(gauge(1.9, 0.3), "guarded")).toMatchObject({ result: "open", reason: "reading-missing" });
+    expect(row(gauge(1.5, 0.3), "guarded").result).toBe("meets");
+  });
+});
+
 describe("readings that cannot stand together", () => {
   const fillet = (beadReadings: object) =>
     verdictOf({
