@@ -2,7 +2,13 @@ import { availableParallelism } from "node:os";
 import { fullStudy, smallStudy } from "./rendered/sizes";
 import { renderedStudy } from "./rendered/study";
 import { studyTables } from "./rendered/tables";
-import { fullSectionStudy, sectionStudy, smallSectionStudy } from "../section/rendered/study";
+import {
+  fullSectionStudy,
+  keptBackSectionStudy,
+  sectionStudy,
+  smallSectionStudy,
+  type SectionStudySize,
+} from "../section/rendered/study";
 import { sectionTables } from "../section/rendered/tables";
 
 /**
@@ -13,6 +19,7 @@ import { sectionTables } from "../section/rendered/tables";
 const [word = "60", ...more] = process.argv.slice(2);
 const photos = Number(word);
 const today = new Date().toISOString().slice(0, 10);
+const sections = (size: SectionStudySize): string => sectionTables(sectionStudy(size), today);
 if (more.length > 0 || (!["small", "sections"].includes(word) && (!Number.isInteger(photos) || photos < 2))) {
   console.error("photos per scale object: a whole number from 2 up, or the word small or sections");
   process.exitCode = 2;
@@ -22,5 +29,9 @@ if (more.length > 0 || (!["small", "sections"].includes(word) && (!Number.isInte
     const result = await renderedStudy(size, word === "small" ? 1 : availableParallelism());
     console.log(`${studyTables(result, today)}\n`);
   }
-  console.log(sectionTables(sectionStudy(word === "small" ? smallSectionStudy : fullSectionStudy), today));
+  if (word === "small") console.log(sections(smallSectionStudy));
+  else {
+    console.log(`Sections looked at while the figures were worked out\n\n${sections(fullSectionStudy)}\n`);
+    console.log(`Sections kept back, looked at by nobody before\n\n${sections(keptBackSectionStudy)}`);
+  }
 }

@@ -47,17 +47,27 @@ export interface SectionStudySize {
   /** Of the strip, which is found in the pixels; the others are picked, and their pictures need not be drawn. */
   readonly megapixels: number;
   readonly seed: number;
+  /** Seed of the first coupon's shape; the next ones follow. */
+  readonly firstShape: number;
 }
 
 export const smallSectionStudy: SectionStudySize = {
   sections: { rule: 36, card: 36, strip: 4 },
   megapixels: 0.6,
   seed: 17639,
+  firstShape: 1,
 };
 export const fullSectionStudy: SectionStudySize = {
   sections: { rule: 144, card: 144, strip: 24 },
   megapixels: 1,
   seed: 20261126,
+  firstShape: 1,
+};
+/** Coupons, cameras and hands that nobody looked at while the figures were worked out. */
+export const keptBackSectionStudy: SectionStudySize = {
+  ...fullSectionStudy,
+  seed: 40961,
+  firstShape: 10_001,
 };
 
 /** Width of the photo that the person marks, px: the truth of a smaller picture is enlarged to it. */
@@ -104,7 +114,7 @@ export function sectionStudy(size: SectionStudySize): SectionStudy {
   for (const scale of sectionScales)
     for (let i = 0; i < size.sections[scale]; i++) {
       const scenario = macroNames[i % macroNames.length]!;
-      const params = drawParams(scenario, scale, i + 1, size.megapixels, random);
+      const params = drawParams(scenario, scale, size.firstShape + i, size.megapixels, random);
       const photo: RenderedMacro | null = scale === "strip" ? renderMacro(params) : null;
       const truth = photo?.truth ?? macroTruthOf(params);
       const setter = scaleSetter(
