@@ -1,7 +1,8 @@
-import { severities, type SetupCode, type SetupFinding, type SetupRule } from "./finding";
+import { severities, type SetupCode, type SetupFact, type SetupFinding, type SetupRule } from "./finding";
 import {
   flowWithoutGas,
   gasAgainstClass,
+  gasAgainstMetal,
   gasCannotSpray,
   gasMissing,
   gasOnGasless,
@@ -13,6 +14,9 @@ import {
   positionAgainstClass,
   processAgainstClass,
 } from "./rules-electrode";
+import { currentDisagrees, currentForPlate } from "./rules-current";
+import { workAngleOff } from "./rules-hand";
+import { gapAgainstJoint, rodAgainstPlate, sprayOutOfPosition, transferAgainstPlate } from "./rules-plate";
 import { chromiumFume, gasInWind, surfaceCautions } from "./rules-surface";
 import {
   feedBeyondInput,
@@ -31,10 +35,12 @@ const rules: readonly SetupRule[] = [
   gasMissing,
   gasOnGasless,
   gasAgainstClass,
+  gasAgainstMetal,
   gasOnTungsten,
   gasCannotSpray,
   flowWithoutGas,
   positionAgainstClass,
+  sprayOutOfPosition,
   metalAgainstClass,
   passesAgainstClass,
   pushOnSlag,
@@ -42,6 +48,12 @@ const rules: readonly SetupRule[] = [
   feedBeyondInput,
   plateBeyondInput,
   travelSpeedDisagrees,
+  currentDisagrees,
+  currentForPlate,
+  transferAgainstPlate,
+  rodAgainstPlate,
+  gapAgainstJoint,
+  workAngleOff,
   plateAgainstWire,
   gasInWind,
   surfaceCautions,
@@ -49,23 +61,32 @@ const rules: readonly SetupRule[] = [
 ];
 
 /**
+ * Every judged fact of a set-up, right or wrong, in the order a welder checks. Pure and total; an unknown field gives no
+ * fact. One statement a fault: where two rules see the same one, the graver and better informed speaks.
+ */
+export function factsOf(setup: RunSetup): readonly SetupFact[] {
+  const facts = rules.flatMap((rule) => rule(setup));
+  return facts.filter((fact) => fact.severity === null || !replaced(fact.code, facts));
+}
+
+/**
  * What is wrong or worth knowing in a set-up, before any mark; gravest first, otherwise in the order a welder checks.
  * Pure and total. An unknown field never speaks: setting a field to null may remove findings or soften one, and what
  * remains at a field was said there before at least as gravely.
  */
 export function checkSetup(setup: RunSetup): readonly SetupFinding[] {
-  const found = rules.flatMap((rule) => rule(setup));
-  const said = found.filter((f) => !replaced(f.code, found));
-  return said.toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
+  return factsOf(setup)
+    .filter((fact): fact is SetupFinding => fact.severity !== null)
+    .toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 }
 
-/** One statement a fault: where two rules see the same one, the graver and better informed speaks. */
 const betterSaidBy: Partial<Record<SetupCode, SetupCode>> = {
   "polarity-unusual-for-process": "polarity-against-class",
   "gas-against-class": "gas-reactive-on-tungsten",
+  "gas-against-metal": "gas-against-class",
 };
 
-function replaced(code: SetupCode, found: readonly SetupFinding[]): boolean {
+function replaced(code: SetupCode, facts: readonly SetupFact[]): boolean {
   const better = betterSaidBy[code];
-  return better !== undefined && found.some((f) => f.code === better);
+  return better !== undefined && facts.some((fact) => fact.code === better && fact.severity !== null);
 }

@@ -29,6 +29,16 @@ export const setupCodes = [
   "feed-beyond-input",
   "plate-beyond-input",
   "travel-speed-disagrees",
+  "current-disagrees",
+  "current-below-plate",
+  "current-above-plate",
+  "transfer-beyond-plate",
+  "spray-out-of-position",
+  "rod-against-plate",
+  "gas-against-metal",
+  "work-angle-off",
+  "gap-wide",
+  "root-tight",
   "plate-below-floor",
   "plate-above-cap",
   "gas-in-wind",
@@ -42,34 +52,63 @@ export const setupCodes = [
 ] as const;
 export type SetupCode = (typeof setupCodes)[number];
 
-/** One thing the check has to say, without words: `findingSentence` adds them. */
-export interface SetupFinding {
+/**
+ * "fault": not as it should be. "unusual": most who run it so are wrong, some are right: evidence, never a finding.
+ * "in-order": looked at and right, which clears causes and is never a finding. What is not known gives no fact at all.
+ */
+export type FactState = "fault" | "unusual" | "in-order";
+
+/**
+ * One judged fact of a set-up: which field, by which bound, out of which source. The set-up check, the contradictions,
+ * the evidence and the changes all read this, so that no two of them can judge the same thing differently.
+ */
+export interface SetupFact {
   readonly code: SetupCode;
-  readonly severity: Severity;
+  readonly state: FactState;
   /** Fields concerned; the first is where a form shows it. */
   readonly fields: readonly [SetupField, ...SetupField[]];
   /** Numbers in the field's own SI unit, names as they stand in the tables. */
   readonly data: Readonly<Record<string, string | number>>;
   readonly source: Source;
+  /** How grave a fault is; null for what is in order. */
+  readonly severity: Severity | null;
   /** True: someone can be hurt; shown even where settings are not asked about. */
   readonly safety: boolean;
 }
 
+/** A fault the check has to say, without words: `findingSentence` adds them. */
+export type SetupFinding = SetupFact & { readonly severity: Severity };
+
 /** A rule sees the whole set-up and says nothing about what it does not know. */
-export type SetupRule = (setup: RunSetup) => readonly SetupFinding[];
+export type SetupRule = (setup: RunSetup) => readonly SetupFact[];
+
+interface Rest {
+  readonly data?: SetupFact["data"];
+  readonly source: Source;
+  readonly safety?: boolean;
+}
 
 export function finding(
   code: SetupCode,
   severity: Severity,
-  fields: SetupFinding["fields"],
-  rest: { data?: SetupFinding["data"]; source: Source; safety?: boolean },
+  fields: SetupFact["fields"],
+  { data = {}, source, safety = false }: Rest,
 ): SetupFinding {
-  return {
-    code,
-    severity,
-    fields,
-    data: rest.data ?? {},
-    source: rest.source,
-    safety: rest.safety ?? false,
-  };
+  return { code, state: "fault", severity, fields, data, source, safety };
 }
+
+const silent =
+  (state: "unusual" | "in-order") =>
+  (code: SetupCode, fields: SetupFact["fields"], { data = {}, source }: Rest): SetupFact => ({
+    code,
+    state,
+    severity: null,
+    fields,
+    data,
+    source,
+    safety: false,
+  });
+
+/** The same thing looked at and found right. */
+export const inOrder = silent("in-order");
+export const unusual = silent("unusual");

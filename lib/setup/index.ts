@@ -1,4 +1,5 @@
-export { checkSetup } from "./check-setup";
+export { checkSetup, factsOf } from "./check-setup";
+export { currentFromFeed, extensionOf, wireKindOf } from "./current";
 export { exampleSetups } from "./examples";
 export {
   answersOf,
@@ -26,7 +27,10 @@ export {
   type SetupFilterName,
   type SetupPart,
 } from "./fields";
-export { type SetupCode, type SetupFinding, type Severity } from "./finding";
+export { setupCodes, type SetupCode, type SetupFact, type SetupFinding, type Severity } from "./finding";
+export { isPositionOut, isVerticalUp } from "./position";
+export { bisectingAngleDeg } from "./rules-hand";
+export { widestGapMm } from "./rules-plate";
 export { emptyRunSetup, RunSetupSchema, type RunSetup } from "./run-setup";
 export { findingDoubt, findingSentence, sourceDoubt, spanText } from "./sentences";
 export { setupTables } from "./setup-tables";

@@ -6,7 +6,7 @@ import {
   type Gas,
   type Polarity,
 } from "@/lib/trade";
-import { finding, type SetupRule } from "./finding";
+import { finding, inOrder, unusual, type SetupRule } from "./finding";
 import { coredManuals, gasBasics, jointDesign, practice, stainlessBasics } from "./sources";
 import { electrodesMeant } from "./window-for";
 
@@ -38,25 +38,36 @@ export const polarityAgainstClass: SetupRule = (setup) => {
   const [row] = rows;
   const allowed = union<Polarity>(rows, (r) => r.polarity);
   if (row === undefined || setup.polarity === null || allowed.length === 0) return [];
-  if (allowed.includes(setup.polarity)) return [];
   const data = { electrode: row.id, recorded: setup.polarity, wanted: allowed.join(" or ") };
-  return [
-    finding("polarity-against-class", "stop", ["polarity", "electrodeClass"], { data, source: row.source }),
-  ];
+  const said = [["polarity", "electrodeClass"], { data, source: row.source }] as const;
+  return allowed.includes(setup.polarity)
+    ? [inOrder("polarity-against-class", [...said[0]], said[1])]
+    : [finding("polarity-against-class", "stop", [...said[0]], said[1])];
 };
 
-/** Without a class: a polarity that no class of this process runs (GMAW on DCEN, GTAW on DCEP). */
-export const polarityUnusual: SetupRule = ({ process, polarity }) => {
+/**
+ * Without a class: a polarity that no class of this process runs (GMAW on DCEN, GTAW on DCEP), or, softer, one that few
+ * of them do (gas-shielded cored wire on DCEN is asked for by some basic wires only).
+ */
+export const polarityUnusual: SetupRule = (setup) => {
+  const { process, polarity } = setup;
   if (process === null || polarity === null) return [];
   const rows = electrodeClasses.filter((row) => row.process === process);
   const [row] = rows;
-  if (row === undefined || rows.some((r) => r.polarity.length === 0 || r.polarity.includes(polarity)))
-    return [];
-  const wanted = [...new Set(rows.flatMap((r) => r.polarity))].join(" or ");
-  const data = { process, recorded: polarity, wanted };
-  return [
-    finding("polarity-unusual-for-process", "warn", ["polarity", "process"], { data, source: row.source }),
-  ];
+  if (row === undefined || rows.some((r) => r.polarity.length === 0)) return [];
+  const running = rows.filter((r) => r.polarity.includes(polarity)).length;
+  const usual = [...new Set(rows.flatMap((r) => r.polarity))].filter(
+    (one) => rows.filter((r) => r.polarity.includes(one)).length > rows.length / 2,
+  );
+  const said = {
+    data: { process, recorded: polarity, wanted: usual.join(" or ") },
+    source: row.source,
+  };
+  const fields = ["polarity", "process"] as const;
+  if (running === 0) return [finding("polarity-unusual-for-process", "warn", [...fields], said)];
+  // Covered rods run on every pole, each class on its own.
+  if (process === "SMAW" || electrodesMeant(setup).length > 0 || usual.length === 0) return [];
+  return [(usual.includes(polarity) ? inOrder : unusual)("polarity-unusual-for-process", [...fields], said)];
 };
 
 export const gasMissing: SetupRule = (setup) => {
@@ -64,7 +75,8 @@ export const gasMissing: SetupRule = (setup) => {
   const off = setup.gas === "none" || setup.gasFlowLPerMin === 0;
   const byProcess = setup.process === "FCAW-G" || setup.process === "GMAW" || setup.process === "GTAW";
   const byClass = rows.length > 0 && rows.every((r) => r.gases.length > 0 && !r.gases.includes("none"));
-  if (!off || (!byProcess && !byClass)) return [];
+  if (!byProcess && !byClass) return [];
+  if (!off) return [];
   const needs = byClass ? (rows[0]?.id ?? "") : (setup.process ?? "");
   const field = setup.gas === "none" ? "gas" : "gasFlowLPerMin";
   return [
@@ -94,14 +106,29 @@ export const gasAgainstClass: SetupRule = (setup) => {
   const [row] = rows;
   const allowed = union<Gas>(rows, (r) => r.gases);
   if (row === undefined || setup.gas === null || setup.gas === "none" || allowed.length === 0) return [];
-  if (allowed.includes(setup.gas) || allowed.every((gas) => gas === "none")) return [];
+  if (allowed.every((gas) => gas === "none")) return [];
   const data = {
     electrode: row.id,
     recorded: setup.gas,
     wanted: allowed.filter((g) => g !== "none").join(" or "),
   };
-  return [finding("gas-against-class", "warn", ["gas", "electrodeClass"], { data, source: row.source })];
+  return allowed.includes(setup.gas)
+    ? [inOrder("gas-against-class", ["gas", "electrodeClass"], { data, source: row.source })]
+    : [finding("gas-against-class", "warn", ["gas", "electrodeClass"], { data, source: row.source })];
 };
+
+/**
+ * Stainless welded with solid wire, whatever the class: carbon dioxide, pure or as a quarter of the mix, oxidises it and puts carbon into
+ * it. Flux-cored stainless wire is made for those gases.
+ */
+export const gasAgainstMetal: SetupRule = (setup) => {
+  const { process, baseMetal, gas } = setup;
+  if (process !== "GMAW" || baseMetal !== "stainless" || gas === null || gas === "none") return [];
+  if (!reactive.includes(gas)) return [];
+  const data = { recorded: gas, wanted: "98Ar-2CO2 or 98Ar-2O2 or 90He-7.5Ar-2.5CO2" };
+  return [finding("gas-against-metal", "warn", ["gas", "baseMetal"], { data, source: practice })];
+};
+const reactive: readonly Gas[] = ["CO2", "75Ar-25CO2", "80Ar-20CO2"];
 
 export const gasOnTungsten: SetupRule = ({ process, gas }) => {
   if (process !== "GTAW" || gas === null || gas === "none" || gas === "Ar") return [];
@@ -170,7 +197,9 @@ export const passesAgainstClass: SetupRule = (setup) => {
     return [finding("single-pass-wire-in-passes", "stop", [...fields], { data, source: row.source })];
   if (setup.passCount > LIMITED_PASSES && rows.every((r) => r.passes === "limited"))
     return [finding("limited-pass-wire-in-passes", "note", [...fields], { data, source: jointDesign })];
-  return [];
+  return setup.passCount === 1 || rows.every((r) => r.passes === "multi")
+    ? [inOrder("single-pass-wire-in-passes", [...fields], { data, source: row.source })]
+    : [];
 };
 
 /** Where we start to remind of the data sheet; wires differ, the sheet says. */

@@ -62,6 +62,26 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
     `${number("value", "thicknessMm")} plate wants more wire feed than a ${name("inputPower")} input gives (about ${number("cap", "wireFeedMPerMin")}): use 230 V or more passes.`,
   "travel-speed-disagrees": ({ number }) =>
     `Travel speed says ${number("value")}, but length and arc time give ${number("timed")}: check which one was measured.`,
+  "current-disagrees": ({ number }) =>
+    `Current ${number("value", "amps")} does not fit feed and tip to work, which give about ${number("computed", "amps")}: read the meter with the arc burning, and measure from tip to work.`,
+  "current-below-plate": ({ number }) =>
+    `About ${number("value", "amps")} is little for plate of this thickness (rule of thumb ${number("wanted", "amps")}): expect cold toes.`,
+  "current-above-plate": ({ number }) =>
+    `About ${number("value", "amps")} is much for plate of this thickness (rule of thumb ${number("wanted", "amps")}): expect burn-through.`,
+  "transfer-beyond-plate": ({ number }) =>
+    `Short-circuit transfer is cold for ${number("value")} plate (suited up to about ${number("limit")}): it may lie on without fusing. Use spray where the position allows it, or flux-cored wire.`,
+  "spray-out-of-position": ({ name }) =>
+    `A spray pool does not stay up in ${name("position")} position: run short-circuit or pulsed, or turn the work.`,
+  "rod-against-plate": ({ number }) =>
+    `The rod (${number("value")}) is thicker than the plate (${number("plate", "thicknessMm")}): it cannot be aimed into the corner. Take a thinner one.`,
+  "gas-against-metal": ({ name }) =>
+    `${name("recorded")} oxidises stainless solid wire; it is run on ${name("wanted")}. Change the gas, or use a flux-cored wire made for it.`,
+  "work-angle-off": ({ number }) =>
+    `A work angle of ${number("value")} leans to one plate; ${number("wanted")} bisects this joint.`,
+  "gap-wide": ({ number }) =>
+    `A gap of ${number("value")} is wide for this joint (up to about ${number("limit")}): close it, or back it.`,
+  "root-tight": ({ number }) =>
+    `A root opening of ${number("value")} is tight (at least about ${number("limit")}): the arc may not reach the edges.`,
   "plate-below-floor": ({ name, number }) =>
     `${number("value")} plate is thinner than ${name("electrode")} is used on (about ${number("limit")} and up): expect burn-through, use a smaller or short-circuit wire.`,
   "plate-above-cap": ({ name, number }) =>

@@ -62,3 +62,15 @@ export const chromiumPublished: Source = {
   clause: "permissible exposure limit 5 µg/m³, 8-hour average",
   confidence: "seen",
 };
+export const studyNotes: Source = {
+  document: "Apprenticeship study notes: joint and gun angles",
+  edition: "n.d.",
+  confidence: "memory",
+  note: "that the gun bisects the joint was read; the tolerance is our own estimate",
+};
+export const prequalifiedGrooves: Source = {
+  document: "AWS D1.1 prequalified groove details with backing",
+  edition: "2020",
+  clause: "Figure 5.1, B-U2a: 1/4 in root opening at 45 degrees, plus 1/4 in as fitted",
+  confidence: "memory",
+};

@@ -1,0 +1,43 @@
+import { ampsForThickness } from "@/lib/trade";
+import { currentFromFeed } from "./current";
+import { finding, inOrder, type SetupFact, type SetupRule } from "./finding";
+
+/** Recorded current against feed and tip to work, beyond twice the model's error. */
+export const currentDisagrees: SetupRule = (setup) => {
+  const computed = currentFromFeed(setup);
+  if (setup.amps === null || computed === null) return [];
+  const { amps, burnOff } = computed;
+  if (Math.abs(setup.amps - amps) <= 2 * burnOff.relativeError * amps) return [];
+  const data = { value: setup.amps, computed: amps, error: burnOff.relativeError };
+  return [
+    finding("current-disagrees", "warn", ["amps", "wireFeedMPerMin", "ctwdMm"], {
+      data,
+      source: burnOff.source,
+    }),
+  ];
+};
+
+/** How far from an ampere for a thousandth of an inch a current may be before it speaks. Own estimate. */
+const PLATE_RULE = { below: 0.65, above: 1.5 };
+
+/**
+ * The rule of thumb for steel up to 1/4 in, against the current as recorded and as computed, each for itself: what one
+ * says must not hang on whether the other is known.
+ */
+export const currentForPlate: SetupRule = (setup) => {
+  const rule = setup.thicknessMm === null ? null : ampsForThickness(setup.thicknessMm);
+  if (rule === null) return [];
+  const against = (amps: number, field: "amps" | "wireFeedMPerMin"): readonly SetupFact[] => {
+    const ratio = amps / rule.amps;
+    const said = { data: { value: amps, wanted: rule.amps, ratio }, source: rule.source };
+    const code = ratio <= PLATE_RULE.below ? "current-below-plate" : "current-above-plate";
+    if (ratio > PLATE_RULE.below && ratio < PLATE_RULE.above)
+      return [inOrder(code, [field, "thicknessMm"], said)];
+    return [finding(code, "note", [field, "thicknessMm"], said)];
+  };
+  const computed = currentFromFeed(setup)?.amps ?? null;
+  return [
+    ...(setup.amps === null ? [] : against(setup.amps, "amps")),
+    ...(computed === null ? [] : against(computed, "wireFeedMPerMin")),
+  ];
+};

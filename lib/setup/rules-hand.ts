@@ -1,0 +1,24 @@
+import { isFillet } from "@/lib/trade";
+import { finding, inOrder, type SetupRule } from "./finding";
+import { studyNotes } from "./sources";
+
+/** How far the gun may lean to one plate before it shows, degrees; from twice that it is plain. Own estimate. */
+export const WORK_ANGLE_OFF_DEG = 11;
+
+/** The angle that bisects the joint: 45 degrees for a fillet, square to the plate otherwise. */
+export function bisectingAngleDeg(joint: Parameters<typeof isFillet>[0]): number {
+  return isFillet(joint) ? 45 : 90;
+}
+
+export const workAngleOff: SetupRule = ({ workAngleDeg, joint }) => {
+  if (workAngleDeg === null || joint === null) return [];
+  const wanted = bisectingAngleDeg(joint);
+  const said = {
+    data: { value: workAngleDeg, wanted, off: Math.abs(workAngleDeg - wanted) },
+    source: studyNotes,
+  };
+  const fields = ["workAngleDeg", "joint"] as const;
+  return said.data.off >= WORK_ANGLE_OFF_DEG
+    ? [finding("work-angle-off", "note", [...fields], said)]
+    : [inOrder("work-angle-off", [...fields], said)];
+};
