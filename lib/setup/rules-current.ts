@@ -1,10 +1,15 @@
 import { ampsForThickness } from "@/lib/trade";
 import { currentFromFeed } from "./current";
+import type { RunSetup } from "./run-setup";
 import { finding, inOrder, type SetupFact, type SetupRule } from "./finding";
+
+/** Solid wire burns with a longer or shorter arc by its transfer: while that is unknown its current is not judged. */
+const judged = (setup: RunSetup) =>
+  setup.process === "GMAW" && setup.transfer === null ? null : currentFromFeed(setup);
 
 /** Recorded current against feed and tip to work, beyond twice the model's error. */
 export const currentDisagrees: SetupRule = (setup) => {
-  const computed = currentFromFeed(setup);
+  const computed = judged(setup);
   if (setup.amps === null || computed === null) return [];
   const { amps, burnOff } = computed;
   if (Math.abs(setup.amps - amps) <= 2 * burnOff.relativeError * amps) return [];
@@ -35,7 +40,7 @@ export const currentForPlate: SetupRule = (setup) => {
       return [inOrder(code, [field, "thicknessMm"], said)];
     return [finding(code, "note", [field, "thicknessMm"], said)];
   };
-  const computed = currentFromFeed(setup)?.amps ?? null;
+  const computed = judged(setup)?.amps ?? null;
   return [
     ...(setup.amps === null ? [] : against(setup.amps, "amps")),
     ...(computed === null ? [] : against(computed, "wireFeedMPerMin")),
