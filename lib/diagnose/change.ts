@@ -6,8 +6,11 @@ import type { Cause } from "./tables/causes";
 import { causeLinks } from "./tables/links";
 import type { Change } from "./types";
 
-/** Running, chipping and looking at one more bead, s. Every trial costs this, whatever is changed. Own estimate. */
-export const TRIAL_S = 120;
+/**
+ * One more trial, s: plate cut and tacked, the bead run, left to cool, chipped and looked at. Every trial costs this,
+ * whatever is changed. Own estimate.
+ */
+export const TRIAL_S = 900;
 
 /** The one change that goes with a cause, from this bead's own values. */
 export function changeFor(cause: Cause, probability: number, context: ReadingContext): Change {
@@ -30,11 +33,10 @@ function sourceOf(cause: Cause) {
 }
 
 /**
- * Order in which to try changes: chance of cure per second of trial. With one fault and sure trials this order has the
- * least expected time until the cure (exchange argument on neighbours). Ties by the cause's place in the table.
+ * Order in which to try corrections: chance of cure per second of trial. With one fault and sure trials this order has
+ * the least expected time until the cure (exchange argument on neighbours). Ties by the cause's place in the table.
  */
-export function inOrderOfTrial(changes: readonly Change[]): readonly Change[] {
-  return changes.toSorted(
-    (a, b) => b.chanceOfCure / (TRIAL_S + b.effortS) - a.chanceOfCure / (TRIAL_S + a.effortS),
-  );
+export function inOrderOfTrial<C extends { readonly change: Change }>(causes: readonly C[]): readonly C[] {
+  const rate = ({ change }: C) => change.chanceOfCure / (TRIAL_S + change.effortS);
+  return causes.toSorted((a, b) => rate(b) - rate(a));
 }

@@ -1,11 +1,15 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { electrodeOf, windowFor } from "@/lib/setup";
+import { electrodeOf, factsOf, windowFor } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
 import { causeless, explainable } from "./causeless";
 import { cautionsFor, inspectorFirst } from "./cautions";
-import { changeFor, inOrderOfTrial } from "./change";
+import { advise } from "./advice/advise";
+import { groundsOf } from "./advice/grounds";
+import { settling } from "./advice/settling";
+import { changeFor } from "./change";
 import { nextChecks } from "./checks";
 import { contradictionsIn } from "./contradictions";
+import { clearedIn } from "./readings/facts";
 import { evidenceItems } from "./evidence";
 import { explain } from "./explanation";
 import { DiagnoseInputSchema, type DiagnoseInput } from "./input";
@@ -22,12 +26,9 @@ import { readingsOf } from "./readings/all";
 import { confirmedTotal } from "./shop-priors";
 import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
-import type { Change, Diagnosis, JointExplanation, RankedCause } from "./types";
+import type { Diagnosis, JointExplanation, RankedCause } from "./types";
 import { causeProbabilities, weigh, type Weighed } from "./weigh";
 import { whyFor } from "./why";
-
-/** A change is proposed only when its cause is at least this likely. */
-const WORTH_TRYING = 0.04;
 
 /**
  * From how a bead was run, what is marked and what was answered, to causes, the one change to try, and what to find out
@@ -101,13 +102,14 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
     })
     .toSorted((a, b) => b.probability - a.probability);
   const stopped = inspectorFirst(input).length > 0;
-  const [first = null, ...rest] = worthTrying(causes);
   const canExplain = explainable(input);
   const unexplained = causeless(input);
   const joint = lazily(() =>
     canExplain.length === 0 ? null : jointExplanation(model, weighed, posterior, input),
   );
-  const contradictions = contradictionsIn(input, context.physics);
+  const contradictions = contradictionsIn(input, context.facts);
+  const grounds = groundsOf(input, contradictions, clearedIn(context.facts));
+  const advice = advise(causes, grounds, canExplain.length > 0);
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
   const explanation = lazily(() =>
     explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),
@@ -120,10 +122,13 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
     explainable: canExplain,
     causeless: unexplained,
     // After the inspector, the order stands ready; before, nothing is proposed as the first thing to do.
-    firstChange: stopped ? null : first,
-    nextChanges: stopped && first !== null ? [first, ...rest] : rest,
+    firstChange: stopped ? null : advice.first,
+    nextChanges: stopped && advice.first !== null ? [advice.first, ...advice.next] : advice.next,
     get checks() {
       return checks();
+    },
+    get settling() {
+      return advice.first === null && !stopped && canExplain.length > 0 ? settling(checks()) : [];
     },
     contradictions,
     cautions: cautionsFor(input),
@@ -136,20 +141,14 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
 
 export function contextOf({ setup, bead }: DiagnoseInput): ReadingContext {
   const electrode = electrodeOf(setup);
-  return { setup, bead, electrode, window: windowFor(setup), physics: beadPhysics(setup, electrode, bead) };
-}
-
-/** A change that would leave the number where it is, or too near it to be seen, is none. */
-function worthTrying(causes: readonly RankedCause[]): readonly Change[] {
-  return inOrderOfTrial(
-    causes
-      .filter(({ probability }) => probability >= WORTH_TRYING)
-      .map(({ change }) => change)
-      .filter(
-        ({ fromSi, toSi, chanceOfCure }) =>
-          chanceOfCure > 0 && (fromSi === null || toSi === null || fromSi !== toSi),
-      ),
-  );
+  return {
+    setup,
+    bead,
+    electrode,
+    facts: factsOf(setup),
+    window: windowFor(setup),
+    physics: beadPhysics(setup, electrode, bead),
+  };
 }
 
 function jointExplanation(

@@ -1,6 +1,6 @@
 import type { Source } from "@/lib/base";
 import type { ElectrodeClass, ParameterWindow } from "@/lib/trade";
-import type { RunSetup } from "@/lib/setup";
+import type { RunSetup, SetupFact } from "@/lib/setup";
 import type { CauseId } from "./cause-ids";
 import type { DiagnoseInput } from "./input";
 import type { BeadPhysics } from "./physics";
@@ -27,6 +27,8 @@ export interface ReadingContext {
   readonly setup: RunSetup;
   readonly bead: DiagnoseInput["bead"];
   readonly electrode: ElectrodeClass | null;
+  /** What lib/setup judged, each thing once. */
+  readonly facts: readonly SetupFact[];
   readonly window: ParameterWindow | null;
   readonly physics: BeadPhysics;
 }

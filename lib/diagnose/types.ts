@@ -158,11 +158,13 @@ export interface Diagnosis {
   readonly explainable: readonly ImperfectionId[];
   /** What is marked and has none, each once. */
   readonly causeless: readonly Causeless[];
-  /** null: an inspector comes first, or nothing speaks for any change. */
+  /** null: an inspector comes first, or nothing stands out, or there is nothing to cure. */
   readonly firstChange: Change | null;
   /** In order, each only if the one before does not cure it. */
   readonly nextChanges: readonly Change[];
   readonly checks: readonly Check[];
+  /** The two questions that would settle most, where something is marked and no change stands out; otherwise empty. */
+  readonly settling: readonly Check[];
   readonly contradictions: readonly Contradiction[];
   readonly cautions: readonly Caution[];
   /** What the models make of this bead: current, leg, travel speed, heat input, each with its error. */

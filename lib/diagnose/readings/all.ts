@@ -1,52 +1,25 @@
 import type { Reader, Reading, ReadingContext } from "../reading";
-import {
-  ampsForPlateReading,
-  feedCapReading,
-  inputReading,
-  polarityReading,
-  rodSizeReading,
-} from "./electric";
-import {
-  directionReading,
-  legReading,
-  passSizeReading,
-  progressionReading,
-  situationReading,
-  travelReading,
-  workAngleReading,
-} from "./hand";
-import {
-  gapReading,
-  metalReading,
-  passReading,
-  rootReading,
-  surfaceReading,
-  thicknessReading,
-} from "./plate";
-import { gasReading, outdoorsReading, sprayGasReading } from "./shield";
+import { inputReading } from "./electric";
+import { factReadings } from "./facts";
+import { directionReading, legReading, passSizeReading, progressionReading, situationReading, travelReading } from "./hand";
+import { metalReading, passReading, rootReading, surfaceReading, thicknessReading } from "./plate";
+import { outdoorsReading } from "./shield";
 import { balanceReading, windowReadings } from "./window";
 
 const readers: readonly Reader[] = [
-  polarityReading,
-  gasReading,
-  sprayGasReading,
+  factReadings,
   windowReadings,
   balanceReading,
-  ampsForPlateReading,
   inputReading,
-  feedCapReading,
-  rodSizeReading,
   outdoorsReading,
   surfaceReading,
   travelReading,
   legReading,
   passSizeReading,
-  workAngleReading,
   directionReading,
   progressionReading,
   situationReading,
   thicknessReading,
-  gapReading,
   passReading,
   rootReading,
   metalReading,

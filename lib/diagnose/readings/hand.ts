@@ -72,22 +72,6 @@ export const passSizeReading: Reader = ({ setup, bead }) => {
   ];
 };
 
-export const workAngleReading: Reader = ({ setup }) => {
-  if (setup.workAngleDeg === null || setup.joint === null) return [];
-  const right = isFillet(setup.joint) ? 45 : 90;
-  const off = Math.abs(setup.workAngleDeg - right);
-  return [
-    fact({
-      key: "workAngleDeg",
-      odds: { "work-angle": off >= 20 ? 12 : off >= 11 ? 3 : 0.3 },
-      source: cite(["C1"], true)[0]!,
-      forText: "The work angle does not bisect the joint.",
-      againstText: "The work angle bisects the joint.",
-      amounts: [entered("work angle", setup.workAngleDeg, "angle")],
-    }),
-  ];
-};
-
 export const directionReading: Reader = ({ setup }) => {
   if (setup.travelDirection === null || setup.process === null) return [];
   const pushed = setup.travelDirection === "push";
@@ -97,7 +81,7 @@ export const directionReading: Reader = ({ setup }) => {
     fact({
       key: "travelDirection",
       odds: slag
-        ? { "push-on-slag": pushed ? 60 : dragged ? 0.03 : 0.5, "drag-excess": dragged ? 1 : 0.1 }
+        ? { "push-on-slag": pushed || dragged ? 1 : 0.5, "drag-excess": dragged ? 1 : 0.1 }
         : { "push-excess": pushed ? 1 : 0.05, "drag-excess": dragged ? 1.5 : 0.1 },
       source: cite(["B2", "C2"], false)[0]!,
       forText: pushed ? "The gun was pushed." : "The gun was dragged.",

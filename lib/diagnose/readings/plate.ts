@@ -67,28 +67,6 @@ export const thicknessReading: Reader = ({ setup, electrode }) => {
   ];
 };
 
-export const gapReading: Reader = ({ setup }) => {
-  if (setup.fitUpGapMm === null) return [];
-  const gap = setup.fitUpGapMm;
-  const root =
-    setup.joint === "butt-open" || setup.joint === "groove-open" || setup.joint === "groove-backed";
-  // An open root is wide from 4 mm on, in sheet as soon as the gap is wider than the sheet is thick.
-  const wide = root ? Math.min(4, setup.thicknessMm ?? 4) : 1.5;
-  return [
-    fact({
-      key: "fitUpGapMm",
-      odds: {
-        gap: gap > 1.5 * wide ? 15 : gap > wide ? 5 : gap < 0.5 * wide ? 0.2 : 1,
-        "groove-tight": root && gap < 1 ? 5 : 0.5,
-      },
-      source: memorySource,
-      forText: gap > wide ? "The gap is wide for this joint." : "The root is tight.",
-      againstText: "The gap is as it should be.",
-      amounts: [entered("gap", gap, "small-length")],
-    }),
-  ];
-};
-
 /** Layers so far: slag from the bead before, heat, and what the wire is rated for. */
 export const passReading: Reader = ({ setup, electrode }) => {
   if (setup.passCount === null) return [];

@@ -1,0 +1,80 @@
+import { logOdds } from "@/lib/numeric";
+import { inOrderOfTrial } from "../change";
+import { pullApart } from "../tables/knobs";
+import type { CauseId } from "../cause-ids";
+import type { Change, RankedCause } from "../types";
+import { groundOf, type Ground, type Grounds } from "./grounds";
+import { adviceLimits } from "./limits";
+
+export interface Advice {
+  /** null: nothing stands out, or nothing needs a change. */
+  readonly first: Change | null;
+  /** In order, each only if the one before does not cure it; never the opposite of one before. */
+  readonly next: readonly Change[];
+}
+
+const none: Advice = { first: null, next: [] };
+const rank: Readonly<Record<Ground, number>> = { record: 0, answer: 1, evidence: 2 };
+
+/**
+ * The one change to try and what comes after it. What the record or an answer shows wrong comes first, always; what was
+ * answered or recorded as right is never proposed; from marks and readings a change is proposed only for a cause that
+ * has evidence of its own and stands out from the others. `marked`: whether anything on the bead asks for a cause.
+ */
+export function advise(causes: readonly RankedCause[], grounds: Grounds, marked: boolean): Advice {
+  const open = causes.filter(
+    (cause) =>
+      !grounds.cleared.has(cause.id) &&
+      moves(cause.change) &&
+      (groundOf(cause.id, grounds) !== "evidence" || hasEvidence(cause)),
+  );
+  const known = open.filter(({ id }) => groundOf(id, grounds) !== "evidence");
+  const first = known.length > 0 ? firstOf(known, grounds) : standsOut(open, marked);
+  if (first === null) return none;
+  const rest = inOrder(
+    open.filter(({ id }) => id !== first.id),
+    grounds,
+  );
+  return { first: first.change, next: withoutContraries(first.id, rest) };
+}
+
+/** A change that would leave the number where it is, or too near it to be seen, is none. */
+function moves({ fromSi, toSi, chanceOfCure }: Change): boolean {
+  return chanceOfCure > 0 && (fromSi === null || toSi === null || fromSi !== toSi);
+}
+
+/** More likely than before anything was known, by enough to speak of. */
+function hasEvidence({ probability, prior }: RankedCause): boolean {
+  return (
+    probability >= adviceLimits.worthTrying &&
+    logOdds(probability) - logOdds(prior) >= Math.log(adviceLimits.ownEvidence)
+  );
+}
+
+const inOrder = (causes: readonly RankedCause[], grounds: Grounds): readonly RankedCause[] =>
+  [0, 1, 2].flatMap((place) =>
+    inOrderOfTrial(causes.filter(({ id }) => rank[groundOf(id, grounds)] === place)),
+  );
+
+const firstOf = (causes: readonly RankedCause[], grounds: Grounds): RankedCause | null =>
+  inOrder(causes, grounds)[0] ?? null;
+
+/**
+ * The cause that stands out: likely enough by itself, and clearly more so than the next. With nothing marked there is
+ * nothing to cure, so only a set-up that points at one cause by itself speaks.
+ */
+function standsOut(causes: readonly RankedCause[], marked: boolean): RankedCause | null {
+  const [first, second] = inOrderOfTrial(causes);
+  if (first === undefined) return null;
+  const { alone, withMarks, lead } = adviceLimits;
+  if (first.probability < (marked ? withMarks : alone)) return null;
+  return second === undefined || first.probability >= lead * second.probability ? first : null;
+}
+
+function withoutContraries(first: CauseId, rest: readonly RankedCause[]): readonly Change[] {
+  const kept: RankedCause[] = [];
+  for (const cause of rest) {
+    if ([first, ...kept.map(({ id }) => id)].every((id) => !pullApart(id, cause.id))) kept.push(cause);
+  }
+  return kept.map(({ change }) => change);
+}

@@ -1,0 +1,90 @@
+import { fieldInText, type SetupFact, type SetupField } from "@/lib/setup";
+import type { CauseId } from "../cause-ids";
+import type { Odds, Reader, Reading } from "../reading";
+import { factWeights, RECORDED } from "../tables/fact-weights";
+import type { Amount, UnitKind } from "../types";
+import { fact } from "./fact";
+
+/** An in-order fact this clear says that its cause is not at work: nothing is proposed against it. */
+const CLEARED = 0.1;
+
+/** Whether the fact is a contradiction of the record: a fault that lib/setup warns of, and that the table names. */
+export function contradicts({ code, severity }: SetupFact): boolean {
+  return severity !== null && severity !== "note" && factWeights[code]?.contradiction !== undefined;
+}
+
+export function oddsOfFact(one: SetupFact): Odds {
+  const weight = factWeights[one.code];
+  if (weight === undefined) return {};
+  if (contradicts(one) && weight.recorded) return { [weight.recorded]: RECORDED };
+  switch (one.state) {
+    case "in-order":
+      return weight.inOrder ?? {};
+    case "unusual":
+      return weight.unusual ?? {};
+    case "fault":
+      return typeof weight.fault === "function" ? weight.fault(one) : (weight.fault ?? {});
+  }
+}
+
+/** Causes that the record shows not to be at work. */
+export function clearedIn(facts: readonly SetupFact[]): readonly CauseId[] {
+  return facts
+    .filter(({ state }) => state === "in-order")
+    .flatMap((one) => Object.entries(oddsOfFact(one)))
+    .filter(([, factor]) => factor <= CLEARED)
+    .map(([cause]) => cause as CauseId);
+}
+
+/** What the judged facts of the set-up say about causes, one reading each. */
+export const factReadings: Reader = ({ facts }) =>
+  facts.flatMap((one): readonly Reading[] => {
+    const odds = oddsOfFact(one);
+    const weight = factWeights[one.code];
+    if (weight === undefined || Object.keys(odds).length === 0) return [];
+    return [
+      fact({
+        key: `${one.code}:${one.fields[0]}`,
+        odds,
+        source: one.source,
+        forText: weight.forText ?? weight.contradiction ?? "",
+        againstText: weight.againstText ?? weight.forText ?? "",
+        amounts: amountsOf(one),
+      }),
+    ];
+  });
+
+const unitOf: Partial<Readonly<Record<SetupField, UnitKind>>> = {
+  wireFeedMPerMin: "wire-feed",
+  volts: "voltage",
+  amps: "current",
+  ctwdMm: "small-length",
+  thicknessMm: "small-length",
+  fitUpGapMm: "small-length",
+  electrodeDiameterMm: "small-length",
+  travelSpeedMmPerMin: "travel-speed",
+  workAngleDeg: "angle",
+  passCount: "count",
+};
+
+const named: readonly (readonly [key: string, name: string])[] = [
+  ["value", ""],
+  ["limit", "up to about"],
+  ["wanted", "wanted about"],
+  ["cap", "input gives out at about"],
+  ["computed", "computed"],
+  ["timed", "by length and time"],
+];
+
+/** The numbers of a fact, in the unit of the field it stands at. */
+export function amountsOf({ fields, data }: SetupFact): readonly Amount[] {
+  const [field] = fields;
+  const unitKind = unitOf[field];
+  if (unitKind === undefined) return [];
+  return named.flatMap(([key, name]) => {
+    const valueSi = data[key];
+    if (typeof valueSi !== "number") return [];
+    const relativeError = key === "computed" ? Number(data["error"]) : null;
+    return [{ quantity: name === "" ? fieldInText(field) : name, valueSi, unitKind, relativeError }];
+  });
+}
