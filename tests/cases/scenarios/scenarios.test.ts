@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { causeIds, DiagnoseInputSchema, diagnoseVocabulary } from "@/lib/diagnose";
+import { keptBack } from "./kept-back";
 import type { Expectation, Scenario } from "./scenario";
 import { scenarios } from "./scenarios";
 
@@ -50,10 +51,13 @@ function incoherences({
   ];
 }
 
-describe.each([["looked at", scenarios]])("the scenarios %s", (_, list) => {
-  it("have each an id of its own", () => {
-    const ids = list.map(({ id }) => id);
-    expect(new Set(ids).size).toBe(ids.length);
+describe.each([
+  ["looked at", scenarios, 72],
+  ["kept back", keptBack, 64],
+])("the scenarios %s", (_, list, count) => {
+  it("are all there, each with an id of its own", () => {
+    expect(list).toHaveLength(count);
+    expect(new Set([...scenarios, ...keptBack].map(({ id }) => id)).size).toBe(72 + 64);
   });
 
   it("parse, and name causes, questions and answers that exist", () => {
