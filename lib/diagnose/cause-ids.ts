@@ -57,5 +57,7 @@ export const causeIds = [
   "heat-interpass",
   "no-purge",
   "single-pass-wire",
+  "position-unsuited",
+  "restart",
 ] as const;
 export type CauseId = (typeof causeIds)[number];

@@ -3,7 +3,7 @@ import type { ImperfectionId } from "@/lib/trade";
 import { ownEstimate } from "./cite";
 import { imperfectionName } from "./evidence";
 import type { DiagnoseInput } from "./input";
-import { amountsOf, contradicts } from "./readings/facts";
+import { amountsOf, contradicts, recordedCause } from "./readings/facts";
 import { factWeights } from "./tables/fact-weights";
 import type { Contradiction } from "./types";
 
@@ -27,12 +27,11 @@ export function contradictionsIn(
 }
 
 function inTheRecord(fact: SetupFact): Contradiction {
-  const { contradiction = "", recorded = null } = factWeights[fact.code] ?? {};
   return {
     code: fact.code,
-    sentence: contradiction,
+    sentence: factWeights[fact.code]?.contradiction ?? "",
     fields: fact.fields,
-    causeId: recorded,
+    causeId: recordedCause(fact),
     amounts: amountsOf(fact),
     source: fact.source,
   };

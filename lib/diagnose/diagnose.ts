@@ -73,7 +73,7 @@ export function answersTo(questionId: string): readonly string[] | null {
 function diagnoseValid(input: DiagnoseInput): Diagnosis {
   const model = causeModel(input.setup.process, input.shopCounts);
   const context = contextOf(input);
-  const items = evidenceItems(input, readingsOf(context));
+  const items = evidenceItems(input, context.electrode, readingsOf(context));
   const weighed = weigh(model, items);
   const solver = solverFor(weighed.network, weighed.evidence.present);
   const posterior = solver.solve(weighed.evidence);

@@ -1,14 +1,24 @@
 import type { Source } from "@/lib/base";
-import { imperfections, type Finding, type ImperfectionId, type Pattern } from "@/lib/trade";
+import { isPositionOut, type RunSetup } from "@/lib/setup";
+import {
+  imperfections,
+  type ElectrodeClass,
+  type Finding,
+  type ImperfectionId,
+  type Pattern,
+} from "@/lib/trade";
 import { causeIds, type CauseId } from "./cause-ids";
-import { cite, memorySource, ownEstimate } from "./cite";
+import { cite, commonPractice, memorySource, ownEstimate } from "./cite";
 import type { DiagnoseInput } from "./input";
 import { lookForce, looks, type Look, contraries } from "./tables/looks";
+import { situations, type When } from "./tables/situations";
 import { symptoms, type SymptomId } from "./tables/symptoms";
 import { questions } from "./tables/questions";
 import type { Odds, Reading } from "./reading";
 import type { Amount, EvidenceKind } from "./types";
+import { madeForDownhill } from "./readings/hand";
 import type { SignId } from "./model";
+import { linkStrength } from "./weights";
 
 /** One thing known about the bead, with all it does to the network. Leaving it out is leaving out this record. */
 export interface EvidenceItem {
@@ -23,6 +33,8 @@ export interface EvidenceItem {
   readonly answer: { readonly causes: readonly CauseId[]; readonly likelihood: readonly number[] } | null;
   /** Factors on the strength -log(1 - q) of the links to `imperfection`. */
   readonly strength: Odds;
+  /** Links to `imperfection` that hold for this bead, as q: the stronger of it and the table's own. */
+  readonly makes: Odds;
   readonly forText: Partial<Readonly<Record<CauseId, string>>>;
   readonly againstText: string;
   readonly amounts: readonly Amount[];
@@ -36,18 +48,24 @@ const blank = {
   odds: {},
   answer: null,
   strength: {},
+  makes: {},
   forText: {},
   againstText: "",
   amounts: [],
 } satisfies Partial<EvidenceItem>;
 
 /** Everything known, in a fixed order that does not depend on the order of marks. */
-export function evidenceItems(input: DiagnoseInput, readings: readonly Reading[]): readonly EvidenceItem[] {
+export function evidenceItems(
+  input: DiagnoseInput,
+  electrode: ElectrodeClass | null,
+  readings: readonly Reading[],
+): readonly EvidenceItem[] {
   const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))].toSorted();
   const absent = [...new Set(input.lookedForAbsent)].filter((id) => !marked.includes(id)).toSorted();
   return [
     ...marked.map(markItem),
     ...marked.flatMap((id) => lookItems(id, input.findings)),
+    ...marked.flatMap((id) => situationItems(id, input, electrode)),
     ...patternSymptoms(input),
     ...absent.map(absentItem),
     ...readings.map(readingItem),
@@ -129,6 +147,48 @@ function lookItem(id: ImperfectionId, look: Look): EvidenceItem {
   };
 }
 
+/** Circumstances of this bead under which a mark comes of other causes than usual. */
+function situationItems(
+  id: ImperfectionId,
+  { setup, findings }: DiagnoseInput,
+  electrode: ElectrodeClass | null,
+): readonly EvidenceItem[] {
+  const mine = findings.filter(({ imperfection }) => imperfection === id);
+  return situations
+    .filter((row) => row.imperfections.includes(id) && holds(row.when, setup, electrode, mine))
+    .map((row) => ({
+      ...blank,
+      key: `situation:${id}:${row.id}`,
+      kind: "look" as const,
+      imperfection: id,
+      makes: Object.fromEntries(
+        Object.entries(row.makes).map(([cause, weight]) => [cause, linkStrength[weight]]),
+      ),
+      strength: Object.fromEntries(row.opposes.map((cause) => [cause, lookForce.clear.opposes])),
+      forText: Object.fromEntries(Object.keys(row.makes).map((cause) => [cause, row.sentence])),
+      againstText: row.sentence,
+      sources: [commonPractice],
+    }));
+}
+
+function holds(
+  { hanging, downByClass, joints, processes, stretches, places }: When,
+  setup: RunSetup,
+  electrode: ElectrodeClass | null,
+  marks: readonly Finding[],
+): boolean {
+  const down = setup.position === "vertical" && setup.progression === "down";
+  return (
+    (hanging === undefined || (isPositionOut(setup) && !down)) &&
+    (downByClass === undefined || (down && madeForDownhill(electrode))) &&
+    (joints === undefined || (setup.joint !== null && joints.includes(setup.joint))) &&
+    (processes === undefined || (setup.process !== null && processes.includes(setup.process))) &&
+    (stretches === undefined ||
+      marks.some(({ stretch }) => stretch !== null && stretches.includes(stretch))) &&
+    (places === undefined || marks.some(({ place }) => place !== null && places.includes(place)))
+  );
+}
+
 const symptomPatterns: readonly (readonly [Pattern, SymptomId])[] = [
   ["with-soot", "heavy-soot"],
   ["with-dull-grey-face", "dull-grey-face"],
@@ -136,10 +196,15 @@ const symptomPatterns: readonly (readonly [Pattern, SymptomId])[] = [
 
 /** Soot or a grey face ticked on a mark is a symptom of the whole bead. */
 function patternSymptoms(input: DiagnoseInput): readonly EvidenceItem[] {
-  return symptomPatterns
-    .filter(([pattern]) => input.findings.some(({ patterns }) => patterns.includes(pattern)))
-    .filter(([, symptom]) => input.answers[symptom] === undefined)
-    .map(([, symptom]) => ({ ...symptomItem(symptom, true), key: `look:${symptom}`, kind: "look" }));
+  return (
+    symptomPatterns
+      // A grey crust at the root is not a grey face.
+      .filter(([pattern]) =>
+        input.findings.some(({ patterns, place }) => place !== "root" && patterns.includes(pattern)),
+      )
+      .filter(([, symptom]) => input.answers[symptom] === undefined)
+      .map(([, symptom]) => ({ ...symptomItem(symptom, true), key: `look:${symptom}`, kind: "look" }))
+  );
 }
 
 function symptomItem(id: SymptomId, present: boolean): EvidenceItem {

@@ -4,7 +4,7 @@ import { lazily } from "./lazily";
 import { placeOf, signIndex, type CauseModel } from "./model";
 import { solverFor, type Solution, type Solver } from "./network/infer";
 import type { VirtualEvidence } from "./network/types";
-import { causeProbabilities, evidenceOf, virtualOf, withLooks, type Weighed } from "./weigh";
+import { causeProbabilities, changesLinks, evidenceOf, virtualOf, withLooks, type Weighed } from "./weigh";
 
 /** For one cause: its probability without each item, in the items' order. */
 export type WithoutEach = (cause: CauseId) => readonly number[];
@@ -31,7 +31,7 @@ export function withoutEach(
         rest,
         virtual.filter((_, i) => i !== left),
       );
-      const looks = Object.keys(item.strength).length > 0;
+      const looks = changesLinks(item);
       const own = looks ? withLooks(model, rest) : weighed.network;
       const solverOf = looks || item.present !== null ? solverFor(own, evidence.present) : solver;
       return causeProbabilities(model, solverOf.solve(evidence));
@@ -49,13 +49,14 @@ export function withoutEach(
 
 /** P(cause | evidence without the item) from the two solutions; null for an item that does more than they can tell. */
 function byHolding(
-  { present: sign, absent, strength }: EvidenceItem,
+  item: EvidenceItem,
   virtual: readonly VirtualEvidence[],
   present: readonly number[],
   all: Solution,
   held: Solution,
 ): number | null {
-  if (absent !== null || Object.keys(strength).length > 0) return null;
+  const { present: sign, absent } = item;
+  if (absent !== null || changesLinks(item)) return null;
   if (!Number.isFinite(held.logEvidence)) return null;
   if (sign !== null) {
     if (virtual.length > 0) return null;

@@ -31,23 +31,44 @@ export function evidenceOf(
   };
 }
 
-/** The strength -log(1 - q) of a link times the look's factor: q stays a probability whatever the factors. */
+/**
+ * The links of this bead: the strength -log(1 - q) of each times the looks' factors, so that q stays a probability whatever
+ * the factors; and where a circumstance makes a cause leave a mark, at least that strong.
+ */
 export function withLooks(model: CauseModel, items: readonly EvidenceItem[]): Network {
-  const changed = items.filter(({ strength }) => Object.keys(strength).length > 0);
+  const changed = items.filter(changesLinks);
   if (changed.length === 0) return model.network;
   const signs = model.network.signs.map((sign, index) => {
     const mine = changed.filter(({ imperfection }) => imperfection === signIds[index]);
-    if (mine.length === 0) return sign;
-    return {
-      ...sign,
-      links: sign.links.map((link) => {
-        const cause = model.variables[link.variable]![link.state - 1]!;
-        const factor = mine.reduce((product, { strength }) => product * (strength[cause] ?? 1), 1);
-        return { ...link, q: 1 - (1 - link.q) ** factor };
-      }),
-    };
+    return mine.length === 0 ? sign : { ...sign, links: linksOf(model, sign.links, mine) };
   });
   return { ...model.network, signs };
+}
+
+export const changesLinks = ({ strength, makes }: EvidenceItem): boolean =>
+  Object.keys(strength).length > 0 || Object.keys(makes).length > 0;
+
+function linksOf(
+  model: CauseModel,
+  links: Network["signs"][number]["links"],
+  items: readonly EvidenceItem[],
+): Network["signs"][number]["links"] {
+  const made = items.flatMap(({ makes }) => Object.entries(makes) as [CauseId, number][]);
+  const added = made.flatMap(([cause]) => {
+    const place = placeOf(model, cause);
+    const there =
+      place !== null && links.some((l) => l.variable === place.variable && l.state === place.state);
+    return place === null || there ? [] : [{ ...place, q: 0 }];
+  });
+  const unique = added.filter(
+    (link, i) => added.findIndex((l) => l.variable === link.variable && l.state === link.state) === i,
+  );
+  return [...links, ...unique].map((link) => {
+    const cause = model.variables[link.variable]![link.state - 1]!;
+    const factor = items.reduce((product, { strength }) => product * (strength[cause] ?? 1), 1);
+    const least = Math.max(0, ...made.filter(([id]) => id === cause).map(([, q]) => q));
+    return { ...link, q: Math.max(least, 1 - (1 - link.q) ** factor) };
+  });
 }
 
 export function virtualOf(model: CauseModel, { odds, answer }: EvidenceItem): readonly VirtualEvidence[] {

@@ -61,10 +61,11 @@ function words(model: CauseModel, cause: CauseId, item: EvidenceItem, direction:
 }
 
 /** Whether the item is about this cause itself; otherwise it works by way of other causes. */
-function speaksOf({ odds, answer, strength, forText }: EvidenceItem, cause: CauseId): boolean {
+function speaksOf({ odds, answer, strength, makes, forText }: EvidenceItem, cause: CauseId): boolean {
   return (
     odds[cause] !== undefined ||
     strength[cause] !== undefined ||
+    makes[cause] !== undefined ||
     forText[cause] !== undefined ||
     (answer?.causes.includes(cause) ?? false)
   );

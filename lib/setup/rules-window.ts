@@ -9,7 +9,7 @@ import {
   type FeedCap,
   type WindowQuantity,
 } from "@/lib/trade";
-import { finding, type SetupFinding, type SetupRule } from "./finding";
+import { finding, inOrder, type SetupFact, type SetupFinding, type SetupRule } from "./finding";
 import type { RunSetup } from "./run-setup";
 import { dragOnSlag, practice } from "./sources";
 import { timedTravelSpeed } from "./travel-speed";
@@ -113,13 +113,15 @@ function printedEnds(quantity: WindowQuantity, setup: RunSetup): { low: number; 
 export const pushOnSlag: SetupRule = (setup) => {
   const rows = electrodesMeant(setup);
   const slag = (process: string | null) => process === "FCAW-S" || process === "FCAW-G" || process === "SMAW";
-  if (setup.travelDirection !== "push") return [];
+  if (setup.travelDirection === null || setup.travelDirection === "square") return [];
   if (!slag(setup.process) && !(rows.length > 0 && rows.every((row) => slag(row.process)))) return [];
   const level = setup.position !== null && setup.position !== "vertical";
   const downhill = setup.position === "vertical" && setup.progression === "down";
   const severity = level || downhill ? "warn" : "note";
-  const data = { process: setup.process ?? rows[0]?.process ?? "" };
-  return [finding("push-on-slag", severity, ["travelDirection", "process"], { data, source: dragOnSlag })];
+  const said = { data: { process: setup.process ?? rows[0]?.process ?? "" }, source: dragOnSlag };
+  return setup.travelDirection === "drag"
+    ? [inOrder("push-on-slag", ["travelDirection", "process"], said)]
+    : [finding("push-on-slag", severity, ["travelDirection", "process"], said)];
 };
 
 /** The cap of this input for the recorded process or the class's own, whichever has one: a contradiction hides neither. */

@@ -28,7 +28,9 @@ export function groundsOf(
   const recorded = new Set(contradictions.flatMap(({ causeId }) => (causeId === null ? [] : [causeId])));
   const asked = questions.flatMap(({ id, causes, answers: possible }) => {
     const answer = possible.find((one) => one.id === answers[id]);
-    return answer === undefined ? [] : causes.map((cause, i) => [cause, ratio(answer.likelihood, i)] as const);
+    return answer === undefined
+      ? []
+      : causes.map((cause, i) => [cause, ratio(answer.likelihood, i)] as const);
   });
   const answered = new Set(asked.filter(([, r]) => r >= FOUND).map(([cause]) => cause));
   const cleared = [...asked.filter(([, r]) => r <= 1 / FOUND).map(([cause]) => cause), ...clearedByRecord];
@@ -41,7 +43,8 @@ export function groundsOf(
 }
 
 /** P(answer | this cause) over P(answer | in order). */
-const ratio = (likelihood: readonly number[], cause: number): number => likelihood[cause + 1]! / likelihood[0]!;
+const ratio = (likelihood: readonly number[], cause: number): number =>
+  likelihood[cause + 1]! / likelihood[0]!;
 
 export function groundOf(cause: CauseId, { recorded, answered }: Grounds): Ground {
   return recorded.has(cause) ? "record" : answered.has(cause) ? "answer" : "evidence";

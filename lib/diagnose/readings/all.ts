@@ -1,7 +1,14 @@
 import type { Reader, Reading, ReadingContext } from "../reading";
 import { inputReading } from "./electric";
 import { factReadings } from "./facts";
-import { directionReading, legReading, passSizeReading, progressionReading, situationReading, travelReading } from "./hand";
+import {
+  directionReading,
+  legReading,
+  passSizeReading,
+  progressionReading,
+  situationReading,
+  travelReading,
+} from "./hand";
 import { metalReading, passReading, rootReading, surfaceReading, thicknessReading } from "./plate";
 import { outdoorsReading } from "./shield";
 import { balanceReading, windowReadings } from "./window";

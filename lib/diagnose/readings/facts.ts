@@ -13,10 +13,18 @@ export function contradicts({ code, severity }: SetupFact): boolean {
   return severity !== null && severity !== "note" && factWeights[code]?.contradiction !== undefined;
 }
 
+/** The cause that a contradiction of the record shows to be at work; null where it is none, or names no cause. */
+export function recordedCause(one: SetupFact): CauseId | null {
+  const recorded = factWeights[one.code]?.recorded ?? null;
+  if (!contradicts(one)) return null;
+  return typeof recorded === "function" ? recorded(one) : recorded;
+}
+
 export function oddsOfFact(one: SetupFact): Odds {
   const weight = factWeights[one.code];
   if (weight === undefined) return {};
-  if (contradicts(one) && weight.recorded) return { [weight.recorded]: RECORDED };
+  const recorded = recordedCause(one);
+  if (recorded !== null) return { [recorded]: RECORDED };
   switch (one.state) {
     case "in-order":
       return weight.inOrder ?? {};

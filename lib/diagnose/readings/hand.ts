@@ -1,5 +1,5 @@
 import { fieldLabel } from "@/lib/setup";
-import { isFillet, isSlagProcess } from "@/lib/trade";
+import { isSlagProcess, type ElectrodeClass } from "@/lib/trade";
 import { cite, memorySource, ownEstimate } from "../cite";
 import type { Reader } from "../reading";
 import { fact } from "./fact";
@@ -60,7 +60,11 @@ export const passSizeReading: Reader = ({ setup, bead }) => {
   return [
     fact({
       key: "pass-size",
-      odds: { "pass-too-big": ratio > 1.02 ? 20 : ratio < 0.8 ? 0.25 : 1 },
+      // A pass this big was not run too fast.
+      odds:
+        ratio > 1.02
+          ? { "pass-too-big": 20, "travel-fast": 0.1 }
+          : { "pass-too-big": ratio < 0.8 ? 0.25 : 1 },
       source,
       forText: "The leg is more than one pass carries.",
       againstText: "One pass carries this leg.",
@@ -94,18 +98,27 @@ export const directionReading: Reader = ({ setup }) => {
   ];
 };
 
-/** Uphill or not vertical at all: it cannot have been welded downhill. */
-export const progressionReading: Reader = ({ setup }) => {
+/** Whether the class lists vertical down among its positions. */
+export const madeForDownhill = (electrode: ElectrodeClass | null): boolean =>
+  electrode !== null && electrode.positions.includes("vertical-down");
+
+/** Downhill is for thin plate; above this the pool runs ahead before the root has melted. Memory. */
+const DOWNHILL_PLATE_MM = 5;
+
+/** Uphill or not vertical at all: it cannot have been welded downhill. A class made for it is not wrong on thin plate. */
+export const progressionReading: Reader = ({ setup, electrode }) => {
   if (setup.position === null) return [];
   if (setup.position === "vertical" && setup.progression === null) return [];
   const down = setup.position === "vertical" && setup.progression === "down";
+  const thick = (setup.thicknessMm ?? 0) > DOWNHILL_PLATE_MM;
+  const suits = madeForDownhill(electrode);
   return [
     fact({
       key: "progression",
-      odds: { downhill: down ? 80 : 0.005 },
+      odds: { downhill: !down ? 0.005 : !suits ? 80 : thick ? 8 : 0.2 },
       source: { document: "the record itself", confidence: "seen" },
       forText: "It was welded downhill.",
-      againstText: "It was not welded downhill.",
+      againstText: down ? "Thin plate, and a wire made for welding downhill." : "It was not welded downhill.",
     }),
   ];
 };

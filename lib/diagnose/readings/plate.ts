@@ -1,5 +1,5 @@
 import { isFillet, type Surface } from "@/lib/trade";
-import { thicknessRules } from "../thickness-rules";
+import { thicknessOdds } from "../thickness-rules";
 import { cite, commonPractice, memorySource, ownEstimate } from "../cite";
 import type { Odds, Reader } from "../reading";
 import { fact } from "./fact";
@@ -44,51 +44,39 @@ export const surfaceReading: Reader = ({ setup }) => {
   ];
 };
 
-export const thicknessReading: Reader = ({ setup, electrode }) => {
+export const thicknessReading: Reader = ({ setup, facts }) => {
   if (setup.thicknessMm === null) return [];
-  const { odds, source } = thicknessRules(
-    setup.thicknessMm,
-    electrode,
-    setup.electrodeDiameterMm,
-    setup.position,
-  );
+  if (facts.some(({ code }) => code === "plate-below-floor" || code === "plate-above-cap")) return [];
+  const odds = thicknessOdds(setup.thicknessMm);
   return [
     fact({
       key: "thicknessMm",
       odds,
-      source,
-      forText:
-        (odds["thin-base"] ?? 0) > 1
-          ? "The plate is thin for this electrode."
-          : "The plate is thick for this electrode.",
+      source: memorySource,
+      forText: setup.thicknessMm <= 2 ? "Thin plate melts through easily." : "Thick plate drinks the heat.",
       againstText: "The thickness speaks against it.",
       amounts: [entered("plate", setup.thicknessMm, "small-length")],
     }),
   ];
 };
 
-/** Layers so far: slag from the bead before, heat, and what the wire is rated for. */
+/**
+ * Layers so far: slag from the bead before, and heat. Between the stringers of a pad slag is left in the first layer too.
+ */
 export const passReading: Reader = ({ setup, electrode }) => {
   if (setup.passCount === null) return [];
   const one = setup.passCount === 1;
-  const rating = electrode?.passes ?? null;
-  const worn =
-    rating === "single" && !one
-      ? 400
-      : rating === "limited" && setup.passCount > 3
-        ? 30
-        : rating === "multi" || one
-          ? 0.02
-          : 1;
+  const pad = setup.joint === "stringer-pad";
   return [
     fact({
       key: "passCount",
-      odds: one
-        ? { "slag-left": 0.02, "heat-interpass": 0.4, "single-pass-wire": 0.02 }
-        : { "slag-left": 1.5, "single-pass-wire": worn, "heat-interpass": setup.passCount > 2 ? 2.5 : 1.2 },
+      odds: {
+        "slag-left": one && !pad ? 0.02 : 1.5,
+        "heat-interpass": one ? 0.4 : setup.passCount > 2 ? 2.5 : 1.2,
+      },
       source: electrode?.source ?? ownEstimate,
-      forText: "More than one pass has been laid.",
-      againstText: one ? "It is the first pass." : "The wire is rated for passes.",
+      forText: one ? "Beads lie beside it." : "More than one pass has been laid.",
+      againstText: "It is the first pass.",
       amounts: [entered("passes", setup.passCount, "count")],
     }),
   ];

@@ -773,4 +773,31 @@ export const causes: readonly Cause[] = [
       cureRate: 0.9,
     },
   ),
+  cause(
+    "position-unsuited",
+    "Wire or transfer not made for this position",
+    ALL,
+    "Its pool is too big or too thin to stay up: it runs out of the joint and sags.",
+    {
+      commonness: "seldom",
+      priorReason: SITUATION,
+      effortS: 300,
+      correction: "Turn the work flat, or change to a wire or transfer classed for this position.",
+      direction: "do",
+      cureRate: 0.9,
+    },
+  ),
+  cause(
+    "restart",
+    "Restart not tied in",
+    ALL,
+    "Struck straight into the old crater, the first metal lies on cold plate and slag instead of melting into it.",
+    {
+      commonness: "sometimes",
+      priorReason: HAND,
+      effortS: 10,
+      correction: "Chip the crater, strike ahead of it, come back into it until it is full, then travel on.",
+      direction: "do",
+    },
+  ),
 ];

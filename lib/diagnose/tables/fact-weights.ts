@@ -13,7 +13,7 @@ export interface FactWeight {
   /** Said as a contradiction of the record, where the fault is a warning or worse. */
   readonly contradiction?: string;
   /** The cause that is then known to be at work; null: something in the record is wrong that is no cause. */
-  readonly recorded?: CauseId | null;
+  readonly recorded?: CauseId | null | ((fact: SetupFact) => CauseId | null);
   readonly fault?: Odds | ((fact: SetupFact) => Odds);
   readonly unusual?: Odds;
   readonly inOrder?: Odds;
@@ -84,7 +84,8 @@ export const factWeights: Partial<Readonly<Record<SetupCode, FactWeight>>> = {
   },
   "progression-against-class": {
     contradiction: "The electrode's class is not made for this direction of travel.",
-    recorded: null,
+    recorded: ({ data }) => (data["recorded"] === "vertical-down" ? "downhill" : null),
+    forText: "It was welded downhill with a class that is not made for it.",
   },
   "spray-out-of-position": {
     contradiction: "Spray transfer is recorded in a position where its pool does not stay up.",
