@@ -40,7 +40,7 @@ describe("a full disk", () => {
   });
 });
 
-describe("the record room's sentences", () => {
+describe("the sentences of refusals", () => {
   it("say something for every code, without a gap left in", () => {
     for (const code of Object.keys(recordSentences) as RecordIssue["code"][]) {
       const sentence = recordSentence({ code, path: [], data: {} });
