@@ -1,7 +1,7 @@
 import type { AskedFor, FilterQuestion } from "@/components/beads/filter-panel";
 import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
-import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/record";
+import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/find";
 import { fieldLabel, fieldRow, filterableFields, filterName, type SetupField } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
 

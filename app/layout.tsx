@@ -7,7 +7,7 @@ import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
 import { MenuProvider } from "@/components/shell/header-menu";
-import { getPerson } from "@/lib/record";
+import { getPerson } from "@/lib/roster";
 import { here } from "./_door/here";
 import { menuFor } from "./_door/menu";
 import { signOutAction } from "./sign-in/actions";

@@ -96,6 +96,25 @@ function complaint(file: string, specifier: string): string | null {
   return null;
 }
 
+/** Which of its permissions a row does not use. */
+function unused({ name, mayImport }: Room, used: ReadonlySet<string>): string[] {
+  if (mayImport === "any") return [];
+  return [...mayImport]
+    .filter((other) => !used.has(`${name} -> ${other}`))
+    .map((other) => `${name} -> ${other}`);
+}
+
+/** Every import from one room into another, as "room -> other", types included. */
+function importsBetweenRooms(): ReadonlySet<string> {
+  const pairs = files.flatMap((file) =>
+    importsOf(readFileSync(path.join(root, file), "utf8"), file).map(({ specifier }) => {
+      const target = resolve(file, specifier);
+      return `${roomOf(file)?.room} -> ${target === null ? null : roomOf(target)?.room}`;
+    }),
+  );
+  return new Set(pairs);
+}
+
 /** Purity in names: comments and strings are not read, only identifiers used as values. */
 const forbiddenNames = new Set([
   "process",
@@ -153,6 +172,17 @@ describe("the import table of DEVELOPERS.md", () => {
     expect(table.size).toBeGreaterThan(15);
     const rooms = readdirSync(path.join(root, "lib")).filter((name) => sourceFiles(`lib/${name}`).length > 0);
     expect(rooms.filter((name) => !table.has(name))).toEqual([]);
+    const places = [...rooms, "app", "components", "demo-images"];
+    expect([...table.keys()].filter((name) => !places.includes(name))).toEqual([]);
+  });
+
+  it("says of each room what it holds", () => {
+    const text = readFileSync(path.join(root, "DEVELOPERS.md"), "utf8");
+    const section = text.split("## What each room holds")[1]?.split("\n## ")[0] ?? "";
+    const told = new Set([...section.matchAll(/^\| *([a-z][a-z-]*) *\|/gm)].map(([, name]) => name));
+    const rooms = readdirSync(path.join(root, "lib")).filter((name) => sourceFiles(`lib/${name}`).length > 0);
+    expect(rooms.filter((name) => !told.has(name))).toEqual([]);
+    expect([...told].filter((name) => name !== "room" && !rooms.includes(name ?? ""))).toEqual([]);
   });
 
   it("points downwards only", () => {
@@ -209,11 +239,21 @@ describe("the import table of DEVELOPERS.md", () => {
     expect(broken).toEqual([]);
   });
 
+  it("permits nothing that nobody does", () => {
+    const used = importsBetweenRooms();
+    expect([...table.values()].flatMap((room) => unused(room, used))).toEqual([]);
+  });
+
+  it("would notice a permission that nobody uses", () => {
+    const strip: Room = { name: "strip", floor: 2, mayImport: new Set(["base", "db"]) };
+    expect(unused(strip, importsBetweenRooms())).toEqual(["strip -> db"]);
+  });
+
   it("would notice a broken import", () => {
     expect(complaint("lib/base/issue.ts", "@/lib/marks")).toBe("base may not import marks");
     expect(complaint("lib/measure/x.ts", "@/lib/marks/drawing")).toContain("past the door");
     expect(complaint("components/bead/x.tsx", "@/lib/db")).toBe("components may not import db");
-    expect(complaint("lib/record/x.ts", "@/prisma/generated/client")).toContain("only lib/db");
+    expect(complaint("lib/store/x.ts", "@/prisma/generated/client")).toContain("only lib/db");
     expect(importsOf('import type { A } from "@/lib/db";', "x.ts")).toHaveLength(1);
   });
 });

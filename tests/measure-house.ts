@@ -175,7 +175,8 @@ function untaken(sources: readonly Source[], tests: readonly Source[]) {
 
 const house = ["lib", "app", "components", "demo-images"].flatMap(sourcesIn);
 const tests = sourcesIn("tests");
-const serverRooms = /^lib\/(db|photo|pdf|account|record|cli)\//;
+const serverRooms =
+  /^lib\/(db|photo|pdf|account|store|roster|shop|beads|classroom|jobs|find|archive|verify|demo|cli)\//;
 const isTable = (file: string): boolean => file.includes("/tables/");
 const pick = (test: (file: string) => boolean): readonly Source[] => house.filter(({ file }) => test(file));
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { db } from "@/lib/db";
 import type { Deed, Thing } from "@/lib/people";
-import { handInThing } from "@/lib/record";
+import { handInThing } from "@/lib/classroom";
 import { here, must, thingOfBead, type Here } from "./here";
 
 /** The kinds of what is sent; what a room reads itself comes as `anything`. */

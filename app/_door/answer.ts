@@ -1,7 +1,7 @@
 import type { Said } from "@/components/ui";
 import { accountSentence, type AccountIssue } from "@/lib/account";
 import { answerOf, ok, type Answer, type Result } from "@/lib/base";
-import { recordSentence, type RecordIssue } from "@/lib/record";
+import { recordSentence, type RecordIssue } from "@/lib/store";
 
 /** What the store said, for a screen. */
 export function recordAnswer<T>(result: Result<T, RecordIssue>): Answer<T> {

@@ -1,6 +1,6 @@
 import { cookies } from "next/headers";
 import { db } from "@/lib/db";
-import { readSetting } from "@/lib/record";
+import { readSetting } from "@/lib/store";
 import { inch, metric, type UnitPreferences } from "@/lib/units";
 import { UNITS_SETTING, UnitChoiceSchema, type UnitChoice } from "./units";
 

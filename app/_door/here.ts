@@ -3,7 +3,8 @@ import { notFound, redirect } from "next/navigation";
 import { readActor } from "@/lib/account";
 import { db, type Db } from "@/lib/db";
 import { actorRef, may, personIdOf, reach, type Actor, type Deed, type Thing } from "@/lib/people";
-import { beadThing, type Pen } from "@/lib/record";
+import { beadThing } from "@/lib/beads";
+import type { Pen } from "@/lib/store";
 
 /** Who asks, and what they may do: one for each request. Every page, action and route goes through here. */
 export interface Here {

@@ -1,7 +1,7 @@
 import { readActor } from "@/lib/account";
 import { db } from "@/lib/db";
 import type { Deed, Thing } from "@/lib/people";
-import { handInThing } from "@/lib/record";
+import { handInThing } from "@/lib/classroom";
 import { hereOf, thingOfBead, type Here } from "./here";
 import { refuseForeign } from "./same-site";
 

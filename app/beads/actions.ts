@@ -5,15 +5,9 @@ import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { emptyBeadJudgement, TriedChangeSchema } from "@/lib/assess";
 import { refused, type Answer } from "@/lib/base";
-import {
-  createBead,
-  deleteSetup,
-  getBead,
-  resetShopCounts,
-  saveSetup,
-  writeSetting,
-  type SavedSetupRecord,
-} from "@/lib/record";
+import { createBead, getBead } from "@/lib/beads";
+import { deleteSetup, resetShopCounts, saveSetup, type SavedSetupRecord } from "@/lib/shop";
+import { writeSetting } from "@/lib/store";
 import { RunSetupSchema } from "@/lib/setup";
 import { actionFor, anything, beadActionFor, id, openAction, words } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";

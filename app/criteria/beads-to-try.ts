@@ -1,6 +1,6 @@
 import type { TriedBead } from "@/components/criteria/try-out";
 import type { Db } from "@/lib/db";
-import { listBeads } from "@/lib/record";
+import { listBeads } from "@/lib/beads";
 
 /** The newest are those somebody has in mind. */
 const MOST = 60;

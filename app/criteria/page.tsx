@@ -8,7 +8,7 @@ import { Header } from "@/components/shell/header";
 import { buttonClass, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import { listCriteria } from "@/lib/accept";
-import { listShopSets, newestVersions } from "@/lib/record";
+import { listShopSets, newestVersions } from "@/lib/shop";
 import { currentUnits } from "../_door/current-units";
 import { pageFor } from "../_door/here";
 

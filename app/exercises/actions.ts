@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Answer } from "@/lib/base";
-import { createExercise, saveExercise, setExerciseOpen } from "@/lib/record";
+import { createExercise, saveExercise, setExerciseOpen } from "@/lib/classroom";
 import { actionFor, anything, basedOn, id, yes } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 

@@ -1,6 +1,8 @@
 import { countedBead, type ClassBead } from "@/lib/course";
 import type { Db } from "@/lib/db";
-import { assessContext, getBead, type HandInRecord } from "@/lib/record";
+import { getBead } from "@/lib/beads";
+import type { HandInRecord } from "@/lib/classroom";
+import { assessContext } from "@/lib/shop";
 
 /** What a class is counted by, one row a hand-in, in the same order. */
 export async function classBeads(db: Db, handIns: readonly HandInRecord[]): Promise<readonly ClassBead[]> {

@@ -1,6 +1,6 @@
 import { listCriteria } from "@/lib/accept";
 import type { Db } from "@/lib/db";
-import { listSavedSetups, shopSetsToChoose } from "@/lib/record";
+import { listSavedSetups, shopSetsToChoose } from "@/lib/shop";
 import { jointWords, positionWords } from "@/lib/report";
 import { exampleSetups } from "@/lib/setup";
 

@@ -1,6 +1,7 @@
 import { classCounts, wallPage, type WallContent } from "@/lib/course";
 import type { Db } from "@/lib/db";
-import { getGroup, listHandIns, type ExerciseRecord } from "@/lib/record";
+import { listHandIns, type ExerciseRecord } from "@/lib/classroom";
+import { getGroup } from "@/lib/roster";
 import { dayText } from "@/lib/report";
 import { classBeads } from "./class-beads";
 

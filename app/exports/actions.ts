@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
 import { ok, type Answer } from "@/lib/base";
-import { deleteFilter, readFilter, saveFilter } from "@/lib/record";
+import { deleteFilter, readFilter, saveFilter } from "@/lib/find";
 import { actionFor, anything, form, id, words } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";

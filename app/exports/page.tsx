@@ -4,7 +4,7 @@ import Link from "next/link";
 import { Header } from "@/components/shell/header";
 import { buttonClass, Panel, type PanelTone } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
-import { findBeads } from "@/lib/record";
+import { findBeads } from "@/lib/find";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { pageFor } from "../_door/here";
 

@@ -15,7 +15,7 @@ import {
   returnFeedback,
   saveFeedback,
   withdrawHandIn,
-} from "@/lib/record";
+} from "@/lib/classroom";
 import { actionFor, anything, basedOn, form, handInActionFor, id } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 

@@ -4,7 +4,7 @@ import { palette } from "@/components/canvas/palette";
 import { layerInk } from "@/components/course/layer-ink";
 import type { Db } from "@/lib/db";
 import { feedbackPdf } from "@/lib/pdf";
-import { getFeedback, type HandInRecord } from "@/lib/record";
+import { getFeedback, type HandInRecord } from "@/lib/classroom";
 import { dayText } from "@/lib/report";
 
 /** Returned feedback as a PDF; 404 while it is a draft. Whoever calls has asked whether they may. */

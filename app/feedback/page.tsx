@@ -4,7 +4,7 @@ import styles from "@/components/course/course.module.css";
 import { HandInState } from "@/components/course/hand-in-state";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
-import { listHandIns } from "@/lib/record";
+import { listHandIns } from "@/lib/classroom";
 import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
 

@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Answer } from "@/lib/base";
-import { addStudent, closeGroup, createGroup, joinGroup, leaveGroup } from "@/lib/record";
+import { addStudent, closeGroup, createGroup, joinGroup, leaveGroup } from "@/lib/roster";
 import { actionFor, form, id, yes } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 

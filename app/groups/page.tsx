@@ -4,7 +4,8 @@ import { ActionForm } from "@/components/course/action-form";
 import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { Button, buttonClass, Field, Panel } from "@/components/ui";
-import { listGroups, listHandIns } from "@/lib/record";
+import { listHandIns } from "@/lib/classroom";
+import { listGroups } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import { createGroupAction } from "./actions";
 

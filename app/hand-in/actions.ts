@@ -2,14 +2,16 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { makeThrottle, repliesByHandInLimit, tooMany } from "@/lib/account";
 import { refused, type Answer } from "@/lib/base";
 import { actorRef, may } from "@/lib/people";
-import { handInBead, handInBySecret, replyToFeedback, withdrawHandIn } from "@/lib/record";
+import { handInBead, handInBySecret, replyToFeedback, withdrawHandIn } from "@/lib/classroom";
 import { actionOn, form, id, openAction } from "../_door/action-for";
 import { here, thingOfBead } from "../_door/here";
 import { recordAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { repliesByHandIn, tooMany } from "./limits";
+
+const repliesByHandIn = makeThrottle(repliesByHandInLimit);
 
 /** Hands in a bead somebody already has. */
 export const handInBeadAction = actionOn(

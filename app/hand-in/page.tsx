@@ -3,7 +3,8 @@ import { redirect } from "next/navigation";
 import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { Button, Field } from "@/components/ui";
-import { exerciseByCode, recordSentence } from "@/lib/record";
+import { exerciseByCode } from "@/lib/classroom";
+import { recordSentence } from "@/lib/store";
 import { here } from "../_door/here";
 
 export const dynamic = "force-dynamic";

@@ -3,7 +3,8 @@
 import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
 import type { Answer, Result } from "@/lib/base";
-import { addInstrument, changeInstrument, retireInstrument, type RecordIssue } from "@/lib/record";
+import { addInstrument, changeInstrument, retireInstrument } from "@/lib/jobs";
+import type { RecordIssue } from "@/lib/store";
 import { actionFor, anything, form, id, yes } from "../_door/action-for";
 import { recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";

@@ -4,7 +4,7 @@ import { Header } from "@/components/shell/header";
 import { Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { calibrationOn, instrumentNames } from "@/lib/inspect";
-import { listInstruments } from "@/lib/record";
+import { listInstruments } from "@/lib/jobs";
 import { pageFor } from "../_door/here";
 import { addInstrumentAction, changeInstrumentAction, retireInstrumentAction } from "./actions";
 

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { Header } from "@/components/shell/header";
 import { Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
-import { listInspections, listJobs } from "@/lib/record";
+import { listInspections, listJobs } from "@/lib/jobs";
 import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
 import { createJobAction } from "./actions";

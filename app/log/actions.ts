@@ -3,7 +3,7 @@
 import type { Verified } from "@/components/log/verify-panel";
 import { dataDir } from "@/lib/db";
 import { ledgerSentence } from "@/lib/ledger";
-import { verifyRecords } from "@/lib/record";
+import { verifyRecords } from "@/lib/verify";
 import { actionFor } from "../_door/action-for";
 
 export const verifyAction = actionFor("log.read", [], async ({ db }): Promise<Verified> => {

@@ -5,7 +5,9 @@ import { VerifyPanel } from "@/components/log/verify-panel";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
-import { newestEntries, numbersOfBeads, personNames } from "@/lib/record";
+import { numbersOfBeads } from "@/lib/beads";
+import { personNames } from "@/lib/roster";
+import { newestEntries } from "@/lib/store";
 import { pageFor } from "../_door/here";
 import { verifyAction } from "./actions";
 

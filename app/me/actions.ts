@@ -4,7 +4,7 @@ import { redirect } from "next/navigation";
 import type { Said } from "@/components/ui";
 import { passphraseFits, setPassphrase } from "@/lib/account";
 import { refused, type Answer } from "@/lib/base";
-import { getPerson, notePassphrase } from "@/lib/record";
+import { getPerson, notePassphrase } from "@/lib/roster";
 import { anything, form, openAction } from "../_door/action-for";
 import { accountAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";

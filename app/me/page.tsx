@@ -4,7 +4,7 @@ import { Header } from "@/components/shell/header";
 import { Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { roleDuties, roleNames } from "@/lib/people";
-import { getPerson } from "@/lib/record";
+import { getPerson } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import { changeOwnPassphraseAction } from "./actions";
 

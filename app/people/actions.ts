@@ -15,8 +15,8 @@ import {
   removePerson,
   setAccount,
   type NamePlace,
-  type RecordIssue,
-} from "@/lib/record";
+} from "@/lib/roster";
+import type { RecordIssue } from "@/lib/store";
 import { actionFor, anything, form, id } from "../_door/action-for";
 import { accountAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";

@@ -6,7 +6,7 @@ import { Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { accountsRequired } from "@/lib/account";
 import { roleDuties, roleNames, roles } from "@/lib/people";
-import { listPeople } from "@/lib/record";
+import { listPeople } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import {
   addPersonAction,

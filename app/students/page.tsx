@@ -4,7 +4,8 @@ import { redirect } from "next/navigation";
 import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { personIdOf } from "@/lib/people";
-import { listGroups, listHandIns, listPeople } from "@/lib/record";
+import { listHandIns } from "@/lib/classroom";
+import { listGroups, listPeople } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 
 export const dynamic = "force-dynamic";

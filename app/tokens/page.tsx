@@ -4,7 +4,7 @@ import { Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { listTokens } from "@/lib/account";
 import { reach, scopeNames, scopes, scopeOfDeed, deeds, type Actor, type Scope } from "@/lib/people";
-import { getPerson, listPeople } from "@/lib/record";
+import { getPerson, listPeople } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import { endTokenAction, makeTokenAction } from "./actions";
 

@@ -1,5 +1,5 @@
 import { setupWords } from "@/app/filter-questions";
-import type { BeadFilter, ObservedBead } from "@/lib/record";
+import type { BeadFilter, ObservedBead } from "@/lib/find";
 import { fieldLabel, fieldRow, filterableFields, filterName } from "@/lib/setup";
 import { periods, type Period } from "@/lib/trends";
 

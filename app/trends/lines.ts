@@ -1,6 +1,6 @@
 import { causeNames, imperfectionNames } from "@/app/filter-questions";
 import type { GroupLine, ParetoLine, RejectPoint } from "@/components/trends/trend-links";
-import { filterQuery, UNKNOWN, type BeadFilter } from "@/lib/record";
+import { filterQuery, UNKNOWN, type BeadFilter } from "@/lib/find";
 import {
   periodDays,
   shareText,

@@ -1,9 +1,10 @@
 import "server-only";
 
 export { closeAccount, openAccount, passphraseFits, setPassphrase } from "./accounts";
-export { accountSentence, type AccountIssue } from "./issue";
+export { accountSentence, tooMany, type AccountIssue } from "./issue";
+export { passphraseLimit, photosByCodeLimit, photosByHandLimit, repliesByHandInLimit } from "./limits";
 export { isLoopbackHost } from "./loopback";
 export { accountsRequired, readActor } from "./read-actor";
 export { signIn, signOut } from "./sign-in";
-export { makeThrottle, passphraseLimit } from "./throttle";
+export { makeThrottle } from "./throttle";
 export { endToken, listTokens, makeToken } from "./tokens";

@@ -1,4 +1,4 @@
-import type { Issue } from "@/lib/base";
+import type { Issue, Line } from "@/lib/base";
 import { PASSPHRASE_LENGTH } from "./auth";
 
 export type AccountIssueCode =
@@ -40,4 +40,9 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
 
 export function accountSentence({ code, data }: AccountIssue): string {
   return sentences[code](data);
+}
+
+/** What is told while a throttle lets nothing through. `seconds`: how long. */
+export function tooMany(code: "too-many-photos" | "too-many-replies", seconds: number): Line {
+  return { code, message: accountSentence({ code, path: [], data: { seconds } }) };
 }

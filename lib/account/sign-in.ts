@@ -4,7 +4,8 @@ import { auth } from "./auth";
 import type { NewAccount } from "./accounts";
 import type { AccountIssue } from "./issue";
 import { isRefusal } from "./is-refusal";
-import { makeThrottle, passphraseLimit } from "./throttle";
+import { passphraseLimit } from "./limits";
+import { makeThrottle } from "./throttle";
 
 /** Failed tries, by sign-in name. */
 const tries = makeThrottle(passphraseLimit);

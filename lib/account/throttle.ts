@@ -1,3 +1,5 @@
+import type { Limit } from "./limits";
+
 export interface Throttle {
   /** Seconds this one has to wait before the next try; 0: none. `now`: ms. */
   waitSeconds(who: string, now: number): number;
@@ -14,13 +16,7 @@ const MOST_NAMES = 5000;
  * At most `allowed` tries in any `windowMs`, for each who. In memory: restarting the server is no way around it for
  * somebody who guesses from outside.
  */
-export function makeThrottle({
-  allowed,
-  windowMs,
-}: {
-  readonly allowed: number;
-  readonly windowMs: number;
-}): Throttle {
+export function makeThrottle({ allowed, windowMs }: Limit): Throttle {
   const tries = new Map<string, readonly number[]>();
   const recent = (who: string, now: number) => (tries.get(who) ?? []).filter((at) => now - at < windowMs);
   return {
@@ -40,6 +36,3 @@ export function makeThrottle({
     },
   };
 }
-
-/** A passphrase may be got wrong this often, wherever it is asked for. */
-export const passphraseLimit = { allowed: 6, windowMs: 60_000 } as const;

@@ -4,7 +4,8 @@ import { parseArgs } from "node:util";
 import { accountSentence, closeAccount, openAccount } from "@/lib/account";
 import { databaseUrl, openDb } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
-import { addPerson, recordSentence, removePerson, setAccount } from "@/lib/record";
+import { addPerson, removePerson, setAccount } from "@/lib/roster";
+import { recordSentence } from "@/lib/store";
 
 const use = `Opens an account.
 

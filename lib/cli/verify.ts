@@ -1,7 +1,7 @@
 /** `npm run -s verify`: does every record still fit the log? Exit code 0: yes, 1: no, 2: it could not be asked. */
 import { dataDir, databaseUrl, openDb } from "@/lib/db";
 import { ledgerSentence } from "@/lib/ledger";
-import { verifyRecords } from "@/lib/record";
+import { verifyRecords } from "@/lib/verify";
 
 const use = `Verifies the records in the data folder (TOELINE_DATA, else ./data): the log's chain of hashes, everything
 there is against what the log last said of it, every original photo with the pictures made from it, and every frozen text.

@@ -18,5 +18,6 @@ export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from ".
 export { makeRecord, openPoints, readRecord, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";
 export { openWelds } from "./open-welds";
+export { photosNamed } from "./photos-named";
 export { recordSections, resultNames, type RecordRow, type RecordSection } from "./record-sections";
 export { SignedRecordSchema, type SignedBead, type SignedRecord } from "./signed-record";

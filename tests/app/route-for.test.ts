@@ -9,7 +9,8 @@ vi.mock("@/lib/account", async (original) => ({
   ...(await original<object>()),
   readActor: async () => asking.actor,
 }));
-vi.mock("@/lib/record", () => ({
+vi.mock("@/lib/classroom", () => ({ handInThing: async () => null }));
+vi.mock("@/lib/beads", () => ({
   beadThing: async (_: unknown, beadId: string) => (beadId === "gone" ? null : { personId: beadId, beadId }),
 }));
 

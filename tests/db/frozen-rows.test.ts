@@ -1,7 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { removePerson, replyToFeedback, verifyRecords } from "@/lib/record";
+import { replyToFeedback } from "@/lib/classroom";
+import { removePerson } from "@/lib/roster";
+import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../setup/fresh-db";
-import { fillWholeRecord, type WholeRecord } from "./whole-record";
+import { fillWholeRecord, type WholeRecord } from "../setup/whole-record";
 
 const fresh = useFreshDb();
 let whole: WholeRecord;

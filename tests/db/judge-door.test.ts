@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { POST } from "@/app/api/judge/route";
 import { answerCase } from "@/lib/case";
 import { db } from "@/lib/db";
-import { saveShopSet } from "@/lib/record";
+import { saveShopSet } from "@/lib/shop";
 import { useFreshDb } from "../setup/fresh-db";
 
 const fresh = useFreshDb();

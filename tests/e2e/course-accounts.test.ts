@@ -8,18 +8,9 @@ import { emptyExercise, emptyFeedback } from "@/lib/course";
 import { openDb, type Db } from "@/lib/db";
 import type { Role } from "@/lib/people";
 import { receivePhoto } from "@/lib/photo";
-import {
-  addPerson,
-  createExercise,
-  createGroup,
-  getExercise,
-  handInPhoto,
-  joinGroup,
-  returnFeedback,
-  saveFeedback,
-  setAccount,
-} from "@/lib/record";
-import { type HandedIn } from "@/lib/record/hand-ins";
+import { createExercise, getExercise, handInPhoto, returnFeedback, saveFeedback } from "@/lib/classroom";
+import { addPerson, createGroup, joinGroup, setAccount } from "@/lib/roster";
+import type { HandedIn } from "@/lib/classroom/hand-ins";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";

@@ -7,15 +7,10 @@ import { makeToken, openAccount } from "@/lib/account";
 import { openDb, type Db } from "@/lib/db";
 import { roles, type Role, type Scope } from "@/lib/people";
 import { receivePhoto } from "@/lib/photo";
-import {
-  addPerson,
-  addPhoto,
-  createBead,
-  createInspection,
-  createJob,
-  setAccount,
-  verifyRecords,
-} from "@/lib/record";
+import { addPhoto, createBead } from "@/lib/beads";
+import { createInspection, createJob } from "@/lib/jobs";
+import { addPerson, setAccount } from "@/lib/roster";
+import { verifyRecords } from "@/lib/verify";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";

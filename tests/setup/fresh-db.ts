@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll } from "vitest";
 import { openDb, type Db } from "@/lib/db";
-import type { Pen } from "@/lib/record";
+import type { Pen } from "@/lib/store";
 // The engine is plain JavaScript, because the start script needs it before anything is compiled.
 import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 

@@ -3,7 +3,8 @@ import type { z } from "zod";
 import { welderOf } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
-import { createBead, recordSentence } from "@/lib/record";
+import { createBead } from "@/lib/beads";
+import { recordSentence } from "@/lib/store";
 import { askedBeads } from "../export/_asked/asked-beads";
 import { NewBeadSchema, PageSchema } from "./shapes";
 

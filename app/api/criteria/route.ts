@@ -1,6 +1,6 @@
 import { routeFor } from "@/app/_door/route-for";
 import { listCriteria } from "@/lib/accept";
-import { listShopSets, newestVersions } from "@/lib/record";
+import { listShopSets, newestVersions } from "@/lib/shop";
 
 export const dynamic = "force-dynamic";
 

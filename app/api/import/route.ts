@@ -3,7 +3,7 @@ import { routeFor } from "@/app/_door/route-for";
 import { readBody } from "@/app/_door/read-body";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
-import { checkArchive, importArchive, importSentence, MOST_ARCHIVE_BYTES } from "@/lib/record";
+import { checkArchive, importArchive, importSentence, MOST_ARCHIVE_BYTES } from "@/lib/archive";
 
 export const dynamic = "force-dynamic";
 

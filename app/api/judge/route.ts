@@ -1,6 +1,6 @@
 import { machineDoor } from "@/app/_door/machine-door";
 import { shopSetAsked } from "@/lib/case";
-import { getShopSet } from "@/lib/record";
+import { getShopSet } from "@/lib/shop";
 
 export const dynamic = "force-dynamic";
 

@@ -4,7 +4,7 @@ import { DiagnoseInputSchema } from "@/lib/diagnose";
 import { JudgeInputSchema, ShopCriteriaSchema, ShopKeySchema, weldKinds } from "@/lib/accept";
 import { BeadsFileSchema, ExchangePhotoSchema } from "@/lib/exchange";
 import { MeasureCaseSchema } from "@/lib/measure";
-import { BeadFilterSchema } from "@/lib/record";
+import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
 import { periods } from "@/lib/trends";
 import { NewBeadSchema, PageSchema } from "../beads/shapes";

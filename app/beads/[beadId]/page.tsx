@@ -6,15 +6,9 @@ import { Workbench } from "@/components/bead/workbench";
 import type { Gauge } from "@/components/canvas/gauges";
 import type { Db } from "@/lib/db";
 import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/inspect";
-import {
-  beadThing,
-  getBead,
-  lastSetup,
-  listInstruments,
-  listSavedSetups,
-  shopCounts,
-  shopSetsToChoose,
-} from "@/lib/record";
+import { beadThing, getBead } from "@/lib/beads";
+import { listInstruments } from "@/lib/jobs";
+import { lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/shop";
 import {
   chooseUnitsAction,
   deleteSetupAction,

@@ -11,7 +11,7 @@ import { UnitSwitch } from "@/components/shell/unit-switch";
 import { Panel, SaidForm } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import { chooseUnitsAction } from "@/app/beads/actions";
-import { listShopSets, newestVersions } from "@/lib/record";
+import { listShopSets, newestVersions } from "@/lib/shop";
 import { readShopSetAction, saveShopSetAction, tryShopSetAction, withdrawShopSetAction } from "../actions";
 import { beadsToTry } from "../beads-to-try";
 

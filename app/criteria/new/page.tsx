@@ -11,7 +11,7 @@ import { buttonClass, Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import { chooseUnitsAction } from "@/app/beads/actions";
 import { listCriteria, shopRowsFrom, weldKinds, type ShopCopy, type WeldKind } from "@/lib/accept";
-import { getShopSet, shopSetsToChoose } from "@/lib/record";
+import { getShopSet, shopSetsToChoose } from "@/lib/shop";
 import { parseLength, type UnitPreferences } from "@/lib/units";
 import type { Db } from "@/lib/db";
 import { createShopSetAction, tryShopSetAction } from "../actions";

@@ -11,15 +11,9 @@ import { Header } from "@/components/shell/header";
 import { buttonClass, Panel } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { classCounts, startingSetup, type ClassBead } from "@/lib/course";
-import {
-  getExercise,
-  getGroup,
-  listHandIns,
-  shopSetsToChoose,
-  type ExerciseRecord,
-  type GroupRecord,
-  type HandInRecord,
-} from "@/lib/record";
+import { getExercise, listHandIns, type ExerciseRecord, type HandInRecord } from "@/lib/classroom";
+import { getGroup, type GroupRecord } from "@/lib/roster";
+import { shopSetsToChoose } from "@/lib/shop";
 import { dayText, setupRows } from "@/lib/report";
 import { openExerciseAction } from "../actions";
 import { classBeads } from "../class-beads";

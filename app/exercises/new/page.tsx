@@ -7,7 +7,7 @@ import styles from "@/components/course/course.module.css";
 import { ExerciseForm } from "@/components/course/exercise-form";
 import { Header } from "@/components/shell/header";
 import { emptyExercise } from "@/lib/course";
-import { getGroup } from "@/lib/record";
+import { getGroup } from "@/lib/roster";
 import { createExerciseAction } from "../actions";
 import { formChoices } from "../form-choices";
 

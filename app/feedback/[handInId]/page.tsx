@@ -14,15 +14,9 @@ import { Header } from "@/components/shell/header";
 import { buttonClass, Panel } from "@/components/ui";
 import { db } from "@/lib/db";
 import { emptyDrawing } from "@/lib/marks";
-import {
-  getBead,
-  getExercise,
-  getFeedback,
-  getHandIn,
-  handInThing,
-  listPhrases,
-  assessContext,
-} from "@/lib/record";
+import { getBead } from "@/lib/beads";
+import { getExercise, getFeedback, getHandIn, handInThing, listPhrases } from "@/lib/classroom";
+import { assessContext } from "@/lib/shop";
 import { dayText, sheetDocument, summariseBead } from "@/lib/report";
 import {
   readFeedbackAction,

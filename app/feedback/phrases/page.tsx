@@ -6,7 +6,7 @@ import { ActionButton, ActionForm } from "@/components/course/action-form";
 import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { Button, buttonClass, Field, Panel } from "@/components/ui";
-import { listPhrases } from "@/lib/record";
+import { listPhrases } from "@/lib/classroom";
 import { addPhraseAction, changePhraseAction, deletePhraseAction, movePhraseAction } from "../actions";
 
 export const dynamic = "force-dynamic";

@@ -9,14 +9,8 @@ import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { Button, buttonClass, Field, Panel } from "@/components/ui";
 import { classCounts } from "@/lib/course";
-import {
-  getGroup,
-  listExercises,
-  listHandIns,
-  listPeople,
-  type GroupRecord,
-  type PersonRecord,
-} from "@/lib/record";
+import { listExercises, listHandIns } from "@/lib/classroom";
+import { getGroup, listPeople, type GroupRecord, type PersonRecord } from "@/lib/roster";
 import { dayText } from "@/lib/report";
 import { addStudentAction, closeGroupAction, joinGroupAction, leaveGroupAction } from "../actions";
 

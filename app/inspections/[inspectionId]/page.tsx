@@ -16,11 +16,11 @@ import {
   getJob,
   jobBeads,
   listInstruments,
-  listPeople,
   listSigned,
   seenDigest,
   signerName,
-} from "@/lib/record";
+} from "@/lib/jobs";
+import { listPeople } from "@/lib/roster";
 import { currentUnits } from "../../_door/current-units";
 import { pageFor } from "../../_door/here";
 import { correctInspectionAction, readInspectionAction, saveInspectionAction, signAction } from "../actions";

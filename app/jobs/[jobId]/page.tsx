@@ -6,7 +6,10 @@ import { Header } from "@/components/shell/header";
 import { buttonClass, Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { listCriteria } from "@/lib/accept";
-import { getJob, jobBeads, listBeads, listInspections, listPeople, shopSetsToChoose } from "@/lib/record";
+import { listBeads } from "@/lib/beads";
+import { getJob, jobBeads, listInspections } from "@/lib/jobs";
+import { listPeople } from "@/lib/roster";
+import { shopSetsToChoose } from "@/lib/shop";
 import { currentUnits } from "../../_door/current-units";
 import { pageFor } from "../../_door/here";
 import {

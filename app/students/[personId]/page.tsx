@@ -7,7 +7,10 @@ import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
 import { countedBead, progress } from "@/lib/course";
-import { assessContext, getPerson, listBeads, listHandIns } from "@/lib/record";
+import { listBeads } from "@/lib/beads";
+import { listHandIns } from "@/lib/classroom";
+import { getPerson } from "@/lib/roster";
+import { assessContext } from "@/lib/shop";
 import { dayText } from "@/lib/report";
 
 export const dynamic = "force-dynamic";

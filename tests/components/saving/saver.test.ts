@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isCollision, Saver, type Saved } from "@/components/saving/saver";
 import { ok, refused, type Answer } from "@/lib/base";
-import { recordSentences } from "@/lib/record/sentences";
+import { recordSentences } from "@/lib/store/sentences";
 
 interface Text {
   readonly words: readonly string[];

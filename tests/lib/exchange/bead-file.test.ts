@@ -7,7 +7,7 @@ import { canonicalJson } from "@/lib/base";
 import { exchangeIssueCodes } from "@/lib/exchange/issue";
 import { exchangeSentences } from "@/lib/exchange/sentences";
 import { parseBeadFile, serialiseBeadFile } from "@/lib/exchange/parse-bead-file";
-import type { BeadRecord } from "@/lib/record";
+import type { BeadRecord } from "@/lib/beads";
 import { arbWholeBead, sampleBead } from "./bead";
 
 /** An independent validator of JSON Schema, draft 2020-12. Formats are also given as patterns, so names are enough. */

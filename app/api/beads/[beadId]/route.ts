@@ -2,7 +2,8 @@ import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { beadRouteFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
-import { getBead, recordSentence, saveBead } from "@/lib/record";
+import { getBead, saveBead } from "@/lib/beads";
+import { recordSentence } from "@/lib/store";
 
 export const dynamic = "force-dynamic";
 

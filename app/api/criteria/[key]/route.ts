@@ -1,5 +1,5 @@
 import { pathRouteFor } from "@/app/_door/route-for";
-import { listShopSets } from "@/lib/record";
+import { listShopSets } from "@/lib/shop";
 
 export const dynamic = "force-dynamic";
 

@@ -1,7 +1,8 @@
 import type { Here } from "@/app/_door/here";
 import type { AssessContext } from "@/lib/assess";
 import { personIdOf, reach, type Actor, type Deed } from "@/lib/people";
-import { assessContext, findBeads, readFilter, type BeadFilter, type FoundBeads } from "@/lib/record";
+import { findBeads, readFilter, type BeadFilter, type FoundBeads } from "@/lib/find";
+import { assessContext } from "@/lib/shop";
 
 export interface AskedBeads extends FoundBeads {
   readonly filter: BeadFilter;

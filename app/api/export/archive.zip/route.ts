@@ -3,7 +3,8 @@ import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { noJobs, type JobsAlong } from "@/lib/exchange";
-import { archiveOf, archiveSentence, jobsAlong, type BeadRecord } from "@/lib/record";
+import { archiveOf, archiveSentence, jobsAlong } from "@/lib/archive";
+import type { BeadRecord } from "@/lib/beads";
 import { askedBeads, download, type AskedBeads } from "../_asked/asked-beads";
 
 export const dynamic = "force-dynamic";

@@ -1,21 +1,19 @@
 import { revalidatePath } from "next/cache";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
+import { makeThrottle, photosByCodeLimit, photosByHandLimit, tooMany } from "@/lib/account";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
-import {
-  attachPhoto,
-  handInPhoto,
-  HandInFormSchema,
-  recordSentence,
-  takingExercise,
-  type RecordIssue,
-} from "@/lib/record";
-import { photosByCode, photosByHand, tooMany } from "@/app/hand-in/limits";
+import { attachPhoto } from "@/lib/beads";
+import { handInPhoto, HandInFormSchema, takingExercise } from "@/lib/classroom";
+import { recordSentence, type RecordIssue } from "@/lib/store";
 import { signedInStudent } from "@/app/hand-in/signed-in";
 
 export const dynamic = "force-dynamic";
+
+const photosByCode = makeThrottle(photosByCodeLimit);
+const photosByHand = makeThrottle(photosByHandLimit);
 
 const statuses: Partial<Record<RecordIssue["code"], number>> = {
   "hand-in-code-unknown": 404,

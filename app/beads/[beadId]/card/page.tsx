@@ -7,7 +7,8 @@ import { BenchCard } from "@/components/report/bench-card";
 import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Header } from "@/components/shell/header";
-import { assessContext, getBead } from "@/lib/record";
+import { getBead } from "@/lib/beads";
+import { assessContext } from "@/lib/shop";
 import { benchCard } from "@/lib/report";
 
 export const dynamic = "force-dynamic";

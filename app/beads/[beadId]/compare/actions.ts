@@ -7,7 +7,7 @@ import { recordAnswer } from "@/app/_door/answer";
 import type { Said } from "@/components/ui";
 import { outcomes } from "@/lib/assess";
 import { fail, issue, ok, refused, type Answer } from "@/lib/base";
-import { getBead, saveBead } from "@/lib/record";
+import { getBead, saveBead } from "@/lib/beads";
 import { outcomeWords } from "@/lib/report";
 
 const OutcomeSchema = z.enum(outcomes).nullable();

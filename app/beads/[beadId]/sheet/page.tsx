@@ -7,7 +7,8 @@ import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Sheet } from "@/components/report/sheet";
 import { Header } from "@/components/shell/header";
-import { assessContext, beadThing, getBead } from "@/lib/record";
+import { beadThing, getBead } from "@/lib/beads";
+import { assessContext } from "@/lib/shop";
 import { sheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";

@@ -3,7 +3,8 @@ import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/canvas/palette";
 import { canonicalJson } from "@/lib/base";
 import { classPdf } from "@/lib/pdf";
-import { getExercise, sha256Text } from "@/lib/record";
+import { getExercise } from "@/lib/classroom";
+import { sha256Text } from "@/lib/store";
 import { wallContent } from "../../wall-content";
 
 export const dynamic = "force-dynamic";

@@ -6,7 +6,7 @@ import { WallPage } from "@/components/course/wall-page";
 import { PrintButton } from "@/components/report/print-button";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
-import { getExercise } from "@/lib/record";
+import { getExercise } from "@/lib/classroom";
 import { wallContent } from "../../wall-content";
 
 export const dynamic = "force-dynamic";

@@ -6,7 +6,7 @@ import { pageFor } from "@/app/_door/here";
 import styles from "@/components/course/course.module.css";
 import { ExerciseForm } from "@/components/course/exercise-form";
 import { Header } from "@/components/shell/header";
-import { getExercise } from "@/lib/record";
+import { getExercise } from "@/lib/classroom";
 import { saveExerciseAction } from "../../actions";
 import { formChoices } from "../../form-choices";
 

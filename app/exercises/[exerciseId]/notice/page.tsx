@@ -8,7 +8,7 @@ import { QrCode } from "@/components/course/qr-code";
 import { PrintButton } from "@/components/report/print-button";
 import { Header } from "@/components/shell/header";
 import { startingSetup } from "@/lib/course";
-import { getExercise } from "@/lib/record";
+import { getExercise } from "@/lib/classroom";
 import { dayText, setupRows } from "@/lib/report";
 import { handInAddress } from "../../hand-in-address";
 

@@ -1,5 +1,5 @@
 import { handInRouteFor } from "@/app/_door/route-for";
-import { getHandIn } from "@/lib/record";
+import { getHandIn } from "@/lib/classroom";
 import { feedbackPdfAnswer } from "../../feedback-pdf-answer";
 
 export const dynamic = "force-dynamic";

@@ -11,7 +11,9 @@ import { Reply } from "@/components/course/reply";
 import { ReturnedView } from "@/components/course/returned-view";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
-import { assessContext, getBead, getFeedback, handInBySecret } from "@/lib/record";
+import { getBead } from "@/lib/beads";
+import { getFeedback, handInBySecret } from "@/lib/classroom";
+import { assessContext } from "@/lib/shop";
 import { dayText, summariseBead } from "@/lib/report";
 import { replyBySecretAction, withdrawBySecretAction } from "../../actions";
 

@@ -1,6 +1,6 @@
 import { beadRouteFor } from "@/app/_door/route-for";
 import { beadAnnotations } from "@/lib/exchange";
-import { getBead } from "@/lib/record";
+import { getBead } from "@/lib/beads";
 
 export const dynamic = "force-dynamic";
 

@@ -3,7 +3,8 @@ import { beadRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/canvas/palette";
 import { benchCardPdf } from "@/lib/pdf";
-import { assessContext, getBead } from "@/lib/record";
+import { getBead } from "@/lib/beads";
+import { assessContext } from "@/lib/shop";
 import { benchCard } from "@/lib/report";
 
 export const dynamic = "force-dynamic";

@@ -4,7 +4,8 @@ import { photoRoles, type PhotoRole } from "@/lib/assess";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
-import { addPhoto, attachPhoto, recordSentence } from "@/lib/record";
+import { addPhoto, attachPhoto } from "@/lib/beads";
+import { recordSentence } from "@/lib/store";
 
 export const dynamic = "force-dynamic";
 

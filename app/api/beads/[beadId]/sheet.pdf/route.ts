@@ -6,7 +6,8 @@ import { printPictures } from "@/app/_door/print-pictures";
 import { palette } from "@/components/canvas/palette";
 import { canonicalJson } from "@/lib/base";
 import { sheetPdf } from "@/lib/pdf";
-import { assessContext, getBead } from "@/lib/record";
+import { getBead } from "@/lib/beads";
+import { assessContext } from "@/lib/shop";
 import { sheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";

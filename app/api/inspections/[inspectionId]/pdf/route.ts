@@ -3,7 +3,7 @@ import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
 import { palette } from "@/components/canvas/palette";
 import { inspectionPdf } from "@/lib/pdf";
-import { draftRecord, getInspection, listSigned, seenDigest, signerName } from "@/lib/record";
+import { draftRecord, getInspection, listSigned, seenDigest, signerName } from "@/lib/jobs";
 
 export const dynamic = "force-dynamic";
 

@@ -3,7 +3,7 @@ import { stat } from "node:fs/promises";
 import { Readable } from "node:stream";
 import { pathRouteFor } from "@/app/_door/route-for";
 import { reach } from "@/lib/people";
-import { photoThings } from "@/lib/record";
+import { photoThings } from "@/lib/beads";
 import { dataDir } from "@/lib/db";
 import { photoSizes, viewPath, viewType, type PhotoSize } from "@/lib/photo";
 

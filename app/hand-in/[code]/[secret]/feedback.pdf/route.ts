@@ -1,7 +1,7 @@
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
 import { feedbackPdfAnswer } from "@/app/feedback/feedback-pdf-answer";
-import { handInBySecret } from "@/lib/record";
+import { handInBySecret } from "@/lib/classroom";
 
 export const dynamic = "force-dynamic";
 

@@ -6,7 +6,7 @@ import { Header } from "@/components/shell/header";
 import { buttonClass, Panel } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { acceptedBeyond, movedSince } from "@/lib/inspect";
-import { jobBeads, listSigned, signerName } from "@/lib/record";
+import { jobBeads, listSigned, signerName } from "@/lib/jobs";
 import { pageFor } from "../../../../_door/here";
 
 export const dynamic = "force-dynamic";

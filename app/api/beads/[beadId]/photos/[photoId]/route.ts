@@ -1,7 +1,8 @@
 import { revalidatePath } from "next/cache";
 import { beadRouteFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
-import { recordSentence, removePhoto } from "@/lib/record";
+import { removePhoto } from "@/lib/beads";
+import { recordSentence } from "@/lib/store";
 
 export const dynamic = "force-dynamic";
 

@@ -3,7 +3,8 @@ import { refuseForeign } from "@/app/_door/same-site";
 import { here } from "@/app/_door/here";
 import { dataDir } from "@/lib/db";
 import { photoSizes, viewPath, viewType, type PhotoSize } from "@/lib/photo";
-import { getBead, getFeedback, handInBySecret } from "@/lib/record";
+import { getBead } from "@/lib/beads";
+import { getFeedback, handInBySecret } from "@/lib/classroom";
 
 export const dynamic = "force-dynamic";
 

@@ -1,0 +1,17 @@
+/** How often one may try what can be guessed or flooded; each is what `makeThrottle` takes. Own estimates. */
+export interface Limit {
+  readonly allowed: number;
+  readonly windowMs: number;
+}
+
+/** A passphrase may be got wrong this often, wherever it is asked for. */
+export const passphraseLimit: Limit = { allowed: 6, windowMs: 60_000 };
+
+/** A group at the bench hands in within minutes of each other; a hundred photos in ten minutes is no group. */
+export const photosByCodeLimit: Limit = { allowed: 100, windowMs: 600_000 };
+
+/** And nobody hands in a dozen beads in ten minutes: each has to be run, chipped and brushed. */
+export const photosByHandLimit: Limit = { allowed: 12, windowMs: 600_000 };
+
+/** Each reply stands in the log, so one secret address may not fill it. */
+export const repliesByHandInLimit: Limit = { allowed: 6, windowMs: 60_000 };

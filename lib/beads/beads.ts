@@ -1,0 +1,248 @@
+import {
+  BeadContentSchema,
+  BeadJudgementSchema,
+  emptyBeadContent,
+  newPhotoContent,
+  photoRoles,
+  type BeadContent,
+  type PhotoRole,
+} from "@/lib/assess";
+import { fail, issue, ok, type Result } from "@/lib/base";
+import type { Db, Tx } from "@/lib/db";
+import { RunSetupSchema } from "@/lib/setup";
+import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
+import type { BeadRecord, PhotoRecord } from "./bead-record";
+import { changedParts } from "./changed-parts";
+import { photoColumn, readPhotoColumn } from "./photo-column";
+
+const withPhotos = {
+  photos: { orderBy: { place: "asc" } },
+  previous: { select: { id: true, number: true, title: true } },
+  handIn: { select: { id: true } },
+} as const;
+type BeadRow = NonNullable<Awaited<ReturnType<typeof findRow>>>;
+
+function findRow(db: Db | Tx, id: string) {
+  return db.bead.findUnique({ where: { id }, include: withPhotos });
+}
+
+/** The one place where a row becomes a domain value; every JSON column is parsed on the way out. */
+function toRecord(row: BeadRow): BeadRecord {
+  const photos = row.photos.map((photo) => ({
+    id: photo.id,
+    role: photoRoles.find((role) => role === photo.role) ?? "face",
+    ...readPhotoColumn(photo.drawing),
+  }));
+  return {
+    id: row.id,
+    number: row.number,
+    revision: row.revision,
+    createdAt: row.createdAt.toISOString(),
+    updatedAt: row.updatedAt.toISOString(),
+    previous: row.previous,
+    welderId: row.welderId,
+    jobId: row.jobId,
+    weldId: row.weldId,
+    handInId: row.handIn?.id ?? null,
+    content: {
+      title: row.title,
+      welder: row.welder,
+      setup: RunSetupSchema.parse(row.setup),
+      judgement: BeadJudgementSchema.parse(row.judgement),
+      photos,
+    },
+    photos: row.photos.map(({ id, sha256, widthPx, heightPx, format, bytes }, index): PhotoRecord => ({
+      id,
+      sha256,
+      widthPx,
+      heightPx,
+      format,
+      bytes,
+      role: photos[index]?.role ?? "face",
+    })),
+  };
+}
+
+/** Every bead, or those one person ran, newest first. */
+export async function listBeads(
+  db: Db,
+  only: { readonly welderId?: string } = {},
+): Promise<readonly BeadRecord[]> {
+  const rows = await db.bead.findMany({
+    where: only,
+    include: withPhotos,
+    orderBy: [{ createdAt: "desc" }, { number: "desc" }],
+  });
+  return rows.map(toRecord);
+}
+
+export async function getBead(db: Db, id: string): Promise<BeadRecord | null> {
+  const row = await findRow(db, id);
+  return row ? toRecord(row) : null;
+}
+
+/** A new bead with the next running number; what `start` leaves out stays empty. */
+export async function createBead(
+  pen: Pen,
+  start: Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> & {
+    createdAt?: Date;
+    previousId?: string;
+    /** Person who ran it. */
+    welderId?: string | null;
+    jobId?: string | null;
+    weldId?: string | null;
+  } = {},
+): Promise<Result<BeadRecord, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
+    const number = (last?.number ?? 0) + 1;
+    const row = await tx.bead.create({
+      data: {
+        id: newId(),
+        number,
+        title: start.title ?? `Bead ${number}`,
+        welder: start.welder ?? null,
+        setup: start.setup ?? emptyBeadContent.setup,
+        judgement: start.judgement ?? emptyBeadContent.judgement,
+        welderId: start.welderId ?? null,
+        jobId: start.jobId ?? null,
+        weldId: start.weldId ?? null,
+        ...(start.createdAt ? { createdAt: start.createdAt } : {}),
+        ...(start.previousId ? { previousId: start.previousId } : {}),
+      },
+      include: withPhotos,
+    });
+    await log(`bead:${row.id}`, "bead.made", { number });
+    return ok(toRecord(row));
+  });
+}
+
+/**
+ * Writes everything a person edits about a bead, whole or not at all.
+ * `basedOn` is the revision they saw; if the store holds a newer one nothing is written and the answer says so.
+ */
+export async function saveBead(
+  pen: Pen,
+  id: string,
+  basedOn: number,
+  input: unknown,
+): Promise<Result<{ readonly revision: number }, RecordIssue>> {
+  const parsed = BeadContentSchema.safeParse(input);
+  if (!parsed.success) {
+    const first = parsed.error.issues[0];
+    const path = (first?.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
+    return fail(issue("bead-not-understood", path, { reason: first?.message ?? "unknown" }));
+  }
+  return writing(pen, async (tx, log) => {
+    const before = await findRow(tx, id);
+    const saved = await writeBead(tx, id, basedOn, parsed.data);
+    if (saved.ok && before) {
+      const changed = changedParts(toRecord(before).content, parsed.data);
+      await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision, changed });
+    }
+    return saved;
+  });
+}
+
+async function writeBead(
+  tx: Tx,
+  id: string,
+  basedOn: number,
+  content: BeadContent,
+): Promise<Result<{ readonly revision: number }, RecordIssue>> {
+  const { title, welder, setup, judgement } = content;
+  const data = { title, welder: welder || null, setup, judgement, revision: basedOn + 1 };
+  // The revision is part of the condition, so that two saves racing each other cannot both win.
+  const { count } = await tx.bead.updateMany({ where: { id, revision: basedOn }, data });
+  if (count === 0) {
+    const there = await tx.bead.findUnique({ where: { id }, select: { revision: true } });
+    return fail(
+      there ? issue("bead-changed-elsewhere", [], { revision: there.revision }) : issue("bead-gone"),
+    );
+  }
+  for (const [place, photo] of content.photos.entries()) {
+    await tx.photo.updateMany({
+      where: { id: photo.id, beadId: id },
+      data: { role: photo.role, place, drawing: photoColumn(photo) },
+    });
+  }
+  return ok({ revision: basedOn + 1 });
+}
+
+export interface NewPhoto {
+  readonly sha256: string;
+  readonly format: string;
+  readonly bytes: number;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Seals of its derived pictures (`viewSeals`), for the log. */
+  readonly views?: readonly string[];
+}
+
+/**
+ * Puts a stored photo on a bead. The revision stays: a save from a window that does not know the photo yet leaves it
+ * alone, so nothing collides.
+ */
+export async function addPhoto(
+  pen: Pen,
+  beadId: string,
+  { views = [], ...photo }: NewPhoto,
+  role: PhotoRole,
+): Promise<Result<{ readonly record: PhotoRecord; readonly alsoOn: readonly number[] }, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const bead = await tx.bead.findUnique({
+      where: { id: beadId },
+      include: { photos: { select: { place: true, sha256: true } } },
+    });
+    if (!bead) return fail(issue("bead-gone"));
+    if (bead.photos.some((other) => other.sha256 === photo.sha256))
+      return fail(issue("photo-already-on-bead"));
+    const elsewhere = await tx.photo.findMany({
+      where: { sha256: photo.sha256 },
+      select: { bead: { select: { number: true } } },
+    });
+    const place = Math.max(-1, ...bead.photos.map((other) => other.place)) + 1;
+    const id = newId();
+    await tx.photo.create({
+      data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
+    });
+    await log(`bead:${beadId}`, "photo.added", { photo: id, sha256: photo.sha256, views });
+    return ok({
+      record: { id, role, ...photo },
+      alsoOn: elsewhere.map((other) => other.bead.number),
+    });
+  });
+}
+
+/** Takes a photo off a bead. The original's bytes stay in the store: they are evidence. */
+export async function removePhoto(
+  pen: Pen,
+  beadId: string,
+  photoId: string,
+): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const { count } = await tx.photo.deleteMany({ where: { id: photoId, beadId } });
+    if (count === 0) return fail(issue("photo-gone"));
+    await log(`bead:${beadId}`, "photo.removed", { photo: photoId });
+    return ok(null);
+  });
+}
+
+/** Deletes a bead that no frozen record speaks of. */
+export async function deleteBead(pen: Pen, id: string): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const bead = await tx.bead.findUnique({
+      where: { id },
+      select: { handIn: { select: { id: true } }, next: { select: { id: true } } },
+    });
+    if (!bead) return fail(issue("bead-gone"));
+    if (bead.handIn) return fail(issue("bead-handed-in"));
+    const signed = await tx.signedRevision.findFirst({ where: { content: { contains: `"${id}"` } } });
+    if (signed) return fail(issue("bead-signed"));
+    await tx.bead.delete({ where: { id } });
+    await log(`bead:${id}`, "bead.deleted");
+    // The beads that were run after it lose their pointer: their state changed too.
+    for (const next of bead.next) await log(`bead:${next.id}`, "bead.previous-deleted", { previous: id });
+    return ok(null);
+  });
+}

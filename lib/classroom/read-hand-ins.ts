@@ -1,0 +1,90 @@
+import type { Db, Tx } from "@/lib/db";
+import type { Thing } from "@/lib/people";
+import { sha256Text } from "@/lib/store";
+
+export interface HandInRecord {
+  readonly id: string;
+  readonly exerciseId: string;
+  readonly exerciseTitle: string;
+  readonly code: string;
+  readonly beadId: string;
+  readonly personId: string | null;
+  /** What to call the student on a screen: their name in the list, what they typed, or null when it was removed. */
+  readonly student: string | null;
+  /** Stands for the student in counts: the person's id, or what somebody typed, told apart by case only. */
+  readonly studentKey: string;
+  readonly note: string | null;
+  /** ISO 8601, UTC. */
+  readonly handedInAt: string;
+  readonly late: boolean;
+  /** null: no answer begun. */
+  readonly feedback: { readonly returnedAt: string | null; readonly repliedAt: string | null } | null;
+}
+
+const around = {
+  person: { select: { name: true } },
+  exercise: { select: { title: true, code: true, dueAt: true } },
+  feedback: { select: { returnedAt: true, repliedAt: true } },
+} as const;
+type Row = NonNullable<Awaited<ReturnType<typeof findRow>>>;
+const findRow = (db: Db | Tx, where: { id: string } | { secretHash: string }) =>
+  db.handIn.findUnique({ where, include: around });
+
+function toHandIn(row: Row): HandInRecord {
+  const { id, exerciseId, beadId, personId, note, givenName, exercise, feedback } = row;
+  return {
+    id,
+    exerciseId,
+    exerciseTitle: exercise.title,
+    code: exercise.code,
+    beadId,
+    personId,
+    student: row.person?.name ?? givenName,
+    studentKey: personId ?? (givenName ? `called:${givenName.toLowerCase()}` : `hand-in:${id}`),
+    note,
+    handedInAt: row.handedInAt.toISOString(),
+    late: exercise.dueAt !== null && row.handedInAt > exercise.dueAt,
+    feedback: feedback && {
+      returnedAt: feedback.returnedAt?.toISOString() ?? null,
+      repliedAt: feedback.repliedAt?.toISOString() ?? null,
+    },
+  };
+}
+
+export async function getHandIn(db: Db, id: string): Promise<HandInRecord | null> {
+  const row = await findRow(db, { id });
+  return row ? toHandIn(row) : null;
+}
+
+/** The hand-in a secret address opens; null when code and secret do not belong together. */
+export async function handInBySecret(db: Db, code: string, secret: string): Promise<HandInRecord | null> {
+  const row = await findRow(db, { secretHash: sha256Text(secret) });
+  return row && row.exercise.code === code ? toHandIn(row) : null;
+}
+
+/** Oldest first. */
+export async function listHandIns(
+  db: Db,
+  only: { readonly exerciseId?: string; readonly groupId?: string; readonly personId?: string } = {},
+): Promise<readonly HandInRecord[]> {
+  const { exerciseId, groupId, personId } = only;
+  const rows = await db.handIn.findMany({
+    where: {
+      ...(exerciseId === undefined ? {} : { exerciseId }),
+      ...(personId === undefined ? {} : { personId }),
+      ...(groupId === undefined ? {} : { exercise: { groupId } }),
+    },
+    include: around,
+    orderBy: [{ handedInAt: "asc" }, { id: "asc" }],
+  });
+  return rows.map(toHandIn);
+}
+
+/** To whom a hand-in belongs; null when there is none. */
+export async function handInThing(db: Db, id: string): Promise<Thing | null> {
+  const row = await db.handIn.findUnique({
+    where: { id },
+    select: { personId: true, beadId: true, bead: { select: { welderId: true } } },
+  });
+  return row ? { personId: row.personId ?? row.bead.welderId, beadId: row.beadId } : null;
+}

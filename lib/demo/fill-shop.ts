@@ -1,0 +1,107 @@
+import { createReadStream, existsSync } from "node:fs";
+import { readFile, stat } from "node:fs/promises";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { emptyBeadJudgement } from "@/lib/assess";
+import { addPhoto, attachPhoto, createBead, saveBead } from "@/lib/beads";
+import { photoSentence } from "@/lib/photo";
+import { exampleSetups } from "@/lib/setup";
+import { saveSetup } from "@/lib/shop";
+import { recordSentence, type Pen } from "@/lib/store";
+import { demoBeads, demoHandIns, demoJobWelds, demoSetups, type DemoBead } from "./beads";
+import { addDemoClass, addDemoExercise, type DemoClass } from "./course";
+import { demoDrawing, DemoTruthSchema } from "./drawing";
+import { addDemoJob } from "./job";
+import { addDemoLimits } from "./limits";
+import { daysAgo, made } from "./made";
+
+const set = fileURLToPath(new URL("../../demo-images/set", import.meta.url));
+
+interface Store {
+  readonly pen: Pen;
+  readonly dataDir: string;
+}
+
+/** Beads filled in so far, by picture. */
+type Filled = Map<string, { readonly beadId: string; readonly welderId: string }>;
+
+async function addDemoBead(
+  { pen, dataDir }: Store,
+  bead: DemoBead,
+  { personIds }: DemoClass,
+  filled: Filled,
+): Promise<void> {
+  const truth = DemoTruthSchema.parse(
+    JSON.parse(await readFile(path.join(set, `${bead.picture}.json`), "utf8")),
+  );
+  const welderId = personIds.get(bead.welder);
+  if (welderId === undefined) throw new Error(`nobody called ${bead.welder}`);
+  const previousId = bead.after && filled.get(bead.after.picture)?.beadId;
+  const { id, revision } = made(
+    await createBead(pen, {
+      title: bead.title,
+      welder: bead.welder,
+      welderId,
+      createdAt: daysAgo(bead.daysAgo),
+      ...(previousId ? { previousId } : {}),
+    }),
+  );
+  filled.set(bead.picture, { beadId: id, welderId });
+  const drawing = demoDrawing(truth);
+  const found = new Set(drawing.marks.map(({ imperfection }) => imperfection));
+  made(
+    await saveBead(pen, id, revision, {
+      title: bead.title,
+      welder: bead.welder,
+      setup: { ...truth.setup, ...bead.setup },
+      judgement: {
+        ...emptyBeadJudgement,
+        criteriaId: bead.criteriaId,
+        lookedFor: bead.lookedFor.filter((one) => !found.has(one)),
+        note: bead.note,
+        tried: bead.after?.tried ?? null,
+        outcome: bead.after?.outcome ?? null,
+      },
+      photos: [{ id: await addDemoPhoto({ pen, dataDir }, id, bead.picture), role: "face", drawing }],
+    }),
+  );
+}
+
+/** The picture's id on the bead. */
+async function addDemoPhoto({ pen, dataDir }: Store, beadId: string, name: string): Promise<string> {
+  const file = path.join(set, `${name}.jpg`);
+  const arriving = {
+    dataDir,
+    source: createReadStream(file),
+    declaredBytes: (await stat(file)).size,
+  };
+  const taken = await attachPhoto(pen.db, arriving, (photo) => addPhoto(pen, beadId, photo, "face"));
+  if (taken.ok) return taken.value.record.id;
+  throw new Error(
+    (taken.from === "photo" ? taken.issues.map(photoSentence) : taken.issues.map(recordSentence)).join(" "),
+  );
+}
+
+/**
+ * Fills an empty database with the demo shop, through the same rooms a person's records go through. `dataDir`: the
+ * folder whose photos the database speaks of.
+ */
+export async function fillDemoShop(pen: Pen, dataDir: string): Promise<void> {
+  // In the order they were run, so that their numbers count up with the days.
+  const there = demoBeads
+    .filter(({ picture }) => existsSync(path.join(set, `${picture}.jpg`)))
+    .toSorted((a, b) => b.daysAgo - a.daysAgo);
+  await addDemoLimits(pen);
+  const people = await addDemoClass(pen);
+  const filled: Filled = new Map();
+  for (const bead of there) await addDemoBead({ pen, dataDir }, bead, people, filled);
+  const [answered, waiting] = [filled.get(demoHandIns.answered), filled.get(demoHandIns.waiting)];
+  if (answered && waiting)
+    await addDemoExercise(pen, people.groupId, { answered: answered.beadId, waiting: waiting.beadId });
+  const [first, second] = [filled.get(demoJobWelds.first), filled.get(demoJobWelds.second)];
+  if (first && second) await addDemoJob(pen, first, second);
+  for (const { name, id } of demoSetups) {
+    const example = exampleSetups.find((one) => one.id === id);
+    if (example) await saveSetup(pen, name, example.setup);
+  }
+}

@@ -1,0 +1,4 @@
+import "server-only";
+
+export { demoShop } from "./beads";
+export { fillDemoShop } from "./fill-shop";

@@ -1,0 +1,14 @@
+import "server-only";
+
+export {
+  correctInspection,
+  createInspection,
+  draftRecord,
+  getInspection,
+  jobBeads,
+  listInspections,
+  saveInspection,
+} from "./inspections";
+export { addInstrument, changeInstrument, listInstruments, retireInstrument } from "./instruments";
+export { attachBead, createJob, getJob, listJobs, saveJob, toJob } from "./jobs";
+export { listSigned, seenDigest, signerName, signInspection } from "./signed";

@@ -1,0 +1,157 @@
+import { randomBytes } from "node:crypto";
+import { z } from "zod";
+import { fail, issue, ok, type Result } from "@/lib/base";
+import type { Db } from "@/lib/db";
+import { roles, type Role } from "@/lib/people";
+import { writeLog, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
+
+export interface PersonRecord {
+  readonly id: string;
+  /** null once the person's data were removed. */
+  readonly name: string | null;
+  readonly mark: string | null;
+  readonly role: Role;
+  readonly userId: string | null;
+  readonly removedAt: string | null;
+}
+
+export const PersonSchema = z.object({
+  name: z.string().trim().min(1).max(120),
+  /** Identification that stays on records: letters, digits and dashes, and no name. */
+  mark: z
+    .string()
+    .trim()
+    .max(20)
+    .regex(/^[\p{L}\p{N} .\-/]*$/u)
+    .transform((text) => text || null)
+    .nullable(),
+  role: z.enum(roles),
+});
+
+type Row = {
+  id: string;
+  name: string | null;
+  mark: string | null;
+  role: string;
+  userId: string | null;
+  removedAt: Date | null;
+};
+
+function toPerson({ id, name, mark, role, userId, removedAt }: Row): PersonRecord {
+  // A role this version does not know gives the fewest rights.
+  const known = roles.find((one) => one === role) ?? "welder";
+  return { id, name, mark, role: known, userId, removedAt: removedAt?.toISOString() ?? null };
+}
+
+/** Everybody who was not removed, by name. */
+export async function listPeople(
+  db: Db,
+  only: { readonly role?: Role } = {},
+): Promise<readonly PersonRecord[]> {
+  const rows = await db.person.findMany({ where: { ...only, removedAt: null }, orderBy: { name: "asc" } });
+  return rows.map(toPerson);
+}
+
+export async function getPerson(db: Db, id: string): Promise<PersonRecord | null> {
+  const row = await db.person.findUnique({ where: { id } });
+  return row ? toPerson(row) : null;
+}
+
+/** The names of people by id, for screens that show who did something. Removed people are not in it. */
+export async function personNames(db: Db): Promise<ReadonlyMap<string, string>> {
+  const rows = await db.person.findMany({ select: { id: true, name: true } });
+  return new Map(rows.flatMap(({ id, name }) => (name === null ? [] : [[id, name] as const])));
+}
+
+export async function addPerson(pen: Pen, input: unknown): Promise<Result<PersonRecord, RecordIssue>> {
+  const parsed = PersonSchema.safeParse(input);
+  if (!parsed.success)
+    return fail(issue("person-not-understood", parsed.error.issues[0]?.path.map(String) ?? []));
+  return writing(pen, async (tx, log) => {
+    const row = await tx.person.create({
+      data: { id: newId(), salt: randomBytes(16).toString("hex"), ...parsed.data },
+    });
+    await log(`person:${row.id}`, "person.added", { role: row.role });
+    return ok(toPerson(row));
+  });
+}
+
+export async function changePerson(pen: Pen, id: string, input: unknown): Promise<Result<null, RecordIssue>> {
+  const parsed = PersonSchema.safeParse(input);
+  if (!parsed.success)
+    return fail(issue("person-not-understood", parsed.error.issues[0]?.path.map(String) ?? []));
+  return writing(pen, async (tx, log) => {
+    const { count } = await tx.person.updateMany({ where: { id, removedAt: null }, data: parsed.data });
+    if (count === 0) return fail(issue("person-gone"));
+    await log(`person:${id}`, "person.changed", { role: parsed.data.role });
+    return ok(null);
+  });
+}
+
+/** Ties an account to a person, or unties it (null). */
+export async function setAccount(
+  pen: Pen,
+  id: string,
+  userId: string | null,
+): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const { count } = await tx.person.updateMany({ where: { id, removedAt: null }, data: { userId } });
+    if (count === 0) return fail(issue("person-gone"));
+    await log(`person:${id}`, userId ? "account.opened" : "account.closed");
+    return ok(null);
+  });
+}
+
+/** Enters in the log that a person's passphrase was set anew; the passphrase itself lies with the accounts. */
+export async function notePassphrase({ db, by }: Pen, id: string): Promise<void> {
+  await db.$transaction((tx) => writeLog(tx, { by, subject: `person:${id}`, action: "passphrase.set" }));
+}
+
+/**
+ * Removes everything personal: name, the salt that hides it in digests, account, memberships, the name on sheets and
+ * the words they wrote with hand-ins. Identification marks, beads, measurements and signed records stay, and stay
+ * verifiable: no digest was made over a name alone.
+ */
+export async function removePerson(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
+  const removed = await emptyPerson(pen, id, now);
+  // SQLite leaves the old bytes in freed pages until the file is written anew.
+  if (removed.ok) await pen.db.$executeRawUnsafe("VACUUM");
+  return removed;
+}
+
+function emptyPerson(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const person = await tx.person.findUnique({
+      where: { id },
+      select: {
+        removedAt: true,
+        userId: true,
+        beads: { select: { id: true } },
+        groups: true,
+        handIns: { select: { id: true } },
+      },
+    });
+    if (!person || person.removedAt) return fail(issue("person-gone"));
+    if (person.userId) {
+      await tx.apikey.deleteMany({ where: { referenceId: person.userId } });
+      await tx.user.deleteMany({ where: { id: person.userId } });
+    }
+    await tx.person.update({ where: { id }, data: { name: null, salt: null, userId: null, removedAt: now } });
+    await tx.groupMember.deleteMany({ where: { personId: id } });
+    await tx.bead.updateMany({ where: { welderId: id }, data: { welder: null } });
+    await tx.handIn.updateMany({ where: { personId: id }, data: { givenName: null, note: null } });
+    await tx.feedback.updateMany({ where: { handIn: { personId: id } }, data: { reply: null } });
+    await log(`person:${id}`, "person.removed");
+    for (const { groupId } of person.groups) await log(`group:${groupId}`, "group.member-removed");
+    for (const bead of person.beads) await log(`bead:${bead.id}`, "bead.name-removed");
+    for (const handIn of person.handIns) {
+      await log(`hand-in:${handIn.id}`, "hand-in.words-removed");
+      const feedback = await tx.feedback.findUnique({
+        where: { handInId: handIn.id },
+        select: { handInId: true },
+      });
+      if (feedback) await log(`feedback:${handIn.id}`, "feedback.reply-removed");
+    }
+    return ok(null);
+  });
+}

@@ -1,0 +1,14 @@
+import "server-only";
+
+export { assessContext } from "./assess-context";
+export {
+  getShopSet,
+  listShopSets,
+  newestVersions,
+  saveShopSet,
+  shopSetsToChoose,
+  withdrawShopSet,
+  writeShopSet,
+} from "./criteria";
+export { deleteSetup, lastSetup, listSavedSetups, saveSetup, type SavedSetupRecord } from "./setups";
+export { resetShopCounts, shopCounts } from "./shop-counts";

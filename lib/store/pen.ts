@@ -1,0 +1,30 @@
+import { type Result } from "@/lib/base";
+import type { Db, Tx } from "@/lib/db";
+import { guardStore } from "./guard-store";
+import { writeLog, type LogWords } from "./log";
+import type { RecordIssue } from "./record-issue";
+
+/** Whoever writes needs both: where to, and in whose name it stands in the log. Reading needs only the `Db`. */
+export interface Pen {
+  readonly db: Db;
+  /** actorRef(actor) of lib/people: "owner", "person:ID", "hand-in:ID", "system". */
+  readonly by: string;
+}
+
+/** Writes one log entry; call it after the change itself, so that it seals the new state. */
+export type Log = (subject: string, action: string, detail?: LogWords) => Promise<void>;
+
+/**
+ * One change: everything `work` writes and what the log says of it stand together or not at all. A refusal must be
+ * returned before anything is written.
+ */
+export function writing<T>(
+  pen: Pen,
+  work: (tx: Tx, log: Log) => Promise<Result<T, RecordIssue>>,
+): Promise<Result<T, RecordIssue>> {
+  return guardStore(() =>
+    pen.db.$transaction((tx) =>
+      work(tx, (subject, action, detail) => writeLog(tx, { by: pen.by, subject, action, detail })),
+    ),
+  );
+}

@@ -1,0 +1,129 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { emptyBeadJudgement } from "@/lib/assess";
+import { createBead, saveBead } from "@/lib/beads";
+import {
+  deleteFilter,
+  filterFields,
+  filterQuery,
+  findBeads,
+  listSavedFilters,
+  readFilter,
+  saveFilter,
+  type BeadFilter,
+} from "@/lib/find";
+import { emptyRunSetup } from "@/lib/setup";
+import { trendReport } from "@/lib/trends";
+import { groupBy } from "@/lib/trends/group";
+import { rejectRate } from "@/lib/trends/reject-rate";
+import { useFreshDb } from "../../setup/fresh-db";
+
+const fresh = useFreshDb();
+const ask = (query: string): BeadFilter => readFilter(new URLSearchParams(query)).filter;
+
+async function titles(query: string): Promise<readonly string[]> {
+  const { found } = await findBeads(fresh().db, ask(query));
+  return found.map(({ bead }) => bead.content.title);
+}
+
+beforeAll(async () => {
+  const { pen } = fresh();
+  const tee = { ...emptyRunSetup, process: "FCAW-S" as const, joint: "tee" as const, thicknessMm: 6 };
+  const first = await createBead(pen, {
+    title: "Tee, ropey",
+    welder: "Bay 2",
+    setup: { ...tee, electrodeClass: "E71T-11", polarity: "DCEP" },
+    createdAt: new Date("2026-11-02T10:00:00Z"),
+  });
+  if (!first.ok) throw new Error("no bead");
+  const next = await createBead(pen, {
+    title: "Tee, ropey, try 2",
+    welder: "Bay 2",
+    setup: { ...tee, electrodeClass: "E71T-11", polarity: "DCEN" },
+    previousId: first.value.id,
+    createdAt: new Date("2026-11-03T10:00:00Z"),
+  });
+  if (!next.ok) throw new Error("no bead");
+  const tried = { causeId: "polarity-wrong", sentence: "Swap the leads.", step: "" };
+  await saveBead(pen, next.value.id, 1, {
+    ...next.value.content,
+    judgement: { ...emptyBeadJudgement, tried, outcome: "cured", note: "Sounds like bacon" },
+  });
+  await createBead(pen, {
+    title: "Lap on 2 mm",
+    setup: { ...emptyRunSetup, joint: "lap", thicknessMm: 2 },
+    createdAt: new Date("2026-12-01T10:00:00Z"),
+  });
+});
+
+describe("finding beads", () => {
+  it.each([
+    ["", ["Lap on 2 mm", "Tee, ropey, try 2", "Tee, ropey"]],
+    ["joint=tee", ["Tee, ropey, try 2", "Tee, ropey"]],
+    ["joint=tee&polarity=DCEN", ["Tee, ropey, try 2"]],
+    ["process=unknown", ["Lap on 2 mm"]],
+    ["welder=unknown", ["Lap on 2 mm"]],
+    ["welder=Bay+2&sort=oldest", ["Tee, ropey", "Tee, ropey, try 2"]],
+    ["q=BACON", ["Tee, ropey, try 2"]],
+    ["q=ropey+e71t-11+%232", ["Tee, ropey, try 2"]],
+    ["q=nowhere", []],
+    ["outcome=cured", ["Tee, ropey, try 2"]],
+    // The cause belongs to the bead that had the fault, not to the one that was cured.
+    ["cause=polarity-wrong", ["Tee, ropey"]],
+    ["from=2026-11-03&to=2026-11-30", ["Tee, ropey, try 2"]],
+    ["minThickness=3", ["Tee, ropey, try 2", "Tee, ropey"]],
+    ["photo=yes", []],
+    ["verdict=none", ["Lap on 2 mm", "Tee, ropey, try 2", "Tee, ropey"]],
+    ["verdict=decided", []],
+  ] as const)("by %j", async (query, expected) => {
+    expect(await titles(query)).toEqual(expected);
+  });
+
+  it("names what it could not read instead of finding something else", () => {
+    const { filter, unread } = readFilter(new URLSearchParams("joint=knee&from=yesterday&q=&welder=A"));
+    expect(unread.toSorted()).toEqual(["from", "joint"]);
+    expect(filter).toEqual({ welder: "A" });
+  });
+
+  it("writes a filter as the address it was read from", () => {
+    const query = "q=a+b&process=GMAW&minThickness=2.5&verdict=decided&id=x&id=y&sort=title";
+    expect(filterQuery(ask(query))).toBe(query);
+    expect(filterFields.length).toBeGreaterThan(20);
+  });
+
+  it("a welder's list holds their own alone", async () => {
+    const { db } = fresh();
+    const { found, all } = await findBeads(db, {}, { welderId: "nobody" });
+    expect([found, all]).toEqual([[], []]);
+  });
+});
+
+describe("saved filters", () => {
+  it("are kept under a name, replaced under the same name, and deleted, each with its entry in the log", async () => {
+    const { db, pen } = fresh();
+    const saved = await saveFilter(pen, " Tees ", ask("joint=tee"));
+    await saveFilter(pen, "Tees", ask("joint=tee&verdict=reject"));
+    expect(await listSavedFilters(db)).toMatchObject([
+      { name: "Tees", filter: { joint: "tee", verdict: "reject" } },
+    ]);
+    expect(saved.ok && (await deleteFilter(pen, saved.value.id)).ok).toBe(true);
+    expect(await listSavedFilters(db)).toEqual([]);
+    expect(await saveFilter(pen, "  ", {})).toMatchObject({ issues: [{ code: "filter-name-missing" }] });
+    const actions = await db.logEntry.findMany({ where: { subject: { startsWith: "filter:" } } });
+    expect(actions.map(({ action }) => action)).toEqual(["filter.saved", "filter.saved", "filter.deleted"]);
+  });
+});
+
+describe("stored beads as observations", () => {
+  it("are what the trends room takes: groups, rates and causes lead back to the beads", async () => {
+    const { all } = await findBeads(fresh().db, {});
+    expect(groupBy(all, "welder").map(({ key, beadIds }) => [key, beadIds.length])).toEqual([
+      [null, 1],
+      ["Bay 2", 2],
+    ]);
+    expect(rejectRate(all).rejected.of).toBe(0);
+    const report = trendReport(all, { period: "week", by: "joint", most: 5 });
+    const tee = all.find(({ bead }) => bead.content.title === "Tee, ropey");
+    expect(report.causes.rows).toMatchObject([{ key: "polarity-wrong", count: 1, beadIds: [tee?.beadId] }]);
+    expect(report.chart).toMatchObject({ ok: false, issues: [{ code: "no-samples" }] });
+  });
+});

@@ -1,0 +1,122 @@
+import { createReadStream } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { emptyBeadContent } from "@/lib/assess";
+import { emptyExercise, emptyFeedback } from "@/lib/course";
+import { JobContentSchema } from "@/lib/inspect";
+import { emptyDrawing } from "@/lib/marks";
+import { addPhoto, attachPhoto, createBead, getBead, saveBead } from "@/lib/beads";
+import {
+  addPhrase,
+  createExercise,
+  getExercise,
+  handInBead,
+  replyToFeedback,
+  returnFeedback,
+  saveFeedback,
+} from "@/lib/classroom";
+import { saveFilter } from "@/lib/find";
+import {
+  addInstrument,
+  attachBead,
+  createInspection,
+  createJob,
+  draftRecord,
+  saveInspection,
+  seenDigest,
+  signInspection,
+} from "@/lib/jobs";
+import { addPerson, addStudent, createGroup, setAccount } from "@/lib/roster";
+import { saveSetup, saveShopSet } from "@/lib/shop";
+import { writeSetting } from "@/lib/store";
+import { RunSetupSchema } from "@/lib/setup";
+import type { FreshDb } from "./fresh-db";
+
+const picture = fileURLToPath(new URL("../../demo-images/set/lap-cold-lap.jpg", import.meta.url));
+
+function value<T>(result: { ok: true; value: T } | { ok: false; issues: unknown }): T {
+  if (!result.ok) throw new Error(JSON.stringify(result.issues));
+  return result.value;
+}
+
+export interface WholeRecord {
+  readonly studentId: string;
+  readonly inspectorId: string;
+  readonly groupId: string;
+  readonly exerciseId: string;
+  readonly handInId: string;
+  readonly beadId: string;
+  readonly jobId: string;
+  readonly inspectionId: string;
+  readonly sha256: string;
+}
+
+/** One row at least in every table of the record, written by the program's own functions. */
+export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRecord> {
+  const { db } = pen;
+  const groupId = value(await createGroup(pen, "Bay 3")).id;
+  const student = value(await addStudent(pen, groupId, { name: "Marit Oddny", mark: "W-07" }));
+  const inspector = value(await addPerson(pen, { name: "Vesna Ling", mark: "I-03", role: "inspector" }));
+  value(await setAccount(pen, inspector.id, "account-of-the-inspector"));
+  const first = value(await createBead(pen, { title: "Lap", welder: "Marit Oddny", welderId: student.id }));
+  const next = { title: "Lap, try 2", welderId: student.id, previousId: first.id };
+  const beadId = value(await createBead(pen, next)).id;
+  const arriving = { dataDir: folder, source: createReadStream(picture), declaredBytes: null };
+  const attached = await attachPhoto(db, arriving, (photo) => addPhoto(pen, beadId, photo, "face"));
+  if (!attached.ok) throw new Error("no photo");
+  const { sha256 } = attached.photo;
+  const photoId = (await getBead(db, beadId))?.photos[0]?.id ?? "";
+  const content = { ...emptyBeadContent, title: "Lap, chipped", welder: "Marit Oddny" };
+  const photos = [{ id: photoId, role: "face" as const, drawing: emptyDrawing }];
+  value(await saveBead(pen, beadId, 1, { ...content, photos }));
+
+  const exerciseId = value(
+    await createExercise(pen, groupId, {
+      title: "Lap on 2 mm",
+      content: { ...emptyExercise, joint: "lap" },
+      open: true,
+      withoutAccount: true,
+      dueAt: null,
+    }),
+  ).id;
+  const code = (await getExercise(db, exerciseId))?.code ?? "";
+  const { handInId } = value(await handInBead(pen, code, beadId, "my second"));
+  value(await saveFeedback(pen, handInId, 0, { ...emptyFeedback, remark: "Nearly there." }, inspector.id));
+  value(await returnFeedback(pen, handInId, 1, inspector.id, new Date("2026-11-25T09:00:00Z")));
+  value(await replyToFeedback(pen, handInId, "I will.", new Date("2026-11-25T09:30:00Z")));
+  value(await addPhrase(pen, "Keep the stick-out even."));
+  value(await saveSetup(pen, "Lap, 2 mm", RunSetupSchema.parse({})));
+  value(await saveFilter(pen, "Laps", {} as never));
+  await writeSetting(pen, "units", "mm");
+  const undercut = {
+    id: "undercut",
+    title: "Undercut",
+    imperfections: ["undercut"],
+    quantity: "depth",
+    limit: 0.8,
+  };
+  value(await saveShopSet(pen, null, 0, { title: "First week", rows: [undercut], note: "" }, "Instructor"));
+
+  const gauge = value(await addInstrument(pen, { kind: "fillet-gauge", name: "Gauge 2", serial: "F-2" }));
+  const weld = { id: "w1", number: "W1", welderId: student.id };
+  const job = JobContentSchema.parse({ title: "Bracket run 4", welds: [weld] });
+  const jobId = value(await createJob(pen, job)).id;
+  value(await attachBead(pen, beadId, { jobId, weldId: "w1" }));
+  const inspectionId = value(await createInspection(pen, jobId)).id;
+  const welds = [{ weldId: "w1", seen: { kind: "percent", percent: 100 } }];
+  const draft = { examinedOn: "2026-11-25", lightLux: 520, instrumentIds: [gauge.id], welds };
+  value(await saveInspection(pen, inspectionId, 1, draft));
+  const record = await draftRecord(db, inspectionId);
+  if (!record) throw new Error("no draft to sign");
+  value(
+    await signInspection(pen, {
+      inspectionId,
+      signerId: inspector.id,
+      seen: seenDigest(record),
+      acknowledgement: "Open points seen.",
+      reason: "",
+      now: new Date("2026-11-25T10:00:00Z"),
+    }),
+  );
+  const [studentId, inspectorId] = [student.id, inspector.id];
+  return { studentId, inspectorId, groupId, exerciseId, handInId, beadId, jobId, inspectionId, sha256 };
+}
