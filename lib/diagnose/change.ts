@@ -1,10 +1,10 @@
-import { cite } from "./cite";
 import type { ReadingContext } from "./reading";
 import { steps } from "./steps/all";
 import { noNumber } from "./steps/step";
 import type { Cause } from "./tables/causes";
 import { causeLinks } from "./tables/links";
 import type { Change } from "./types";
+import { strongest } from "./witness";
 
 /** Running, chipping and looking at one more bead, s. Every trial costs this, whatever is changed. Own estimate. */
 export const TRIAL_S = 120;
@@ -26,7 +26,7 @@ export function changeFor(cause: Cause, probability: number, context: ReadingCon
 
 function sourceOf(cause: Cause) {
   const link = causeLinks.find((row) => row.cause === cause.id);
-  return cite(link ? [...link.leads, ...link.also] : [], link?.memory ?? true)[0]!;
+  return strongest(...(link?.witnesses ?? []));
 }
 
 /**

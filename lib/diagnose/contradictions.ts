@@ -1,7 +1,6 @@
 import { checkSetup, type SetupCode } from "@/lib/setup";
-import type { ImperfectionId } from "@/lib/trade";
+import { type ImperfectionId, ownEstimate } from "@/lib/trade";
 import type { CauseId } from "./cause-ids";
-import { ownEstimate } from "./cite";
 import { imperfectionName } from "./evidence";
 import type { DiagnoseInput } from "./input";
 import type { BeadPhysics } from "./physics";

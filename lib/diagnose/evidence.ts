@@ -1,7 +1,6 @@
 import type { Source } from "@/lib/base";
-import { imperfections, type Finding, type ImperfectionId, type Pattern } from "@/lib/trade";
+import { type Finding, type ImperfectionId, imperfections, ownEstimate, type Pattern } from "@/lib/trade";
 import { causeIds, type CauseId } from "./cause-ids";
-import { cite, memorySource, ownEstimate } from "./cite";
 import type { DiagnoseInput } from "./input";
 import { lookForce, looks, type Look, contraries } from "./tables/looks";
 import { symptoms, type SymptomId } from "./tables/symptoms";
@@ -9,6 +8,7 @@ import { questions } from "./tables/questions";
 import type { Odds, Reading } from "./reading";
 import type { Amount, EvidenceKind } from "./types";
 import type { SignId } from "./model";
+import { sourcesOf } from "./witness";
 
 /** One thing known about the bead, with all it does to the network. Leaving it out is leaving out this record. */
 export interface EvidenceItem {
@@ -125,7 +125,7 @@ function lookItem(id: ImperfectionId, look: Look): EvidenceItem {
     ]),
     forText: Object.fromEntries(look.favours.map((cause) => [cause, look.sentence])),
     againstText: look.sentence,
-    sources: cite(look.documents, look.memory),
+    sources: sourcesOf(look.witnesses),
   };
 }
 
@@ -153,7 +153,7 @@ function symptomItem(id: SymptomId, present: boolean): EvidenceItem {
     absent: present ? null : id,
     forText: Object.fromEntries(symptom.links.map(({ cause }) => [cause, seen])),
     againstText: seen,
-    sources: cite(symptom.documents, symptom.memory),
+    sources: sourcesOf(symptom.witnesses),
   };
 }
 
@@ -186,7 +186,7 @@ function answerItems(questionId: string, answerId: string): readonly EvidenceIte
       answer: { causes: question.causes, likelihood: answer.likelihood },
       forText: Object.fromEntries(question.causes.map((cause) => [cause, said])),
       againstText: said,
-      sources: question.documents.length > 0 ? cite(question.documents, true) : [memorySource],
+      sources: sourcesOf([...question.documents, "memory"]),
     },
   ];
 }

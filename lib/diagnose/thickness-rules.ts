@@ -1,6 +1,5 @@
 import type { Source } from "@/lib/base";
-import { thicknessLimits, type ElectrodeClass, type Position } from "@/lib/trade";
-import { memorySource } from "./cite";
+import { type ElectrodeClass, fromMemory, type Position, thicknessLimits } from "@/lib/trade";
 import type { Odds } from "./reading";
 
 /** Readings this close to a limit are not over it: sheet is sold to about this tolerance. */
@@ -25,10 +24,10 @@ export function thicknessRules(
   }
   // Thin sheet is a circumstance; what can be wrong about it is that the heat was set for more.
   if (thicknessMm <= 2)
-    return { odds: { "thin-base": 3, "wfs-high": 1.5, "base-cold-thick": 0.05 }, source: memorySource };
-  if (thicknessMm >= 12) return { odds: { "thin-base": 0.05, "base-cold-thick": 3 }, source: memorySource };
+    return { odds: { "thin-base": 3, "wfs-high": 1.5, "base-cold-thick": 0.05 }, source: fromMemory };
+  if (thicknessMm >= 12) return { odds: { "thin-base": 0.05, "base-cold-thick": 3 }, source: fromMemory };
   return {
     odds: { "thin-base": thicknessMm > 4 ? 0.2 : 1, "base-cold-thick": thicknessMm < 6 ? 0.3 : 1 },
-    source: memorySource,
+    source: fromMemory,
   };
 }

@@ -1,13 +1,14 @@
 import {
   alsoUsedSource,
-  electrodeClasses,
-  positionsMeant,
+  commonPractice,
   type ElectrodeClass,
+  electrodeClasses,
   type Gas,
   type Polarity,
+  positionsMeant,
 } from "@/lib/trade";
 import { finding, type SetupRule } from "./finding";
-import { coredManuals, gasBasics, jointDesign, practice, stainlessBasics } from "./sources";
+import { coredManuals, gasBasics, jointDesign, stainlessBasics } from "./sources";
 import { electrodesMeant } from "./window-for";
 
 /**
@@ -118,7 +119,7 @@ export const gasCannotSpray: SetupRule = ({ process, transfer, gas }) => {
 export const flowWithoutGas: SetupRule = ({ gas, gasFlowLPerMin }) => {
   if (gas !== "none" || gasFlowLPerMin === null || gasFlowLPerMin === 0) return [];
   const data = { value: gasFlowLPerMin };
-  return [finding("flow-without-gas", "warn", ["gasFlowLPerMin", "gas"], { data, source: practice })];
+  return [finding("flow-without-gas", "warn", ["gasFlowLPerMin", "gas"], { data, source: commonPractice })];
 };
 
 export const positionAgainstClass: SetupRule = (setup) => {

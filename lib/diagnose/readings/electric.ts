@@ -1,15 +1,15 @@
 import type { Source } from "@/lib/base";
-import { ampsForThickness, feedCap, type Polarity, type Process } from "@/lib/trade";
-import { cite, ownEstimate } from "../cite";
+import { ampsForThickness, feedCap, ownEstimate, type Polarity, type Process } from "@/lib/trade";
 import type { Reader } from "../reading";
 import { fact } from "./fact";
 import { entered } from "./window";
+import { strongest } from "../witness";
 
 /** The pole of the gun by process, for when the class is not known. */
 const usualPole: Partial<Readonly<Record<Process, { readonly pole: Polarity; readonly source: Source }>>> = {
-  GMAW: { pole: "DCEP", source: cite(["C1", "C2"], false)[0]! },
-  "FCAW-G": { pole: "DCEP", source: cite(["B26"], false)[0]! },
-  GTAW: { pole: "DCEN", source: cite(["B4", "C1"], false)[0]! },
+  GMAW: { pole: "DCEP", source: strongest("apprenticeship-notes", "trade-reference-notes") },
+  "FCAW-G": { pole: "DCEP", source: strongest("flux-cored-class-table") },
+  GTAW: { pole: "DCEN", source: strongest("tungsten-arc-handbook", "apprenticeship-notes") },
 };
 
 /** Polarity against the class; against what is usual for the process when the class is not known. */

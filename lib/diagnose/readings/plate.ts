@@ -1,9 +1,9 @@
-import { isFillet, type Surface } from "@/lib/trade";
+import { commonPractice, fromMemory, isFillet, ownEstimate, type Surface } from "@/lib/trade";
 import { thicknessRules } from "../thickness-rules";
-import { cite, commonPractice, memorySource, ownEstimate } from "../cite";
 import type { Odds, Reader } from "../reading";
 import { fact } from "./fact";
 import { entered } from "./window";
+import { strongest } from "../witness";
 
 /** By surface as recorded. Self-shielded wire bears scale and light rust that ruin a gas-shielded bead. */
 export const surfaceOdds: Readonly<
@@ -38,7 +38,7 @@ export const surfaceReading: Reader = ({ setup }) => {
     fact({
       key: "surface",
       odds: setup.process === "FCAW-S" ? row.gasless : row.other,
-      source: setup.process === "FCAW-S" ? commonPractice : cite(["B9"], true)[0]!,
+      source: setup.process === "FCAW-S" ? commonPractice : strongest("common-mig-problems", "memory"),
       forText: row.text,
     }),
   ];
@@ -81,7 +81,7 @@ export const gapReading: Reader = ({ setup }) => {
         gap: gap > 1.5 * wide ? 15 : gap > wide ? 5 : gap < 0.5 * wide ? 0.2 : 1,
         "groove-tight": root && gap < 1 ? 5 : 0.5,
       },
-      source: memorySource,
+      source: fromMemory,
       forText: gap > wide ? "The gap is wide for this joint." : "The root is tight.",
       againstText: "The gap is as it should be.",
       amounts: [entered("gap", gap, "small-length")],
@@ -139,7 +139,7 @@ export const metalReading: Reader = ({ setup }) =>
         fact({
           key: "baseMetal",
           odds: { "no-purge": 0.05 },
-          source: memorySource,
+          source: fromMemory,
           forText: "This steel is not purged.",
         }),
       ];

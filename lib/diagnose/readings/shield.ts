@@ -1,8 +1,8 @@
 import type { RunSetup } from "@/lib/setup";
-import { isGasShielded } from "@/lib/trade";
-import { cite, ownEstimate } from "../cite";
+import { isGasShielded, ownEstimate } from "@/lib/trade";
 import type { Reader } from "../reading";
 import { fact } from "./fact";
+import { strongest } from "../witness";
 
 /** No gas on a process that needs it, or not the gas of the class. */
 export const gasReading: Reader = ({ setup, electrode }) => {
@@ -43,7 +43,7 @@ export const sprayGasReading: Reader = ({ setup }) => {
     fact({
       key: "spray-gas",
       odds: { "gas-wrong": 30 },
-      source: cite(["C1"], false)[0]!,
+      source: strongest("apprenticeship-notes"),
       forText: "This gas does not spray.",
     }),
   ];
