@@ -1,5 +1,5 @@
 import { flatThroat, legOfThroat, quantityNamed, throatOfLeg } from "@/lib/measure";
-import type { ImperfectionId } from "@/lib/trade";
+import { withoutDocument, type ImperfectionId } from "@/lib/trade";
 import { missing, type CaseContext } from "./case-context";
 import { decisionFigures } from "./decision-figures";
 import { outcome } from "./outcome";
@@ -30,18 +30,17 @@ export function contradictionRow(
 ): readonly VerdictRow[] {
   if (contradictions.length === 0) return [];
   const readingsUsed = [...new Set(contradictions.flatMap(({ between }) => between))];
-  const source = {
-    document: "Toeline",
-    clause: "readings",
-    confidence: "own-estimate",
+  const clause = "readings";
+  const source = withoutDocument("Toeline", "own-estimate", {
+    clause,
     note: "readings that cannot stand together decide nothing",
-  } as const;
+  });
   return [
     {
       ruleId: `${set.id}-readings`,
       title: "Readings that cannot stand together",
       imperfections: [],
-      clause: source.clause,
+      clause,
       edition: set.edition,
       ...outcome("open", "readings-disagree", {
         readingsUsed,

@@ -1,10 +1,11 @@
 import type { Confidence, Source } from "@/lib/base";
+import { cite, titleOf } from "@/lib/trade";
 import { undecided } from "./settings";
 import type { BookEdition, Condition, CriteriaBook, DatedCriterion, Variant } from "./rule";
 import { isoItems, type IsoItem, type IsoLevel, type IsoVariant } from "./tables/iso5817-items";
 import type { CriteriaSetting } from "./verdict";
 
-const document = "ISO 5817";
+const document = titleOf("iso-5817");
 const first = "2014";
 
 const notes: Partial<Record<Confidence, string>> = {
@@ -19,7 +20,7 @@ const laterNotes: Partial<Record<Confidence, string>> = {
 
 function source(clause: string, edition: string, confidence: Confidence): Source {
   const note = (edition === first ? notes : laterNotes)[confidence];
-  return { document, edition, clause, confidence, ...(note === undefined ? {} : { note }) };
+  return cite("iso-5817", confidence, { edition, clause, ...(note === undefined ? {} : { note }) });
 }
 
 /** One item at one quality level. */

@@ -1,11 +1,11 @@
 import type { Source } from "@/lib/base";
+import { cite, titleOf } from "@/lib/trade";
 import { bookOf } from "./edition";
 import { atLevel, isoSettings } from "./iso5817";
 import type { Criterion, CriteriaBook } from "./rule";
 import { isoItems, type IsoItem, type IsoLevel, type IsoVariant } from "./tables/iso5817-items";
 import type { CriteriaSetting } from "./verdict";
 
-const document = "ISO 9606-1";
 const edition = "2012";
 /** Test pieces were held to this edition of ISO 5817 when the figures were written down. */
 const figuresOf = "2014";
@@ -47,24 +47,22 @@ function criterion({ item, editions, ...rest }: IsoItem): Criterion {
 }
 
 function source(item: string, level: IsoLevel): Source {
-  return {
-    document,
+  return cite("iso-9606-1", "memory", {
     edition,
     clause: `7 with ISO 5817 ${item}, level ${level}`,
-    confidence: "memory",
     note: `which level clause 7 asks for is from memory; figure of ISO 5817:${figuresOf}`,
-  };
+  });
 }
 
 /** The visual part of a welder's test: ISO 5817 level B, with a few items at level C. */
 export const iso9606Book: CriteriaBook = bookOf({
   id: "iso-9606-1",
   title: "ISO 9606-1 welder test, visual",
-  document,
+  document: titleOf("iso-9606-1"),
   edition,
   weldKinds: ["fillet", "butt"],
   scope: [{ symbol: "t", atLeast: 0.5 }],
-  scopeSource: { document, edition, clause: "1", confidence: "memory" },
+  scopeSource: cite("iso-9606-1", "memory", { edition, clause: "1" }),
   settings: [...isoSettings("B"), shrinkageGroove],
   criteria: isoItems.map(criterion),
   notCovered: [

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { withoutDocument } from "@/lib/trade";
 import type { CriteriaSet, Criterion, Formula, SizeName, Test } from "./rule";
 import { shopSetId, type ShopCriteria, type ShopRow } from "./shop-criteria";
 
@@ -7,13 +8,12 @@ const editionOf = ({ version }: ShopCriteria): string => `version ${version} (th
 
 /** A shop's own limits in the terms of the evaluator. Any weld, any thickness: the shop says what it means. */
 export function shopSet(shop: ShopCriteria): CriteriaSet {
-  const source = (row: ShopRow | null): Source => ({
-    document: shop.title,
-    edition: editionOf(shop),
-    clause: row === null ? "whole" : clauseOf(row),
-    confidence: "seen",
-    note: `set by ${shop.author}`,
-  });
+  const source = (row: ShopRow | null): Source =>
+    withoutDocument(shop.title, "seen", {
+      edition: editionOf(shop),
+      clause: row === null ? "whole" : clauseOf(row),
+      note: `set by ${shop.author}`,
+    });
   return {
     id: shopSetId(shop),
     family: shop.id,

@@ -1,4 +1,4 @@
-import { imperfectionIds } from "@/lib/trade";
+import { imperfectionIds, withoutDocument } from "@/lib/trade";
 import type { Observation } from "./types";
 import type { Criterion } from "./rule";
 
@@ -7,12 +7,10 @@ import type { Criterion } from "./rule";
  * of a clause.
  */
 export function unlistedCriterion(left: readonly Observation[]): Criterion {
-  const source = {
-    document: "Toeline",
+  const source = withoutDocument("Toeline", "common-practice", {
     clause: "no clause",
-    confidence: "common-practice",
     note: "slag is removed before a weld is judged; a shape without a limit is for a qualified person",
-  } as const;
+  });
   return {
     id: "no-rule",
     clause: "no clause",

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { remark } from "@/lib/trade";
 import type { BurnOff } from "./burn-off";
 import { burnOffRows, scaledError, type WireKind } from "./tables/burn-off-rows";
 
@@ -29,6 +30,6 @@ export function burnOffFor(kind: WireKind, diameterMm: number): BurnOffModel | n
     b: solid.b * ratio ** 4,
     relativeError: scaledError,
     range: [solid.range[0] / ratio ** 2, solid.range[1] / ratio ** 2],
-    source: { ...solid.source, confidence: "memory", note: "scaled to this size: a with 1/d², b with 1/d⁴" },
+    source: remark(solid.source, "scaled to this size: a with 1/d², b with 1/d⁴", "memory"),
   };
 }

@@ -1,5 +1,4 @@
-import type { ImperfectionId, Process } from "@/lib/trade";
-import { commonPractice, ownEstimate } from "./cite";
+import { commonPractice, type ImperfectionId, ownEstimate, type Process } from "@/lib/trade";
 import { imperfectionName } from "./evidence";
 import type { DiagnoseInput } from "./input";
 import { linksFor } from "./model";

@@ -1,10 +1,10 @@
-import { cite } from "./cite";
 import type { ReadingContext } from "./reading";
 import { steps } from "./steps/all";
 import { noNumber } from "./steps/step";
 import type { Cause } from "./tables/causes";
 import { causeLinks } from "./tables/links";
 import type { Change } from "./types";
+import { strongest } from "./witness";
 
 /**
  * One more trial, s: plate cut and tacked, the bead run, left to cool, chipped and looked at. Every trial costs this,
@@ -29,7 +29,7 @@ export function changeFor(cause: Cause, probability: number, context: ReadingCon
 
 function sourceOf(cause: Cause) {
   const link = causeLinks.find((row) => row.cause === cause.id);
-  return cite(link ? [...link.leads, ...link.also] : [], link?.memory ?? true)[0]!;
+  return strongest(...(link?.witnesses ?? []));
 }
 
 /**

@@ -1,6 +1,5 @@
 import { entropyBits } from "@/lib/numeric";
-import { imperfections, type ImperfectionId } from "@/lib/trade";
-import { cite } from "./cite";
+import { type ImperfectionId, imperfections, withoutDocument } from "@/lib/trade";
 import type { DiagnoseInput } from "./input";
 import { linksFor, placeOf, signIndex, type CauseModel, type SignId } from "./model";
 import { information, roughInformation, type Tells } from "./network/information";
@@ -10,6 +9,7 @@ import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
 import type { Check } from "./types";
 import type { Weighed } from "./weigh";
+import { strongest } from "./witness";
 
 /** Seconds to look for an imperfection again, and to mark it when it is there. Own estimate. */
 const LOOK_S = 30;
@@ -97,7 +97,7 @@ function questionChecks(model: CauseModel, posterior: Posterior, input: Diagnose
         answers,
         imperfection: null,
         ...rate(Math.max(0, bits), row.effortS),
-        source: cite(row.documents, true)[0]!,
+        source: strongest(...row.documents, "memory"),
       },
     ];
   });
@@ -115,7 +115,7 @@ function symptomCheck({ yes, bits }: Tells, row: (typeof symptoms)[number]): Che
     ],
     imperfection: null,
     ...rate(bits, row.effortS),
-    source: cite(row.documents, row.memory)[0]!,
+    source: strongest(...row.witnesses),
   };
 }
 
@@ -132,6 +132,6 @@ function lookCheck({ yes, bits }: Tells, id: ImperfectionId): Check {
     ],
     imperfection: id,
     ...rate(bits, inspectorFirst ? CLOSE_LOOK_S : LOOK_S),
-    source: { document: "the links of this imperfection to its causes", confidence: "derived" },
+    source: withoutDocument("the links of this imperfection to its causes", "derived"),
   };
 }

@@ -1,6 +1,5 @@
 import type { SetupFact } from "@/lib/setup";
-import type { ImperfectionId } from "@/lib/trade";
-import { ownEstimate } from "./cite";
+import { type ImperfectionId, ownEstimate } from "@/lib/trade";
 import { imperfectionName } from "./evidence";
 import type { DiagnoseInput } from "./input";
 import { amountsOf, contradicts, recordedCause } from "./readings/facts";

@@ -10,7 +10,6 @@ import { linkNotes } from "./tables/link-notes";
 import { causeLinks } from "./tables/links";
 import { contraries, lookForce, looks } from "./tables/looks";
 import { questions } from "./tables/questions";
-import { citedDocuments } from "./tables/sources";
 import { symptoms } from "./tables/symptoms";
 import { exclusiveCauses } from "./tables/variables";
 import { commonness, JUDGED_SHARE, LEAK, linkStrength } from "./weights";
@@ -30,7 +29,6 @@ export const diagnoseTables = {
   questions,
   symptoms,
   exclusiveCauses,
-  citedDocuments,
   weights: { linkStrength, JUDGED_SHARE, LEAK, commonness, PUBLISHED_WORTH, MOST, TRIAL_S },
   bandOdds,
   steps: STEP,

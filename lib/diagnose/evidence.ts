@@ -1,14 +1,15 @@
 import type { Source } from "@/lib/base";
 import { isPositionOut, type RunSetup } from "@/lib/setup";
 import {
-  imperfections,
+  commonPractice,
   type ElectrodeClass,
   type Finding,
   type ImperfectionId,
+  imperfections,
+  ownEstimate,
   type Pattern,
 } from "@/lib/trade";
 import { causeIds, type CauseId } from "./cause-ids";
-import { cite, commonPractice, memorySource, ownEstimate } from "./cite";
 import type { DiagnoseInput } from "./input";
 import { lookForce, looks, type Look, contraries } from "./tables/looks";
 import { situations, type When } from "./tables/situations";
@@ -19,6 +20,7 @@ import type { Amount, EvidenceKind } from "./types";
 import { madeForDownhill } from "./readings/hand";
 import type { SignId } from "./model";
 import { linkStrength } from "./weights";
+import { sourcesOf } from "./witness";
 
 /** One thing known about the bead, with all it does to the network. Leaving it out is leaving out this record. */
 export interface EvidenceItem {
@@ -143,7 +145,7 @@ function lookItem(id: ImperfectionId, look: Look): EvidenceItem {
     ]),
     forText: Object.fromEntries(look.favours.map((cause) => [cause, look.sentence])),
     againstText: look.sentence,
-    sources: cite(look.documents, look.memory),
+    sources: sourcesOf(look.witnesses),
   };
 }
 
@@ -218,7 +220,7 @@ function symptomItem(id: SymptomId, present: boolean): EvidenceItem {
     absent: present ? null : id,
     forText: Object.fromEntries(symptom.links.map(({ cause }) => [cause, seen])),
     againstText: seen,
-    sources: cite(symptom.documents, symptom.memory),
+    sources: sourcesOf(symptom.witnesses),
   };
 }
 
@@ -251,7 +253,7 @@ function answerItems(questionId: string, answerId: string): readonly EvidenceIte
       answer: { causes: question.causes, likelihood: answer.likelihood },
       forText: Object.fromEntries(question.causes.map((cause) => [cause, said])),
       againstText: said,
-      sources: question.documents.length > 0 ? cite(question.documents, true) : [memorySource],
+      sources: sourcesOf([...question.documents, "memory"]),
     },
   ];
 }

@@ -1,5 +1,4 @@
-import { imperfections, type ImperfectionId } from "@/lib/trade";
-import { ownEstimate } from "./cite";
+import { type ImperfectionId, imperfections, ownEstimate } from "@/lib/trade";
 import type { DiagnoseInput } from "./input";
 import type { Causeless, Contradiction, JointExplanation, RankedCause, Statement } from "./types";
 import { weightsNote } from "./weights";

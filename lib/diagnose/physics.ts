@@ -16,7 +16,7 @@ import {
   type WireKind,
 } from "@/lib/arc";
 import { travelSpeed, type RunSetup } from "@/lib/setup";
-import { isFillet, type ElectrodeClass } from "@/lib/trade";
+import { cite, type ElectrodeClass, isFillet, withoutDocument } from "@/lib/trade";
 import type { DiagnoseInput } from "./input";
 import type { Amount } from "./types";
 
@@ -40,11 +40,12 @@ export type Estimate = Amount & { readonly source: Source };
 /** Arc length between contact-tip-to-work and extension, mm: 3 to 4 mm at normal volts, 1 to 2 mm short-circuit. */
 export const ARC_LENGTH_MM = { normal: 3.5, shortCircuit: 1.5 };
 
-const massBalance: Source = {
-  document:
-    "mass balance of wire and bead, deposition efficiency from a filler-metal handbook, fill from memory",
-  confidence: "derived",
-};
+const massBalance = withoutDocument(
+  "mass balance of wire and bead, deposition efficiency from a filler-metal handbook, fill from memory",
+  "derived",
+);
+
+const arcEnergySource = cite("iso-tr-18491", "seen-part", { note: "volts · amps / travel" });
 
 export function wireKindOf(setup: RunSetup, electrode: ElectrodeClass | null): WireKind | null {
   const stainless = electrode === null ? setup.baseMetal === "stainless" : electrode.metal === "stainless";
@@ -136,10 +137,7 @@ function estimatesOf(setup: RunSetup, p: Omit<BeadPhysics, "estimates">): readon
       setup.amps === null ? (p.burnOff?.relativeError ?? 0) : 0.03,
       p.travelInferred ? 0.15 : 0.05,
     );
-    add("arc energy", energy, "heat-input", error, {
-      document: "arc energy = volts · amps / travel (ISO/TR 18491)",
-      confidence: "seen-part",
-    });
+    add("arc energy", energy, "heat-input", error, arcEnergySource);
     add("heat input", k * energy, "heat-input", error, source);
   }
   return list;

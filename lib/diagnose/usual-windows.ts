@@ -1,15 +1,15 @@
 import type { RunSetup } from "@/lib/setup";
-import type { WindowQuantity } from "@/lib/trade";
-import { cite, memorySource } from "./cite";
+import { fromMemory, type WindowQuantity } from "@/lib/trade";
 import type { BandLike } from "./odds-from-band";
+import { strongest } from "./witness";
 
 type Usual = Partial<Readonly<Record<WindowQuantity, BandLike>>>;
 
-const band = (low: number, high: number, source = memorySource): BandLike => ({ low, high, source });
-const notes = cite(["C1", "C2"], false)[0]!;
-const textbook = cite(["B3"], true)[0]!;
-const shortArc = cite(["C2", "C9", "C10"], false)[0]!;
-const spray = cite(["C10", "C1"], false)[0]!;
+const band = (low: number, high: number, source = fromMemory): BandLike => ({ low, high, source });
+const notes = strongest("apprenticeship-notes", "trade-reference-notes");
+const textbook = strongest("modern-welding", "memory");
+const shortArc = strongest("trade-reference-notes", "small-wire-manual-settings", "solid-wire-data-card");
+const spray = strongest("solid-wire-data-card", "apprenticeship-notes");
 
 /** Flow in L/min: 25 to 45 ft³/h for solid wire, 35 to 50 for cored, 15 to 25 for tungsten. */
 const byProcess: Readonly<Record<string, Usual>> = {

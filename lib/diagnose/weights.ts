@@ -1,10 +1,11 @@
 /**
- * How strongly a cause is tied to an imperfection. S: at least three documents name the pair and one of the better ones
- * names it first, or calls it the usual cause. M: two or more name it, never first, or one better one does. W: one
- * document of the lowest tier, or our own knowledge only. A row may be `judged`: the count falls short, the mechanism
+ * How strongly a cause is tied to an imperfection. Strong: at least three documents name the pair and one of the better
+ * ones names it first, or calls it the usual cause. Middling: two or more name it, never first, or one better one does.
+ * Weak: one document of the lowest tier, or our own knowledge only. A row may be `judged`: the count falls short, the mechanism
  * is clear.
  */
-export type WeightClass = "S" | "M" | "W";
+export const weightClasses = ["strong", "middling", "weak"] as const;
+export type WeightClass = (typeof weightClasses)[number];
 
 /**
  * The one mapping from weight class to the noisy-OR parameter q: the probability that the cause, alone and at work,
@@ -12,7 +13,7 @@ export type WeightClass = "S" | "M" | "W";
  * ORDER OF MAGNITUDE ONLY. The classes count documents; nobody measured frequencies in any text we read. Each class is
  * half the strength of the one above in -log(1 - q), about: 0.92, 0.36, 0.11.
  */
-export const linkStrength: Readonly<Record<WeightClass, number>> = { S: 0.6, M: 0.3, W: 0.1 };
+export const linkStrength: Readonly<Record<WeightClass, number>> = { strong: 0.6, middling: 0.3, weak: 0.1 };
 
 /** A judged row stands on fewer documents than its class asks for: three quarters of the class. */
 export const JUDGED_SHARE = 0.75;

@@ -1,13 +1,14 @@
 import type { Source } from "@/lib/base";
 import { logOdds } from "@/lib/numeric";
-import type { ImperfectionId } from "@/lib/trade";
+import { fromMemory, type ImperfectionId } from "@/lib/trade";
 import type { CauseId } from "./cause-ids";
-import { cite } from "./cite";
 import { imperfectionName, type EvidenceItem } from "./evidence";
 import { linksFor, type CauseModel } from "./model";
 import type { CauseLink } from "./tables/links";
 import { contraries } from "./tables/looks";
 import type { WhyItem } from "./types";
+import { weightClasses } from "./weights";
+import { sourcesOf } from "./witness";
 
 /** Smaller shifts than this say nothing worth a line. */
 const LEAST_LOG_ODDS = 0.05;
@@ -89,17 +90,17 @@ function markWords(
   if (opposite && direction === "against") {
     return {
       sentence: `${name}: the opposite of what this cause makes.`,
-      sources: cite(opposite.documents, true),
+      sources: sourcesOf([...opposite.documents, "memory"]),
     };
   }
-  const link = strongest(linksFor(id, model.process).filter((row) => row.cause === cause));
+  const link = heaviest(linksFor(id, model.process).filter((row) => row.cause === cause));
   if (link === null) {
     return {
       sentence: `${name}: this cause does not make it, so others come forward.`,
-      sources: cite([], true),
+      sources: [fromMemory],
     };
   }
-  const named = cite([...link.leads, ...link.also], link.memory);
+  const named = sourcesOf(link.witnesses);
   return {
     sentence:
       direction === "for"
@@ -117,18 +118,20 @@ function absentWords(
   sources: readonly Source[],
 ): Words {
   const name = imperfectionName(id);
-  const link = strongest(linksFor(id, model.process).filter((row) => row.cause === cause));
+  const link = heaviest(linksFor(id, model.process).filter((row) => row.cause === cause));
   if (link !== null && direction === "against") {
     return {
       sentence: `${name} was looked for and not found, and this cause tends to leave it.`,
-      sources: cite([...link.leads, ...link.also], link.memory),
+      sources: sourcesOf(link.witnesses),
     };
   }
   return { sentence: `${name} was looked for and not found, which speaks against other causes.`, sources };
 }
 
-function strongest(links: readonly CauseLink[]): CauseLink | null {
-  return links.toSorted((a, b) => "SMW".indexOf(a.weight) - "SMW".indexOf(b.weight))[0] ?? null;
+function heaviest(links: readonly CauseLink[]): CauseLink | null {
+  return (
+    links.toSorted((a, b) => weightClasses.indexOf(a.weight) - weightClasses.indexOf(b.weight))[0] ?? null
+  );
 }
 
 function lowerFirst(text: string): string {

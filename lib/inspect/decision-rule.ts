@@ -1,4 +1,5 @@
 import { needsCheck, type Source } from "@/lib/base";
+import { cite } from "@/lib/trade";
 
 interface DecisionRule {
   readonly name: string;
@@ -13,17 +14,17 @@ const rules: Readonly<Record<string, DecisionRule>> = {
     name: "Simple acceptance",
     words:
       "a gauge reading decides as it stands, a figure off a photo keeps its full U (k = 2) clear of the limit",
-    source: { document: "JCGM 106", edition: "2012", clause: "8.2", confidence: "seen" },
+    source: cite("jcgm-106", "seen", { clause: "8.2" }),
   },
   guarded: {
     name: "Guarded acceptance",
     words: "a gauge reading and a figure off a photo keep their full U (k = 2) clear of the limit",
-    source: { document: "JCGM 106", edition: "2012", clause: "8.3", confidence: "seen" },
+    source: cite("jcgm-106", "seen", { clause: "8.3" }),
   },
   "one-sided": {
     name: "Guarded acceptance, one-sided",
     words: "a gauge reading keeps 1.65 times its standard uncertainty u clear of the limit",
-    source: { document: "ISO 14253-1", edition: "2017", confidence: "memory" },
+    source: cite("iso-14253-1", "memory"),
   },
 };
 

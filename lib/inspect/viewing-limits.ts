@@ -1,11 +1,6 @@
-import type { Source } from "@/lib/base";
+import { cite } from "@/lib/trade";
 
-const iso17637: Source = {
-  document: "ISO 17637",
-  edition: "2003",
-  clause: "2",
-  confidence: "seen-older",
-};
+const iso17637 = cite("iso-17637", "seen-older", { edition: "2003", clause: "2" });
 
 /**
  * What ISO 17637 asks of a direct look, read in the edition of 2003; the current one is of 2016, so check your copy.
@@ -18,9 +13,4 @@ export const viewingLimits = {
 } as const;
 
 /** Where the list of what a record holds comes from: its heading was read, its lines are from memory. */
-export const recordListSource: Source = {
-  document: "ISO 17637",
-  edition: "2003",
-  clause: "5",
-  confidence: "memory",
-};
+export const recordListSource = cite("iso-17637", "memory", { edition: "2003", clause: "5" });

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { cite } from "@/lib/trade";
 
 /** A flat thing whose size is fixed by a standard or a mint, to lay beside the weld. */
 export type KnownSize =
@@ -21,14 +22,11 @@ export type KnownSize =
       readonly source: Source;
     };
 
-const card: Source = {
-  document: "ISO/IEC 7810",
-  confidence: "memory",
+const card = cite("iso-7810", "memory", {
   note: "size ID-1; corners round at about 3.2 mm, so it is set by its edges",
-};
-const sheet = (document: string): Source => ({ document, confidence: "memory" });
-const mint: Source = { document: "US Mint, coin specifications", confidence: "seen" };
-const euro: Source = { document: "Euro coins, technical specifications", confidence: "memory" };
+});
+const mint = cite("us-coin-sizes", "seen");
+const euro = cite("euro-coin-sizes", "memory");
 
 const usCoin = (id: string, name: string, diameterMm: number, thicknessMm: number): KnownSize => ({
   id,
@@ -65,7 +63,7 @@ export const knownSizes: readonly KnownSize[] = [
     widthMm: 210,
     heightMm: 297,
     thicknessMm: null,
-    source: sheet("ISO 216"),
+    source: cite("iso-216", "memory"),
   },
   {
     id: "letter",
@@ -74,7 +72,7 @@ export const knownSizes: readonly KnownSize[] = [
     widthMm: 215.9,
     heightMm: 279.4,
     thicknessMm: null,
-    source: sheet("ANSI/ASME Y14.1"),
+    source: cite("ansi-asme-y14-1", "memory"),
   },
   usCoin("us-1c", "US cent", 19.05, 1.52),
   usCoin("us-5c", "US nickel", 21.21, 1.95),
@@ -89,5 +87,5 @@ export const knownSizes: readonly KnownSize[] = [
   euroCoin("eur-10c", "10 cent (euro)", 19.75),
   euroCoin("eur-5c", "5 cent (euro)", 21.25),
   euroCoin("eur-2c", "2 cent (euro)", 18.75),
-  { ...euroCoin("eur-1c", "1 cent (euro)", 16.25), source: { ...euro, confidence: "seen" } },
+  { ...euroCoin("eur-1c", "1 cent (euro)", 16.25), source: cite("euro-coin-sizes", "seen") },
 ];

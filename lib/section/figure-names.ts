@@ -1,5 +1,6 @@
 import type { Source } from "@/lib/base";
 import type { Quantity } from "@/lib/measure";
+import { cite, together, withoutDocument } from "@/lib/trade";
 import type { SectionEdgeRole, SectionJoint } from "./drawing";
 import type { SectionFigureId } from "./types";
 
@@ -15,9 +16,9 @@ export interface SectionFigureInfo {
   readonly source: Source;
 }
 
-const aws: Source = { document: "AWS A3.0", confidence: "memory" };
-const iso: Source = { document: "ISO 2553 and ISO 17659", confidence: "memory" };
-const own: Source = { document: "Toeline", confidence: "common-practice" };
+const aws = cite("aws-a3-0", "memory");
+const iso = together([cite("iso-2553", "memory"), cite("iso-17659", "memory")]);
+const own = withoutDocument("Toeline", "common-practice");
 const plates = ["plate-1", "plate-2"] as const;
 const slab = ["face"] as const;
 const grooves = ["face", "back", "groove-1", "groove-2"] as const;

@@ -1,6 +1,6 @@
 import { MM_PER_INCH, type Source } from "@/lib/base";
+import { commonPractice, remark } from "@/lib/trade";
 import { emptyRunSetup, type RunSetup } from "./run-setup";
-import { practice } from "./sources";
 
 export interface ExampleSetup {
   readonly id: string;
@@ -55,7 +55,7 @@ const example = (id: string, name: string, note: string, ...parts: Partial<RunSe
   id,
   name,
   setup: Object.assign({}, emptyRunSetup, ...parts) as RunSetup,
-  source: { ...practice, note },
+  source: remark(commonPractice, note),
 });
 
 const ANCHORS = "feed, volts and tip to work are the trade's bench points; the rest is chosen to suit them";

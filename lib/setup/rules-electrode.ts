@@ -1,13 +1,14 @@
 import {
   alsoUsedSource,
-  electrodeClasses,
-  positionsMeant,
+  commonPractice,
   type ElectrodeClass,
+  electrodeClasses,
   type Gas,
   type Polarity,
+  positionsMeant,
 } from "@/lib/trade";
 import { finding, inOrder, unusual, type SetupRule } from "./finding";
-import { coredManuals, gasBasics, jointDesign, practice, stainlessBasics } from "./sources";
+import { coredManuals, gasBasics, jointDesign, stainlessBasics } from "./sources";
 import { electrodesMeant } from "./window-for";
 
 /**
@@ -126,7 +127,7 @@ export const gasAgainstMetal: SetupRule = (setup) => {
   if (process !== "GMAW" || baseMetal !== "stainless" || gas === null || gas === "none") return [];
   if (!reactive.includes(gas)) return [];
   const data = { recorded: gas, wanted: "98Ar-2CO2 or 98Ar-2O2 or 90He-7.5Ar-2.5CO2" };
-  return [finding("gas-against-metal", "warn", ["gas", "baseMetal"], { data, source: practice })];
+  return [finding("gas-against-metal", "warn", ["gas", "baseMetal"], { data, source: commonPractice })];
 };
 const reactive: readonly Gas[] = ["CO2", "75Ar-25CO2", "80Ar-20CO2"];
 
@@ -145,7 +146,7 @@ export const gasCannotSpray: SetupRule = ({ process, transfer, gas }) => {
 export const flowWithoutGas: SetupRule = ({ gas, gasFlowLPerMin }) => {
   if (gas !== "none" || gasFlowLPerMin === null || gasFlowLPerMin === 0) return [];
   const data = { value: gasFlowLPerMin };
-  return [finding("flow-without-gas", "warn", ["gasFlowLPerMin", "gas"], { data, source: practice })];
+  return [finding("flow-without-gas", "warn", ["gasFlowLPerMin", "gas"], { data, source: commonPractice })];
 };
 
 export const positionAgainstClass: SetupRule = (setup) => {

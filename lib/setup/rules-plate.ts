@@ -1,7 +1,7 @@
-import type { Joint } from "@/lib/trade";
+import { commonPractice, type Joint } from "@/lib/trade";
 import { isPositionOut } from "./position";
 import { finding, inOrder, type SetupRule } from "./finding";
-import { practice, prequalifiedGrooves } from "./sources";
+import { prequalifiedGrooves } from "./sources";
 
 const openRoots: readonly Joint[] = ["butt-open", "groove-open"];
 const backedRoots: readonly Joint[] = ["butt-backed", "groove-backed"];
@@ -28,7 +28,7 @@ export const gapAgainstJoint: SetupRule = ({ fitUpGapMm, joint, thicknessMm }) =
   const limit = widestGapMm(joint, thicknessMm);
   const said = {
     data: { value: fitUpGapMm, limit, over: fitUpGapMm - limit },
-    source: backedRoots.includes(joint) ? prequalifiedGrooves : practice,
+    source: backedRoots.includes(joint) ? prequalifiedGrooves : commonPractice,
   };
   const fields = ["fitUpGapMm", "joint"] as const;
   const tightBelow = backedRoots.includes(joint)
@@ -54,7 +54,7 @@ export const gapAgainstJoint: SetupRule = ({ fitUpGapMm, joint, thicknessMm }) =
 /** A rod thicker than the plate cannot be aimed into its corner. Own estimate. */
 export const rodAgainstPlate: SetupRule = ({ process, electrodeDiameterMm, thicknessMm }) => {
   if (process !== "SMAW" || electrodeDiameterMm === null || thicknessMm === null) return [];
-  const said = { data: { value: electrodeDiameterMm, plate: thicknessMm }, source: practice };
+  const said = { data: { value: electrodeDiameterMm, plate: thicknessMm }, source: commonPractice };
   const fields = ["electrodeDiameterMm", "thicknessMm"] as const;
   if (electrodeDiameterMm > thicknessMm) return [finding("rod-against-plate", "note", [...fields], said)];
   return electrodeDiameterMm < 0.6 * thicknessMm ? [inOrder("rod-against-plate", [...fields], said)] : [];
@@ -68,7 +68,7 @@ export const SHORT_ARC_PLATE_MM = 6.4;
 
 export const transferAgainstPlate: SetupRule = ({ process, transfer, thicknessMm }) => {
   if (process !== "GMAW" || transfer !== "short-circuit" || thicknessMm === null) return [];
-  const said = { data: { value: thicknessMm, limit: SHORT_ARC_PLATE_MM }, source: practice };
+  const said = { data: { value: thicknessMm, limit: SHORT_ARC_PLATE_MM }, source: commonPractice };
   const fields = ["thicknessMm", "transfer"] as const;
   return thicknessMm > SHORT_ARC_PLATE_MM + 0.1
     ? [finding("transfer-beyond-plate", "warn", [...fields], said)]
@@ -82,7 +82,7 @@ export const sprayOutOfPosition: SetupRule = (setup) => {
   return [
     finding("spray-out-of-position", "warn", ["position", "transfer"], {
       data: { position },
-      source: practice,
+      source: commonPractice,
     }),
   ];
 };

@@ -1,11 +1,10 @@
-import { isGasShielded } from "@/lib/trade";
+import { commonPractice, isGasShielded } from "@/lib/trade";
 import { finding, type SetupFinding, type SetupRule } from "./finding";
 import type { RunSetup } from "./run-setup";
 import {
   chromiumPublished,
   cleanliness,
-  porosityTwi,
-  practice,
+  waterPublished,
   primerPublished,
   windPublished,
   zincPublished,
@@ -37,7 +36,7 @@ export const surfaceCautions: SetupRule = (setup) => {
     case "oil-or-paint":
       return [finding("oil-or-paint", "warn", ["surface"], { source: cleanliness, safety: true })];
     case "wet":
-      return [finding("wet-surface", "stop", ["surface"], { source: porosityTwi, safety: true })];
+      return [finding("wet-surface", "stop", ["surface"], { source: waterPublished, safety: true })];
     case "heavy-rust":
       return [finding("heavy-rust", "warn", ["surface"], { source: cleanliness })];
     case "mill-scale":
@@ -49,7 +48,7 @@ export const surfaceCautions: SetupRule = (setup) => {
 /** Self-shielded wire bears scale and light rust that would spoil a gas-shielded bead. */
 function scaleUnderGas(setup: RunSetup): readonly SetupFinding[] {
   return usesGas(setup)
-    ? [finding("scale-under-gas", "note", ["surface", "process"], { source: practice })]
+    ? [finding("scale-under-gas", "note", ["surface", "process"], { source: commonPractice })]
     : [];
 }
 

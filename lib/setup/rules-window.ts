@@ -1,17 +1,18 @@
 import {
+  type Band,
+  commonPractice,
   electrodePositions,
   feedCap,
+  type FeedCap,
   isPublished,
   parameterWindow,
   thicknessLimits,
   windowQuantities,
-  type Band,
-  type FeedCap,
   type WindowQuantity,
 } from "@/lib/trade";
 import { finding, inOrder, type SetupFact, type SetupFinding, type SetupRule } from "./finding";
 import type { RunSetup } from "./run-setup";
-import { dragOnSlag, practice } from "./sources";
+import { dragOnSlag } from "./sources";
 import { timedTravelSpeed } from "./travel-speed";
 import { electrodeOf, electrodesMeant, windowFor } from "./window-for";
 
@@ -84,7 +85,7 @@ function judge(
   const printed = printedEnds(quantity, setup);
   if (!practiceOnly || printed === null) return [];
   const data = { ...about, low: printed.low, high: printed.high };
-  return [finding("reading-beyond-data-sheet", "note", [...fields], { data, source: practice })];
+  return [finding("reading-beyond-data-sheet", "note", [...fields], { data, source: commonPractice })];
 }
 
 /**
@@ -157,7 +158,9 @@ export const plateBeyondInput: SetupRule = (setup) => {
   const cap = inputCap(setup);
   if (cap === null || thicknessMm < PLATE_FOR_120V_MM) return [];
   const data = { value: thicknessMm, cap: cap.maxWireFeedMPerMin, inputPower: setup.inputPower ?? "" };
-  return [finding("plate-beyond-input", "note", ["thicknessMm", "inputPower"], { data, source: practice })];
+  return [
+    finding("plate-beyond-input", "note", ["thicknessMm", "inputPower"], { data, source: commonPractice }),
+  ];
 };
 
 /** A stop-watch and a tape agree this well over a hand-run bead. Own estimate. */
@@ -172,7 +175,7 @@ export const travelSpeedDisagrees: SetupRule = (setup) => {
   return [
     finding("travel-speed-disagrees", "warn", ["travelSpeedMmPerMin", "weldLengthMm", "arcTimeS"], {
       data,
-      source: practice,
+      source: commonPractice,
     }),
   ];
 };

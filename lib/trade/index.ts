@@ -4,6 +4,16 @@ export {
   type ElectrodeClass,
   type ElectrodeFamily,
 } from "./electrode-class";
+export {
+  cite,
+  commonPractice,
+  fromMemory,
+  ownEstimate,
+  remark,
+  titleOf,
+  withoutDocument,
+  type Place as PlaceInDocument,
+} from "./cite";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   crackIds,
@@ -50,7 +60,9 @@ export {
 } from "./names";
 export { ampsForThickness, feedCap, type FeedCap } from "./input-power";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
+export { documents, standings, type BibliographyEntry, type DocumentId } from "./tables/documents";
 export { thicknessLimits } from "./thickness";
+export { together } from "./together";
 export { tradeTables } from "./trade-tables";
 export {
   isPublished,

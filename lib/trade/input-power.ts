@@ -1,6 +1,6 @@
 import { M_PER_MIN_PER_IPM, MM_PER_INCH, type Source } from "@/lib/base";
 import type { InputPower, Process } from "./names";
-import { commonPractice, remark, wireFeedManual } from "./tables/sources";
+import { cite, commonPractice, remark } from "./cite";
 
 export interface FeedCap {
   readonly maxWireFeedMPerMin: number;
@@ -51,5 +51,8 @@ export function ampsForThickness(
   thicknessMm: number,
 ): { readonly amps: number; readonly source: Source } | null {
   if (!(thicknessMm > 0) || thicknessMm > AMPS_RULE_MAX_MM) return null;
-  return { amps: (thicknessMm / MM_PER_INCH) * AMPS_PER_INCH, source: wireFeedManual };
+  return {
+    amps: (thicknessMm / MM_PER_INCH) * AMPS_PER_INCH,
+    source: cite("small-wire-manual-settings", "seen"),
+  };
 }

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { withoutDocument } from "./cite";
 
 /** From most to least to be trusted. */
 const trust: readonly Source["confidence"][] = [
@@ -14,7 +15,7 @@ const trust: readonly Source["confidence"][] = [
 /** One source that names several documents, at the confidence of the weakest. */
 export function together(sources: readonly Source[]): Source {
   const [first, ...rest] = sources;
-  if (first === undefined) return { document: "none", confidence: "memory" };
+  if (first === undefined) return withoutDocument("none", "memory");
   if (rest.every((source) => source.document === first.document && source.note === first.note)) {
     return first;
   }
@@ -22,5 +23,5 @@ export function together(sources: readonly Source[]): Source {
   const weakest = sources.reduce((a, b) =>
     trust.indexOf(b.confidence) > trust.indexOf(a.confidence) ? b : a,
   );
-  return { document: documents.join("; "), confidence: weakest.confidence };
+  return withoutDocument(documents.join("; "), weakest.confidence);
 }

@@ -1,5 +1,6 @@
 import { imperfections, patterns, places, stretches } from "./imperfections";
 import { AMPS_PER_INCH, AMPS_RULE_MAX_MM, feedCaps } from "./input-power";
+import { documents } from "./tables/documents";
 import { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 import { positionFactors } from "./tables/position-factors";
 import { thicknessRows } from "./tables/thickness-rows";
@@ -9,6 +10,7 @@ import { windowRows } from "./tables/window-rows";
 export const tradeTables = {
   imperfections,
   vocabulary: { patterns, places, stretches },
+  documents,
   electrodeClasses,
   alsoUsedSource,
   positionFactors,

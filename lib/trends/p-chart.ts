@@ -1,14 +1,13 @@
-import { fail, issue, ok, type Result, type Source } from "@/lib/base";
+import { fail, issue, ok, type Result } from "@/lib/base";
 import { clamp } from "@/lib/numeric";
+import { cite } from "@/lib/trade";
 import type { TrendIssue } from "./issue";
 import { shareOf, type Share } from "./share";
 import { findSignals, usualRules, type Signal, type SignalRule } from "./signals";
 
-export const pChartSource: Source = {
-  document: "NIST/SEMATECH e-Handbook of Statistical Methods",
+export const pChartSource = cite("nist-statistics", "seen-part", {
   clause: "6.3.3.2 Proportions control charts",
-  confidence: "seen-part",
-};
+});
 
 /** One period or lot: `count` rejected out of `of` looked at. */
 export interface Sample {

@@ -1,4 +1,4 @@
-import type { Source } from "@/lib/base";
+import { cite, titleOf } from "@/lib/trade";
 
 /**
  * What on a control chart asks for a reason. The first two are on by default; the zone rules raise the false alarms
@@ -13,13 +13,10 @@ export const signalRules = [
 export type SignalRule = (typeof signalRules)[number];
 export const usualRules: readonly SignalRule[] = ["beyond-limit", "eight-on-one-side"];
 
-export const signalSource: Source = {
-  document: "Western Electric, Statistical Quality Control Handbook",
-  edition: "1956",
+export const signalSource = cite("statistical-quality-control", "memory", {
   clause: "zone tests",
-  confidence: "memory",
-  note: "Also in the NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.",
-};
+  note: `Also in the ${titleOf("nist-statistics")}, 6.3.2.`,
+});
 
 /** `window` points in a row, at least `need` of them more than `sigmas` from the centre, all on one side of it. */
 interface ZoneTest {

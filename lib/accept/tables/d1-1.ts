@@ -1,4 +1,5 @@
 import type { Confidence, Source } from "@/lib/base";
+import { cite, titleOf } from "@/lib/trade";
 import type { Condition, Criterion, Test } from "../rule";
 import type { CriteriaSetting } from "../verdict";
 import { undecided } from "../settings";
@@ -22,7 +23,7 @@ import {
 
 /** The edition in which these figures begin for us. Those of a later one are appended, see `DatedCriterion`. */
 export const edition = "2020";
-export const document = "AWS D1.1/D1.1M";
+export const document = titleOf("aws-d1-1");
 
 const notes: Partial<Record<Confidence, string>> = {
   "seen-older": "figure known from Table 6.1 of the 2000 to 2015 editions",
@@ -32,7 +33,7 @@ const notes: Partial<Record<Confidence, string>> = {
 
 export function d11Source(clause: string, confidence: Confidence, note?: string): Source {
   const words = note ?? notes[confidence];
-  return { document, edition, clause, confidence, ...(words === undefined ? {} : { note: words }) };
+  return cite("aws-d1-1", confidence, { edition, clause, ...(words === undefined ? {} : { note: words }) });
 }
 
 const always = (source: Source, ...tests: readonly Test[]): Criterion["variants"] => [

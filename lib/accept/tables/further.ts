@@ -1,5 +1,5 @@
 import type { Confidence, Source } from "@/lib/base";
-import type { ImperfectionId } from "@/lib/trade";
+import { cite, titleOf, type DocumentId, type ImperfectionId } from "@/lib/trade";
 import type { Condition, Constant, CriteriaSet, Criterion, Test, Variant } from "../rule";
 import { undecided } from "../settings";
 import {
@@ -25,14 +25,9 @@ import { unitsSetting } from "./d1-1";
 type OneEdition = Omit<CriteriaSet, "family">;
 
 /** A row of a set: clause, how sure, what it is about, the tests. */
-function rowsOf(id: string, document: string, edition: string) {
-  const source = (clause: string, confidence: Confidence, note?: string): Source => ({
-    document,
-    edition,
-    clause,
-    confidence,
-    ...(note === undefined ? {} : { note }),
-  });
+function rowsOf(id: string, document: DocumentId, edition: string) {
+  const source = (clause: string, confidence: Confidence, note?: string): Source =>
+    cite(document, confidence, { edition, clause, ...(note === undefined ? {} : { note }) });
   const variant = (
     clause: string,
     confidence: Confidence,
@@ -62,12 +57,12 @@ const longitudinal: Condition = { seam: ["longitudinal"] };
 
 function qualification(): OneEdition {
   const id = "aws-d1-1-qualification";
-  const { source, variant, row } = rowsOf(id, "AWS D1.1/D1.1M", "2020");
+  const { source, variant, row } = rowsOf(id, "aws-d1-1", "2020");
   const clause = "6.10.1";
   return {
     id,
     title: "AWS D1.1 welder qualification, visual",
-    document: "AWS D1.1/D1.1M",
+    document: titleOf("aws-d1-1"),
     edition: "2020",
     weldKinds: ["fillet", "butt"],
     scope: [],
@@ -130,11 +125,11 @@ function qualification(): OneEdition {
 
 function sheet(): OneEdition {
   const id = "aws-d1-3";
-  const { source, variant, row } = rowsOf(id, "AWS D1.3", "1998");
+  const { source, variant, row } = rowsOf(id, "aws-d1-3", "1998");
   return {
     id,
     title: "AWS D1.3 sheet steel",
-    document: "AWS D1.3",
+    document: titleOf("aws-d1-3"),
     edition: "1998",
     weldKinds: ["fillet", "butt"],
     scope: [{ symbol: "t", upTo: both(4.8, 3 / 16) }],
@@ -181,14 +176,14 @@ function sheet(): OneEdition {
 
 function stainless(): OneEdition {
   const id = "aws-d1-6-static";
-  const { source, variant, row } = rowsOf(id, "AWS D1.6/D1.6M", "2017");
+  const { source, variant, row } = rowsOf(id, "aws-d1-6", "2017");
   const table = "Table 8.1";
   const sheetEdge = both(5, 3 / 16);
   const inchThick = both(25, 1);
   return {
     id,
     title: "AWS D1.6 stainless, static",
-    document: "AWS D1.6/D1.6M",
+    document: titleOf("aws-d1-6"),
     edition: "2017",
     weldKinds: ["fillet", "butt"],
     scope: [],
@@ -308,14 +303,14 @@ function reinforcementBands(factor: 1 | 2): readonly (readonly [Condition, Const
 
 function processPiping(): OneEdition {
   const id = "asme-b31-3-normal";
-  const { source, variant, row } = rowsOf(id, "ASME B31.3", "2016");
+  const { source, variant, row } = rowsOf(id, "asme-b31-3", "2016");
   const table = "Table 341.3.2";
   const bands = reinforcementBands(1);
   const small: Condition = { symbol: "t", upTo: both(5, 3 / 16) };
   return {
     id,
     title: "ASME B31.3 normal service, visual",
-    document: "ASME B31.3",
+    document: titleOf("asme-b31-3"),
     edition: "2016",
     weldKinds: ["fillet", "butt"],
     scope: [],
@@ -389,12 +384,12 @@ function processPiping(): OneEdition {
 
 function fluidServicePiping(): OneEdition {
   const id = "asme-b31-3-category-d";
-  const { source, variant, row } = rowsOf(id, "ASME B31.3", "2016");
+  const { source, variant, row } = rowsOf(id, "asme-b31-3", "2016");
   const table = "Table 341.3.2";
   return {
     id,
     title: "ASME B31.3 Category D service, visual",
-    document: "ASME B31.3",
+    document: titleOf("asme-b31-3"),
     edition: "2016",
     weldKinds: ["fillet", "butt"],
     scope: [],
@@ -450,14 +445,14 @@ function fluidServicePiping(): OneEdition {
 
 function pipeline(): OneEdition {
   const id = "api-1104";
-  const { source, variant, row } = rowsOf(id, "API 1104", "20th, 2005");
+  const { source, variant, row } = rowsOf(id, "api-1104", "20th, 2005");
   const deepest = min(both(0.8, 1 / 32), times(0.125, "t"));
   const shallow = min(both(0.4, 1 / 64), times(0.06, "t"));
   const over = { size: "depth", bound: "above", value: shallow } as const;
   return {
     id,
     title: "API 1104 production girth weld, visual",
-    document: "API 1104",
+    document: titleOf("api-1104"),
     edition: "20th, 2005",
     weldKinds: ["butt"],
     scope: [],
@@ -536,11 +531,11 @@ function pipeline(): OneEdition {
 
 function pipelineWelder(): OneEdition {
   const id = "api-1104-welder-test";
-  const { source, variant, row } = rowsOf(id, "API 1104", "20th, 2005");
+  const { source, variant, row } = rowsOf(id, "api-1104", "20th, 2005");
   return {
     id,
     title: "API 1104 welder test, visual",
-    document: "API 1104",
+    document: titleOf("api-1104"),
     edition: "20th, 2005",
     weldKinds: ["butt", "fillet"],
     scope: [],
@@ -576,11 +571,11 @@ function pipelineWelder(): OneEdition {
 
 function vesselThinning(): OneEdition {
   const id = "asme-viii-1-uw-35";
-  const { source, variant, row } = rowsOf(id, "ASME BPVC VIII-1", "2007");
+  const { source, variant, row } = rowsOf(id, "asme-viii-1", "2007");
   return {
     id,
     title: "ASME VIII-1 UW-35, thinning by welding",
-    document: "ASME BPVC VIII-1",
+    document: titleOf("asme-viii-1"),
     edition: "2007",
     weldKinds: ["butt"],
     scope: [],
@@ -610,12 +605,12 @@ function vesselThinning(): OneEdition {
 
 function federalPiping(): OneEdition {
   const id = "ufgs-15216n";
-  const { source, variant, row } = rowsOf(id, "UFGS 15216N", "undated");
+  const { source, variant, row } = rowsOf(id, "ufgs-15216n", "undated");
   const clause = "3.5.1";
   return {
     id,
     title: "UFGS 15216N piping, visual",
-    document: "UFGS 15216N",
+    document: titleOf("ufgs-15216n"),
     edition: "undated",
     weldKinds: ["fillet", "butt"],
     scope: [],
@@ -671,12 +666,12 @@ function federalPiping(): OneEdition {
 /** ASME IX QW-194: what a performance test coupon has to show before it is bent or radiographed. */
 function boilerWelder(): OneEdition {
   const id = "asme-ix-qw-194";
-  const { source, variant, row } = rowsOf(id, "ASME BPVC IX", "2021");
+  const { source, variant, row } = rowsOf(id, "asme-ix", "2021");
   const clause = "QW-194";
   return {
     id,
     title: "ASME IX QW-194 welder test, visual",
-    document: "ASME BPVC IX",
+    document: titleOf("asme-ix"),
     edition: "2021",
     weldKinds: ["butt"],
     scope: [],
@@ -721,12 +716,12 @@ function boilerWelder(): OneEdition {
 /** ISO 10042 at level B, as far as known: no figures, only what is refused at any size. */
 function aluminium(): OneEdition {
   const id = "iso-10042-b";
-  const { source, variant, row } = rowsOf(id, "ISO 10042", "2018");
+  const { source, variant, row } = rowsOf(id, "iso-10042", "2018");
   const table = "Table 1";
   return {
     id,
     title: "ISO 10042 aluminium, level B",
-    document: "ISO 10042",
+    document: titleOf("iso-10042"),
     edition: "2018",
     weldKinds: ["fillet", "butt"],
     scope: [],

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { cite, commonPractice, remark } from "@/lib/trade";
 import type { BurnOff } from "../burn-off";
 
 export const wireKinds = ["solid", "metal-cored", "flux-cored", "self-shielded", "stainless-cored"] as const;
@@ -16,12 +17,15 @@ export interface BurnOffRow extends BurnOff {
   readonly source: Source;
 }
 
-const metalCoredSheet: Source = {
-  document: "E70C-6M metal-cored wire (AWS A5.18), manual page: current, feed and deposition",
-  edition: "n.d.",
-  confidence: "derived",
+const metalCoredSheet = cite("e70c-6m-sheet", "derived", {
   note: "least-squares fit of the printed rows, worked out here",
-};
+});
+const lentToFluxCored = remark(
+  metalCoredSheet,
+  "fitted to metal-cored wire and lent to E71T-1 of the same size; check against the wire's data sheet",
+  "own-estimate",
+);
+const endsOfRange = "through the ends of its printed range; that the ends belong together is our reading";
 
 export const burnOffRows: readonly BurnOffRow[] = [
   {
@@ -53,11 +57,7 @@ export const burnOffRows: readonly BurnOffRow[] = [
     b: 6.924e-5,
     range: [130, 300],
     relativeError: 0.15,
-    source: {
-      ...metalCoredSheet,
-      confidence: "own-estimate",
-      note: "fitted to metal-cored wire and lent to E71T-1 of the same size; check against the wire's data sheet",
-    },
+    source: lentToFluxCored,
   },
   {
     id: "flux-cored-1.6",
@@ -67,11 +67,7 @@ export const burnOffRows: readonly BurnOffRow[] = [
     b: 2.767e-5,
     range: [180, 400],
     relativeError: 0.15,
-    source: {
-      ...metalCoredSheet,
-      confidence: "own-estimate",
-      note: "fitted to metal-cored wire and lent to E71T-1 of the same size; check against the wire's data sheet",
-    },
+    source: lentToFluxCored,
   },
   {
     // Through 245 in/min, 140 A and 400 in/min, 200 A, both at 25 mm contact tip to work (21.5 mm extension).
@@ -82,11 +78,10 @@ export const burnOffRows: readonly BurnOffRow[] = [
     b: 8.202e-5,
     range: [90, 200],
     relativeError: 0.15,
-    source: {
-      document: "common practice, no source",
-      confidence: "common-practice",
-      note: "two bench points for 0.9 mm E71T-11, electrode negative; the fit is ours",
-    },
+    source: remark(
+      commonPractice,
+      "two bench points for 0.9 mm E71T-11, electrode negative; the fit is ours",
+    ),
   },
   {
     // Through the ends of the printed range: 300 in/min, 110 A and 700 in/min, 175 A, extension 14 mm (the printed 16 to 19 mm
@@ -98,12 +93,7 @@ export const burnOffRows: readonly BurnOffRow[] = [
     b: 5.919e-4,
     range: [100, 175],
     relativeError: 0.15,
-    source: {
-      document: "E309LT0-3 product data sheet",
-      edition: "n.d.",
-      confidence: "derived",
-      note: "through the ends of its printed range; that the ends belong together is our reading",
-    },
+    source: cite("e309l-gasless-sheet", "derived", { note: endsOfRange }),
   },
   {
     // Through 240 in/min, 135 A and 750 in/min, 245 A, extension 14 mm, likewise.
@@ -114,12 +104,7 @@ export const burnOffRows: readonly BurnOffRow[] = [
     b: 3.528e-4,
     range: [135, 245],
     relativeError: 0.15,
-    source: {
-      document: "E310T0/T1-1/-4 product data sheet",
-      edition: "ISO 9001:2008 era",
-      confidence: "derived",
-      note: "through the ends of its printed range; that the ends belong together is our reading",
-    },
+    source: cite("e310-sheet", "derived", { note: endsOfRange }),
   },
   {
     id: "solid-1.2",
@@ -129,11 +114,9 @@ export const burnOffRows: readonly BurnOffRow[] = [
     b: 5e-5,
     range: [100, 350],
     relativeError: 0.15,
-    source: {
-      document: "Norrish, Advanced Welding Processes",
-      confidence: "memory",
+    source: cite("advanced-welding-processes", "memory", {
       note: "plain carbon solid wire, electrode positive",
-    },
+    }),
   },
 ];
 

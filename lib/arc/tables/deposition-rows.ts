@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { cite, fromMemory, remark, withoutDocument } from "@/lib/trade";
 import type { WireKind } from "./burn-off-rows";
 
 /** Density of weld steel, kg/mm³: 0.283 lb/in³. */
@@ -16,45 +17,32 @@ export interface DepositionRow {
   readonly fillSource: Source;
 }
 
-const handbook: Source = {
-  document: "Filler-metal handbook: deposition efficiency by process",
-  edition: "n.d.",
-  confidence: "seen",
-};
-const e70c: Source = {
-  document: "E70C-6M metal-cored wire (AWS A5.18), manual page: current, feed and deposition",
-  edition: "n.d.",
-  confidence: "derived",
-  note: "0.420 lb per 1000 in over solid 0.045 in wire",
-};
-const fromMemory: Source = {
-  document: "general knowledge of tubular wire, no text read",
-  confidence: "memory",
-  note: "0.80 to 0.88 is usual",
-};
-const solid: Source = { document: "by definition: solid steel wire", confidence: "derived" };
+const handbook = cite("deposition-handbook", "seen");
+const e70c = cite("e70c-6m-sheet", "derived", { note: "0.420 lb per 1000 in over solid 0.045 in wire" });
+const tubular = remark(fromMemory, "of tubular wire; 0.80 to 0.88 is usual");
+const solid = withoutDocument("by definition: solid steel wire", "derived");
 
 export const depositionRows: readonly DepositionRow[] = [
   {
     kind: "solid",
     efficiency: 0.96,
-    efficiencySource: { ...handbook, note: "75Ar-25CO2; CO2 0.93, argon with 2 % oxygen 0.98" },
+    efficiencySource: remark(handbook, "75Ar-25CO2; CO2 0.93, argon with 2 % oxygen 0.98"),
     fill: 1,
     fillSource: solid,
   },
   { kind: "metal-cored", efficiency: 0.91, efficiencySource: e70c, fill: 0.922, fillSource: e70c },
-  { kind: "flux-cored", efficiency: 0.86, efficiencySource: handbook, fill: 0.85, fillSource: fromMemory },
-  { kind: "self-shielded", efficiency: 0.78, efficiencySource: handbook, fill: 0.85, fillSource: fromMemory },
+  { kind: "flux-cored", efficiency: 0.86, efficiencySource: handbook, fill: 0.85, fillSource: tubular },
+  { kind: "self-shielded", efficiency: 0.78, efficiencySource: handbook, fill: 0.85, fillSource: tubular },
   {
     kind: "stainless-cored",
     efficiency: 0.86,
-    efficiencySource: {
-      ...handbook,
-      confidence: "own-estimate",
-      note: "the figure for gas-shielded cored wire, lent to stainless",
-    },
+    efficiencySource: remark(
+      handbook,
+      "the figure for gas-shielded cored wire, lent to stainless",
+      "own-estimate",
+    ),
     fill: 0.85,
-    fillSource: fromMemory,
+    fillSource: tubular,
   },
 ];
 

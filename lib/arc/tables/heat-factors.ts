@@ -1,5 +1,5 @@
 import type { Source } from "@/lib/base";
-import type { Process } from "@/lib/trade";
+import { cite, type Process } from "@/lib/trade";
 
 export interface HeatFactor {
   /** Thermal efficiency k: heat input over arc energy. */
@@ -8,7 +8,7 @@ export interface HeatFactor {
   readonly source: Source;
 }
 
-const en1011: Source = { document: "EN 1011-1", edition: "as quoted in print", confidence: "seen-part" };
+const en1011 = cite("en-1011-1", "seen-part");
 
 export const heatFactors: Readonly<Record<Process, HeatFactor>> = {
   "FCAW-S": { k: 0.8, iso4063: "114", source: en1011 },

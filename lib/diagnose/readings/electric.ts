@@ -1,4 +1,4 @@
-import { ownEstimate } from "../cite";
+import { ownEstimate } from "@/lib/trade";
 import type { Reader } from "../reading";
 import { fact } from "./fact";
 

@@ -1,12 +1,12 @@
 import { fieldLabel } from "@/lib/setup";
-import { isSlagProcess, type ElectrodeClass } from "@/lib/trade";
-import { cite, memorySource, ownEstimate } from "../cite";
+import { type ElectrodeClass, fromMemory, isSlagProcess, ownEstimate, withoutDocument } from "@/lib/trade";
 import type { Reader } from "../reading";
 import { fact } from "./fact";
 import { entered, gaugeReading } from "./window";
+import { strongest } from "../witness";
 
 /** Travel by hand with cored or solid wire: about 8 to 20 in/min. From memory. */
-export const HAND_TRAVEL = { low: 8 * 25.4, high: 20 * 25.4, source: memorySource };
+export const HAND_TRAVEL = { low: 8 * 25.4, high: 20 * 25.4, source: fromMemory };
 
 /** Recorded, timed or inferred travel against what hands usually do; softly, because small beads are run faster. */
 export const travelReading: Reader = ({ setup, physics }) =>
@@ -45,12 +45,12 @@ export const legReading: Reader = ({ setup, bead, physics }) => {
 /** The leg one pass can carry, mm: general 9; 3.2 mm rod about 6.4; .035 in wire about 4.8, .030 about 3.2. */
 export function onePassLegMm(diameterMm: number | null, process: string | null) {
   if (process === "SMAW" && diameterMm !== null && diameterMm <= 3.3)
-    return { mm: 6.4, source: cite(["C32"], false)[0]! };
+    return { mm: 6.4, source: strongest("covered-multi-run-manual") };
   if (process !== "SMAW" && process !== "GTAW" && diameterMm !== null && diameterMm <= 0.95)
     return diameterMm <= 0.82
-      ? { mm: 3.2, source: cite(["C39"], false)[0]! }
-      : { mm: 4.8, source: cite(["C39"], false)[0]! };
-  return { mm: 9, source: cite(["A4"], false)[0]! };
+      ? { mm: 3.2, source: strongest("multi-process-manual") }
+      : { mm: 4.8, source: strongest("multi-process-manual") };
+  return { mm: 9, source: strongest("welding-inspection-of-steels") };
 }
 
 export const passSizeReading: Reader = ({ setup, bead }) => {
@@ -87,7 +87,7 @@ export const directionReading: Reader = ({ setup }) => {
       odds: slag
         ? { "push-on-slag": pushed || dragged ? 1 : 0.5, "drag-excess": dragged ? 1 : 0.1 }
         : { "push-excess": pushed ? 1 : 0.05, "drag-excess": dragged ? 1.5 : 0.1 },
-      source: cite(["B2", "C2"], false)[0]!,
+      source: strongest("welding-fundamentals", "trade-reference-notes"),
       forText: pushed ? "The gun was pushed." : "The gun was dragged.",
       againstText: pushed
         ? "The gun was pushed."
@@ -116,7 +116,7 @@ export const progressionReading: Reader = ({ setup, electrode }) => {
     fact({
       key: "progression",
       odds: { downhill: !down ? 0.005 : !suits ? 80 : thick ? 8 : 0.2 },
-      source: { document: "the record itself", confidence: "seen" },
+      source: withoutDocument("the record itself", "seen"),
       forText: "It was welded downhill.",
       againstText: down ? "Thin plate, and a wire made for welding downhill." : "It was not welded downhill.",
     }),
@@ -130,7 +130,7 @@ export const situationReading: Reader = ({ setup }) => [
         fact({
           key: "position",
           odds: { "pass-too-big": 0.5 },
-          source: memorySource,
+          source: fromMemory,
           forText: "In flat position a pool hardly sags.",
         }),
       ]
@@ -140,7 +140,7 @@ export const situationReading: Reader = ({ setup }) => [
         fact({
           key: "joint",
           odds: { weave: 0.3 },
-          source: memorySource,
+          source: fromMemory,
           forText: "Stringers are not woven.",
         }),
       ]

@@ -1,9 +1,9 @@
-import { isFillet, type Surface } from "@/lib/trade";
+import { commonPractice, fromMemory, isFillet, ownEstimate, type Surface } from "@/lib/trade";
 import { thicknessOdds } from "../thickness-rules";
-import { cite, commonPractice, memorySource, ownEstimate } from "../cite";
 import type { Odds, Reader } from "../reading";
 import { fact } from "./fact";
 import { entered } from "./window";
+import { strongest } from "../witness";
 
 /** By surface as recorded. Self-shielded wire bears scale and light rust that ruin a gas-shielded bead. */
 export const surfaceOdds: Readonly<
@@ -38,7 +38,7 @@ export const surfaceReading: Reader = ({ setup }) => {
     fact({
       key: "surface",
       odds: setup.process === "FCAW-S" ? row.gasless : row.other,
-      source: setup.process === "FCAW-S" ? commonPractice : cite(["B9"], true)[0]!,
+      source: setup.process === "FCAW-S" ? commonPractice : strongest("common-mig-problems", "memory"),
       forText: row.text,
     }),
   ];
@@ -52,7 +52,7 @@ export const thicknessReading: Reader = ({ setup, facts }) => {
     fact({
       key: "thicknessMm",
       odds,
-      source: memorySource,
+      source: fromMemory,
       forText: setup.thicknessMm <= 2 ? "Thin plate melts through easily." : "Thick plate drinks the heat.",
       againstText: "The thickness speaks against it.",
       amounts: [entered("plate", setup.thicknessMm, "small-length")],
@@ -105,7 +105,7 @@ export const metalReading: Reader = ({ setup }) =>
         fact({
           key: "baseMetal",
           odds: { "no-purge": 0.05 },
-          source: memorySource,
+          source: fromMemory,
           forText: "This steel is not purged.",
         }),
       ];

@@ -1,7 +1,6 @@
 import { interpolate } from "@/lib/numeric";
 import { fieldLabel } from "@/lib/setup";
-import { windowQuantities } from "@/lib/trade";
-import { ownEstimate } from "../cite";
+import { ownEstimate, windowQuantities } from "@/lib/trade";
 import { oddsFromBand, type BandLike } from "../odds-from-band";
 import { usualWindow } from "../usual-windows";
 import type { Reader, Reading, ReadingContext } from "../reading";

@@ -1,13 +1,14 @@
 import type { Source } from "@/lib/base";
 import { fieldInText } from "@/lib/setup";
+import { commonPractice, fromMemory, ownEstimate } from "@/lib/trade";
 import type { CauseId } from "../cause-ids";
-import { cite, commonPractice, memorySource, ownEstimate } from "../cite";
 import type { ReadingContext } from "../reading";
 import type { UnitKind } from "../types";
 import { current, volts } from "./dials";
 import { gasFlow, gasKind, polarity } from "./fixed-by-class";
 import { dragAngle, passSize, pullInstead, tipToWork, travel, workAngle } from "./hand";
 import { noNumber, number, type Step } from "./step";
+import { strongest } from "../witness";
 
 function fixed(quantity: string, unitKind: UnitKind, toSi: number, reason: string, source: Source) {
   return (): Step => ({ ...noNumber(reason, source), quantity, unitKind, toSi });
@@ -35,12 +36,12 @@ export const steps: Partial<Readonly<Record<CauseId, (ctx: ReadingContext) => St
   gap: ({ setup }) =>
     number(fieldInText("fitUpGapMm"), "small-length", setup.fitUpGapMm, 1, {
       reason: "Closed as far as the joint allows.",
-      source: memorySource,
+      source: fromMemory,
     }),
   "arc-long": ({ setup }) =>
     number("arc length", "small-length", null, setup.electrodeDiameterMm, {
       reason: "About the core diameter.",
-      source: cite(["C1"], false)[0]!,
+      source: strongest("apprenticeship-notes"),
     }),
   contam: fixed(
     "bright metal on each side",
@@ -54,14 +55,14 @@ export const steps: Partial<Readonly<Record<CauseId, (ctx: ReadingContext) => St
     "small-length",
     6,
     "Then wait until the crater is full.",
-    cite(["B21"], false)[0]!,
+    strongest("crack-chart"),
   ),
   "moisture-plate": fixed(
     "plate at least",
     "temperature",
     95,
     "Water is gone there, with some reserve.",
-    cite(["B10"], false)[0]!,
+    strongest("porosity-ranking"),
   ),
   "heat-interpass": ({ setup }) =>
     setup.baseMetal === "stainless"
@@ -70,9 +71,9 @@ export const steps: Partial<Readonly<Record<CauseId, (ctx: ReadingContext) => St
           "temperature",
           150,
           "The usual ceiling for stainless.",
-          cite(["C2"], false)[0]!,
+          strongest("trade-reference-notes"),
         )()
-      : noNumber("Each pass should start as cool as the first.", memorySource),
+      : noNumber("Each pass should start as cool as the first.", fromMemory),
   placement: ({ setup }) =>
     number("wire off the joint line, at most", "small-length", null, setup.electrodeDiameterMm, {
       reason:
@@ -80,7 +81,7 @@ export const steps: Partial<Readonly<Record<CauseId, (ctx: ReadingContext) => St
       source: commonPractice,
     }),
   downhill: ({ setup }) => ({
-    ...noNumber("Uphill the pool stays behind the arc.", cite(["A7"], false)[0]!),
+    ...noNumber("Uphill the pool stays behind the arc.", strongest("steel-connection-handbook")),
     quantity: "progression",
     fromText: setup.progression,
     toText: "up",

@@ -1,7 +1,6 @@
 import { clamp } from "@/lib/numeric";
 import { fieldInText } from "@/lib/setup";
-import { feedCap } from "@/lib/trade";
-import { memorySource } from "../cite";
+import { feedCap, fromMemory } from "@/lib/trade";
 import type { ReadingContext } from "../reading";
 import { voltsForFeed } from "../readings/window";
 import { currentEffect, legEffect } from "./effects";
@@ -23,7 +22,7 @@ export function volts(ctx: ReadingContext, sign: 1 | -1): Step {
         : outside(from, band)
           ? BACK_IN
           : ONE_STEP,
-      source: band?.source ?? memorySource,
+      source: band?.source ?? fromMemory,
     }),
     share: stepShare(from, to, step),
     stepSi: from !== null && to !== null ? to - from : step,
@@ -40,7 +39,7 @@ export function current(ctx: ReadingContext, sign: 1 | -1): Step {
     return number(fieldInText("amps"), "current", setup.amps, to, {
       reason: outside(setup.amps, band) ? BACK_IN : ONE_STEP,
       share: stepShare(setup.amps, to, step),
-      source: band?.source ?? memorySource,
+      source: band?.source ?? fromMemory,
     });
   }
   const from = setup.wireFeedMPerMin;
@@ -59,7 +58,7 @@ export function current(ctx: ReadingContext, sign: 1 | -1): Step {
         : outside(from, band)
           ? BACK_IN
           : ONE_STEP,
-      source: capped ? cap.source : (band?.source ?? memorySource),
+      source: capped ? cap.source : (band?.source ?? fromMemory),
     }),
     share: stepShare(from, to, STEP.feedShare * (from ?? 0)),
     effects: to === null ? [] : [...currentEffect(ctx, to, setup.ctwdMm), ...legEffect(ctx, to, null)],

@@ -1,5 +1,5 @@
 import { fieldInText } from "@/lib/setup";
-import { memorySource } from "../cite";
+import { fromMemory } from "@/lib/trade";
 import type { ReadingContext } from "../reading";
 import { usualWindow } from "../usual-windows";
 import { noNumber, number, type Step } from "./step";
@@ -7,7 +7,7 @@ import { noNumber, number, type Step } from "./step";
 export function polarity({ setup, electrode }: ReadingContext): Step {
   const wanted = electrode?.polarity ?? [];
   return {
-    ...noNumber("The class on the spool fixes the polarity.", electrode?.source ?? memorySource),
+    ...noNumber("The class on the spool fixes the polarity.", electrode?.source ?? fromMemory),
     quantity: "polarity",
     fromText: setup.polarity,
     toText: wanted.length > 0 ? wanted.join(" or ") : null,
@@ -17,7 +17,7 @@ export function polarity({ setup, electrode }: ReadingContext): Step {
 export function gasKind({ setup, electrode }: ReadingContext): Step {
   const wanted = electrode?.gases ?? [];
   return {
-    ...noNumber("The class on the spool fixes the gas.", electrode?.source ?? memorySource),
+    ...noNumber("The class on the spool fixes the gas.", electrode?.source ?? fromMemory),
     quantity: "gas",
     fromText: setup.gas,
     toText: wanted.length > 0 ? wanted.join(" or ") : null,
@@ -33,6 +33,6 @@ export function gasFlow(ctx: ReadingContext, sign: 1 | -1): Step {
     reason: helps
       ? "The middle of the window; read it with the trigger held."
       : "The dial reads enough already: look for a leak, an empty cylinder or a blocked nozzle.",
-    source: band?.source ?? memorySource,
+    source: band?.source ?? fromMemory,
   });
 }

@@ -1,13 +1,13 @@
 import { areaFromLegMm2, travelForAreaMmPerS } from "@/lib/arc";
 import { clamp } from "@/lib/numeric";
 import { fieldInText } from "@/lib/setup";
-import { isFillet } from "@/lib/trade";
-import { cite, memorySource } from "../cite";
+import { fromMemory, isFillet, withoutDocument } from "@/lib/trade";
 import type { ReadingContext } from "../reading";
 import { onePassLegMm } from "../readings/hand";
 import { currentEffect, legEffect } from "./effects";
 import { number, type Step } from "./step";
 import { BACK_IN, ONE_STEP, outside, STEP, stepShare, targetIn } from "./target";
+import { strongest } from "../witness";
 
 export function tipToWork(ctx: ReadingContext, sign: 1 | -1): Step {
   const band = ctx.window?.ctwdMm ?? null;
@@ -16,7 +16,7 @@ export function tipToWork(ctx: ReadingContext, sign: 1 | -1): Step {
   return {
     ...number(fieldInText("ctwdMm"), "small-length", from, to, {
       reason: outside(from, band) ? BACK_IN : ONE_STEP,
-      source: band?.source ?? memorySource,
+      source: band?.source ?? fromMemory,
     }),
     share: stepShare(from, to, STEP.ctwdMm),
     effects: to === null ? [] : currentEffect(ctx, ctx.setup.wireFeedMPerMin, to),
@@ -41,7 +41,7 @@ export function travel(ctx: ReadingContext, sign: 1 | -1): Step {
       reason: useful
         ? "The travel that leaves the leg asked for, by mass balance of wire and bead."
         : "About a fifth, so that the difference shows; change nothing else.",
-      source: useful ? { document: "mass balance of wire and bead", confidence: "derived" } : memorySource,
+      source: useful ? withoutDocument("mass balance of wire and bead", "derived") : fromMemory,
     }),
     amounts:
       travelInferred && from !== null
@@ -59,7 +59,11 @@ export function travel(ctx: ReadingContext, sign: 1 | -1): Step {
 }
 
 export function dragAngle(ctx: ReadingContext): Step {
-  const band = ctx.window?.travelAngleDeg ?? { low: 10, high: 20, source: cite(["C2"], false)[0]! };
+  const band = ctx.window?.travelAngleDeg ?? {
+    low: 10,
+    high: 20,
+    source: strongest("trade-reference-notes"),
+  };
   return number(
     fieldInText("travelAngleDeg"),
     "angle",
@@ -86,7 +90,7 @@ export function workAngle({ setup }: ReadingContext): Step {
   const to = setup.joint === null ? null : isFillet(setup.joint) ? 45 : 90;
   return number(fieldInText("workAngleDeg"), "angle", setup.workAngleDeg, to, {
     reason: "It bisects the joint; lean a little towards the thicker or lower plate if need be.",
-    source: cite(["C1"], false)[0]!,
+    source: strongest("apprenticeship-notes"),
   });
 }
 

@@ -1,6 +1,7 @@
 import type { Process } from "@/lib/trade";
 import type { CauseId } from "../cause-ids";
 import type { Commonness } from "../weights";
+import { ALL, GAS, ROD, SLAG, STICK, WIRE } from "./process-groups";
 
 export interface Cause {
   readonly id: CauseId;
@@ -21,13 +22,6 @@ export interface Cause {
   /** How surely the correction removes the cause, if it was the cause. Own estimate. */
   readonly cureRate: number;
 }
-
-const WIRE: readonly Process[] = ["FCAW-S", "FCAW-G", "GMAW"];
-const SLAG: readonly Process[] = ["FCAW-S", "FCAW-G", "SMAW"];
-const GAS: readonly Process[] = ["FCAW-G", "GMAW", "GTAW"];
-const ROD: readonly Process[] = ["SMAW", "GTAW"];
-const STICK: readonly Process[] = ["SMAW"];
-const ALL: readonly Process[] = ["FCAW-S", "FCAW-G", "GMAW", "SMAW", "GTAW"];
 
 const HAND = "Done anew by hand with every bead.";
 const SETTING = "Set once and read off a dial.";

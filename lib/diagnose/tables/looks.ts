@@ -1,6 +1,6 @@
-import type { ImperfectionId, Pattern, Place, Stretch } from "@/lib/trade";
+import type { DocumentId, ImperfectionId, Pattern, Place, Stretch } from "@/lib/trade";
 import type { CauseId } from "../cause-ids";
-import type { DocumentId } from "./sources";
+import type { Ground } from "../witness";
 
 /** Something seen about how a mark lies, and which causes make it lie so. */
 export interface Look {
@@ -15,8 +15,7 @@ export interface Look {
   readonly force: "clear" | "usual";
   /** What the look tells, as a clause that follows the name of the look. */
   readonly sentence: string;
-  readonly documents: readonly DocumentId[];
-  readonly memory: boolean;
+  readonly witnesses: readonly Ground[];
 }
 
 type When = {
@@ -28,8 +27,8 @@ type Says = {
   readonly favours?: readonly CauseId[];
   readonly opposes?: readonly CauseId[];
   readonly force?: Look["force"];
-  readonly documents?: readonly DocumentId[];
-  readonly memory?: boolean;
+  /** Left out: trade knowledge. */
+  readonly witnesses?: readonly Ground[];
 };
 
 const look = (
@@ -48,8 +47,7 @@ const look = (
   opposes: says.opposes ?? [],
   force: says.force ?? "usual",
   sentence,
-  documents: says.documents ?? [],
-  memory: says.memory ?? (says.documents ?? []).length === 0,
+  witnesses: says.witnesses ?? ["memory"],
 });
 
 const PORES: readonly ImperfectionId[] = ["surface-porosity", "wormhole", "gas-mark"];
@@ -72,7 +70,7 @@ export const looks: readonly Look[] = [
         "damp-consumable",
         "ctwd-short",
       ],
-      documents: ["C1", "C13"],
+      witnesses: ["apprenticeship-notes", "covered-defects-guide"],
     },
   ),
   look(
@@ -83,8 +81,13 @@ export const looks: readonly Look[] = [
     {
       favours: ["gas-low", "draft", "nozzle-fouled", "polarity", "damp-consumable"],
       opposes: ["no-preflow", "strike-tip", "crater-unfilled"],
-      documents: ["B13", "B14", "C2", "C12"],
-      memory: true,
+      witnesses: [
+        "mig-parameters",
+        "mig-handbook",
+        "trade-reference-notes",
+        "flux-cored-troubleshooting",
+        "memory",
+      ],
     },
   ),
   look(
@@ -105,8 +108,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["coating", "contam", "draft"],
       opposes: ["polarity", "volt-high", "gas-high", "ctwd-short"],
-      documents: ["B17"],
-      memory: true,
+      witnesses: ["primer-porosity", "memory"],
     },
   ),
   look(
@@ -128,8 +130,7 @@ export const looks: readonly Look[] = [
         "ctwd-short",
       ],
       force: "clear",
-      documents: ["B19", "B10"],
-      memory: true,
+      witnesses: ["low-hydrogen-porosity", "porosity-ranking", "memory"],
     },
   ),
   look(
@@ -140,7 +141,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["crater-unfilled"],
       opposes: ["contam", "damp-consumable", "polarity", "gas-low", "draft", "volt-high"],
-      documents: ["B11"],
+      witnesses: ["mig-troubleshooting"],
     },
   ),
   look(
@@ -151,7 +152,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["contam", "damp-consumable", "coating"],
       opposes: ["draft", "travel-fast"],
-      documents: ["A2", "C14"],
+      witnesses: ["job-knowledge-42-porosity", "worm-hole-discussion"],
     },
   ),
   look(
@@ -162,7 +163,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["coating", "moisture-plate"],
       opposes: ["gas-low", "gas-high", "draft"],
-      documents: ["A2", "B17"],
+      witnesses: ["job-knowledge-42-porosity", "primer-porosity"],
     },
   ),
   look(
@@ -173,7 +174,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["work-angle", "placement", "pass-too-big"],
       opposes: ["volt-high", "arc-long", "weave"],
-      documents: ["A4", "B4", "C3"],
+      witnesses: ["welding-inspection-of-steels", "tungsten-arc-handbook", "covered-fillet-manual"],
     },
   ),
   look(
@@ -184,8 +185,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["work-angle", "placement", "arc-blow"],
       opposes: ["volt-high", "volt-low", "wfs-high", "wfs-low", "arc-long"],
-      documents: ["B24", "C3"],
-      memory: true,
+      witnesses: ["glossary-undercut-craters", "covered-fillet-manual", "memory"],
     },
   ),
   look(
@@ -196,7 +196,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["travel-fast", "volt-high", "arc-long", "wfs-high"],
       opposes: ["work-angle", "placement", "pass-too-big"],
-      documents: ["B14", "A1"],
+      witnesses: ["mig-handbook", "job-knowledge-67-shape"],
     },
   ),
   look(
@@ -216,7 +216,7 @@ export const looks: readonly Look[] = [
         "electrode-large",
       ],
       force: "clear",
-      documents: ["C4", "C5"],
+      witnesses: ["covered-fault-table", "covered-fault-page"],
     },
   ),
   look(
@@ -232,7 +232,7 @@ export const looks: readonly Look[] = [
   look("lap-lower", ["overlap"], { places: ["lower-toe"] }, "Rolled over the lower plate: the pool sagged.", {
     favours: ["travel-slow", "pass-too-big", "work-angle"],
     opposes: ["weave", "volt-low"],
-    documents: ["C2", "C3"],
+    witnesses: ["trade-reference-notes", "covered-fillet-manual"],
   }),
   look(
     "lap-both",
@@ -242,7 +242,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["wfs-low", "volt-low", "ctwd-long"],
       opposes: ["travel-slow", "work-angle", "placement"],
-      documents: ["C1"],
+      witnesses: ["apprenticeship-notes"],
     },
   ),
   look(
@@ -263,14 +263,13 @@ export const looks: readonly Look[] = [
     {
       favours: ["volt-low", "gas-wrong", "wfs-high"],
       opposes: ["volt-high", "arc-long"],
-      documents: ["B13"],
+      witnesses: ["mig-parameters"],
     },
   ),
   look("balls-fine", ["spatter"], { patterns: ["fine"] }, "Fine scatter comes from a long arc.", {
     favours: ["volt-high", "arc-long"],
     opposes: ["volt-low"],
-    documents: ["C9"],
-    memory: true,
+    witnesses: ["small-wire-manual-settings", "memory"],
   }),
   look(
     "balls-one-side",
@@ -280,7 +279,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["drag-excess", "arc-blow"],
       opposes: ["volt-low", "volt-high"],
-      documents: ["B2"],
+      witnesses: ["welding-fundamentals"],
     },
   ),
   look(
@@ -291,7 +290,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["slag-left"],
       opposes: ["travel-slow", "wfs-low"],
-      documents: ["C16", "C4"],
+      witnesses: ["practice-questions", "covered-fault-table"],
     },
   ),
   look(
@@ -302,13 +301,13 @@ export const looks: readonly Look[] = [
     {
       favours: ["slag-left", "placement", "bead-shape", "volt-low", "weave"],
       opposes: ["pool-ahead"],
-      documents: ["C4", "B3"],
+      witnesses: ["covered-fault-table", "modern-welding"],
     },
   ),
   look("slag-in-face", ["trapped-slag"], { places: ["face"] }, "Slag in the face ran ahead of the arc.", {
     favours: ["travel-slow", "push-on-slag", "pool-ahead", "downhill"],
     opposes: ["slag-left", "placement"],
-    documents: ["B2", "B6"],
+    witnesses: ["welding-fundamentals", "self-shielded-best-practices"],
   }),
   look(
     "width-periodic",
@@ -328,7 +327,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["tip-feed", "work-lead", "input-power", "arc-blow"],
       opposes: ["travel-uneven", "heat-interpass"],
-      documents: ["B34"],
+      witnesses: ["contact-tip-wear"],
     },
   ),
   look(
@@ -340,7 +339,7 @@ export const looks: readonly Look[] = [
       favours: ["no-purge"],
       opposes: ["gas-low", "draft", "heat-interpass", "travel-fast", "slag-hot", "ctwd-long"],
       force: "clear",
-      documents: ["C2"],
+      witnesses: ["trade-reference-notes"],
     },
   ),
   look(
@@ -351,7 +350,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["heat-interpass", "wfs-high", "travel-slow"],
       opposes: ["draft", "contam"],
-      documents: ["B31", "C2"],
+      witnesses: ["stainless-colours", "trade-reference-notes"],
     },
   ),
   look(
@@ -362,7 +361,7 @@ export const looks: readonly Look[] = [
     {
       favours: ["gas-low", "draft", "travel-fast", "ctwd-long"],
       opposes: ["heat-interpass", "slag-hot"],
-      documents: ["C2", "B18"],
+      witnesses: ["trade-reference-notes", "dull-stainless"],
     },
   ),
   look("hole-at-end", ["burn-through"], { stretches: ["crater"] }, "At the end the part had grown hot.", {
@@ -397,15 +396,20 @@ const contrary = (
 ): readonly Contrary[] => causes.map((cause) => ({ imperfection, cause, factor, documents }));
 
 export const contraries: readonly Contrary[] = [
-  ...contrary("convex-bead", 0.3, ["volt-high", "arc-long", "push-excess"], ["B14", "B13"]),
+  ...contrary(
+    "convex-bead",
+    0.3,
+    ["volt-high", "arc-long", "push-excess"],
+    ["mig-handbook", "mig-parameters"],
+  ),
   ...contrary(
     "flat-wide-bead",
     0.3,
     ["volt-low", "travel-fast", "arc-short", "ctwd-long", "drag-excess"],
-    ["B14", "A1", "B2"],
+    ["mig-handbook", "job-knowledge-67-shape", "welding-fundamentals"],
   ),
-  ...contrary("flat-wide-bead", 0.5, ["wfs-low"], ["B13"]),
-  ...contrary("concave-face", 0.4, ["volt-low", "travel-slow", "arc-short"], ["A7"]),
+  ...contrary("flat-wide-bead", 0.5, ["wfs-low"], ["mig-parameters"]),
+  ...contrary("concave-face", 0.4, ["volt-low", "travel-slow", "arc-short"], ["steel-connection-handbook"]),
   ...contrary("undersized", 0.3, ["travel-slow", "pass-too-big"]),
   ...contrary("oversized", 0.3, ["travel-fast"]),
   ...contrary("burn-through", 0.3, ["wfs-low", "travel-fast", "ctwd-long", "base-cold-thick", "input-power"]),

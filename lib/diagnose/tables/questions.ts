@@ -1,6 +1,6 @@
 import type { SetupField } from "@/lib/setup";
+import type { DocumentId } from "@/lib/trade";
 import type { CauseId } from "../cause-ids";
-import type { DocumentId } from "./sources";
 
 /** An inspection that looks at one thing: its answers are weighed by how likely each is in each state of that thing. */
 export interface Question {
@@ -13,6 +13,7 @@ export interface Question {
   /** A set-up field that already answers it. */
   readonly field: SetupField | null;
   readonly effortS: number;
+  /** Who names the look; how likely each answer is stands in none of them. */
   readonly documents: readonly DocumentId[];
 }
 
@@ -56,7 +57,7 @@ export const questions: readonly Question[] = [
     ["polarity"],
     "Is the gun on the pole its class asks for?",
     "Read the lugs inside the machine: which one does the gun cable sit on?",
-    { field: "polarity", effortS: 20, documents: ["C12", "C2"] },
+    { field: "polarity", effortS: 20, documents: ["flux-cored-troubleshooting", "trade-reference-notes"] },
     yesNo("On the other pole", "On the right pole", 0.98, 0.01),
   ),
   ask(
@@ -64,7 +65,11 @@ export const questions: readonly Question[] = [
     ["ctwd-long", "ctwd-short"],
     "How far is it from tip to work?",
     "Hold the gun as you weld, power off, and measure from contact tip to plate.",
-    { field: "ctwdMm", effortS: 30, documents: ["C12", "C2", "B2"] },
+    {
+      field: "ctwdMm",
+      effortS: 30,
+      documents: ["flux-cored-troubleshooting", "trade-reference-notes", "welding-fundamentals"],
+    },
     [
       ["long", "Longer than the wire asks for", 0.08, 0.9, 0.02],
       ["right", "As the wire asks for", 0.84, 0.08, 0.13],
@@ -76,7 +81,7 @@ export const questions: readonly Question[] = [
     ["ctwd-uneven"],
     "Did the gun keep its height all along?",
     "Have someone watch, or make a dry run along the joint.",
-    { effortS: 45, documents: ["B4"] },
+    { effortS: 45, documents: ["tungsten-arc-handbook"] },
     yesNo("It rose and fell", "It kept its height", 0.8, 0.15),
   ),
   ask(
@@ -84,7 +89,7 @@ export const questions: readonly Question[] = [
     ["travel-fast", "travel-slow"],
     "How fast did you travel?",
     "Time a bead and divide its length by the time; compare with a bead that came out well.",
-    { field: "travelSpeedMmPerMin", effortS: 60, documents: ["B2", "B13"] },
+    { field: "travelSpeedMmPerMin", effortS: 60, documents: ["welding-fundamentals", "mig-parameters"] },
     [
       ["fast", "Faster than usual", 0.1, 0.78, 0.03],
       ["right", "As usual", 0.8, 0.19, 0.19],
@@ -96,7 +101,7 @@ export const questions: readonly Question[] = [
     ["travel-uneven"],
     "Was the pace steady?",
     "Look at the ripples: are they evenly spaced?",
-    { effortS: 20, documents: ["B4"] },
+    { effortS: 20, documents: ["tungsten-arc-handbook"] },
     yesNo("It hurried and waited", "It was steady", 0.85, 0.15),
   ),
   ask(
@@ -104,7 +109,11 @@ export const questions: readonly Question[] = [
     ["work-angle"],
     "Did the gun bisect the joint, seen along the weld?",
     "Hold the gun as you weld and look along the joint.",
-    { field: "workAngleDeg", effortS: 20, documents: ["C1", "C21"] },
+    {
+      field: "workAngleDeg",
+      effortS: 20,
+      documents: ["apprenticeship-notes", "visual-discontinuities-handout"],
+    },
     yesNo("It leaned to one plate", "It bisected the joint", 0.85, 0.12),
   ),
   ask(
@@ -112,7 +121,7 @@ export const questions: readonly Question[] = [
     ["placement"],
     "Did the wire stay on the joint line?",
     "Dry run: does the wire end follow the root, or for a stringer the toe of the last bead?",
-    { effortS: 30, documents: ["C21", "B6"] },
+    { effortS: 30, documents: ["visual-discontinuities-handout", "self-shielded-best-practices"] },
     yesNo("It left the line", "It stayed on the line", 0.85, 0.12),
   ),
   ask(
@@ -120,7 +129,11 @@ export const questions: readonly Question[] = [
     ["drag-excess", "push-on-slag", "push-excess"],
     "How did the gun lean along the weld?",
     "Hold the gun as you weld and look at it from the side.",
-    { field: "travelAngleDeg", effortS: 20, documents: ["B2", "B6"] },
+    {
+      field: "travelAngleDeg",
+      effortS: 20,
+      documents: ["welding-fundamentals", "self-shielded-best-practices"],
+    },
     [
       ["steep-drag", "Dragged, leaning far back", 0.08, 0.88, 0.01, 0.01],
       ["as-asked", "As the process asks for", 0.86, 0.1, 0.04, 0.11],
@@ -132,7 +145,7 @@ export const questions: readonly Question[] = [
     ["volt-high", "volt-low"],
     "How do the volts stand to the wire feed?",
     "Compare both dials with the wire's data sheet, or read the meter while welding.",
-    { field: "volts", effortS: 45, documents: ["B13", "C2"] },
+    { field: "volts", effortS: 45, documents: ["mig-parameters", "trade-reference-notes"] },
     [
       ["high", "Above the sheet", 0.1, 0.85, 0.02],
       ["right", "On the sheet", 0.8, 0.13, 0.13],
@@ -144,7 +157,7 @@ export const questions: readonly Question[] = [
     ["arc-long", "arc-short"],
     "How long was the arc?",
     "About the core diameter is right; listen for a steady crackle.",
-    { effortS: 20, documents: ["C1", "C31"] },
+    { effortS: 20, documents: ["apprenticeship-notes", "covered-slides"] },
     [
       ["long", "Longer than the core", 0.12, 0.85, 0.02],
       ["right", "About the core", 0.8, 0.13, 0.15],
@@ -156,7 +169,7 @@ export const questions: readonly Question[] = [
     ["wfs-high", "wfs-low"],
     "How does the current or wire feed stand to the plate?",
     "Compare the dial with the electrode's data sheet and the plate thickness.",
-    { field: "wireFeedMPerMin", effortS: 45, documents: ["C9", "B13"] },
+    { field: "wireFeedMPerMin", effortS: 45, documents: ["small-wire-manual-settings", "mig-parameters"] },
     [
       ["high", "Above the sheet", 0.1, 0.85, 0.02],
       ["right", "On the sheet", 0.8, 0.13, 0.13],
@@ -168,7 +181,11 @@ export const questions: readonly Question[] = [
     ["gas-low", "gas-high"],
     "What gas flows with the trigger held?",
     "Hold the trigger and read the flow meter; look at the cylinder and soap the joints.",
-    { field: "gasFlowLPerMin", effortS: 45, documents: ["C1", "B10", "B12"] },
+    {
+      field: "gasFlowLPerMin",
+      effortS: 45,
+      documents: ["apprenticeship-notes", "porosity-ranking", "weld-flaws-handout"],
+    },
     [
       ["low", "Little or none, or it leaks", 0.03, 0.92, 0.01],
       ["right", "As the process asks for", 0.92, 0.07, 0.14],
@@ -180,7 +197,7 @@ export const questions: readonly Question[] = [
     ["gas-wrong"],
     "Is it the gas the wire was made for?",
     "Compare the cylinder's label with the class on the spool.",
-    { field: "gas", effortS: 20, documents: ["C2", "B11"] },
+    { field: "gas", effortS: 20, documents: ["trade-reference-notes", "mig-troubleshooting"] },
     yesNo("Another gas", "The right gas", 0.97, 0.02),
   ),
   ask(
@@ -196,7 +213,7 @@ export const questions: readonly Question[] = [
     ["draft"],
     "Is there wind or a fan on the work?",
     "Feel with a wet finger at the joint; look at how the fume moves.",
-    { field: "outdoors", effortS: 15, documents: ["B10"] },
+    { field: "outdoors", effortS: 15, documents: ["porosity-ranking"] },
     yesNo("Air moves", "Still air", 0.92, 0.1),
   ),
   ask(
@@ -204,7 +221,7 @@ export const questions: readonly Question[] = [
     ["nozzle-fouled"],
     "Is the nozzle clean inside?",
     "Take it off and look through it and at the diffuser.",
-    { effortS: 30, documents: ["B10", "B12"] },
+    { effortS: 30, documents: ["porosity-ranking", "weld-flaws-handout"] },
     yesNo("Fouled or loose", "Clean", 0.93, 0.06),
   ),
   ask(
@@ -212,7 +229,7 @@ export const questions: readonly Question[] = [
     ["contam"],
     "Was the joint bright metal before welding?",
     "Look at an unwelded stretch: oil, paint, rust, scale? Wipe it with a white cloth.",
-    { field: "surface", effortS: 30, documents: ["B9", "A2"] },
+    { field: "surface", effortS: 30, documents: ["common-mig-problems", "job-knowledge-42-porosity"] },
     yesNo("Dirty, or the wire was", "Bright", 0.93, 0.15),
   ),
   ask(
@@ -220,7 +237,7 @@ export const questions: readonly Question[] = [
     ["coating"],
     "Is there zinc, primer or plating on the plate or its cut edge?",
     "Scratch an unwelded stretch, edges too.",
-    { field: "surface", effortS: 30, documents: ["B16", "B17"] },
+    { field: "surface", effortS: 30, documents: ["galvanised-porosity", "primer-porosity"] },
     yesNo("There is", "Bare steel", 0.97, 0.03),
   ),
   ask(
@@ -228,7 +245,7 @@ export const questions: readonly Question[] = [
     ["moisture-plate"],
     "Was the plate cold or damp?",
     "Feel it; look for dew, and between the plates of a lap.",
-    { field: "surface", effortS: 20, documents: ["B10", "A2"] },
+    { field: "surface", effortS: 20, documents: ["porosity-ranking", "job-knowledge-42-porosity"] },
     yesNo("Cold or damp", "Dry and at room temperature", 0.9, 0.1),
   ),
   ask(
@@ -236,7 +253,7 @@ export const questions: readonly Question[] = [
     ["damp-consumable"],
     "How were wire or electrodes kept?",
     "Look at the spool for rust and dullness; ask how long the packet was open.",
-    { effortS: 30, documents: ["C18", "C13", "B15"] },
+    { effortS: 30, documents: ["inspection-practice-papers", "covered-defects-guide", "diagnosing-flux"] },
     yesNo("Left open or rusty", "Dry, from a closed packet or the oven", 0.92, 0.1),
   ),
   ask(
@@ -244,7 +261,7 @@ export const questions: readonly Question[] = [
     ["gap", "groove-tight"],
     "How did the parts fit?",
     "Look at an unwelded stretch or the back of the joint; try a feeler.",
-    { field: "fitUpGapMm", effortS: 45, documents: ["A1", "C17"] },
+    { field: "fitUpGapMm", effortS: 45, documents: ["job-knowledge-67-shape", "vocational-model-answers"] },
     [
       ["wide", "A gap, or too little root face", 0.08, 0.9, 0.02],
       ["right", "As drawn", 0.87, 0.09, 0.13],
@@ -264,7 +281,7 @@ export const questions: readonly Question[] = [
     ["slag-left"],
     "Was every bead chipped and brushed before the next?",
     "Look at the toes of the bead below.",
-    { effortS: 20, documents: ["C16", "B6"] },
+    { effortS: 20, documents: ["practice-questions", "self-shielded-best-practices"] },
     yesNo("Not everywhere", "Every one", 0.9, 0.1),
   ),
   ask(
@@ -272,7 +289,7 @@ export const questions: readonly Question[] = [
     ["slag-hot"],
     "When was the slag taken off?",
     "Remember: was the bead still glowing?",
-    { effortS: 10, documents: ["C23"] },
+    { effortS: 10, documents: ["stainless-colour-discussion"] },
     yesNo("While still glowing", "After it had cooled", 0.93, 0.1),
   ),
   ask(
@@ -280,7 +297,7 @@ export const questions: readonly Question[] = [
     ["weave"],
     "Was the bead woven?",
     "Look at the ripples: do they swing from toe to toe?",
-    { effortS: 15, documents: ["C4", "B24"] },
+    { effortS: 15, documents: ["covered-fault-table", "glossary-undercut-craters"] },
     yesNo("Woven wide or without a pause", "Stringer, or with a pause at the toes", 0.92, 0.07),
   ),
   ask(
@@ -288,7 +305,7 @@ export const questions: readonly Question[] = [
     ["crater-unfilled"],
     "How was the arc ended?",
     "Look at the last crater: dished, or level with the face?",
-    { effortS: 10, documents: ["B21", "C16"] },
+    { effortS: 10, documents: ["crack-chart", "practice-questions"] },
     yesNo("Pulled straight off", "Gone back and filled", 0.9, 0.1),
   ),
   ask(
@@ -296,7 +313,7 @@ export const questions: readonly Question[] = [
     ["no-run-off"],
     "Did the bead end on a tab?",
     "Look where the crater lies.",
-    { effortS: 10, documents: ["B1"] },
+    { effortS: 10, documents: ["gmaw-fcaw-handbook"] },
     yesNo("At the edge of the work", "On a tab, or inside the joint", 0.9, 0.2),
   ),
   ask(
@@ -304,7 +321,7 @@ export const questions: readonly Question[] = [
     ["tip-feed"],
     "Is the tip round and does the wire run freely?",
     "Take the tip out and look at its bore; pull wire by hand from the gun.",
-    { effortS: 60, documents: ["B34", "A8"] },
+    { effortS: 60, documents: ["contact-tip-wear", "navedtra-14119"] },
     yesNo("Oval, or the wire jerks", "Round, and it runs freely", 0.9, 0.08),
   ),
   ask(
@@ -320,7 +337,7 @@ export const questions: readonly Question[] = [
     ["wire-ball"],
     "Was the wire snipped before the start?",
     "Look at the wire end after a stop.",
-    { effortS: 10, documents: ["C2"] },
+    { effortS: 10, documents: ["trade-reference-notes"] },
     yesNo("Ball left on", "Snipped", 0.95, 0.3),
   ),
   ask(
@@ -328,7 +345,7 @@ export const questions: readonly Question[] = [
     ["strike-tip"],
     "Was the covering whole at the tip of the rod?",
     "Look at the next rod, and at one that was struck before.",
-    { effortS: 10, documents: ["B19"] },
+    { effortS: 10, documents: ["low-hydrogen-porosity"] },
     yesNo("Bare tip", "Whole", 0.9, 0.08),
   ),
   ask(
@@ -336,7 +353,7 @@ export const questions: readonly Question[] = [
     ["strike-outside"],
     "Where was the arc struck?",
     "Look for a burn beside the joint.",
-    { effortS: 10, documents: ["C1"] },
+    { effortS: 10, documents: ["apprenticeship-notes"] },
     yesNo("Outside the joint", "In the joint", 0.95, 0.05),
   ),
   ask(
@@ -344,7 +361,7 @@ export const questions: readonly Question[] = [
     ["work-lead"],
     "How does the work clamp sit?",
     "Feel whether it is hot; look for bright metal under it and a loose screw.",
-    { effortS: 30, documents: ["C36", "C37"] },
+    { effortS: 30, documents: ["inconsistent-arc-guide", "work-clamp-notes"] },
     yesNo("Loose, hot or on rust", "Tight on bright metal", 0.88, 0.1),
   ),
   ask(
@@ -352,7 +369,7 @@ export const questions: readonly Question[] = [
     ["input-power"],
     "How is the machine fed?",
     "Look at the cord: long and thin? Is other load on the same line? Measure volts while welding.",
-    { effortS: 45, documents: ["C25", "C1"] },
+    { effortS: 45, documents: ["small-machine-test", "apprenticeship-notes"] },
     yesNo("Long thin cord, or a weak supply", "Straight from a strong supply", 0.92, 0.1),
   ),
   ask(
@@ -360,7 +377,7 @@ export const questions: readonly Question[] = [
     ["arc-blow"],
     "Is the arc pulled to one side?",
     "Watch it near ends and corners; turn the work lead to the other end and watch again.",
-    { effortS: 60, documents: ["C18", "C20"] },
+    { effortS: 60, documents: ["inspection-practice-papers", "classroom-study-guides"] },
     yesNo("Pulled aside", "Straight", 0.9, 0.04),
   ),
   ask(
@@ -368,7 +385,7 @@ export const questions: readonly Question[] = [
     ["electrode-large"],
     "Does the rod reach into the corner?",
     "Compare rod and plate thickness.",
-    { field: "electrodeDiameterMm", effortS: 15, documents: ["C4", "C5"] },
+    { field: "electrodeDiameterMm", effortS: 15, documents: ["covered-fault-table", "covered-fault-page"] },
     yesNo("Too thick for it", "It fits", 0.92, 0.08),
   ),
   ask(
@@ -376,7 +393,7 @@ export const questions: readonly Question[] = [
     ["base-cold-thick", "thin-base"],
     "How does the plate stand to the heat?",
     "Compare plate thickness and temperature with what wire and machine are made for.",
-    { field: "thicknessMm", effortS: 30, documents: ["C9", "C1"] },
+    { field: "thicknessMm", effortS: 30, documents: ["small-wire-manual-settings", "apprenticeship-notes"] },
     [
       ["thick", "Thick or cold", 0.1, 0.92, 0.01],
       ["right", "It suits", 0.82, 0.07, 0.07],
@@ -388,7 +405,7 @@ export const questions: readonly Question[] = [
     ["pool-ahead"],
     "Where in the pool did the arc sit?",
     "Run a short bead and watch: on the front edge, or further back?",
-    { effortS: 45, documents: ["C29", "A3"] },
+    { effortS: 45, documents: ["aviation-fusion-article", "job-knowledge-41-fusion"] },
     yesNo("Behind the front edge", "On the front edge", 0.85, 0.12),
   ),
   ask(
@@ -396,7 +413,7 @@ export const questions: readonly Question[] = [
     ["pass-too-big"],
     "How big was the single pass?",
     "Measure the leg of one pass.",
-    { effortS: 30, documents: ["A4", "C32"] },
+    { effortS: 30, documents: ["welding-inspection-of-steels", "covered-multi-run-manual"] },
     yesNo("More than one pass should carry", "Moderate", 0.9, 0.08),
   ),
   ask(
@@ -404,7 +421,7 @@ export const questions: readonly Question[] = [
     ["downhill"],
     "Was it welded downhill?",
     "Look at the ripples: their tails point back to the start.",
-    { field: "progression", effortS: 10, documents: ["A7"] },
+    { field: "progression", effortS: 10, documents: ["steel-connection-handbook"] },
     yesNo("Downhill", "Not downhill", 0.97, 0.02),
   ),
   ask(
@@ -412,7 +429,7 @@ export const questions: readonly Question[] = [
     ["bead-shape"],
     "Is the bead deep and narrow, or sharp at the toes?",
     "Look at the end of the bead or at a cut.",
-    { effortS: 120, documents: ["B21", "A7"] },
+    { effortS: 120, documents: ["crack-chart", "steel-connection-handbook"] },
     yesNo("Deep, or sharp at the toes", "About as wide as deep, flat toes", 0.85, 0.12),
   ),
   ask(
@@ -420,7 +437,7 @@ export const questions: readonly Question[] = [
     ["composition"],
     "Are plate and filler known and matched?",
     "Look up the plate's certificate and the filler asked for.",
-    { effortS: 300, documents: ["C1", "B21"] },
+    { effortS: 300, documents: ["apprenticeship-notes", "crack-chart"] },
     yesNo("Unknown, or not matched", "Known and matched", 0.92, 0.15),
   ),
   ask(
@@ -436,7 +453,7 @@ export const questions: readonly Question[] = [
     ["heat-interpass"],
     "How warm was the part when the bead began?",
     "Measure with a contact thermometer or temperature stick beside the joint.",
-    { effortS: 60, documents: ["B31", "C2"] },
+    { effortS: 60, documents: ["stainless-colours", "trade-reference-notes"] },
     yesNo("Hot from the pass before", "Cooled", 0.9, 0.1),
   ),
   ask(
@@ -444,7 +461,7 @@ export const questions: readonly Question[] = [
     ["no-purge"],
     "Was the back purged?",
     "Look at the hoses and dams behind the root.",
-    { effortS: 15, documents: ["C2"] },
+    { effortS: 15, documents: ["trade-reference-notes"] },
     yesNo("Not purged, or not long enough", "Purged, or the root does not matter", 0.95, 0.05),
   ),
   ask(
@@ -452,7 +469,7 @@ export const questions: readonly Question[] = [
     ["single-pass-wire"],
     "Is the wire rated for more than one pass?",
     "Read the class on the spool and look it up.",
-    { field: "electrodeClass", effortS: 45, documents: ["C2"] },
+    { field: "electrodeClass", effortS: 45, documents: ["trade-reference-notes"] },
     yesNo("Single-pass, used in layers", "Multi-pass, or one pass only", 0.95, 0.03),
   ),
   ask(
@@ -460,7 +477,7 @@ export const questions: readonly Question[] = [
     ["hydrogen"],
     "When did the crack appear?",
     "Look again after a day; do not weld over it meanwhile.",
-    { effortS: 600, documents: ["C1"] },
+    { effortS: 600, documents: ["apprenticeship-notes"] },
     yesNo("Hours or days later", "At once", 0.85, 0.05),
   ),
 ];

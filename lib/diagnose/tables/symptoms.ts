@@ -1,7 +1,8 @@
 import type { Process } from "@/lib/trade";
 import type { CauseId } from "../cause-ids";
 import type { WeightClass } from "../weights";
-import type { DocumentId } from "./sources";
+import type { Ground } from "../witness";
+import { ALL, WIRE } from "./process-groups";
 
 /** Something noticed while welding that several causes can make: a sign like an imperfection, known by asking. */
 export const symptomIds = [
@@ -29,12 +30,9 @@ export interface Symptom {
   readonly processes: readonly Process[];
   readonly links: readonly SymptomLink[];
   readonly effortS: number;
-  readonly documents: readonly DocumentId[];
-  readonly memory: boolean;
+  readonly witnesses: readonly Ground[];
 }
 
-const WIRE: readonly Process[] = ["FCAW-S", "FCAW-G", "GMAW"];
-const ALL: readonly Process[] = ["FCAW-S", "FCAW-G", "GMAW", "SMAW", "GTAW"];
 const links = (weight: WeightClass, ...causes: readonly CauseId[]): readonly SymptomLink[] =>
   causes.map((cause) => ({ cause, weight }));
 
@@ -46,12 +44,11 @@ export const symptoms: readonly Symptom[] = [
     how: "Run a short bead on scrap and feel the gun.",
     processes: WIRE,
     links: [
-      ...links("S", "volt-low"),
-      ...links("M", "wfs-high", "tip-feed", "input-power", "work-lead", "ctwd-long"),
+      ...links("strong", "volt-low"),
+      ...links("middling", "wfs-high", "tip-feed", "input-power", "work-lead", "ctwd-long"),
     ],
     effortS: 30,
-    documents: ["C2", "C9", "B13"],
-    memory: false,
+    witnesses: ["trade-reference-notes", "small-wire-manual-settings", "mig-parameters"],
   },
   {
     id: "flaring-arc",
@@ -60,13 +57,12 @@ export const symptoms: readonly Symptom[] = [
     how: "Run a short bead on scrap and watch the arc.",
     processes: ALL,
     links: [
-      ...links("S", "volt-high", "arc-long"),
-      ...links("M", "polarity", "wfs-low"),
-      ...links("W", "arc-blow"),
+      ...links("strong", "volt-high", "arc-long"),
+      ...links("middling", "polarity", "wfs-low"),
+      ...links("weak", "arc-blow"),
     ],
     effortS: 30,
-    documents: ["B5", "C7"],
-    memory: true,
+    witnesses: ["gas-marks", "covered-trouble-chart", "memory"],
   },
   {
     id: "cold-arc",
@@ -75,12 +71,11 @@ export const symptoms: readonly Symptom[] = [
     how: "Run a short bead on scrap and watch the pool wet out.",
     processes: ALL,
     links: [
-      ...links("S", "wfs-low", "input-power"),
-      ...links("M", "ctwd-long", "work-lead", "base-cold-thick", "volt-low"),
+      ...links("strong", "wfs-low", "input-power"),
+      ...links("middling", "ctwd-long", "work-lead", "base-cold-thick", "volt-low"),
     ],
     effortS: 30,
-    documents: ["C25", "C1", "C8"],
-    memory: true,
+    witnesses: ["small-machine-test", "apprenticeship-notes", "small-wire-manual-extension", "memory"],
   },
   {
     id: "rod-sticks",
@@ -89,13 +84,12 @@ export const symptoms: readonly Symptom[] = [
     how: "Strike on scrap.",
     processes: ["SMAW"],
     links: [
-      ...links("S", "wfs-low"),
-      ...links("M", "arc-short", "work-lead"),
-      ...links("W", "damp-consumable", "input-power"),
+      ...links("strong", "wfs-low"),
+      ...links("middling", "arc-short", "work-lead"),
+      ...links("weak", "damp-consumable", "input-power"),
     ],
     effortS: 20,
-    documents: ["C18", "C20"],
-    memory: false,
+    witnesses: ["inspection-practice-papers", "classroom-study-guides"],
   },
   {
     id: "heavy-soot",
@@ -104,13 +98,12 @@ export const symptoms: readonly Symptom[] = [
     how: "Look before brushing.",
     processes: ALL,
     links: [
-      ...links("S", "polarity"),
-      ...links("M", "volt-high", "arc-long", "coating", "contam", "drag-excess"),
-      ...links("W", "draft", "gas-low"),
+      ...links("strong", "polarity"),
+      ...links("middling", "volt-high", "arc-long", "coating", "contam", "drag-excess"),
+      ...links("weak", "draft", "gas-low"),
     ],
     effortS: 10,
-    documents: ["C2", "C12"],
-    memory: true,
+    witnesses: ["trade-reference-notes", "flux-cored-troubleshooting", "memory"],
   },
   {
     id: "dull-grey-face",
@@ -119,13 +112,12 @@ export const symptoms: readonly Symptom[] = [
     how: "Look after brushing lightly.",
     processes: ["FCAW-G", "GMAW", "GTAW"],
     links: [
-      ...links("S", "gas-low", "draft"),
-      ...links("M", "nozzle-fouled", "gas-high", "ctwd-long", "drag-excess"),
-      ...links("W", "gas-wrong", "travel-fast"),
+      ...links("strong", "gas-low", "draft"),
+      ...links("middling", "nozzle-fouled", "gas-high", "ctwd-long", "drag-excess"),
+      ...links("weak", "gas-wrong", "travel-fast"),
     ],
     effortS: 10,
-    documents: ["B14", "B18"],
-    memory: true,
+    witnesses: ["mig-handbook", "dull-stainless", "memory"],
   },
   {
     id: "pool-ran-ahead",
@@ -134,12 +126,11 @@ export const symptoms: readonly Symptom[] = [
     how: "Remember, or run a short bead and watch the front of the pool.",
     processes: ALL,
     links: [
-      ...links("S", "pool-ahead", "travel-slow"),
-      ...links("M", "push-on-slag", "downhill", "wfs-high", "pass-too-big"),
+      ...links("strong", "pool-ahead", "travel-slow"),
+      ...links("middling", "push-on-slag", "downhill", "wfs-high", "pass-too-big"),
     ],
     effortS: 30,
-    documents: ["B2", "B6", "A3"],
-    memory: true,
+    witnesses: ["welding-fundamentals", "self-shielded-best-practices", "job-knowledge-41-fusion", "memory"],
   },
   {
     id: "sound-changes",
@@ -148,11 +139,10 @@ export const symptoms: readonly Symptom[] = [
     how: "Run a short bead on scrap with the hand held still, and listen.",
     processes: ALL,
     links: [
-      ...links("S", "tip-feed", "work-lead"),
-      ...links("M", "ctwd-uneven", "input-power", "arc-blow", "gas-low"),
+      ...links("strong", "tip-feed", "work-lead"),
+      ...links("middling", "ctwd-uneven", "input-power", "arc-blow", "gas-low"),
     ],
     effortS: 30,
-    documents: ["B34", "C36"],
-    memory: true,
+    witnesses: ["contact-tip-wear", "inconsistent-arc-guide", "memory"],
   },
 ];

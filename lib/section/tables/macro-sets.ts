@@ -1,5 +1,5 @@
 import type { Confidence, Source } from "@/lib/base";
-import type { ImperfectionId } from "@/lib/trade";
+import { cite, titleOf, type DocumentId, type ImperfectionId } from "@/lib/trade";
 import type {
   BothUnits,
   LinearLimit,
@@ -45,14 +45,9 @@ const pores = ["surface-porosity", "wormhole"] as const;
 const slag = ["trapped-slag"] as const;
 
 const source =
-  (document: string, edition: string) =>
-  (clause: string, confidence: Confidence = "memory", note?: string): Source => ({
-    document,
-    edition,
-    clause,
-    confidence,
-    ...(note === undefined ? {} : { note }),
-  });
+  (document: DocumentId, edition: string) =>
+  (clause: string, confidence: Confidence = "memory", note?: string): Source =>
+    cite(document, confidence, { edition, clause, ...(note === undefined ? {} : { note }) });
 const criterion = (
   id: string,
   title: string,
@@ -61,14 +56,14 @@ const criterion = (
   from: Source,
 ): SectionCriterion => ({ id, title, clause, test, source: from });
 
-const d11 = source("AWS D1.1/D1.1M", "2020");
+const d11 = source("aws-d1-1", "2020");
 const macro = "6.10.4.1";
 
 /** AWS D1.1/D1.1M macroetch test of a fillet weld. Clause and wording from memory; convexity as the visual rows have it. */
 const awsD11: SectionCriteriaSet = {
   id: "aws-d1-1-macro-fillet",
   title: "AWS D1.1 macroetch test, fillet",
-  document: "AWS D1.1/D1.1M",
+  document: titleOf("aws-d1-1"),
   edition: "2020",
   joints: ["fillet"],
   criteria: [
@@ -130,13 +125,12 @@ const awsD11: SectionCriteriaSet = {
  * The figures are those of ISO 5817, most of them read; that ISO 9606-1 asks for this level is from memory, so no row is
  * surer than that.
  */
-const iso5817 = (item: string, figure: Confidence = "memory", more = ""): Source => ({
-  document: "ISO 5817",
-  edition: "2014",
-  clause: item,
-  confidence: "memory",
-  note: `level by ISO 9606-1, clause 7, from memory; figure ${figure === "memory" ? "from memory too" : "as read in ISO 5817"}${more}`,
-});
+const iso5817 = (item: string, figure: Confidence = "memory", more = ""): Source =>
+  cite("iso-5817", "memory", {
+    edition: "2014",
+    clause: item,
+    note: `level by ISO 9606-1, clause 7, from memory; figure ${figure === "memory" ? "from memory too" : "as read in ISO 5817"}${more}`,
+  });
 const levelB = "level B";
 const levelC = "level C, by ISO 9606-1, clause 7";
 
@@ -144,7 +138,7 @@ const levelC = "level C, by ISO 9606-1, clause 7";
 const iso9606: SectionCriteriaSet = {
   id: "iso-9606-1-macro-fillet",
   title: "ISO 9606-1 macro section, fillet",
-  document: "ISO 9606-1 with ISO 5817",
+  document: `${titleOf("iso-9606-1")} with ${titleOf("iso-5817")}`,
   edition: "2012 with 2014",
   joints: ["fillet"],
   criteria: [
@@ -227,13 +221,13 @@ const iso9606: SectionCriteriaSet = {
   ],
 };
 
-const asme = source("ASME BPVC Section IX", "2021");
+const asme = source("asme-ix", "2021");
 
 /** ASME IX, macro-examination of a welder's fillet. From memory. */
 const asmeIx: SectionCriteriaSet = {
   id: "asme-ix-macro-fillet",
   title: "ASME IX macro examination, fillet",
-  document: "ASME BPVC Section IX",
+  document: titleOf("asme-ix"),
   edition: "2021",
   joints: ["fillet"],
   criteria: [

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { cite } from "@/lib/trade";
 
 /** What a report of a macroscopic examination names. */
 export interface ReportField {
@@ -11,13 +12,10 @@ export interface ReportField {
   readonly source: Source;
 }
 
-const iso: Source = {
-  document: "ISO 17639",
-  edition: "2022",
+const iso = cite("iso-17639", "memory", {
   clause: "test report",
-  confidence: "memory",
   note: "the list is ours from memory; the standard's own annex decides",
-};
+});
 const field = (id: string, title: string, hint: string, from: ReportField["from"]): ReportField => ({
   id,
   title,

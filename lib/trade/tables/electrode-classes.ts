@@ -1,23 +1,22 @@
 import type { Source } from "@/lib/base";
 import type { ElectrodeClass, ElectrodePosition, PassRating } from "../electrode-class";
 import type { Gas, Polarity } from "../names";
-import {
-  a51,
-  a518,
-  a520,
-  a522,
-  a54,
-  a59,
-  commonPractice,
-  e309lt03Sheet,
-  e309lt1Sheet,
-  e310Sheet,
-  electrodeCurrentNotes,
-  fluxCoredClassTable,
-  gtawHandbook,
-  remark,
-  shopReferenceNotes,
-} from "./sources";
+import { cite, commonPractice, remark } from "../cite";
+
+const a51 = cite("aws-a5-1", "memory");
+const a518 = cite("aws-a5-18", "memory");
+const a520 = cite("aws-a5-20", "memory");
+const a522 = cite("aws-a5-22", "memory");
+const a54 = cite("aws-a5-4", "memory");
+const a59 = cite("aws-a5-9", "memory");
+const e309lGasless = cite("e309l-gasless-sheet", "seen");
+const e309lBothGases = cite("e309l-both-gases-sheet", "seen");
+const e310 = cite("e310-sheet", "seen");
+const currentNotes = cite("electrode-current-notes", "seen");
+const classTable = cite("flux-cored-class-table", "seen");
+const tungstenHandbook = cite("tungsten-arc-handbook", "seen", { clause: "pp. 137-149" });
+/** They restate data sheets and AWS tables, so they are no second witness beside those. */
+const tradeNotes = cite("trade-reference-notes", "seen");
 
 const FH: readonly ElectrodePosition[] = ["flat", "horizontal"];
 const UP: readonly ElectrodePosition[] = ["flat", "horizontal", "vertical-up", "overhead"];
@@ -48,7 +47,7 @@ const selfShielded = (id: string, row: Cored): ElectrodeClass => ({
   alsoUsed: [],
   passes: "multi",
   metal: "carbon-steel",
-  source: fluxCoredClassTable,
+  source: classTable,
   ...row,
 });
 
@@ -61,7 +60,7 @@ const gasShielded = (id: string, gases: readonly Gas[], row: Cored): ElectrodeCl
   alsoUsed: [],
   passes: "multi",
   metal: "carbon-steel",
-  source: fluxCoredClassTable,
+  source: classTable,
   ...row,
 });
 
@@ -135,7 +134,7 @@ const rod = (id: string, metal: ElectrodeClass["metal"]): ElectrodeClass => ({
   alsoUsed: [],
   passes: "multi",
   metal,
-  source: gtawHandbook,
+  source: tungstenHandbook,
 });
 
 const covered = (
@@ -165,7 +164,7 @@ const t11: Cored = {
   positions: DOWN,
   alsoUsed: ["vertical-up"],
   passes: "limited",
-  source: remark(fluxCoredClassTable, "pass limit and vertical-up use: trade reference notes"),
+  source: remark(classTable, "pass limit and vertical-up use: trade reference notes"),
 };
 
 export const electrodeClasses: readonly ElectrodeClass[] = [
@@ -174,14 +173,14 @@ export const electrodeClasses: readonly ElectrodeClass[] = [
     polarity: DCEN,
     positions: FH,
     passes: "limited",
-    source: remark(fluxCoredClassTable, "pass limit: trade reference notes"),
+    source: remark(classTable, "pass limit: trade reference notes"),
   }),
   // The class table leaves GS open; the trade runs it electrode negative, without gas, in one pass.
   selfShielded("E71T-GS", {
     polarity: DCEN,
     positions: ALL,
     passes: "single",
-    source: remark(shopReferenceNotes, "polarity is trade practice; the classification does not fix it"),
+    source: remark(tradeNotes, "polarity is trade practice; the classification does not fix it"),
   }),
   selfShielded("E71T-14", { polarity: DCEN, positions: DOWN, passes: "single" }),
   selfShielded("E71T-13", { polarity: DCEN, positions: DOWN, passes: "single" }),
@@ -215,43 +214,38 @@ export const electrodeClasses: readonly ElectrodeClass[] = [
   { ...selfShielded("E70T-G", { polarity: [], positions: [] }), gases: [] },
 
   ...stainlessGrade("308L", {
-    gasless: asProxy(e309lt03Sheet, "E308L"),
-    co2: asProxy(e310Sheet, "E308L"),
-    mix: asProxy(e309lt1Sheet, "E308L"),
+    gasless: asProxy(e309lGasless, "E308L"),
+    co2: asProxy(e310, "E308L"),
+    mix: asProxy(e309lBothGases, "E308L"),
   }),
   ...stainlessGrade("309L", {
-    gasless: e309lt03Sheet,
-    co2: asProxy(e310Sheet, "E309L"),
-    mix: e309lt1Sheet,
+    gasless: e309lGasless,
+    co2: asProxy(e310, "E309L"),
+    mix: e309lBothGases,
   }),
-  ...stainlessGrade("310", { gasless: a522, co2: e310Sheet, mix: e310Sheet }),
+  ...stainlessGrade("310", { gasless: a522, co2: e310, mix: e310 }),
   ...stainlessGrade("316L", { gasless: a522, co2: a522, mix: a522 }),
 
-  solidWire(
-    "ER70S-6",
-    "carbon-steel",
-    GMAW_GASES,
-    remark(shopReferenceNotes, "gas list completed from memory"),
-  ),
+  solidWire("ER70S-6", "carbon-steel", GMAW_GASES, remark(tradeNotes, "gas list completed from memory")),
   solidWire("ER70S-3", "carbon-steel", GMAW_GASES, a518),
   solidWire("ER308L", "stainless", STAINLESS_GMAW_GASES, a59),
   solidWire("ER309L", "stainless", STAINLESS_GMAW_GASES, a59),
   solidWire("ER316L", "stainless", STAINLESS_GMAW_GASES, a59),
 
-  covered("E6010", "cellulosic", DCEP, { positions: ALL, source: electrodeCurrentNotes }),
+  covered("E6010", "cellulosic", DCEP, { positions: ALL, source: currentNotes }),
   covered("E6011", "cellulosic", ["AC", "DCEP"], {
     positions: ALL,
-    source: remark(electrodeCurrentNotes, "vertical-down use from memory"),
+    source: remark(currentNotes, "vertical-down use from memory"),
   }),
   covered("E6013", "rutile", ["AC", "DCEP", "DCEN"], { positions: ALL, source: a51 }),
   // E7018 is not run downhill: the slag runs ahead (the -48 rods are made for that).
   covered("E7018", "low-hydrogen", ["DCEP", "AC"], {
     positions: UP,
-    source: remark(shopReferenceNotes, "vertical-up only: AWS A5.1 from memory"),
+    source: remark(tradeNotes, "vertical-up only: AWS A5.1 from memory"),
   }),
   covered("E7024", "iron-powder", ["AC", "DCEN", "DCEP"], {
     positions: FH,
-    source: remark(shopReferenceNotes, "polarity read; flat and horizontal fillet"),
+    source: remark(tradeNotes, "polarity read; flat and horizontal fillet"),
   }),
   covered("E308L-16", "stainless-covered", ["DCEP", "AC"], { positions: UP, source: a54 }),
   covered("E308L-17", "stainless-covered", ["DCEP", "AC"], { positions: UP, source: a54 }),

@@ -1,7 +1,7 @@
 import type { Source } from "@/lib/base";
 import type { ElectrodePosition } from "../electrode-class";
 import type { Process, Transfer } from "../names";
-import { commonPractice, electrodeCurrentNotes, remark, shopReferenceNotes } from "./sources";
+import { cite, commonPractice, ownEstimate, remark } from "../cite";
 
 /** How a flat or horizontal setting moves out of position. */
 export interface PositionFactor {
@@ -24,7 +24,8 @@ export interface PositionFactor {
   readonly source: Source;
 }
 
-const computed = remark(shopReferenceNotes, "ratio of the notes' own settings, worked out here", "derived");
+const tradeNotes = cite("trade-reference-notes", "seen");
+const computed = remark(tradeNotes, "ratio of the notes' own settings, worked out here", "derived");
 const t11 = (
   diameterIn: number,
   positions: readonly ElectrodePosition[],
@@ -65,11 +66,10 @@ export const positionFactors: readonly PositionFactor[] = [
     feed: [0.6, 1],
     voltsShift: [-2.5, 0],
     holdsFor: "any",
-    source: {
-      document: "own estimate",
-      confidence: "own-estimate",
-      note: "upper end of the 1.2 mm vertical-up line over its flat line: 300/500 in/min, 25.5/28 V",
-    },
+    source: remark(
+      ownEstimate,
+      "upper end of the 1.2 mm vertical-up line over its flat line: 300/500 in/min, 25.5/28 V",
+    ),
   },
   {
     process: "GMAW",
@@ -78,7 +78,7 @@ export const positionFactors: readonly PositionFactor[] = [
     feed: [0.8, 0.9],
     voltsShift: [-2, -1],
     holdsFor: "any",
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     process: "SMAW",
@@ -86,7 +86,7 @@ export const positionFactors: readonly PositionFactor[] = [
     feed: [0.85, 0.9],
     voltsShift: [0, 0],
     holdsFor: "any",
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     process: "SMAW",
@@ -94,7 +94,7 @@ export const positionFactors: readonly PositionFactor[] = [
     feed: [0.9, 0.95],
     voltsShift: [0, 0],
     holdsFor: "any",
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     process: "SMAW",
@@ -102,6 +102,6 @@ export const positionFactors: readonly PositionFactor[] = [
     feed: [0.85, 0.85],
     voltsShift: [0, 0],
     holdsFor: "any",
-    source: electrodeCurrentNotes,
+    source: cite("electrode-current-notes", "seen"),
   },
 ];

@@ -1,5 +1,5 @@
 import { MM_PER_INCH, type Source } from "@/lib/base";
-import { fillerCourse, remark, shopReferenceNotes } from "./sources";
+import { cite } from "../cite";
 
 /** Plate too thin (floor) or too thick (cap) for wires of these classes. */
 export interface ThicknessRow {
@@ -20,7 +20,7 @@ export const thicknessRows: readonly ThicknessRow[] = [
     kind: "cap",
     mm: (5 / 16) * MM_PER_INCH,
     verticalMm: null,
-    source: remark(shopReferenceNotes, "for .030 to .045 in wire: about 5/16 in"),
+    source: cite("trade-reference-notes", "seen", { note: "for .030 to .045 in wire: about 5/16 in" }),
   },
   {
     classes: ["E70T-1", "E71T-1", "E70T-1C", "E71T-1C", "E70T-1M", "E71T-1M"],
@@ -29,6 +29,6 @@ export const thicknessRows: readonly ThicknessRow[] = [
     // 1/8 in is read as the 3 mm plate it is sold as, so that nominal 3 mm is not called too thin.
     mm: 3,
     verticalMm: (3 / 16) * MM_PER_INCH,
-    source: fillerCourse,
+    source: cite("filler-metal-course", "seen"),
   },
 ];

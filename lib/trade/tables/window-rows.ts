@@ -1,21 +1,21 @@
 import type { Source } from "@/lib/base";
 import type { ElectrodePosition } from "../electrode-class";
 import type { Gas, Transfer } from "../names";
-import {
-  apprenticeNotes,
-  commonPractice,
-  e309lt03Sheet,
-  e310Sheet,
-  electrodeCurrentNotes,
-  fromMemory,
-  gtawHandbook,
-  modernWelding,
-  remark,
-  selfShieldedPractice,
-  shopReferenceNotes,
-  shortArcCard,
-  wireFeedManual,
-} from "./sources";
+import { cite, commonPractice, fromMemory, remark } from "../cite";
+
+const apprenticeship = cite("apprenticeship-notes", "seen");
+const e309lGasless = cite("e309l-gasless-sheet", "seen");
+const e310 = cite("e310-sheet", "seen");
+const currentNotes = cite("electrode-current-notes", "seen");
+const tungstenHandbook = cite("tungsten-arc-handbook", "seen", { clause: "pp. 137-149" });
+const modernWelding = cite("modern-welding", "seen-part", {
+  note: "the excerpt ends before its gas note, so the rows lean to CO2",
+});
+const bestPractices = cite("self-shielded-best-practices", "seen");
+/** They restate data sheets and AWS tables, so they are no second witness beside those. */
+const tradeNotes = cite("trade-reference-notes", "seen");
+const dataCard = cite("solid-wire-data-card", "seen");
+const wireManual = cite("small-wire-manual-settings", "seen");
 
 export type Span = readonly [low: number, high: number];
 
@@ -69,7 +69,7 @@ const selfShieldedCarbon: readonly WindowRow[] = [
     wireFeedIpm: [40, 200],
     volts: [13, 15],
     ctwdIn: [0.5, 0.5],
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     classes: T11,
@@ -78,14 +78,14 @@ const selfShieldedCarbon: readonly WindowRow[] = [
     volts: [14, 16.5],
     amps: [30, 120],
     ctwdIn: [0.5, 0.5],
-    source: remark(shopReferenceNotes, "typical range of the notes"),
+    source: remark(tradeNotes, "typical range of the notes"),
   },
   {
     classes: T11,
     diametersIn: [0.035],
     wireFeedIpm: [50, 300],
     volts: [13, 16],
-    source: remark(shopReferenceNotes, "one data sheet restated in the notes"),
+    source: remark(tradeNotes, "one data sheet restated in the notes"),
   },
   {
     // Two bench points of the trade: 245 in/min at 16.5 V (about 140 A), 400 in/min at 19 to 20 V (about 200 A).
@@ -104,7 +104,7 @@ const selfShieldedCarbon: readonly WindowRow[] = [
     volts: [15, 18],
     amps: [120, 170],
     ctwdIn: [0.75, 0.75],
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     classes: T11,
@@ -113,7 +113,7 @@ const selfShieldedCarbon: readonly WindowRow[] = [
     volts: [15, 23],
     amps: [120, 320],
     ctwdIn: [0.75, 1],
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     classes: GS,
@@ -142,20 +142,20 @@ const selfShieldedCarbon: readonly WindowRow[] = [
     ctwdIn: [2, 3.75],
     source: remark(fromMemory, "low confidence"),
   },
-  { classes: SELF_SHIELDED, diametersIn: [], travelAngleDeg: [10, 20], source: shopReferenceNotes },
+  { classes: SELF_SHIELDED, diametersIn: [], travelAngleDeg: [10, 20], source: tradeNotes },
   {
     classes: SELF_SHIELDED,
     diametersIn: [],
     positions: ["flat", "horizontal"],
     travelAngleDeg: [15, 45],
-    source: selfShieldedPractice,
+    source: bestPractices,
   },
   {
     classes: SELF_SHIELDED,
     diametersIn: [],
     positions: ["flat", "horizontal"],
     travelAngleDeg: [10, 20],
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     classes: SELF_SHIELDED,
@@ -169,7 +169,7 @@ const selfShieldedCarbon: readonly WindowRow[] = [
     diametersIn: [],
     positions: ["vertical-up"],
     travelAngleDeg: [5, 15],
-    source: selfShieldedPractice,
+    source: bestPractices,
   },
 ];
 
@@ -206,13 +206,13 @@ const gasShieldedCarbon: readonly WindowRow[] = [
     volts: [22, 25.5],
     source: fromMemory,
   },
-  { classes: T1, diametersIn: [], ctwdIn: [0.75, 1], gasFlowCfh: [35, 50], source: apprenticeNotes },
-  { classes: T1, diametersIn: [], travelAngleDeg: [5, 20], source: shopReferenceNotes },
+  { classes: T1, diametersIn: [], ctwdIn: [0.75, 1], gasFlowCfh: [35, 50], source: apprenticeship },
+  { classes: T1, diametersIn: [], travelAngleDeg: [5, 20], source: tradeNotes },
   { classes: T1, diametersIn: [], travelAngleDeg: [15, 25], source: modernWelding },
 ];
 
 const LT1_NOTE = remark(
-  e310Sheet,
+  e310,
   "printed for E310T-1, used for the other grades; distance printed as stick-out",
 );
 const LT1_MIX_NOTE = remark(LT1_NOTE, "the CO2 line less 2 V, as the sheet says; printed for E310T-1");
@@ -236,7 +236,7 @@ const lt1 = (
 };
 
 const LT3_NOTE = remark(
-  e309lt03Sheet,
+  e309lGasless,
   "printed for E309LT0-3, used for the other grades; distance printed as stick-out",
 );
 const lt3 = (diameterIn: number, wireFeedIpm: Span, volts: Span, amps: Span, ctwdIn: Span): WindowRow => ({
@@ -259,7 +259,7 @@ const stainlessCored: readonly WindowRow[] = [
     gases: CO2,
     volts: [24, 28],
     amps: [150, 220],
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   lt3(0.035, [300, 700], [25, 28], [110, 175], [0.625, 0.75]),
   lt3(0.045, [180, 500], [24, 31], [100, 190], [0.625, 0.75]),
@@ -275,14 +275,14 @@ const stainlessCored: readonly WindowRow[] = [
     classes: LT1,
     diametersIn: [],
     travelAngleDeg: [5, 20],
-    source: remark(shopReferenceNotes, "given for slag-bearing cored wire in general"),
+    source: remark(tradeNotes, "given for slag-bearing cored wire in general"),
   },
 ];
 
 // Printed for CO2 or 75/25 (short arc) and 80 % argon or more (spray). The rows hold for the transfer whatever the gas:
 // a gas that cannot carry the transfer is a fault of its own, and must not make the window vanish.
-const SHORT_ARC_NOTE = remark(wireFeedManual, "also the trade reference notes and an older data card");
-const SPRAY_NOTE = remark(shortArcCard, "gas and distance: apprenticeship study notes");
+const SHORT_ARC_NOTE = remark(wireManual, "also the trade reference notes and an older data card");
+const SPRAY_NOTE = remark(dataCard, "gas and distance: apprenticeship study notes");
 
 const shortArc = (diameterIn: number, wireFeedIpm: Span, volts: Span, amps: Span): WindowRow => ({
   classes: S6,
@@ -317,7 +317,7 @@ const solidWire: readonly WindowRow[] = [
     diametersIn: [],
     transfer: "short-circuit",
     gasFlowCfh: [25, 45],
-    source: apprenticeNotes,
+    source: apprenticeship,
   },
   spray(0.03, [24, 28], [150, 265]),
   spray(0.035, [24, 28], [175, 290]),
@@ -334,23 +334,19 @@ const solidWire: readonly WindowRow[] = [
     diametersIn: [0.045],
     transfer: "spray",
     wireFeedIpm: [350, 450],
-    source: shopReferenceNotes,
+    source: tradeNotes,
   },
   {
     classes: S6,
     diametersIn: [],
     travelAngleDeg: [5, 15],
-    source: remark(shopReferenceNotes, "push; drag narrows the bead"),
+    source: remark(tradeNotes, "push; drag narrows the bead"),
   },
 ];
 
-const CORE_RULE = remark(
-  electrodeCurrentNotes,
-  "about 1 A per 0.001 in of core; outer range from memory",
-  "memory",
-);
+const CORE_RULE = remark(currentNotes, "about 1 A per 0.001 in of core; outer range from memory", "memory");
 const coveredRods: readonly WindowRow[] = [
-  { classes: ["E6010"], diametersIn: [0.125], amps: [75, 125], source: electrodeCurrentNotes },
+  { classes: ["E6010"], diametersIn: [0.125], amps: [75, 125], source: currentNotes },
   {
     classes: ["E6011"],
     diametersIn: [0.125],
@@ -363,14 +359,14 @@ const coveredRods: readonly WindowRow[] = [
     diametersIn: [0.125],
     positions: ["vertical-up"],
     amps: [100, 125],
-    source: electrodeCurrentNotes,
+    source: currentNotes,
   },
   { classes: ["E7024"], diametersIn: [0.125], amps: [115, 175], source: fromMemory },
   { classes: COVERED, diametersIn: [], travelAngleDeg: [5, 30], source: fromMemory },
 ];
 
 const rods: readonly WindowRow[] = [
-  { classes: RODS, diametersIn: [], gases: ["Ar"], gasFlowCfh: [15, 25], source: gtawHandbook },
+  { classes: RODS, diametersIn: [], gases: ["Ar"], gasFlowCfh: [15, 25], source: tungstenHandbook },
 ];
 
 /**

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { cite } from "@/lib/trade";
 
 export interface Gauge {
   readonly number: number;
@@ -20,11 +21,9 @@ const row = (number: number, ozPerSqFt: number, inches: number): Gauge => ({ num
 /** Uncoated carbon steel sheet. Thickness = weight / 41.82 lb/ft² per inch, to four places: a test recomputes each row. */
 export const steelGauges: GaugeTable = {
   metal: "steel",
-  source: {
-    document: "Manufacturers' Standard Gauge for sheet steel",
-    confidence: "memory",
+  source: cite("sheet-gauge-manufacturers", "memory", {
     note: "each row agrees with its defining weight over 41.82 lb/ft² per inch",
-  },
+  }),
   gauges: [
     row(3, 160, 0.2391),
     row(4, 150, 0.2242),
@@ -60,12 +59,10 @@ export const steelGauges: GaugeTable = {
 /** Stainless sheet goes by the older United States Standard Gauge: weight / 40 lb/ft² per inch. */
 export const stainlessGauges: GaugeTable = {
   metal: "stainless",
-  source: {
-    document: "United States Standard Gauge for sheet and plate iron and steel, Act of 3 March 1893",
+  source: cite("sheet-gauge-united-states", "memory", {
     clause: "15 U.S.C. 206",
-    confidence: "memory",
     note: "used for stainless sheet by common practice; thickness is weight over 40 lb/ft² per inch",
-  },
+  }),
   gauges: [
     row(7, 120, 0.1875),
     row(8, 110, 0.1719),

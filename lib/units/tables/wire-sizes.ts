@@ -1,4 +1,4 @@
-import type { Source } from "@/lib/base";
+import { cite, remark, together } from "@/lib/trade";
 
 /**
  * A filler size has a metric and an inch name that are a nominal pair, not a conversion:
@@ -11,11 +11,10 @@ export interface WireSize {
   readonly inches: number;
 }
 
-export const wireSizesSource: Source = {
-  document: "AWS A5.20/A5.20M and A5.1/A5.1M, tables of standard sizes",
-  confidence: "memory",
-  note: "2.5, 5.0 and 6.0 mm are the metric sizes sold for 3/32, 3/16 and 1/4 in rods",
-};
+export const wireSizesSource = remark(
+  together([cite("aws-a5-20", "memory"), cite("aws-a5-1", "memory")]),
+  "tables of standard sizes; 2.5, 5.0 and 6.0 mm are the metric sizes sold for 3/32, 3/16 and 1/4 in rods",
+);
 
 /** Ascending. Where two metric sizes share an inch name, both are listed. */
 export const wireSizes: readonly WireSize[] = [

@@ -31,7 +31,8 @@ describe("withoutEach", () => {
     "bead %d: as inferring anew without the item",
     (_, bead) => {
       const model = causeModel(bead.setup.process, {});
-      const items = evidenceItems(bead, readingsOf(contextOf(bead)));
+      const context = contextOf(bead);
+      const items = evidenceItems(bead, context.electrode, readingsOf(context));
       const weighed = weigh(model, items);
       const solver = solverFor(weighed.network, weighed.evidence.present);
       const without = withoutEach(model, items, weighed, solver, solver.solve(weighed.evidence));

@@ -1,17 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { imperfectionIds } from "@/lib/trade";
+import { documents, imperfectionIds } from "@/lib/trade";
 import { causeIds } from "@/lib/diagnose";
 import { causeModel } from "@/lib/diagnose/model";
-import { cite } from "@/lib/diagnose/cite";
 import { causes } from "@/lib/diagnose/tables/causes";
 import { causeLinks } from "@/lib/diagnose/tables/links";
 import { linkNotes } from "@/lib/diagnose/tables/link-notes";
 import { contraries, looks } from "@/lib/diagnose/tables/looks";
 import { questions } from "@/lib/diagnose/tables/questions";
-import { citedDocuments } from "@/lib/diagnose/tables/sources";
 import { withoutCause } from "@/lib/diagnose/tables/without-cause";
 import { symptoms } from "@/lib/diagnose/tables/symptoms";
 import { exclusiveCauses } from "@/lib/diagnose/tables/variables";
+import { documentsOf, namesFirst, sourcesOf } from "@/lib/diagnose/witness";
 
 const doubles = (list: readonly string[]) => list.filter((id, i) => list.indexOf(id) !== i);
 const known = new Set<string>(causeIds);
@@ -43,13 +42,13 @@ describe("cause tables", () => {
   });
 
   it("resolve: every link names a known cause that occurs in its processes, and known documents", () => {
-    const broken = causeLinks.filter(({ cause, processes, leads, also, because }) => {
+    const broken = causeLinks.filter(({ cause, processes, witnesses, because }) => {
       const row = causes.find(({ id }) => id === cause);
       return (
         !row ||
         !because.endsWith(".") ||
         processes.some((p) => p === undefined || !row.processes.includes(p)) ||
-        [...leads, ...also].some((id) => !(id in citedDocuments))
+        documentsOf(witnesses).some((id) => !(id in documents))
       );
     });
     expect(broken.map(({ imperfection, cause }) => `${imperfection} ${cause}`)).toEqual([]);
@@ -57,9 +56,9 @@ describe("cause tables", () => {
 
   it("have a source and a confidence on every row", () => {
     const rows = [
-      ...causeLinks.map(({ leads, also, memory }) => cite([...leads, ...also], memory)),
-      ...looks.map(({ documents, memory }) => cite(documents, memory)),
-      ...symptoms.map(({ documents, memory }) => cite(documents, memory)),
+      ...causeLinks.map(({ witnesses }) => sourcesOf(witnesses)),
+      ...looks.map(({ witnesses }) => sourcesOf(witnesses)),
+      ...symptoms.map(({ witnesses }) => sourcesOf(witnesses)),
     ];
     expect(
       rows.filter(
@@ -71,16 +70,16 @@ describe("cause tables", () => {
 
   it("keep to the weight rule: a row that is not judged and strong has three documents, one of them leading", () => {
     const weak = causeLinks.filter(
-      ({ weight, judged, leads, also }) =>
-        weight === "S" && !judged && (leads.length === 0 || leads.length + also.length < 3),
+      ({ weight, judged, witnesses }) =>
+        weight === "strong" && !judged && (!witnesses.some(namesFirst) || documentsOf(witnesses).length < 3),
     );
     expect(weak.map(({ imperfection, cause }) => `${imperfection} ${cause}`)).toEqual([]);
   });
 
   it("rows that rest on memory alone: never strong unless judged, and counted", () => {
-    const memory = causeLinks.filter(({ leads, also }) => leads.length + also.length === 0);
-    expect(memory.every(({ memory: said }) => said)).toBe(true);
-    expect(memory.filter(({ weight, judged }) => weight !== "W" && !judged)).toEqual([]);
+    const memory = causeLinks.filter(({ witnesses }) => documentsOf(witnesses).length === 0);
+    expect(memory.every(({ witnesses }) => witnesses.includes("memory"))).toBe(true);
+    expect(memory.filter(({ weight, judged }) => weight !== "weak" && !judged)).toEqual([]);
     expect(memory.map(({ imperfection, cause }) => `${imperfection} ${cause}`)).toMatchSnapshot();
   });
 
