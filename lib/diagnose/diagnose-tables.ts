@@ -12,7 +12,7 @@ import { contraries, lookForce, looks } from "./tables/looks";
 import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
 import { exclusiveCauses } from "./tables/variables";
-import { commonness, JUDGED_SHARE, LEAK, linkStrength } from "./weights";
+import { commonness, JUDGED_SHARE, LEAK, LEAK_BY_NATURE, linkStrength } from "./weights";
 
 /**
  * Every table of this room as plain data, for a seal over them: whoever adds a table adds it here. Odds that a reading
@@ -29,7 +29,7 @@ export const diagnoseTables = {
   questions,
   symptoms,
   exclusiveCauses,
-  weights: { linkStrength, JUDGED_SHARE, LEAK, commonness, PUBLISHED_WORTH, MOST, TRIAL_S },
+  weights: { linkStrength, JUDGED_SHARE, LEAK, LEAK_BY_NATURE, commonness, PUBLISHED_WORTH, MOST, TRIAL_S },
   bandOdds,
   steps: STEP,
   HAND_TRAVEL,

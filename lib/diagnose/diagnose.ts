@@ -6,6 +6,7 @@ import { cautionsFor, inspectorFirst } from "./cautions";
 import { advise } from "./advice/advise";
 import { groundsOf } from "./advice/grounds";
 import { settling } from "./advice/settling";
+import { knownEnough, supportsOf } from "./advice/supports";
 import { changeFor } from "./change";
 import { nextChecks } from "./checks";
 import { contradictionsIn } from "./contradictions";
@@ -109,7 +110,11 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
   );
   const contradictions = contradictionsIn(input, context.facts);
   const grounds = groundsOf(input, contradictions, clearedIn(context.facts));
-  const advice = advise(causes, grounds, canExplain.length > 0);
+  const advice = advise(causes, grounds, {
+    marked: canExplain.length > 0,
+    enough: knownEnough(input),
+    supports: supportsOf(model, items),
+  });
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
   const explanation = lazily(() =>
     explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),

@@ -7,7 +7,7 @@ import { causes, type Cause } from "./tables/causes";
 import { causeLinks, type CauseLink } from "./tables/links";
 import { symptomIds, symptoms, type SymptomId } from "./tables/symptoms";
 import { exclusiveCauses } from "./tables/variables";
-import { commonness, JUDGED_SHARE, LEAK, linkStrength } from "./weights";
+import { commonness, JUDGED_SHARE, LEAK, LEAK_BY_NATURE, linkStrength } from "./weights";
 
 export type SignId = ImperfectionId | SymptomId;
 export const signIds: readonly SignId[] = [...imperfectionIds, ...symptomIds];
@@ -88,7 +88,7 @@ function variablesOf(ids: readonly CauseId[]): readonly (readonly CauseId[])[] {
 function signFor(sign: SignId, process: Process | null, variables: CauseModel["variables"]): Sign {
   const strengths = linkStrengths(sign, process);
   return {
-    leak: LEAK,
+    leak: byNature.includes(sign) ? LEAK_BY_NATURE : LEAK,
     links: variables.flatMap((states, variable) =>
       states.flatMap((id, i) => {
         const q = strengths.get(id);
@@ -97,6 +97,9 @@ function signFor(sign: SignId, process: Process | null, variables: CauseModel["v
     ),
   };
 }
+
+/** Marks that hardly anything but their one cause leaves. */
+const byNature: readonly SignId[] = ["arc-strike", "open-crater", "crater-pipe", "misalignment"];
 
 function linkStrengths(sign: SignId, process: Process | null): ReadonlyMap<CauseId, number> {
   const strengths = new Map<CauseId, number>();

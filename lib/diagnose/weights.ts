@@ -21,6 +21,9 @@ export const JUDGED_SHARE = 0.75;
 /** Probability that a mark comes from something not in the tables. */
 export const LEAK = 0.02;
 
+/** The same for marks that are named after what makes them: a strike, a crater left open, plates out of line. */
+export const LEAK_BY_NATURE = 0.004;
+
 /**
  * Plausibility of a cause before anything is known of the bead. Own estimate by one principle: what the hand does anew
  * with every bead goes wrong most; what is set once per job less; what wears or is delivered seldom; what needs a

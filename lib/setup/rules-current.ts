@@ -1,4 +1,4 @@
-import { ampsForThickness } from "@/lib/trade";
+import { ampsForThickness, AMPS_RULE_MAX_MM } from "@/lib/trade";
 import { currentFromFeed } from "./current";
 import type { RunSetup } from "./run-setup";
 import { finding, inOrder, type SetupFact, type SetupRule } from "./finding";
@@ -23,20 +23,24 @@ export const currentDisagrees: SetupRule = (setup) => {
 };
 
 /** How far from an ampere for a thousandth of an inch a current may be before it speaks. Own estimate. */
-const PLATE_RULE = { below: 0.65, above: 1.5 };
+const PLATE_RULE = { below: 0.5, above: 1.6 };
 
 /**
  * The rule of thumb for steel up to 1/4 in, against the current as recorded and as computed, each for itself: what one
  * says must not hang on whether the other is known.
  */
 export const currentForPlate: SetupRule = (setup) => {
-  const rule = setup.thicknessMm === null ? null : ampsForThickness(setup.thicknessMm);
+  // A covered rod is chosen by its size, and carries what its core carries on thick plate too.
+  if (setup.thicknessMm === null || setup.process === "SMAW") return [];
+  // Thicker plate is filled in passes, but none of them wants less than the thickest the rule is given for.
+  const rule = ampsForThickness(Math.min(setup.thicknessMm, AMPS_RULE_MAX_MM));
   if (rule === null) return [];
   const against = (amps: number, field: "amps" | "wireFeedMPerMin"): readonly SetupFact[] => {
     const ratio = amps / rule.amps;
+    const thick = setup.thicknessMm! > AMPS_RULE_MAX_MM;
     const said = { data: { value: amps, wanted: rule.amps, ratio }, source: rule.source };
     const code = ratio <= PLATE_RULE.below ? "current-below-plate" : "current-above-plate";
-    if (ratio > PLATE_RULE.below && ratio < PLATE_RULE.above)
+    if (ratio > PLATE_RULE.below && (ratio < PLATE_RULE.above || thick))
       return [inOrder(code, [field, "thicknessMm"], said)];
     return [finding(code, "note", [field, "thicknessMm"], said)];
   };

@@ -58,7 +58,7 @@ export {
   type Transfer,
   type TravelDirection,
 } from "./names";
-export { ampsForThickness, feedCap, type FeedCap } from "./input-power";
+export { ampsForThickness, AMPS_RULE_MAX_MM, feedCap, type FeedCap } from "./input-power";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 export { documents, standings, type BibliographyEntry, type DocumentId } from "./tables/documents";
 export { thicknessLimits } from "./thickness";

@@ -1,6 +1,6 @@
 import { logOdds } from "@/lib/numeric";
 import { inOrderOfTrial } from "../change";
-import { pullApart } from "../tables/knobs";
+import { pullApart, sameFamily } from "../tables/knobs";
 import type { CauseId } from "../cause-ids";
 import type { Change, RankedCause } from "../types";
 import { groundOf, type Ground, type Grounds } from "./grounds";
@@ -13,15 +13,24 @@ export interface Advice {
   readonly next: readonly Change[];
 }
 
+/** What of the bead decides whether to speak at all. */
+export interface Bead {
+  /** Something on it asks for a cause. */
+  readonly marked: boolean;
+  readonly enough: boolean;
+  /** How many things known speak for a cause by themselves. */
+  readonly supports: (cause: CauseId) => number;
+}
+
 const none: Advice = { first: null, next: [] };
 const rank: Readonly<Record<Ground, number>> = { record: 0, answer: 1, evidence: 2 };
 
 /**
  * The one change to try and what comes after it. What the record or an answer shows wrong comes first, always; what was
  * answered or recorded as right is never proposed; from marks and readings a change is proposed only for a cause that
- * has evidence of its own and stands out from the others. `marked`: whether anything on the bead asks for a cause.
+ * has evidence of its own and stands out from the others.
  */
-export function advise(causes: readonly RankedCause[], grounds: Grounds, marked: boolean): Advice {
+export function advise(causes: readonly RankedCause[], grounds: Grounds, bead: Bead): Advice {
   const open = causes.filter(
     (cause) =>
       !grounds.cleared.has(cause.id) &&
@@ -29,7 +38,7 @@ export function advise(causes: readonly RankedCause[], grounds: Grounds, marked:
       (groundOf(cause.id, grounds) !== "evidence" || hasEvidence(cause)),
   );
   const known = open.filter(({ id }) => groundOf(id, grounds) !== "evidence");
-  const first = known.length > 0 ? firstOf(known, grounds) : standsOut(open, marked);
+  const first = known.length > 0 ? firstOf(known, grounds) : standsOut(open, bead);
   if (first === null) return none;
   const rest = inOrder(
     open.filter(({ id }) => id !== first.id),
@@ -60,15 +69,20 @@ const firstOf = (causes: readonly RankedCause[], grounds: Grounds): RankedCause 
   inOrder(causes, grounds)[0] ?? null;
 
 /**
- * The cause that stands out: likely enough by itself, and clearly more so than the next. With nothing marked there is
- * nothing to cure, so only a set-up that points at one cause by itself speaks.
+ * The likeliest cure, where its cause stands out: likely enough, resting on more than one thing, and clearly ahead of all
+ * that call for something else. One mark and nothing more points everywhere, unless it has one cause by its nature. With
+ * nothing marked there is nothing to cure, so only a set-up that points at one cause by itself speaks.
  */
-function standsOut(causes: readonly RankedCause[], marked: boolean): RankedCause | null {
-  const [first, second] = inOrderOfTrial(causes);
+function standsOut(causes: readonly RankedCause[], { marked, enough, supports }: Bead): RankedCause | null {
+  const [first, ...rest] = causes.toSorted((a, b) => b.change.chanceOfCure - a.change.chanceOfCure);
   if (first === undefined) return null;
-  const { alone, withMarks, lead } = adviceLimits;
-  if (first.probability < (marked ? withMarks : alone)) return null;
-  return second === undefined || first.probability >= lead * second.probability ? first : null;
+  const { alone, byNature, lead, withMarks } = adviceLimits;
+  if (marked && first.probability < byNature && (!enough || supports(first.id) < 2)) return null;
+  const family = rest.filter(({ id }) => sameFamily(id, first.id));
+  const rival = rest.find(({ id }) => !sameFamily(id, first.id));
+  const together = family.reduce((sum, { probability }) => sum + probability, first.probability);
+  if (marked ? together < withMarks : first.probability < alone) return null;
+  return rival === undefined || together >= lead * rival.probability ? first : null;
 }
 
 function withoutContraries(first: CauseId, rest: readonly RankedCause[]): readonly Change[] {

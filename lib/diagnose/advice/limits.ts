@@ -4,12 +4,14 @@
  */
 export const adviceLimits = {
   /** Least probability of a fallback. */
-  worthTrying: 0.06,
+  worthTrying: 0.08,
   /** Odds against before anything was known: this many times. */
   ownEvidence: 1.5,
-  /** Least probability of a headline when something is marked, and when nothing is. */
+  /** Least probability of a headline and its family when something is marked, and when nothing is. */
   withMarks: 0.3,
   alone: 0.4,
-  /** The first must be this many times as likely as the next. */
-  lead: 1.25,
+  /** From here on one mark alone is enough: it has hardly another cause. */
+  byNature: 0.5,
+  /** The first and its family must be this many times as likely as the next that calls for something else. */
+  lead: 1.4,
 } as const;

@@ -9,7 +9,7 @@ import {
   situationReading,
   travelReading,
 } from "./hand";
-import { metalReading, passReading, rootReading, surfaceReading, thicknessReading } from "./plate";
+import { purgeReading, passReading, rootReading, surfaceReading, thicknessReading } from "./plate";
 import { outdoorsReading } from "./shield";
 import { balanceReading, windowReadings } from "./window";
 
@@ -29,7 +29,7 @@ const readers: readonly Reader[] = [
   thicknessReading,
   passReading,
   rootReading,
-  metalReading,
+  purgeReading,
 ];
 
 /** All that the record says about causes; an unknown field gives no reading. */

@@ -97,15 +97,19 @@ export const rootReading: Reader = ({ setup }) => {
   ];
 };
 
-/** Carbon steel is not purged. */
-export const metalReading: Reader = ({ setup }) =>
-  setup.baseMetal === null || setup.baseMetal === "stainless"
-    ? []
-    : [
-        fact({
-          key: "baseMetal",
-          odds: { "no-purge": 0.05 },
-          source: fromMemory,
-          forText: "This steel is not purged.",
-        }),
-      ];
+/** Carbon steel is not purged; an open root in stainless must be, and that is easily forgotten. */
+export const purgeReading: Reader = ({ setup }) => {
+  if (setup.baseMetal === null) return [];
+  const stainless = setup.baseMetal === "stainless";
+  const root = setup.joint === "butt-open" || setup.joint === "groove-open";
+  if (stainless && !root) return [];
+  return [
+    fact({
+      key: "baseMetal",
+      odds: { "no-purge": stainless ? 4 : 0.05 },
+      source: fromMemory,
+      forText: "An open root in stainless wants gas behind it.",
+      againstText: "This steel is not purged.",
+    }),
+  ];
+};

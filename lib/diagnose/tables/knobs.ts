@@ -46,8 +46,37 @@ export const turns: Partial<Readonly<Record<CauseId, Turn>>> = {
   downhill: turn("progression", 1),
 };
 
-/** Whether two corrections turn the same knob opposite ways. */
+/** Corrections that bring more heat to the plate, and those that bring less. Volts set width, not heat. */
+const hotter: readonly CauseId[] = ["wfs-low", "ctwd-long", "travel-fast", "base-cold-thick", "input-power"];
+const cooler: readonly CauseId[] = [
+  "wfs-high",
+  "ctwd-short",
+  "travel-slow",
+  "pool-ahead",
+  "thin-base",
+  "heat-interpass",
+  "pass-too-big",
+];
+
+/** Whether two corrections undo each other: the same knob both ways, or one hotter and one cooler. */
 export function pullApart(a: CauseId, b: CauseId): boolean {
   const [one, other] = [turns[a], turns[b]];
-  return one !== undefined && other !== undefined && one.knob === other.knob && one.way !== other.way;
+  const sameKnob =
+    one !== undefined && other !== undefined && one.knob === other.knob && one.way !== other.way;
+  return sameKnob || (hotter.includes(a) && cooler.includes(b)) || (cooler.includes(a) && hotter.includes(b));
 }
+
+/**
+ * Causes that call for the same thing from different sides: more heat, less heat and metal, better cover, a better aim.
+ * Between two of one family the first change is hardly wrong, so they do not keep each other from standing out.
+ */
+export const families: readonly (readonly CauseId[])[] = [
+  ["wfs-low", "volt-low", "ctwd-long", "base-cold-thick", "input-power", "arc-short"],
+  ["wfs-high", "travel-slow", "pass-too-big", "pool-ahead", "thin-base", "heat-interpass"],
+  ["gas-low", "draft", "nozzle-fouled"],
+  ["work-angle", "placement"],
+  ["slag-left", "placement", "bead-shape"],
+];
+
+export const sameFamily = (a: CauseId, b: CauseId): boolean =>
+  a === b || families.some((family) => family.includes(a) && family.includes(b));

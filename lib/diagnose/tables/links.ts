@@ -114,7 +114,7 @@ export const causeLinks: readonly CauseLink[] = [
     ],
     [
       "draft",
-      "weak",
+      "middling",
       GASLESS,
       ["porosity-ranking", "trade-reference-notes"],
       "Strong wind can strip even a self-made shield.",
