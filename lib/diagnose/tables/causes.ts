@@ -546,7 +546,7 @@ export const causes: readonly Cause[] = [
     ALL,
     "A moment's arc on cold plate leaves a hard, cracked spot.",
     {
-      commonness: "sometimes",
+      commonness: "often",
       priorReason: HAND,
       effortS: 10,
       correction: "Strike in the joint or on a tab.",
