@@ -67,7 +67,7 @@ function linksOf(
     const cause = model.variables[link.variable]![link.state - 1]!;
     const factor = items.reduce((product, { strength }) => product * (strength[cause] ?? 1), 1);
     const least = Math.max(0, ...made.filter(([id]) => id === cause).map(([, q]) => q));
-    return { ...link, q: Math.max(least, 1 - (1 - link.q) ** factor) };
+    return { ...link, q: 1 - (1 - Math.max(least, link.q)) ** factor };
   });
 }
 

@@ -571,6 +571,14 @@ export const causeLinks: readonly CauseLink[] = [
       ["trade-reference-notes", "wire-stick-out-manual"],
       "A long way from tip to work takes the heat out of the pool.",
     ],
+    [
+      "restart",
+      "weak",
+      ALL,
+      ["memory"],
+      "The first metal of a restart lies on the old crater instead of melting into it.",
+    ],
+    ["position-unsuited", "weak", ALL, ["memory"], "A pool not made for this position rolls over the toe."],
   ]),
   ...links("lack-of-fusion", [
     [
@@ -670,6 +678,7 @@ export const causeLinks: readonly CauseLink[] = [
     ["groove-tight", "weak", ALL, ["job-knowledge-41-fusion"], "The arc cannot reach the side wall."],
     ["arc-blow", "weak", GASLESS, ["job-knowledge-41-fusion"], "The arc is pushed off that face."],
     ["arc-long", "weak, judged", ROD, ["memory"], "Heat is spread before it reaches the plate."],
+    ["restart", "weak", ALL, ["memory"], "The old crater was not melted into."],
   ]),
   ...links("convex-bead", [
     [
@@ -750,6 +759,7 @@ export const causeLinks: readonly CauseLink[] = [
       ["inconsistent-arc-guide", "work-clamp-notes"],
       "A poor clamp wastes the heat.",
     ],
+    ["position-unsuited", "weak", ALL, ["memory"], "A pool not made for this position hangs."],
   ]),
   ...links("flat-wide-bead", [
     [
@@ -1043,6 +1053,7 @@ export const causeLinks: readonly CauseLink[] = [
       ["slag-questions", "vocational-model-answers"],
       "Contested: the pool freezes before the slag has risen.",
     ],
+    ["restart", "weak", SLAG, ["memory"], "The slag of the old crater was welded over."],
   ]),
   ...links("stuck-slag", [
     [
@@ -1648,6 +1659,13 @@ export const causeLinks: readonly CauseLink[] = [
     ["arc-long", "weak", STICK, ["memory"], "An arc left long at the strike spreads."],
     ["base-cold-thick", "weak, judged", ALL, ["memory"], "A cold plate chills the start."],
     ["input-power", "weak, judged", ALL, ["small-machine-test"], "The supply starves the start."],
+    [
+      "restart",
+      "weak",
+      ALL,
+      ["memory"],
+      "Struck straight into the old crater, the arc lands on slag and cold metal.",
+    ],
   ]),
   ...links("temper-colour", [
     [
@@ -1760,6 +1778,7 @@ export const causeLinks: readonly CauseLink[] = [
     ["weave", "weak", ALL, ["memory"], "An uneven swing lays one ripple over the other."],
     ["work-lead", "weak", ALL, ["memory"], "A flickering contact lets the pool freeze and melt anew."],
     ["arc-long", "weak", ROD, ["memory"], "From a long arc the drops fall where they will."],
+    ["restart", "weak", ALL, ["memory"], "A lump or a hollow is left where the bead was taken up again."],
   ]),
   ...links("sagging", [
     [
@@ -1795,6 +1814,13 @@ export const causeLinks: readonly CauseLink[] = [
     ["heat-interpass", "weak", ALL, ["memory"], "On a hot part the pool freezes late."],
     ["gap", "weak", ALL, ["memory"], "Nothing under the pool bears it."],
     ["arc-long", "weak", ROD, ["memory"], "A long arc keeps the pool wide and liquid."],
+    [
+      "position-unsuited",
+      "weak",
+      ALL,
+      ["memory"],
+      "A pool not made for this position runs out of the joint.",
+    ],
   ]),
   ...links("toe-crack", [
     [

@@ -46,7 +46,7 @@ export const situations: readonly Situation[] = [
   {
     id: "hanging-pool",
     when: { hanging: true, processes: WIRE_AND_ROD },
-    imperfections: ["convex-bead", "overlap", "oversized"],
+    imperfections: ["convex-bead", "overlap", "oversized", "sagging"],
     makes: {
       "wfs-high": "strong",
       "travel-slow": "middling",

@@ -14,6 +14,8 @@ export const symptomIds = [
   "dull-grey-face",
   "pool-ran-ahead",
   "sound-changes",
+  "after-wire-change",
+  "pool-too-big",
 ] as const;
 export type SymptomId = (typeof symptomIds)[number];
 
@@ -144,5 +146,33 @@ export const symptoms: readonly Symptom[] = [
     ],
     effortS: 30,
     witnesses: ["contact-tip-wear", "inconsistent-arc-guide", "memory"],
+  },
+  {
+    id: "after-wire-change",
+    name: "Began with a change of wire",
+    question: "Did it begin after a change of wire or spool?",
+    how: "Remember, or look at the log of the machine.",
+    processes: WIRE,
+    links: [
+      ...links("strong", "polarity"),
+      ...links("middling", "gas-wrong", "tip-feed", "wire-cast"),
+      ...links("weak", "single-pass-wire", "damp-consumable"),
+    ],
+    effortS: 10,
+    witnesses: ["memory"],
+  },
+  {
+    id: "pool-too-big",
+    name: "Pool too big to hold",
+    question: "Was the pool big and hard to hold?",
+    how: "Remember, or run a short bead and watch how far it reaches behind the arc.",
+    processes: ALL,
+    links: [
+      ...links("strong", "wfs-high", "travel-slow"),
+      ...links("middling", "pass-too-big", "heat-interpass"),
+      ...links("weak", "volt-high", "thin-base", "gap"),
+    ],
+    effortS: 20,
+    witnesses: ["memory"],
   },
 ];

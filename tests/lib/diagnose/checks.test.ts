@@ -12,7 +12,10 @@ import cases from "@/tests/cases/diagnose/published.json";
 function checksOf(given: unknown, exact: boolean) {
   const input = DiagnoseInputSchema.parse(given);
   const model = causeModel(input.setup.process, {});
-  const weighed = weigh(model, evidenceItems(input, contextOf(input).electrode, readingsOf(contextOf(input))));
+  const weighed = weigh(
+    model,
+    evidenceItems(input, contextOf(input).electrode, readingsOf(contextOf(input))),
+  );
   const solver = solverFor(weighed.network, weighed.evidence.present);
   return nextChecks(model, weighed, solver, solver.solve(weighed.evidence), input, exact);
 }

@@ -24,7 +24,8 @@ describe("usualWindow", () => {
   it("speaks when the class is not known; a process without a usual stick-out stays silent", () => {
     expect(keys({ process: "GMAW", ctwdMm: 45 })).toContain("reading:ctwdMm");
     expect(keys({ process: "FCAW-S", ctwdMm: 45 })).not.toContain("reading:ctwdMm");
-    expect(keys({ process: "GMAW", polarity: "DCEN" })).toContain("reading:polarity");
-    expect(keys({ process: "SMAW", polarity: "DCEN" })).not.toContain("reading:polarity");
+    const unusual = "reading:polarity-unusual-for-process:polarity";
+    expect(keys({ process: "GMAW", polarity: "DCEN" })).toContain(unusual);
+    expect(keys({ process: "SMAW", polarity: "DCEN" })).not.toContain(unusual);
   });
 });
