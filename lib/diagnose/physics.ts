@@ -1,12 +1,12 @@
 import type { Source } from "@/lib/base";
 import {
+  ampsForFeed,
   arcEnergyKJPerMm,
   areaFromLegMm2,
   AREA_RELATIVE_ERROR,
   burnOffFor,
-  currentForFeed,
   depositAreaMm2,
-  depositionFor,
+  depositOf,
   heatFactors,
   legFromAreaMm,
   legFromFaceMm,
@@ -71,16 +71,13 @@ export function beadPhysics(
   const burnOff = kind === null || diameterMm === null ? null : burnOffFor(kind, diameterMm);
   const arcLength = setup.transfer === "short-circuit" ? ARC_LENGTH_MM.shortCircuit : ARC_LENGTH_MM.normal;
   const extensionMm = setup.ctwdMm === null ? null : Math.max(0, setup.ctwdMm - arcLength);
-  const feed = setup.wireFeedMPerMin === null ? null : (setup.wireFeedMPerMin * 1000) / 60;
-  const row = kind === null ? null : depositionFor(kind);
-  const deposit =
-    row === null || diameterMm === null || feed === null
-      ? null
-      : { diameterMm, feedMmPerS: feed, fill: row.fill, efficiency: row.efficiency };
+  const feed = setup.wireFeedMPerMin;
+  const wire = kind === null || diameterMm === null ? null : { kind, diameterMm };
+  const deposit = wire === null || feed === null ? null : depositOf(wire, feed);
   const currentA =
-    burnOff === null || extensionMm === null || feed === null
+    wire === null || extensionMm === null || feed === null
       ? null
-      : currentForFeed(burnOff, feed, extensionMm);
+      : (ampsForFeed(wire, feed, extensionMm)?.amps ?? null);
   const known = travelSpeed(setup)?.mmPerMin ?? null;
   const inferred = known === null ? inferredTravel(setup, deposit, bead) : null;
   const legMm =

@@ -21,6 +21,7 @@ import {
   pushOnSlag,
   readingsAgainstWindow,
   travelSpeedDisagrees,
+  voltsAgainstFeed,
 } from "./rules-window";
 import type { RunSetup } from "./run-setup";
 
@@ -39,6 +40,7 @@ const rules: readonly SetupRule[] = [
   passesAgainstClass,
   pushOnSlag,
   readingsAgainstWindow,
+  voltsAgainstFeed,
   feedBeyondInput,
   plateBeyondInput,
   travelSpeedDisagrees,

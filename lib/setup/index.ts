@@ -33,5 +33,5 @@ export { setupTables } from "./setup-tables";
 export { showReading } from "./show-reading";
 export { travelSpeed } from "./travel-speed";
 export { usualForClass, type Usual } from "./usual";
-export { electrodeOf, windowFor } from "./window-for";
+export { electrodeOf, windowFor, windowQueryFor } from "./window-for";
 export { wordsInText } from "./words";

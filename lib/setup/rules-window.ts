@@ -4,6 +4,7 @@ import {
   isPublished,
   parameterWindow,
   thicknessLimits,
+  voltsAtFeed,
   windowQuantities,
   type Band,
   type FeedCap,
@@ -13,7 +14,7 @@ import { finding, type SetupFinding, type SetupRule } from "./finding";
 import type { RunSetup } from "./run-setup";
 import { dragOnSlag, practice } from "./sources";
 import { timedTravelSpeed } from "./travel-speed";
-import { electrodeOf, electrodesMeant, windowFor } from "./window-for";
+import { electrodeOf, electrodesMeant, windowFor, windowQueryFor } from "./window-for";
 
 /**
  * How closely a shop reads each quantity: a reading this little past the end of a window is still inside it.
@@ -60,32 +61,54 @@ function judge(
   band: Band,
   setup: RunSetup,
 ): readonly SetupFinding[] {
-  const slack = readingResolution[quantity];
-  const about = { field: quantity, value, low: band.low, high: band.high };
   const fields = [quantity, "electrodeClass", "electrodeDiameterMm"] as const;
-  if (value < band.low - slack)
-    return [
-      finding("reading-below-window", "warn", [...fields], {
-        data: { ...about, by: band.low - value },
-        source: band.source,
-      }),
-    ];
-  if (value > band.high + slack)
-    return [
-      finding("reading-above-window", "warn", [...fields], {
-        data: { ...about, by: value - band.high },
-        source: band.source,
-      }),
-    ];
+  const past = outside(quantity, value, band);
+  if (past !== null) return [finding(`reading-${past.side}-window`, "warn", [...fields], past)];
+  const slack = readingResolution[quantity];
   const holding = band.parts.filter((part) => value >= part.low - slack && value <= part.high + slack);
   const practiceOnly = holding.every(({ source: { confidence } }) =>
     ["common-practice", "own-estimate"].includes(confidence),
   );
-  const printed = printedEnds(quantity, setup);
-  if (!practiceOnly || printed === null) return [];
-  const data = { ...about, low: printed.low, high: printed.high };
+  const printed = practiceOnly && leads(quantity, setup) ? printedEnds(quantity, setup) : null;
+  if (printed === null || (value >= printed.low - slack && value <= printed.high + slack)) return [];
+  const data = { field: quantity, value, low: printed.low, high: printed.high };
   return [finding("reading-beyond-data-sheet", "note", [...fields], { data, source: practice })];
 }
+
+/** Feed leads and the rest follows it; without a feed the current leads. One note for a set-up, not one for each dial. */
+const leads = (quantity: WindowQuantity, setup: RunSetup): boolean =>
+  quantity === (electrodeOf(setup)?.process === "SMAW" ? "amps" : "wireFeedMPerMin");
+
+/** On which side of a span a reading lies, and by how much; null inside, or no further out than it can be read. */
+function outside(
+  quantity: WindowQuantity,
+  value: number,
+  { low, high, source }: Pick<Band, "low" | "high" | "source">,
+) {
+  const slack = readingResolution[quantity];
+  const side = value < low - slack ? "below" : value > high + slack ? "above" : null;
+  if (side === null) return null;
+  const data = { field: quantity, value, low, high, by: side === "below" ? low - value : value - high };
+  return { side, data, source } as const;
+}
+
+/**
+ * Volts against the feed they are run with: both may lie inside the window and still not go together. Each row speaks by
+ * its own line; what no row allows at this feed is out.
+ */
+export const voltsAgainstFeed: SetupRule = (setup) => {
+  const { volts, wireFeedMPerMin } = setup;
+  const query = windowQueryFor(setup);
+  if (query === null || volts === null || wireFeedMPerMin === null || !comparable("volts", setup)) return [];
+  const all = windowFor(setup)?.volts ?? null;
+  const atFeed = voltsAtFeed(query, wireFeedMPerMin, readingResolution.wireFeedMPerMin);
+  // Outside every row's volts is said by the window itself.
+  if (all === null || atFeed === null || outside("volts", volts, all) !== null) return [];
+  const past = outside("volts", volts, atFeed);
+  if (past === null) return [];
+  const code = past.side === "below" ? "reading-low-for-feed" : "reading-high-for-feed";
+  return [finding(code, "warn", ["volts", "wireFeedMPerMin", "electrodeClass", "electrodeDiameterMm"], past)];
+};
 
 /**
  * The outer ends of what is printed for this wire in any gas and position. Taken over all of them on purpose: whether a
@@ -179,12 +202,14 @@ export const plateAgainstWire: SetupRule = (setup) => {
   const electrode = electrodeOf(setup);
   const thicknessMm = setup.thicknessMm;
   if (electrode === null || thicknessMm === null) return [];
-  return thicknessLimits(electrode, setup.electrodeDiameterMm, setup.position).flatMap((limit) => {
-    const past = limit.kind === "floor" ? limit.mm - thicknessMm : thicknessMm - limit.mm;
-    // Plate is sold to about a tenth of a millimetre; 8 mm plate is the cap of 7.94 mm.
-    if (past <= 0.1) return [];
-    const code = limit.kind === "floor" ? "plate-below-floor" : "plate-above-cap";
-    const data = { electrode: electrode.id, value: thicknessMm, limit: limit.mm };
-    return [finding(code, "warn", ["thicknessMm", "electrodeClass"], { data, source: limit.source })];
-  });
+  return thicknessLimits(electrode, setup.electrodeDiameterMm, setup.position, setup.transfer).flatMap(
+    (limit) => {
+      const past = limit.kind === "floor" ? limit.mm - thicknessMm : thicknessMm - limit.mm;
+      // Plate is sold to about a tenth of a millimetre; 8 mm plate is the cap of 7.94 mm.
+      if (past <= 0.1) return [];
+      const code = limit.kind === "floor" ? "plate-below-floor" : "plate-above-cap";
+      const data = { electrode: electrode.id, value: thicknessMm, limit: limit.mm };
+      return [finding(code, "warn", ["thicknessMm", "electrodeClass"], { data, source: limit.source })];
+    },
+  );
 };

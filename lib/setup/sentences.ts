@@ -54,6 +54,10 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
     `${reading(w)} ${w.number("value")} is ${w.number("by")} below the starting window for this electrode (${span(w)}).`,
   "reading-above-window": (w) =>
     `${reading(w)} ${w.number("value")} is ${w.number("by")} above the starting window for this electrode (${span(w)}).`,
+  "reading-low-for-feed": (w) =>
+    `${reading(w)} ${w.number("value")} is ${w.number("by")} below what goes with this wire feed (${span(w)}).`,
+  "reading-high-for-feed": (w) =>
+    `${reading(w)} ${w.number("value")} is ${w.number("by")} above what goes with this wire feed (${span(w)}).`,
   "reading-beyond-data-sheet": (w) =>
     `${reading(w)} ${w.number("value")} is beyond the published data-sheet band (${span(w)}) but inside what the trade runs.`,
   "feed-beyond-input": ({ name, number }) =>

@@ -4,6 +4,7 @@ export {
   type ElectrodeClass,
   type ElectrodeFamily,
 } from "./electrode-class";
+export { sprayTransitionAmps, tungstenAmps, type AmpsSpan } from "./currents";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   crackIds,
@@ -52,11 +53,16 @@ export { ampsForThickness, feedCap, type FeedCap } from "./input-power";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 export { thicknessLimits } from "./thickness";
 export { tradeTables } from "./trade-tables";
+export { windowQuantities, type WindowQuantity, type WindowQuery } from "./placed-rows";
 export {
-  isPublished,
-  parameterWindow,
-  windowQuantities,
-  type Band,
-  type ParameterWindow,
-  type WindowQuantity,
-} from "./windows";
+  ampsAtFeed,
+  lineAtFeed,
+  linesAtFeed,
+  voltsAtFeed,
+  windowLines,
+  type AtFeed,
+  type LineAtFeed,
+  type WindowLine,
+} from "./window-lines";
+export { isPublished, parameterWindow, type Band, type ParameterWindow } from "./windows";
+export { isInchSize, trueWireSize, type TrueWireSize } from "./wire-size";
