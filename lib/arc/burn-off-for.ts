@@ -1,7 +1,7 @@
 import type { Source } from "@/lib/base";
-import { remark } from "@/lib/trade";
+import { remark, trueWireSize } from "@/lib/trade";
 import type { BurnOff } from "./burn-off";
-import { burnOffRows, scaledError, type WireKind } from "./tables/burn-off-rows";
+import { burnOffRows, scaled, type BurnOffRow, type WireKind } from "./tables/burn-off-rows";
 
 export interface BurnOffModel extends BurnOff {
   readonly relativeError: number;
@@ -10,26 +10,36 @@ export interface BurnOffModel extends BurnOff {
   readonly source: Source;
 }
 
-/** Nominal sizes are rounded: .045 in is 1.143 mm and sold as 1.1 or 1.2. */
-const SIZE_TOLERANCE_MM = 0.03;
+/** Self-shielded carbon steel wire is drawn to inch sizes only: common practice, no source. */
+export const inchOnly = (kind: WireKind): boolean => kind === "self-shielded";
 
 /**
- * The burn-off coefficients for a wire, with the error of the current they predict. Solid wire of a size without a row
- * is scaled from 1.2 mm; a cored wire without a row gives null: no number is better than a wrong one.
+ * The burn-off coefficients for a wire, by its stored diameter, mm, with the error of the current they predict. The
+ * nearest row of its kind, scaled to the true diameter; the error says what the scaling and the name of the size leave
+ * open. null where the nearest row is too far away: no number is better than a wrong one.
  */
 export function burnOffFor(kind: WireKind, diameterMm: number): BurnOffModel | null {
-  const row = burnOffRows.find(
-    (r) => r.kind === kind && r.diametersMm.some((d) => Math.abs(d - diameterMm) <= SIZE_TOLERANCE_MM),
-  );
-  if (row) return row;
-  const solid = burnOffRows.find((r) => r.id === "solid-1.2");
-  if (kind !== "solid" || !solid || !(diameterMm >= 0.6 && diameterMm <= 1.6)) return null;
-  const ratio = 1.2 / diameterMm;
+  const { diameterMm: trueMm, areaRelativeError } = trueWireSize(diameterMm, inchOnly(kind));
+  const far = (row: BurnOffRow) => Math.abs(Math.log(trueMm / row.wireMm));
+  const [row] = burnOffRows.filter((one) => one.kind === kind).sort((x, y) => far(x) - far(y));
+  if (row === undefined || !(trueMm > 0)) return null;
+  const ratio = trueMm / row.wireMm;
+  const [least, most] = kind === "solid" ? scaled.solid : scaled.cored;
+  if (ratio < least || ratio > most) return null;
+  const same = Math.abs(ratio - 1) <= scaled.sameSizeWithin;
+  const area = ratio ** 2;
   return {
-    a: solid.a * ratio ** 2,
-    b: solid.b * ratio ** 4,
-    relativeError: scaledError,
-    range: [solid.range[0] / ratio ** 2, solid.range[1] / ratio ** 2],
-    source: remark(solid.source, "scaled to this size: a with 1/d², b with 1/d⁴", "memory"),
+    a: row.a / area,
+    b: row.b / area ** 2,
+    c: (row.c ?? 0) / area,
+    relativeError: Math.hypot(same ? row.relativeError : scaled.relativeError, areaRelativeError),
+    range: [row.range[0] * area, row.range[1] * area],
+    source: same
+      ? row.source
+      : remark(
+          row.source,
+          "scaled to this size: a with 1/d², b with 1/d⁴",
+          row.source.confidence === "derived" ? "own-estimate" : row.source.confidence,
+        ),
   };
 }

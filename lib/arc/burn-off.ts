@@ -6,19 +6,25 @@
 export interface BurnOff {
   readonly a: number;
   readonly b: number;
+  /**
+   * A constant feed, mm/s, where a wire's own table asks for one (a published variant of the relation has it). Left out: 0.
+   * Then the relation holds inside the range of its data only.
+   */
+  readonly c?: number;
 }
 
 /** Wire feed, mm/s. NaN for a negative current or extension. */
-export function feedForCurrent({ a, b }: BurnOff, currentA: number, extensionMm: number): number {
+export function feedForCurrent({ a, b, c = 0 }: BurnOff, currentA: number, extensionMm: number): number {
   if (!(currentA >= 0) || !(extensionMm >= 0)) return NaN;
-  return a * currentA + b * extensionMm * currentA ** 2;
+  return c + a * currentA + b * extensionMm * currentA ** 2;
 }
 
-/** Current, A: the positive root. NaN for a negative feed or extension. */
-export function currentForFeed({ a, b }: BurnOff, feedMmPerS: number, extensionMm: number): number {
+/** Current, A: the positive root; 0 at and below the constant feed. NaN for a negative feed or extension. */
+export function currentForFeed({ a, b, c = 0 }: BurnOff, feedMmPerS: number, extensionMm: number): number {
   if (!(feedMmPerS >= 0) || !(extensionMm >= 0)) return NaN;
   // Written so that b·L -> 0 goes over into feed/a instead of 0/0.
-  return (2 * feedMmPerS) / (a + Math.sqrt(a * a + 4 * b * extensionMm * feedMmPerS));
+  const feed = Math.max(0, feedMmPerS - c);
+  return (2 * feed) / (a + Math.sqrt(a * a + 4 * b * extensionMm * feed));
 }
 
 /** Change of current per mm of extension at fixed feed, A/mm: negative whenever current flows. */

@@ -1,4 +1,13 @@
-import { depositionRows, STEEL_KG_PER_MM3, type DepositionRow } from "./tables/deposition-rows";
+import { trueWireSize } from "@/lib/trade";
+import type { Wire } from "./amps-for-feed";
+import { inchOnly } from "./burn-off-for";
+import { ranged, type Ranged } from "./ranged";
+import {
+  AREA_RELATIVE_ERROR,
+  depositionRows,
+  STEEL_KG_PER_MM3,
+  type DepositionRow,
+} from "./tables/deposition-rows";
 import type { WireKind } from "./tables/burn-off-rows";
 
 /** Cross-section of a round wire, mm². */
@@ -26,6 +35,28 @@ export interface Deposit {
   readonly feedMmPerS: number;
   readonly fill: number;
   readonly efficiency: number;
+}
+
+/** Metal of a wire at a feed in m/min, by the true diameter of its size, fill and efficiency of its kind. */
+export function depositOf(wire: Wire, feedMPerMin: number): Deposit & { readonly areaRelativeError: number } {
+  const { diameterMm, areaRelativeError } = trueWireSize(wire.diameterMm, inchOnly(wire.kind));
+  const { fill, efficiency } = depositionFor(wire.kind);
+  return {
+    diameterMm,
+    feedMmPerS: (feedMPerMin * 1000) / 60,
+    fill,
+    efficiency,
+    areaRelativeError: Math.hypot(AREA_RELATIVE_ERROR, areaRelativeError),
+  };
+}
+
+/** Deposition rate, kg/h, of steel wire at a feed in m/min. */
+export function depositionKgPerH(wire: Wire, feedMPerMin: number): Ranged {
+  const { diameterMm, fill, efficiency, areaRelativeError } = depositOf(wire, feedMPerMin);
+  return ranged(
+    efficiency * meltOffKgPerH(feedMPerMin, linearMassKgPerM(diameterMm, fill)),
+    areaRelativeError,
+  );
 }
 
 /** Deposited cross-section, mm²: metal per second over travel. NaN unless travel is positive. */

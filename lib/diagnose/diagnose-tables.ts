@@ -1,6 +1,6 @@
+import { adviceLimits } from "./advice/limits";
 import { bandOdds } from "./odds-from-band";
 import { TRIAL_S } from "./change";
-import { ARC_LENGTH_MM } from "./physics";
 import { HAND_TRAVEL } from "./readings/hand";
 import { surfaceOdds } from "./readings/plate";
 import { MOST, PUBLISHED_WORTH } from "./shop-priors";
@@ -9,7 +9,10 @@ import { causes } from "./tables/causes";
 import { linkNotes } from "./tables/link-notes";
 import { causeLinks } from "./tables/links";
 import { contraries, lookForce, looks } from "./tables/looks";
+import { factWeights, RECORDED } from "./tables/fact-weights";
+import { families, turns } from "./tables/knobs";
 import { questions } from "./tables/questions";
+import { situations } from "./tables/situations";
 import { symptoms } from "./tables/symptoms";
 import { exclusiveCauses } from "./tables/variables";
 import { commonness, JUDGED_SHARE, LEAK, LEAK_BY_NATURE, linkStrength } from "./weights";
@@ -26,13 +29,27 @@ export const diagnoseTables = {
   looks,
   lookForce,
   contraries,
+  situations,
+  factWeights,
   questions,
+  turns,
+  families,
+  adviceLimits,
   symptoms,
   exclusiveCauses,
-  weights: { linkStrength, JUDGED_SHARE, LEAK, LEAK_BY_NATURE, commonness, PUBLISHED_WORTH, MOST, TRIAL_S },
+  weights: {
+    linkStrength,
+    JUDGED_SHARE,
+    LEAK,
+    LEAK_BY_NATURE,
+    commonness,
+    PUBLISHED_WORTH,
+    MOST,
+    TRIAL_S,
+    RECORDED,
+  },
   bandOdds,
   steps: STEP,
   HAND_TRAVEL,
-  ARC_LENGTH_MM,
   surfaceOdds,
 } as const;

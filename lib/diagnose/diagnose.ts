@@ -152,7 +152,7 @@ export function contextOf({ setup, bead }: DiagnoseInput): ReadingContext {
     electrode,
     facts: factsOf(setup),
     window: windowFor(setup),
-    physics: beadPhysics(setup, electrode, bead),
+    physics: beadPhysics(setup, bead),
   };
 }
 

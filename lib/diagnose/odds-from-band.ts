@@ -39,8 +39,13 @@ function trust(source: Source): number {
 }
 
 /** Factors on the odds of "too high" and "too low" for a value against its band; `weight` softens both. */
-export function oddsFromBand(value: number, band: BandLike, weight = 1): { high: number; low: number } {
-  const half = Math.max((band.high - band.low) / 2, LEAST_HALF_WIDTH * band.high);
+export function oddsFromBand(
+  value: number,
+  band: BandLike,
+  weight = 1,
+  least = LEAST_HALF_WIDTH,
+): { high: number; low: number } {
+  const half = Math.max((band.high - band.low) / 2, least * band.high);
   const soft = weight * trust(band.source);
   return {
     high: 2 ** (soft * interpolate(curve, (value - band.high) / half)),

@@ -1,30 +1,19 @@
 import type { Source } from "@/lib/base";
 import {
   arcEnergyKJPerMm,
-  areaFromLegMm2,
-  AREA_RELATIVE_ERROR,
-  burnOffFor,
-  currentForFeed,
-  depositAreaMm2,
-  depositionFor,
   heatFactors,
-  legFromAreaMm,
+  legForRun,
   legFromFaceMm,
-  travelForAreaMmPerS,
-  type BurnOffModel,
-  type Deposit,
-  type WireKind,
+  travelForLeg,
+  type Ranged,
 } from "@/lib/arc";
-import { travelSpeed, type RunSetup } from "@/lib/setup";
-import { cite, type ElectrodeClass, isFillet, withoutDocument } from "@/lib/trade";
+import { currentAt, travelSpeed, wireOf, type RunSetup } from "@/lib/setup";
+import { cite, isFillet, withoutDocument } from "@/lib/trade";
 import type { DiagnoseInput } from "./input";
 import type { Amount } from "./types";
 
 /** What the models make of this bead; null where a reading they need is not known. */
 export interface BeadPhysics {
-  readonly burnOff: BurnOffModel | null;
-  readonly extensionMm: number | null;
-  readonly deposit: Deposit | null;
   /** A, from feed and tip to work. */
   readonly currentA: number | null;
   /** Leg of a fillet by mass balance, mm; null unless travel was recorded or timed. */
@@ -37,108 +26,100 @@ export interface BeadPhysics {
 
 export type Estimate = Amount & { readonly source: Source };
 
-/** Arc length between contact-tip-to-work and extension, mm: 3 to 4 mm at normal volts, 1 to 2 mm short-circuit. */
-export const ARC_LENGTH_MM = { normal: 3.5, shortCircuit: 1.5 };
-
 const massBalance = withoutDocument(
   "mass balance of wire and bead, deposition efficiency from a filler-metal handbook, fill from memory",
   "derived",
 );
-
 const arcEnergySource = cite("iso-tr-18491", "seen-part", { note: "volts · amps / travel" });
 
-export function wireKindOf(setup: RunSetup, electrode: ElectrodeClass | null): WireKind | null {
-  const stainless = electrode === null ? setup.baseMetal === "stainless" : electrode.metal === "stainless";
-  switch (setup.process) {
-    case "FCAW-S":
-      return stainless ? "stainless-cored" : "self-shielded";
-    case "FCAW-G":
-      return stainless ? "stainless-cored" : "flux-cored";
-    case "GMAW":
-      return "solid";
-    default:
-      return null;
-  }
-}
+/** Relative error of a recorded current and of a recorded or timed travel. Own estimates. */
+const READ = { amps: 0.03, travel: 0.05 };
 
 /** Everything the arc relations can say about the bead as recorded. */
-export function beadPhysics(
-  setup: RunSetup,
-  electrode: ElectrodeClass | null,
-  bead: DiagnoseInput["bead"],
-): BeadPhysics {
-  const kind = wireKindOf(setup, electrode);
-  const diameterMm = setup.electrodeDiameterMm;
-  const burnOff = kind === null || diameterMm === null ? null : burnOffFor(kind, diameterMm);
-  const arcLength = setup.transfer === "short-circuit" ? ARC_LENGTH_MM.shortCircuit : ARC_LENGTH_MM.normal;
-  const extensionMm = setup.ctwdMm === null ? null : Math.max(0, setup.ctwdMm - arcLength);
-  const feed = setup.wireFeedMPerMin === null ? null : (setup.wireFeedMPerMin * 1000) / 60;
-  const row = kind === null ? null : depositionFor(kind);
-  const deposit =
-    row === null || diameterMm === null || feed === null
-      ? null
-      : { diameterMm, feedMmPerS: feed, fill: row.fill, efficiency: row.efficiency };
-  const currentA =
-    burnOff === null || extensionMm === null || feed === null
-      ? null
-      : currentForFeed(burnOff, feed, extensionMm);
+export function beadPhysics(setup: RunSetup, bead: DiagnoseInput["bead"]): BeadPhysics {
+  const current = currentAt(setup);
   const known = travelSpeed(setup)?.mmPerMin ?? null;
-  const inferred = known === null ? inferredTravel(setup, deposit, bead) : null;
-  const legMm =
-    deposit === null || known === null || setup.joint === null || !isFillet(setup.joint)
+  const inferred = known === null ? inferredTravel(setup, bead) : null;
+  const travelMmPerMin = known ?? inferred?.value ?? null;
+  const leg = known === null ? null : legAt(setup, setup.wireFeedMPerMin, known);
+  const amps =
+    setup.amps !== null
+      ? { value: setup.amps, relativeError: READ.amps }
+      : current && { value: current.amps, relativeError: current.highAmps / current.amps - 1 };
+  const travel =
+    travelMmPerMin === null
       ? null
-      : legFromAreaMm(depositAreaMm2(deposit, known / 60));
-  const partial = { burnOff, extensionMm, deposit, currentA, legMm };
-  const travel = { travelMmPerMin: known ?? inferred, travelInferred: known === null && inferred !== null };
-  return { ...partial, ...travel, estimates: estimatesOf(setup, { ...partial, ...travel }) };
+      : { value: travelMmPerMin, relativeError: inferred?.relativeError ?? READ.travel };
+  return {
+    currentA: current?.amps ?? null,
+    legMm: leg?.value ?? null,
+    travelMmPerMin,
+    travelInferred: inferred !== null,
+    estimates: [
+      ...(current === null
+        ? []
+        : [
+            {
+              quantity: "current from feed and tip to work",
+              valueSi: current.amps,
+              unitKind: "current" as const,
+              relativeError: current.highAmps / current.amps - 1,
+              source: current.source,
+            },
+          ]),
+      ...estimate("leg from feed and travel", leg, "small-length"),
+      ...estimate("travel from the bead's size", inferred, "travel-speed"),
+      ...heatOf(setup, amps, travel),
+    ],
+  };
+}
+
+/** Leg of one fillet pass at a feed (m/min) and travel (mm/min), mm; null where the joint is none or one is unknown. */
+export function legAt(
+  setup: RunSetup,
+  feedMPerMin: number | null,
+  travelMmPerMin: number | null,
+): Ranged | null {
+  const wire = wireOf(setup);
+  if (wire === null || feedMPerMin === null || travelMmPerMin === null) return null;
+  if (setup.joint === null || !isFillet(setup.joint)) return null;
+  return legForRun({ wire, feedMPerMin, travelMmPerMin });
 }
 
 /** Travel from the measured leg, or the face width of a fillet, by mass balance; mm/min. */
-function inferredTravel(
-  setup: RunSetup,
-  deposit: Deposit | null,
-  bead: DiagnoseInput["bead"],
-): number | null {
-  if (deposit === null || setup.joint === null || !isFillet(setup.joint)) return null;
+function inferredTravel(setup: RunSetup, bead: DiagnoseInput["bead"]): Ranged | null {
   const leg = bead.legMm ?? (bead.widthMm === null ? null : legFromFaceMm(bead.widthMm));
-  return leg === null ? null : travelForAreaMmPerS(deposit, areaFromLegMm2(leg)) * 60;
+  const wire = wireOf(setup);
+  if (leg === null || wire === null || setup.wireFeedMPerMin === null) return null;
+  return setup.joint !== null && isFillet(setup.joint)
+    ? travelForLeg(wire, setup.wireFeedMPerMin, leg)
+    : null;
 }
 
-function estimatesOf(setup: RunSetup, p: Omit<BeadPhysics, "estimates">): readonly Estimate[] {
-  const list: Estimate[] = [];
-  const add = (
-    quantity: string,
-    valueSi: number | null,
-    unitKind: Amount["unitKind"],
-    relativeError: number,
-    source: Source,
-  ) => {
-    if (valueSi !== null && Number.isFinite(valueSi))
-      list.push({ quantity, valueSi, unitKind, relativeError, source });
-  };
-  if (p.burnOff !== null) {
-    add(
-      "current from feed and tip to work",
-      p.currentA,
-      "current",
-      p.burnOff.relativeError,
-      p.burnOff.source,
-    );
-  }
-  add("leg from feed and travel", p.legMm, "small-length", AREA_RELATIVE_ERROR / 2, massBalance);
-  // Leg counts twice in the area: 5 % of leg is 10 % of travel; a photo's face width hides convexity.
-  if (p.travelInferred)
-    add("travel from the bead's size", p.travelMmPerMin, "travel-speed", 0.15, massBalance);
-  const amps = setup.amps ?? p.currentA;
-  if (amps !== null && setup.volts !== null && p.travelMmPerMin !== null && setup.process !== null) {
-    const energy = arcEnergyKJPerMm({ volts: setup.volts, amps, travelMmPerS: p.travelMmPerMin / 60 });
-    const { k, source } = heatFactors[setup.process];
-    const error = Math.hypot(
-      setup.amps === null ? (p.burnOff?.relativeError ?? 0) : 0.03,
-      p.travelInferred ? 0.15 : 0.05,
-    );
-    add("arc energy", energy, "heat-input", error, arcEnergySource);
-    add("heat input", k * energy, "heat-input", error, source);
-  }
-  return list;
+function estimate(
+  quantity: string,
+  model: Ranged | null,
+  unitKind: Amount["unitKind"],
+  source = massBalance,
+): readonly Estimate[] {
+  return model === null
+    ? []
+    : [{ quantity, valueSi: model.value, unitKind, relativeError: model.relativeError, source }];
+}
+
+type Known = Pick<Ranged, "value" | "relativeError"> | null;
+
+function heatOf({ volts, process }: RunSetup, amps: Known, travel: Known): readonly Estimate[] {
+  if (volts === null || process === null || amps === null || travel === null) return [];
+  const energy = arcEnergyKJPerMm({ volts, amps: amps.value, travelMmPerS: travel.value / 60 });
+  const { k, source } = heatFactors[process];
+  const relativeError = Math.hypot(amps.relativeError, travel.relativeError);
+  const row = (quantity: string, valueSi: number, from: Source): Estimate => ({
+    quantity,
+    valueSi,
+    unitKind: "heat-input",
+    relativeError,
+    source: from,
+  });
+  return [row("arc energy", energy, arcEnergySource), row("heat input", k * energy, source)];
 }

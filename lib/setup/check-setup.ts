@@ -23,8 +23,10 @@ import {
   plateAgainstWire,
   plateBeyondInput,
   pushOnSlag,
+  readingsAgainstUsual,
   readingsAgainstWindow,
   travelSpeedDisagrees,
+  voltsAgainstFeed,
 } from "./rules-window";
 import type { RunSetup } from "./run-setup";
 
@@ -44,7 +46,9 @@ const rules: readonly SetupRule[] = [
   metalAgainstClass,
   passesAgainstClass,
   pushOnSlag,
+  readingsAgainstUsual,
   readingsAgainstWindow,
+  voltsAgainstFeed,
   feedBeyondInput,
   plateBeyondInput,
   travelSpeedDisagrees,

@@ -1,13 +1,10 @@
-import { burnOffFor, currentForFeed, type BurnOffModel, type WireKind } from "@/lib/arc";
+import { ampsForFeed, extensionFromCtwdMm, type AmpsEstimate, type Wire, type WireKind } from "@/lib/arc";
 import type { ElectrodeClass } from "@/lib/trade";
 import type { RunSetup } from "./run-setup";
 import { electrodeOf } from "./window-for";
 
-/** Arc length between contact-tip-to-work and extension, mm: 3 to 4 mm at normal volts, 1 to 2 mm short-circuit. */
-export const ARC_LENGTH_MM = { normal: 3.5, shortCircuit: 1.5 };
-
 /** The kind of wire by which burn-off and deposition are looked up; null for rods and while the process is unknown. */
-export function wireKindOf(setup: RunSetup, electrode: ElectrodeClass | null): WireKind | null {
+function wireKindOf(setup: RunSetup, electrode: ElectrodeClass | null): WireKind | null {
   const stainless = electrode === null ? setup.baseMetal === "stainless" : electrode.metal === "stainless";
   switch (setup.process) {
     case "FCAW-S":
@@ -21,28 +18,21 @@ export function wireKindOf(setup: RunSetup, electrode: ElectrodeClass | null): W
   }
 }
 
-/** Electrode extension from tip to arc, mm; null while the tip to work is unknown. */
-export function extensionOf({ ctwdMm, transfer }: RunSetup): number | null {
-  const arc = transfer === "short-circuit" ? ARC_LENGTH_MM.shortCircuit : ARC_LENGTH_MM.normal;
-  return ctwdMm === null ? null : Math.max(0, ctwdMm - arc);
+/** The wire of a set-up as lib/arc reckons with it; null for rods, and while process or size is unknown. */
+export function wireOf(setup: RunSetup): Wire | null {
+  const kind = wireKindOf(setup, electrodeOf(setup));
+  return kind === null || setup.electrodeDiameterMm === null
+    ? null
+    : { kind, diameterMm: setup.electrodeDiameterMm };
 }
 
-export interface ComputedCurrent {
-  readonly amps: number;
-  readonly burnOff: BurnOffModel;
-}
-
-/**
- * Current by feed and tip to work, A; null where a reading or the wire's burn-off is not known, or the class, without
- * which the kind of wire is a guess.
- */
-export function currentFromFeed(setup: RunSetup): ComputedCurrent | null {
-  const electrode = electrodeOf(setup);
-  const kind = electrode === null ? null : wireKindOf(setup, electrode);
-  const { electrodeDiameterMm, wireFeedMPerMin } = setup;
-  const burnOff =
-    kind === null || electrodeDiameterMm === null ? null : burnOffFor(kind, electrodeDiameterMm);
-  const extensionMm = extensionOf(setup);
-  if (burnOff === null || extensionMm === null || wireFeedMPerMin === null) return null;
-  return { amps: currentForFeed(burnOff, (wireFeedMPerMin * 1000) / 60, extensionMm), burnOff };
+/** Current by feed (m/min) and tip to work (mm); null where one of them or the wire's burn-off is not known. */
+export function currentAt(
+  setup: RunSetup,
+  feedMPerMin = setup.wireFeedMPerMin,
+  ctwdMm = setup.ctwdMm,
+): AmpsEstimate | null {
+  const wire = wireOf(setup);
+  if (wire === null || feedMPerMin === null || ctwdMm === null) return null;
+  return ampsForFeed(wire, feedMPerMin, extensionFromCtwdMm(ctwdMm, setup.transfer));
 }

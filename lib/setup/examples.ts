@@ -59,6 +59,8 @@ const example = (id: string, name: string, note: string, ...parts: Partial<RunSe
 });
 
 const ANCHORS = "feed, volts and tip to work are the trade's bench points; the rest is chosen to suit them";
+const BETWEEN =
+  "feed, volts and tip to work lie between the trade's bench points for sheet and for the hottest fillet";
 const CHOSEN = "chosen inside the published window, not a procedure";
 
 /** The set-ups a person can start from. Values: common practice, no source, unless the note says otherwise. */
@@ -100,11 +102,11 @@ export const exampleSetups: readonly ExampleSetup[] = [
     surface: "mill-scale",
     inputPower: "120V",
   }),
-  example("t11-tee-230", "E71T-11 0.9 mm, T-joint horizontal, 230 V", ANCHORS, t11, {
-    wireFeedMPerMin: ipm(400),
-    volts: 19.5,
-    amps: 200,
-    ctwdMm: 25,
+  example("t11-tee-230", "E71T-11 0.9 mm, T-joint horizontal, 230 V", BETWEEN, t11, {
+    wireFeedMPerMin: ipm(300),
+    volts: 17.5,
+    amps: 165,
+    ctwdMm: 22,
     travelAngleDeg: 20,
     workAngleDeg: 45,
     joint: "tee",
@@ -113,16 +115,15 @@ export const exampleSetups: readonly ExampleSetup[] = [
     surface: "mill-scale",
     inputPower: "230V",
   }),
-  example("t11-vertical-up", "E71T-11 0.9 mm, T-joint vertical up", ANCHORS, t11, {
-    wireFeedMPerMin: ipm(180),
-    volts: 15.5,
-    ctwdMm: 19,
-    travelAngleDeg: 10,
+  example("t11-overhead", "E71T-11 0.9 mm, T-joint overhead", CHOSEN, t11, {
+    wireFeedMPerMin: ipm(150),
+    volts: 15,
+    ctwdMm: 16,
+    travelAngleDeg: 15,
     workAngleDeg: 45,
     joint: "tee",
-    position: "vertical",
-    progression: "up",
-    thicknessMm: 6,
+    position: "overhead",
+    thicknessMm: 5,
     surface: "mill-scale",
     inputPower: "230V",
   }),
@@ -148,6 +149,19 @@ export const exampleSetups: readonly ExampleSetup[] = [
     joint: "tee",
     position: "horizontal",
     thicknessMm: 8,
+    inputPower: "400V-3ph",
+  }),
+  example("t1-vertical-up", "E71T-1M 1.2 mm, T-joint vertical up", CHOSEN, t1, {
+    electrodeClass: "E71T-1M",
+    gas: "75Ar-25CO2",
+    wireFeedMPerMin: ipm(200),
+    volts: 23,
+    travelAngleDeg: 10,
+    workAngleDeg: 45,
+    joint: "tee",
+    position: "vertical",
+    progression: "up",
+    thicknessMm: 10,
     inputPower: "400V-3ph",
   }),
   example("t1-groove-backed", "E71T-1M 1.2 mm, groove over backing", CHOSEN, t1, {

@@ -25,6 +25,8 @@ export const setupCodes = [
   "push-on-slag",
   "reading-below-window",
   "reading-above-window",
+  "reading-low-for-feed",
+  "reading-high-for-feed",
   "reading-beyond-data-sheet",
   "feed-beyond-input",
   "plate-beyond-input",

@@ -1,5 +1,5 @@
 export { checkSetup, factsOf } from "./check-setup";
-export { currentFromFeed, extensionOf, wireKindOf } from "./current";
+export { currentAt, wireOf } from "./current";
 export { exampleSetups } from "./examples";
 export {
   answersOf,
@@ -36,6 +36,7 @@ export { findingDoubt, findingSentence, sourceDoubt, spanText } from "./sentence
 export { setupTables } from "./setup-tables";
 export { showReading } from "./show-reading";
 export { travelSpeed } from "./travel-speed";
+export { usualWindow } from "./usual-windows";
 export { usualForClass, type Usual } from "./usual";
-export { electrodeOf, windowFor } from "./window-for";
+export { electrodeOf, windowFor, windowQueryFor } from "./window-for";
 export { wordsInText } from "./words";

@@ -17,6 +17,15 @@ const TIGHT_ROOT_MM = 1;
 /** A backed groove is tight below this, mm: the prequalified openings begin at 3/16 in, with 1/16 in below. */
 const TIGHT_BACKED_MM = 3.2;
 
+/** For the seal over the tables. */
+export const gapLimits = {
+  FILLET_GAP_MM,
+  OPEN_ROOT_MM,
+  BACKED_ROOT_MM,
+  TIGHT_ROOT_MM,
+  TIGHT_BACKED_MM,
+} as const;
+
 /** The widest gap this joint is run with, mm. */
 export function widestGapMm(joint: Joint, thicknessMm: number | null): number {
   if (backedRoots.includes(joint)) return BACKED_ROOT_MM;
@@ -27,7 +36,7 @@ export const gapAgainstJoint: SetupRule = ({ fitUpGapMm, joint, thicknessMm }) =
   if (fitUpGapMm === null || joint === null) return [];
   const limit = widestGapMm(joint, thicknessMm);
   const said = {
-    data: { value: fitUpGapMm, limit, over: fitUpGapMm - limit },
+    data: { value: fitUpGapMm, limit, times: fitUpGapMm / limit },
     source: backedRoots.includes(joint) ? prequalifiedGrooves : commonPractice,
   };
   const fields = ["fitUpGapMm", "joint"] as const;

@@ -7,26 +7,46 @@ import {
   isPublished,
   parameterWindow,
   thicknessLimits,
+  voltsAtFeed,
   windowQuantities,
   type WindowQuantity,
 } from "@/lib/trade";
-import { finding, inOrder, type SetupFact, type SetupFinding, type SetupRule } from "./finding";
+import { usualWindow } from "./usual-windows";
+import { finding, inOrder, unusual, type SetupFact, type SetupRule } from "./finding";
 import type { RunSetup } from "./run-setup";
 import { dragOnSlag } from "./sources";
 import { timedTravelSpeed } from "./travel-speed";
-import { electrodeOf, electrodesMeant, windowFor } from "./window-for";
+import { electrodeOf, electrodesMeant, windowFor, windowQueryFor } from "./window-for";
 
 /**
  * How closely a shop reads each quantity: a reading this little past the end of a window is still inside it.
  * Own estimate; in the quantity's unit.
  */
-const readingResolution: Readonly<Record<WindowQuantity, number>> = {
+export const readingResolution: Readonly<Record<WindowQuantity, number>> = {
   wireFeedMPerMin: 0.1,
   volts: 0.25,
   amps: 3,
   ctwdMm: 1,
   travelAngleDeg: 2,
   gasFlowLPerMin: 0.5,
+};
+
+/**
+ * Where the class gives no window, a reading against what is usual for the process: evidence, never a finding, for the
+ * bands are wide and the wire may be made for something else.
+ */
+export const readingsAgainstUsual: SetupRule = (setup) => {
+  const own = windowFor(setup);
+  const usual = usualWindow(setup);
+  return windowQuantities.flatMap((quantity) => {
+    const value = setup[quantity];
+    const band = usual[quantity];
+    if (value === null || band === undefined || (own?.[quantity] ?? null) !== null) return [];
+    const data = { field: quantity, value, low: band.low, high: band.high };
+    const past = outside(quantity, value, band);
+    const code = past === null ? "reading-above-window" : (`reading-${past.side}-window` as const);
+    return [(past === null ? inOrder : unusual)(code, [quantity, "process"], { data, source: band.source })];
+  });
 };
 
 /** Every recorded reading against the window of its class: outside, or inside only by the trade's own figures. */
@@ -55,38 +75,66 @@ function comparable(quantity: WindowQuantity, setup: RunSetup): boolean {
   return electrodeOf(setup)?.process !== "GMAW" || setup.transfer !== null;
 }
 
-function judge(
-  quantity: WindowQuantity,
-  value: number,
-  band: Band,
-  setup: RunSetup,
-): readonly SetupFinding[] {
-  const slack = readingResolution[quantity];
-  const about = { field: quantity, value, low: band.low, high: band.high };
+function judge(quantity: WindowQuantity, value: number, band: Band, setup: RunSetup): readonly SetupFact[] {
   const fields = [quantity, "electrodeClass", "electrodeDiameterMm"] as const;
-  if (value < band.low - slack)
-    return [
-      finding("reading-below-window", "warn", [...fields], {
-        data: { ...about, by: band.low - value },
-        source: band.source,
-      }),
-    ];
-  if (value > band.high + slack)
-    return [
-      finding("reading-above-window", "warn", [...fields], {
-        data: { ...about, by: value - band.high },
-        source: band.source,
-      }),
-    ];
+  const past = outside(quantity, value, band);
+  if (past !== null) return [finding(`reading-${past.side}-window`, "warn", [...fields], past)];
+  const slack = readingResolution[quantity];
   const holding = band.parts.filter((part) => value >= part.low - slack && value <= part.high + slack);
   const practiceOnly = holding.every(({ source: { confidence } }) =>
     ["common-practice", "own-estimate"].includes(confidence),
   );
-  const printed = printedEnds(quantity, setup);
-  if (!practiceOnly || printed === null) return [];
-  const data = { ...about, low: printed.low, high: printed.high };
-  return [finding("reading-beyond-data-sheet", "note", [...fields], { data, source: commonPractice })];
+  const inside = inOrder("reading-above-window", [...fields], {
+    data: { field: quantity, value, low: band.low, high: band.high },
+    source: band.source,
+  });
+  const printed = practiceOnly && leads(quantity, setup) ? printedEnds(quantity, setup) : null;
+  if (printed === null || (value >= printed.low - slack && value <= printed.high + slack)) return [inside];
+  const data = { field: quantity, value, low: printed.low, high: printed.high };
+  return [
+    inside,
+    finding("reading-beyond-data-sheet", "note", [...fields], { data, source: commonPractice }),
+  ];
 }
+
+/** Feed leads and the rest follows it; without a feed the current leads. One note for a set-up, not one for each dial. */
+const leads = (quantity: WindowQuantity, setup: RunSetup): boolean =>
+  quantity === (electrodeOf(setup)?.process === "SMAW" ? "amps" : "wireFeedMPerMin");
+
+/** On which side of a span a reading lies, and by how much; null inside, or no further out than it can be read. */
+function outside(
+  quantity: WindowQuantity,
+  value: number,
+  { low, high, source }: Pick<Band, "low" | "high" | "source">,
+) {
+  const slack = readingResolution[quantity];
+  const side = value < low - slack ? "below" : value > high + slack ? "above" : null;
+  if (side === null) return null;
+  const data = { field: quantity, value, low, high, by: side === "below" ? low - value : value - high };
+  return { side, data, source } as const;
+}
+
+/**
+ * Volts against the feed they are run with: both may lie inside the window and still not go together. Each row speaks by
+ * its own line; what no row allows at this feed is out.
+ */
+export const voltsAgainstFeed: SetupRule = (setup) => {
+  const { volts, wireFeedMPerMin } = setup;
+  const query = windowQueryFor(setup);
+  if (query === null || volts === null || wireFeedMPerMin === null || !comparable("volts", setup)) return [];
+  const all = windowFor(setup)?.volts ?? null;
+  const atFeed = voltsAtFeed(query, wireFeedMPerMin, readingResolution.wireFeedMPerMin);
+  // Outside every row's volts is said by the window itself.
+  if (all === null || atFeed === null || outside("volts", volts, all) !== null) return [];
+  const past = outside("volts", volts, atFeed);
+  if (past === null) {
+    const { low, high, source, covered } = atFeed;
+    const said = { data: { field: "volts", value: volts, low, high }, source };
+    return covered ? [inOrder("reading-high-for-feed", ["volts", "wireFeedMPerMin"], said)] : [];
+  }
+  const code = past.side === "below" ? "reading-low-for-feed" : "reading-high-for-feed";
+  return [finding(code, "warn", ["volts", "wireFeedMPerMin", "electrodeClass", "electrodeDiameterMm"], past)];
+};
 
 /**
  * The outer ends of what is printed for this wire in any gas and position. Taken over all of them on purpose: whether a
@@ -153,11 +201,9 @@ export const feedBeyondInput: SetupRule = (setup) => {
 export const PLATE_FOR_120V_MM = 6;
 
 export const plateBeyondInput: SetupRule = (setup) => {
-  const { thicknessMm } = setup;
-  if (thicknessMm === null) return [];
-  const cap = inputCap(setup);
-  if (cap === null || thicknessMm < PLATE_FOR_120V_MM) return [];
-  const data = { value: thicknessMm, cap: cap.maxWireFeedMPerMin, inputPower: setup.inputPower ?? "" };
+  const { thicknessMm, inputPower } = setup;
+  if (thicknessMm === null || inputPower !== "120V" || thicknessMm < PLATE_FOR_120V_MM) return [];
+  const data = { value: thicknessMm, inputPower };
   return [
     finding("plate-beyond-input", "note", ["thicknessMm", "inputPower"], { data, source: commonPractice }),
   ];

@@ -54,12 +54,16 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
     `${reading(w)} ${w.number("value")} is ${w.number("by")} below the starting window for this electrode (${span(w)}).`,
   "reading-above-window": (w) =>
     `${reading(w)} ${w.number("value")} is ${w.number("by")} above the starting window for this electrode (${span(w)}).`,
+  "reading-low-for-feed": (w) =>
+    `${reading(w)} ${w.number("value")} is ${w.number("by")} below what goes with this wire feed (${span(w)}).`,
+  "reading-high-for-feed": (w) =>
+    `${reading(w)} ${w.number("value")} is ${w.number("by")} above what goes with this wire feed (${span(w)}).`,
   "reading-beyond-data-sheet": (w) =>
     `${reading(w)} ${w.number("value")} is beyond the published data-sheet band (${span(w)}) but inside what the trade runs.`,
   "feed-beyond-input": ({ name, number }) =>
     `${name("inputPower")} input gives out at about ${number("cap")} with this wire; ${number("value")} needs a 230 V input.`,
   "plate-beyond-input": ({ name, number }) =>
-    `${number("value", "thicknessMm")} plate wants more wire feed than a ${name("inputPower")} input gives (about ${number("cap", "wireFeedMPerMin")}): use 230 V or more passes.`,
+    `${number("value", "thicknessMm")} plate wants more than a ${name("inputPower")} input gives: use 230 V or more passes.`,
   "travel-speed-disagrees": ({ number }) =>
     `Travel speed says ${number("value")}, but length and arc time give ${number("timed")}: check which one was measured.`,
   "current-disagrees": ({ number }) =>

@@ -1,5 +1,19 @@
+import { PLATE_RULE } from "./rules-current";
 import { LIMITED_PASSES } from "./rules-electrode";
-import { PLATE_FOR_120V_MM, TRAVEL_AGREEMENT } from "./rules-window";
+import { WORK_ANGLE_OFF_DEG } from "./rules-hand";
+import { gapLimits, SHORT_ARC_PLATE_MM } from "./rules-plate";
+import { PLATE_FOR_120V_MM, readingResolution, TRAVEL_AGREEMENT } from "./rules-window";
+import { usualWindows } from "./usual-windows";
 
 /** What the check of a set-up weighs by, as plain data, for a seal over it: whoever adds a figure adds it here. */
-export const setupTables = { LIMITED_PASSES, PLATE_FOR_120V_MM, TRAVEL_AGREEMENT } as const;
+export const setupTables = {
+  LIMITED_PASSES,
+  PLATE_FOR_120V_MM,
+  TRAVEL_AGREEMENT,
+  PLATE_RULE,
+  WORK_ANGLE_OFF_DEG,
+  SHORT_ARC_PLATE_MM,
+  gapLimits,
+  readingResolution,
+  usualWindows,
+} as const;

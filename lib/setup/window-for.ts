@@ -4,6 +4,7 @@ import {
   positionsMeant,
   type ElectrodeClass,
   type ParameterWindow,
+  type WindowQuery,
 } from "@/lib/trade";
 import type { RunSetup } from "./run-setup";
 
@@ -21,19 +22,25 @@ export function electrodeOf(setup: RunSetup): ElectrodeClass | null {
   return second === undefined ? (first ?? null) : null;
 }
 
+/** What a set-up asks the windows; null when class or diameter is not known. What is unknown stays open. */
+export function windowQueryFor(setup: RunSetup): WindowQuery | null {
+  const electrode = electrodeOf(setup);
+  if (electrode === null || setup.electrodeDiameterMm === null) return null;
+  return {
+    electrode,
+    diameterMm: setup.electrodeDiameterMm,
+    gas: setup.gas,
+    transfer: setup.transfer,
+    positions: positionsMeant(setup.position, setup.progression),
+  };
+}
+
 /**
  * The starting window for this wire, diameter, gas, transfer and position, out-of-position reductions applied.
  * null when class or diameter is not known, or no line holds. What is unknown widens it: never a guess.
  * A starting window is never a limit; the wire's own data sheet governs.
  */
 export function windowFor(setup: RunSetup): ParameterWindow | null {
-  const electrode = electrodeOf(setup);
-  if (electrode === null || setup.electrodeDiameterMm === null) return null;
-  return parameterWindow({
-    electrode,
-    diameterMm: setup.electrodeDiameterMm,
-    gas: setup.gas,
-    transfer: setup.transfer,
-    positions: positionsMeant(setup.position, setup.progression),
-  });
+  const query = windowQueryFor(setup);
+  return query === null ? null : parameterWindow(query);
 }

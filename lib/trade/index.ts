@@ -14,6 +14,7 @@ export {
   withoutDocument,
   type Place as PlaceInDocument,
 } from "./cite";
+export { sprayTransitionAmps, tungstenAmps, type AmpsSpan } from "./currents";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   crackIds,
@@ -64,11 +65,16 @@ export { documents, standings, type BibliographyEntry, type DocumentId } from ".
 export { thicknessLimits } from "./thickness";
 export { together } from "./together";
 export { tradeTables } from "./trade-tables";
+export { windowQuantities, type WindowQuantity, type WindowQuery } from "./placed-rows";
 export {
-  isPublished,
-  parameterWindow,
-  windowQuantities,
-  type Band,
-  type ParameterWindow,
-  type WindowQuantity,
-} from "./windows";
+  ampsAtFeed,
+  lineAtFeed,
+  linesAtFeed,
+  voltsAtFeed,
+  windowLines,
+  type AtFeed,
+  type LineAtFeed,
+  type WindowLine,
+} from "./window-lines";
+export { isPublished, parameterWindow, type Band, type ParameterWindow } from "./windows";
+export { isInchSize, trueWireSize, type TrueWireSize } from "./wire-size";

@@ -1,10 +1,13 @@
 import { imperfections, patterns, places, stretches } from "./imperfections";
 import { AMPS_PER_INCH, AMPS_RULE_MAX_MM, feedCaps } from "./input-power";
 import { documents } from "./tables/documents";
+import { sprayRise, sprayRows, spraySource, tungstenRows, tungstenSource } from "./tables/current-rows";
 import { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
-import { positionFactors } from "./tables/position-factors";
+import { LEAST_SHARE_OF_LINE, positionFactors } from "./tables/position-factors";
 import { thicknessRows } from "./tables/thickness-rows";
 import { windowRows } from "./tables/window-rows";
+import { wireSizePairs, wireSizePairsSource } from "./tables/wire-size-pairs";
+import { EITHER_SIDE } from "./window-lines";
 
 /** Every table of this room as plain data, for a seal over them: whoever adds a table adds it here. */
 export const tradeTables = {
@@ -14,7 +17,11 @@ export const tradeTables = {
   electrodeClasses,
   alsoUsedSource,
   positionFactors,
+  LEAST_SHARE_OF_LINE,
   thicknessRows,
+  currents: { tungstenRows, tungstenSource, sprayRows, sprayRise, spraySource },
   windowRows,
+  EITHER_SIDE,
+  wireSizes: { wireSizePairs, wireSizePairsSource },
   inputPower: { feedCaps, AMPS_RULE_MAX_MM, AMPS_PER_INCH },
 } as const;

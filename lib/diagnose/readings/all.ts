@@ -11,12 +11,11 @@ import {
 } from "./hand";
 import { purgeReading, passReading, rootReading, surfaceReading, thicknessReading } from "./plate";
 import { outdoorsReading } from "./shield";
-import { balanceReading, windowReadings } from "./window";
+import { windowReadings } from "./window";
 
 const readers: readonly Reader[] = [
   factReadings,
   windowReadings,
-  balanceReading,
   inputReading,
   outdoorsReading,
   surfaceReading,

@@ -1,7 +1,7 @@
 import { fieldInText, type SetupFact, type SetupField } from "@/lib/setup";
 import type { CauseId } from "../cause-ids";
 import type { Odds, Reader, Reading } from "../reading";
-import { factWeights, RECORDED } from "../tables/fact-weights";
+import { type FactWeight, factWeights, RECORDED } from "../tables/fact-weights";
 import type { Amount, UnitKind } from "../types";
 import { fact } from "./fact";
 
@@ -15,9 +15,9 @@ export function contradicts({ code, severity }: SetupFact): boolean {
 
 /** The cause that a contradiction of the record shows to be at work; null where it is none, or names no cause. */
 export function recordedCause(one: SetupFact): CauseId | null {
-  const recorded = factWeights[one.code]?.recorded ?? null;
+  const { recorded = null, recordedWhen: when } = factWeights[one.code] ?? {};
   if (!contradicts(one)) return null;
-  return typeof recorded === "function" ? recorded(one) : recorded;
+  return when !== undefined && one.data[when.key] === when.is ? when.cause : recorded;
 }
 
 export function oddsOfFact(one: SetupFact): Odds {
@@ -31,8 +31,13 @@ export function oddsOfFact(one: SetupFact): Odds {
     case "unusual":
       return weight.unusual ?? {};
     case "fault":
-      return typeof weight.fault === "function" ? weight.fault(one) : (weight.fault ?? {});
+      return faultOdds(one, weight);
   }
+}
+
+function faultOdds({ data, fields }: SetupFact, { fault = {}, degrees, atField }: FactWeight): Odds {
+  const reached = degrees?.steps.filter(([from]) => Number(data[degrees.key]) >= from).at(-1)?.[1] ?? fault;
+  return { ...reached, ...(atField?.field === fields[0] ? atField.odds : {}) };
 }
 
 /** Causes that the record shows not to be at work. */

@@ -1,6 +1,7 @@
 import { fieldLabel } from "@/lib/setup";
 import { type ElectrodeClass, fromMemory, isSlagProcess, ownEstimate, withoutDocument } from "@/lib/trade";
 import type { Reader } from "../reading";
+import { onePass } from "../steps/hand";
 import { fact } from "./fact";
 import { entered, gaugeReading } from "./window";
 import { strongest } from "../witness";
@@ -10,7 +11,7 @@ export const HAND_TRAVEL = { low: 8 * 25.4, high: 20 * 25.4, source: fromMemory 
 
 /** Recorded, timed or inferred travel against what hands usually do; softly, because small beads are run faster. */
 export const travelReading: Reader = ({ setup, physics }) =>
-  setup.process === "SMAW" || setup.process === "GTAW"
+  setup.process === "SMAW" || setup.process === "GTAW" || physics.travelMmPerMin === null
     ? []
     : gaugeReading({
         key: "travel",
@@ -42,20 +43,9 @@ export const legReading: Reader = ({ setup, bead, physics }) => {
   });
 };
 
-/** The leg one pass can carry, mm: general 9; 3.2 mm rod about 6.4; .035 in wire about 4.8, .030 about 3.2. */
-export function onePassLegMm(diameterMm: number | null, process: string | null) {
-  if (process === "SMAW" && diameterMm !== null && diameterMm <= 3.3)
-    return { mm: 6.4, source: strongest("covered-multi-run-manual") };
-  if (process !== "SMAW" && process !== "GTAW" && diameterMm !== null && diameterMm <= 0.95)
-    return diameterMm <= 0.82
-      ? { mm: 3.2, source: strongest("multi-process-manual") }
-      : { mm: 4.8, source: strongest("multi-process-manual") };
-  return { mm: 9, source: strongest("welding-inspection-of-steels") };
-}
-
 export const passSizeReading: Reader = ({ setup, bead }) => {
   if (bead.legMm === null || (setup.passCount ?? 1) > 1) return [];
-  const { mm, source } = onePassLegMm(setup.electrodeDiameterMm, setup.process);
+  const { mm, source } = onePass(setup);
   const ratio = bead.legMm / mm;
   return [
     fact({

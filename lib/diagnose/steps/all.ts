@@ -6,7 +6,7 @@ import type { ReadingContext } from "../reading";
 import type { UnitKind } from "../types";
 import { current, volts } from "./dials";
 import { gasFlow, gasKind, polarity } from "./fixed-by-class";
-import { dragAngle, passSize, pullInstead, tipToWork, travel, workAngle } from "./hand";
+import { dragAngle, fitUpGap, passSize, pullInstead, tipToWork, travel, workAngle } from "./hand";
 import { noNumber, number, type Step } from "./step";
 import { strongest } from "../witness";
 
@@ -33,11 +33,7 @@ export const steps: Partial<Readonly<Record<CauseId, (ctx: ReadingContext) => St
   "push-on-slag": pullInstead,
   "work-angle": workAngle,
   "pass-too-big": passSize,
-  gap: ({ setup }) =>
-    number(fieldInText("fitUpGapMm"), "small-length", setup.fitUpGapMm, 1, {
-      reason: "Closed as far as the joint allows.",
-      source: fromMemory,
-    }),
+  gap: fitUpGap,
   "arc-long": ({ setup }) =>
     number("arc length", "small-length", null, setup.electrodeDiameterMm, {
       reason: "About the core diameter.",

@@ -1,66 +1,167 @@
-import { clamp } from "@/lib/numeric";
-import { fieldInText } from "@/lib/setup";
-import { feedCap, fromMemory } from "@/lib/trade";
+import { feedForAmps, extensionFromCtwdMm } from "@/lib/arc";
+import { fieldInText, isPositionOut, windowQueryFor, wireOf, type RunSetup } from "@/lib/setup";
+import {
+  AMPS_RULE_MAX_MM,
+  ampsForThickness,
+  feedCap,
+  fromMemory,
+  linesAtFeed,
+  windowLines,
+} from "@/lib/trade";
+import type { Source } from "@/lib/base";
 import type { ReadingContext } from "../reading";
-import { voltsForFeed } from "../readings/window";
-import { currentEffect, legEffect } from "./effects";
+import { currentEffect, legEffect, voltsEffect, voltsWithFeed } from "./effects";
 import { number, type Step } from "./step";
-import { BACK_IN, ONE_STEP, outside, STEP, stepShare, targetIn } from "./target";
+import {
+  ONE_STEP,
+  OUT_OF_POSITION_SHARE,
+  reasonFor,
+  STEP,
+  stepShare,
+  targetFor,
+  type Bounds,
+} from "./target";
 
+const FEED_SLACK_M_PER_MIN = 0.1;
+
+/** Towards the line of the nearest row that lies the right way at this feed; else one volt, inside what the rows allow. */
 export function volts(ctx: ReadingContext, sign: 1 | -1): Step {
-  const from = ctx.setup.volts;
-  const band = ctx.window?.volts ?? null;
-  const feed = ctx.setup.wireFeedMPerMin;
-  const suited = feed === null ? null : voltsForFeed(ctx, feed);
+  const { setup, window } = ctx;
+  const from = setup.volts;
   const step = sign * STEP.volts;
-  const far = suited !== null && from !== null && sign * (suited - from) > STEP.volts;
-  const to = far && band !== null ? clamp(suited, band.low, band.high) : targetIn(from, band, step);
+  const source = window?.volts?.source ?? fromMemory;
+  if (from === null) return { ...voltsUnknown(setup, source), stepSi: step };
+  const suited = suitedVolts(setup, from, sign);
+  const aim = suited !== null && sign * (suited - from) > STEP.volts / 2 ? suited : from + step;
+  const target = targetFor(from, aim, window?.volts ?? null);
   return {
-    ...number(fieldInText("volts"), "voltage", from, to, {
-      reason: far
-        ? "To the volts that suit this feed by the wire's window."
-        : outside(from, band)
-          ? BACK_IN
-          : ONE_STEP,
-      source: band?.source ?? fromMemory,
+    ...number(fieldInText("volts"), "voltage", from, target.to, {
+      reason: reasonFor(target, aim === suited ? "To the volts that go with this feed." : ONE_STEP),
+      source,
     }),
-    share: stepShare(from, to, step),
-    stepSi: from !== null && to !== null ? to - from : step,
+    share: stepShare(from, target.to, step),
   };
 }
 
-/** The current: wire feed on a wire machine, amps otherwise. A small input caps the feed. */
+/** The nearest row's own volts at this feed that lie the way the change goes; null where no row lies there. */
+function suitedVolts(setup: RunSetup, from: number, sign: 1 | -1): number | null {
+  const query = windowQueryFor(setup);
+  const feed = setup.wireFeedMPerMin;
+  if (query === null || feed === null) return null;
+  const there = linesAtFeed(query, feed, FEED_SLACK_M_PER_MIN)
+    .flatMap(({ volts: at }) => at ?? [])
+    .filter((at) => sign * (at - from) > 0);
+  return there.length === 0 ? null : sign > 0 ? Math.min(...there) : Math.max(...there);
+}
+
+/** Volts nobody read: what goes with the feed, where that is known, or no number at all. */
+function voltsUnknown(setup: RunSetup, source: Source): Step {
+  const to = setup.wireFeedMPerMin === null ? null : voltsWithFeed(setup, setup.wireFeedMPerMin);
+  return number(fieldInText("volts"), "voltage", null, to, {
+    reason:
+      to === null
+        ? "About a volt, or one tap of the switch; change nothing else."
+        : "The volts that go with this feed; read the meter with the arc burning.",
+    source,
+  });
+}
+
+/** The current: wire feed on a wire machine, amps otherwise. */
 export function current(ctx: ReadingContext, sign: 1 | -1): Step {
-  const { setup, window } = ctx;
-  if (setup.process === "SMAW" || setup.process === "GTAW") {
-    const band = window?.amps ?? null;
-    const step = sign * STEP.ampsShare * (setup.amps ?? 0);
-    const to = targetIn(setup.amps, band, step);
-    return number(fieldInText("amps"), "current", setup.amps, to, {
-      reason: outside(setup.amps, band) ? BACK_IN : ONE_STEP,
-      share: stepShare(setup.amps, to, step),
+  const { process } = ctx.setup;
+  return process === "SMAW" || process === "GTAW" ? amps(ctx, sign) : wireFeed(ctx, sign);
+}
+
+function amps({ setup, window }: ReadingContext, sign: 1 | -1): Step {
+  const band = window?.amps ?? null;
+  const from = setup.amps;
+  const name = fieldInText("amps");
+  if (from === null)
+    return number(name, "current", null, null, {
+      reason: "About a tenth; change nothing else.",
       source: band?.source ?? fromMemory,
     });
-  }
+  const plate = setup.process === "GTAW" ? plateAmps(setup) : null;
+  const aim = farther(from, from * (1 + sign * STEP.ampsShare), plate?.amps ?? null, sign);
+  const target = targetFor(from, aim, band);
+  return number(name, "current", from, target.to, {
+    reason: reasonFor(target, ONE_STEP),
+    share: stepShare(from, target.to, STEP.ampsShare * from),
+    source: band?.source ?? plate?.source ?? fromMemory,
+  });
+}
+
+/** Of two aims the farther one in the way of the change; one that lies the other way is none. */
+const farther = (from: number, usual: number, model: number | null, sign: 1 | -1): number =>
+  model !== null && sign * (model - from) > sign * (usual - from) ? model : usual;
+
+/** What the plate asks for, A, out of position by as much less; thicker plate is filled in passes. */
+function plateAmps(setup: RunSetup) {
+  if (setup.thicknessMm === null) return null;
+  const rule = ampsForThickness(Math.min(setup.thicknessMm, AMPS_RULE_MAX_MM));
+  return rule && { ...rule, amps: rule.amps * (isPositionOut(setup) ? OUT_OF_POSITION_SHARE : 1) };
+}
+
+/**
+ * Wire feed towards what the model says this plate and position want, inside the rows of the wire and what the mains input
+ * holds. Beside it stand the current and leg to expect, and the volts that go with the new feed.
+ */
+function wireFeed(ctx: ReadingContext, sign: 1 | -1): Step {
+  const { setup } = ctx;
   const from = setup.wireFeedMPerMin;
-  const band = window?.wireFeedMPerMin ?? null;
-  const cap =
-    setup.inputPower === null || setup.process === null || setup.electrodeDiameterMm === null
-      ? null
-      : feedCap(setup.inputPower, setup.process, setup.electrodeDiameterMm);
-  const wanted = targetIn(from, band, sign * STEP.feedShare * (from ?? 0));
-  const capped = cap !== null && wanted !== null && wanted > cap.maxWireFeedMPerMin;
-  const to = capped ? cap.maxWireFeedMPerMin : wanted;
+  const name = fieldInText("wireFeedMPerMin");
+  const source = ctx.window?.wireFeedMPerMin?.source ?? fromMemory;
+  if (from === null)
+    return number(name, "wire-feed", null, null, { reason: "About a tenth; change nothing else.", source });
+  const cap = inputCap(setup);
+  const bounds = capped(feedBounds(setup, from), cap?.maxWireFeedMPerMin ?? null, from);
+  const aim = farther(from, from * (1 + sign * STEP.feedShare), feedAim(setup, from, sign), sign);
+  const target = targetFor(from, aim, bounds);
+  const atCap = cap !== null && sign > 0 && target.to >= cap.maxWireFeedMPerMin;
   return {
-    ...number(fieldInText("wireFeedMPerMin"), "wire-feed", from, to, {
-      reason: capped
+    ...number(name, "wire-feed", from, target.to, {
+      reason: atCap
         ? "This input gives out there: more needs a stronger supply, or less plate per pass."
-        : outside(from, band)
-          ? BACK_IN
-          : ONE_STEP,
-      source: capped ? cap.source : (band?.source ?? fromMemory),
+        : reasonFor(target, ONE_STEP),
+      source: atCap ? cap.source : source,
     }),
-    share: stepShare(from, to, STEP.feedShare * (from ?? 0)),
-    effects: to === null ? [] : [...currentEffect(ctx, to, setup.ctwdMm), ...legEffect(ctx, to, null)],
+    share: stepShare(from, target.to, STEP.feedShare * from),
+    effects: [
+      ...currentEffect(setup, target.to, setup.ctwdMm),
+      ...legEffect(setup, target.to, ctx.physics.travelMmPerMin),
+      ...voltsEffect(setup, target.to),
+    ],
   };
+}
+
+/** The feed that brings what the plate wants; out of position and too hot, a third off what it was set to. */
+function feedAim(setup: RunSetup, from: number, sign: 1 | -1): number | null {
+  const wire = wireOf(setup);
+  const plate = plateAmps(setup);
+  if (sign < 0 && isPositionOut(setup)) return from * OUT_OF_POSITION_SHARE;
+  if (wire === null || plate === null || setup.ctwdMm === null) return null;
+  return feedForAmps(wire, plate.amps, extensionFromCtwdMm(setup.ctwdMm, setup.transfer));
+}
+
+/** The rows that cover this feed; where none does, all of them. */
+function feedBounds(setup: RunSetup, feed: number): Bounds | null {
+  const query = windowQueryFor(setup);
+  if (query === null) return null;
+  const lines = windowLines(query);
+  const covering = lines.filter(({ feedMPerMin: [low, high] }) => feed >= low && feed <= high);
+  const spans = (covering.length > 0 ? covering : lines).map(({ feedMPerMin }) => feedMPerMin);
+  return spans.length === 0
+    ? null
+    : { low: Math.min(...spans.map(([low]) => low)), high: Math.max(...spans.map(([, high]) => high)) };
+}
+
+function capped(bounds: Bounds | null, cap: number | null, from: number): Bounds | null {
+  if (cap === null || bounds === null || from > cap) return bounds;
+  return { low: Math.min(bounds.low, cap), high: Math.min(bounds.high, cap) };
+}
+
+function inputCap({ inputPower, process, electrodeDiameterMm }: RunSetup) {
+  return inputPower === null || process === null || electrodeDiameterMm === null
+    ? null
+    : feedCap(inputPower, process, electrodeDiameterMm);
 }

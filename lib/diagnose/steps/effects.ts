@@ -1,46 +1,49 @@
-import { AREA_RELATIVE_ERROR, currentForFeed, depositAreaMm2, legFromAreaMm } from "@/lib/arc";
-import { isFillet } from "@/lib/trade";
-import type { ReadingContext } from "../reading";
+import { currentAt, windowQueryFor, type RunSetup } from "@/lib/setup";
+import { linesAtFeed } from "@/lib/trade";
+import { legAt } from "../physics";
 import type { Amount } from "../types";
 
-/** Current after the change, by the burn-off relation. */
+/** What the models expect of a change, beside it. */
 export function currentEffect(
-  ctx: ReadingContext,
+  setup: RunSetup,
   feedMPerMin: number | null,
   ctwdMm: number | null,
 ): readonly Amount[] {
-  const { burnOff, extensionMm } = ctx.physics;
-  if (burnOff === null || feedMPerMin === null || ctwdMm === null) return [];
-  const arc = extensionMm === null || ctx.setup.ctwdMm === null ? 3.5 : ctx.setup.ctwdMm - extensionMm;
-  const amps = currentForFeed(burnOff, (feedMPerMin * 1000) / 60, Math.max(0, ctwdMm - arc));
-  return [
-    {
-      quantity: "current about",
-      valueSi: amps,
-      unitKind: "current",
-      relativeError: burnOff.relativeError,
-    },
-  ];
+  const current = currentAt(setup, feedMPerMin, ctwdMm);
+  if (current === null) return [];
+  const relativeError = current.highAmps / current.amps - 1;
+  return [{ quantity: "current about", valueSi: current.amps, unitKind: "current", relativeError }];
 }
 
-/** Leg after the change, by mass balance. */
+/** Leg after the change, by mass balance; nothing while travel is unknown. */
 export function legEffect(
-  ctx: ReadingContext,
+  setup: RunSetup,
   feedMPerMin: number | null,
   travelMmPerMin: number | null,
 ): readonly Amount[] {
-  const { deposit } = ctx.physics;
-  const travel = travelMmPerMin ?? ctx.physics.travelMmPerMin;
-  if (deposit === null || travel === null || ctx.setup.joint === null || !isFillet(ctx.setup.joint))
-    return [];
-  const feedMmPerS = feedMPerMin === null ? deposit.feedMmPerS : (feedMPerMin * 1000) / 60;
-  const leg = legFromAreaMm(depositAreaMm2({ ...deposit, feedMmPerS }, travel / 60));
-  return [
-    {
-      quantity: "leg about",
-      valueSi: leg,
-      unitKind: "small-length",
-      relativeError: AREA_RELATIVE_ERROR / 2,
-    },
-  ];
+  const leg = legAt(setup, feedMPerMin, travelMmPerMin);
+  if (leg === null) return [];
+  const { value, relativeError } = leg;
+  return [{ quantity: "leg about", valueSi: value, unitKind: "small-length", relativeError }];
+}
+
+/** Volts that go with a feed, on the rows that cover it: the middle of their lines. null where none does. */
+export function voltsWithFeed(setup: RunSetup, feedMPerMin: number): number | null {
+  const query = windowQueryFor(setup);
+  const volts = query === null ? [] : linesAtFeed(query, feedMPerMin).flatMap((at) => at.volts ?? []);
+  return volts.length === 0 ? null : (Math.min(...volts) + Math.max(...volts)) / 2;
+}
+
+export function voltsEffect(setup: RunSetup, feedMPerMin: number): readonly Amount[] {
+  const volts = voltsWithFeed(setup, feedMPerMin);
+  return volts === null
+    ? []
+    : [
+        {
+          quantity: "volts that go with it, about",
+          valueSi: volts,
+          unitKind: "voltage",
+          relativeError: null,
+        },
+      ];
 }

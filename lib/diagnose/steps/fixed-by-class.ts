@@ -1,21 +1,45 @@
-import { fieldInText } from "@/lib/setup";
-import { fromMemory } from "@/lib/trade";
+import { fieldInText, usualWindow } from "@/lib/setup";
+import { fromMemory, type Gas } from "@/lib/trade";
 import type { ReadingContext } from "../reading";
-import { usualWindow } from "../usual-windows";
 import { noNumber, number, type Step } from "./step";
 
 export function polarity({ setup, electrode }: ReadingContext): Step {
-  const wanted = electrode?.polarity ?? [];
+  const usual =
+    setup.process === "GMAW" || setup.process === "FCAW-G"
+      ? ["DCEP"]
+      : setup.process === "GTAW"
+        ? ["DCEN"]
+        : [];
+  const wanted = (electrode?.polarity ?? usual).filter((one) => one !== setup.polarity);
   return {
-    ...noNumber("The class on the spool fixes the polarity.", electrode?.source ?? fromMemory),
+    ...noNumber(
+      electrode === null
+        ? "The usual pole of this process; the class on the spool decides."
+        : "The class on the spool fixes the polarity.",
+      electrode?.source ?? fromMemory,
+    ),
     quantity: "polarity",
     fromText: setup.polarity,
     toText: wanted.length > 0 ? wanted.join(" or ") : null,
   };
 }
 
-export function gasKind({ setup, electrode }: ReadingContext): Step {
-  const wanted = electrode?.gases ?? [];
+const sprays: readonly Gas[] = ["90Ar-10CO2", "98Ar-2O2", "98Ar-2CO2", "80Ar-20CO2"];
+const forStainlessSolid: readonly Gas[] = ["98Ar-2CO2", "98Ar-2O2", "90He-7.5Ar-2.5CO2"];
+
+/** The gases of the class without the one that was used; where it cannot spray, those that can. */
+export function gasKind({ setup, electrode, facts }: ReadingContext): Step {
+  const faulty = (code: string) => facts.some((fact) => fact.code === code && fact.severity !== null);
+  const allowed = faulty("gas-against-metal")
+    ? forStainlessSolid
+    : faulty("gas-reactive-on-tungsten")
+      ? (["Ar"] as const)
+      : faulty("gas-cannot-spray")
+        ? sprays.filter(
+            (gas) => electrode === null || electrode.gases.length === 0 || electrode.gases.includes(gas),
+          )
+        : (electrode?.gases ?? []);
+  const wanted = allowed.filter((gas) => gas !== setup.gas && gas !== "none");
   return {
     ...noNumber("The class on the spool fixes the gas.", electrode?.source ?? fromMemory),
     quantity: "gas",
@@ -31,7 +55,7 @@ export function gasFlow(ctx: ReadingContext, sign: 1 | -1): Step {
   const helps = from === null || to === null || sign * (to - from) > 0;
   return number(fieldInText("gasFlowLPerMin"), "gas-flow", from, helps ? to : from, {
     reason: helps
-      ? "The middle of the window; read it with the trigger held."
+      ? "The middle of what is usual; read it with the gas purging and the wire feed off."
       : "The dial reads enough already: look for a leak, an empty cylinder or a blocked nozzle.",
     source: band?.source ?? fromMemory,
   });

@@ -1,4 +1,4 @@
-import type { SetupCode, SetupFact } from "@/lib/setup";
+import type { SetupCode, SetupField } from "@/lib/setup";
 import type { CauseId } from "../cause-ids";
 import type { Odds } from "../reading";
 
@@ -13,16 +13,23 @@ export interface FactWeight {
   /** Said as a contradiction of the record, where the fault is a warning or worse. */
   readonly contradiction?: string;
   /** The cause that is then known to be at work; null: something in the record is wrong that is no cause. */
-  readonly recorded?: CauseId | null | ((fact: SetupFact) => CauseId | null);
-  readonly fault?: Odds | ((fact: SetupFact) => Odds);
+  readonly recorded?: CauseId | null;
+  /** As `recorded`, where only one word in the fact's data means it. */
+  readonly recordedWhen?: { readonly key: string; readonly is: string; readonly cause: CauseId };
+  readonly fault?: Odds;
+  /** Graver degrees of the fault, by a number in its data; the last that is reached counts instead of `fault`. */
+  readonly degrees?: {
+    readonly key: string;
+    readonly steps: readonly (readonly [from: number, odds: Odds])[];
+  };
+  /** Said beside, where the fact stands at this field. */
+  readonly atField?: { readonly field: SetupField; readonly odds: Odds };
   readonly unusual?: Odds;
   readonly inOrder?: Odds;
   /** When it speaks for the cause, and when it speaks against. */
   readonly forText?: string;
   readonly againstText?: string;
 }
-
-const number = ({ data }: SetupFact, key: string): number => Number(data[key]);
 
 /** Codes without a line say nothing about causes: cautions, and readings against a window, which are weighed by distance. */
 export const factWeights: Partial<Readonly<Record<SetupCode, FactWeight>>> = {
@@ -84,7 +91,8 @@ export const factWeights: Partial<Readonly<Record<SetupCode, FactWeight>>> = {
   },
   "progression-against-class": {
     contradiction: "The electrode's class is not made for this direction of travel.",
-    recorded: ({ data }) => (data["recorded"] === "vertical-down" ? "downhill" : null),
+    recorded: null,
+    recordedWhen: { key: "recorded", is: "vertical-down", cause: "downhill" },
     forText: "It was welded downhill with a class that is not made for it.",
   },
   "spray-out-of-position": {
@@ -132,15 +140,14 @@ export const factWeights: Partial<Readonly<Record<SetupCode, FactWeight>>> = {
   },
   "current-below-plate": {
     // Computed from feed and tip to work, a low current may come of either.
-    fault: (fact) => ({
-      "wfs-low": number(fact, "ratio") < 0.35 ? 8 : 3,
-      ...(fact.fields[0] === "wireFeedMPerMin" ? { "ctwd-long": 2 } : {}),
-    }),
+    fault: { "wfs-low": 3 },
+    degrees: { key: "times", steps: [[3, { "wfs-low": 8 }]] },
+    atField: { field: "wireFeedMPerMin", odds: { "ctwd-long": 2 } },
     forText: "The current is low for plate this thick.",
   },
   "current-above-plate": {
-    fault: (fact) =>
-      number(fact, "ratio") > 2.5 ? { "wfs-high": 15, "thin-base": 3 } : { "wfs-high": 3, "thin-base": 2 },
+    fault: { "wfs-high": 3, "thin-base": 2 },
+    degrees: { key: "times", steps: [[2.5, { "wfs-high": 15, "thin-base": 3 }]] },
     forText: "The current is high for plate this thin.",
   },
   "transfer-beyond-plate": {
@@ -154,13 +161,21 @@ export const factWeights: Partial<Readonly<Record<SetupCode, FactWeight>>> = {
     againstText: "The rod is well below the plate's thickness.",
   },
   "work-angle-off": {
-    fault: (fact) => ({ "work-angle": number(fact, "off") >= 20 ? 40 : number(fact, "off") >= 14 ? 12 : 3 }),
+    fault: { "work-angle": 3 },
+    degrees: {
+      key: "off",
+      steps: [
+        [14, { "work-angle": 12 }],
+        [20, { "work-angle": 40 }],
+      ],
+    },
     inOrder: { "work-angle": 0.25 },
     forText: "The work angle does not bisect the joint.",
     againstText: "The work angle bisects the joint.",
   },
   "gap-wide": {
-    fault: (fact) => ({ gap: number(fact, "value") > 1.5 * number(fact, "limit") ? 30 : 8 }),
+    fault: { gap: 8 },
+    degrees: { key: "times", steps: [[1.5, { gap: 30 }]] },
     inOrder: { gap: 0.2 },
     forText: "The gap is wide for this joint.",
     againstText: "The gap is as it should be.",

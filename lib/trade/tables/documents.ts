@@ -131,6 +131,7 @@ export const documents = {
   "e309l-gasless-sheet": trade("E309LT0-3 product data sheet"),
   "e310-sheet": trade("E310T0/T1-1/-4 product data sheet", "ISO 9001:2008 era"),
   "e70c-6m-sheet": trade("E70C-6M metal-cored wire (AWS A5.18), manual page: current, feed and deposition"),
+  "filler-cost-handbook": trade("Filler-cost handbook"),
   "filler-metal-course": trade("Filler-metal home-study course, lesson VII", "2000"),
   "flux-cored-class-table": trade(
     "Welding textbook: flux-cored electrode classes, positions, shielding and polarity",

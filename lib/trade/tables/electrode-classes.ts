@@ -238,6 +238,7 @@ export const electrodeClasses: readonly ElectrodeClass[] = [
     source: remark(currentNotes, "vertical-down use from memory"),
   }),
   covered("E6013", "rutile", ["AC", "DCEP", "DCEN"], { positions: ALL, source: a51 }),
+  covered("E7014", "iron-powder", ["AC", "DCEN", "DCEP"], { positions: ALL, source: a51 }),
   // E7018 is not run downhill: the slag runs ahead (the -48 rods are made for that).
   covered("E7018", "low-hydrogen", ["DCEP", "AC"], {
     positions: UP,

@@ -3,7 +3,7 @@ import type { ElectrodePosition } from "../electrode-class";
 import type { Process, Transfer } from "../names";
 import { cite, commonPractice, ownEstimate, remark } from "../cite";
 
-/** How a flat or horizontal setting moves out of position. */
+/** How much of a general line is left out of position: its lower part, on the line's own slope of feed and volts. */
 export interface PositionFactor {
   readonly process: Process;
   readonly transfer?: Transfer;
@@ -12,96 +12,84 @@ export interface PositionFactor {
   /** Given: only these diameters, inches. */
   readonly diametersIn?: readonly number[];
   readonly positions: readonly ElectrodePosition[];
-  /** Multiplies wire feed, or current where the process has no feed. [deepest, mildest]. */
-  readonly feed: readonly [number, number];
-  /** Added to volts: [deepest, mildest]. */
-  readonly voltsShift: readonly [number, number];
   /**
-   * A factor worked out from one document's own settings speaks only about published lines; the trade's rule of
-   * thumb speaks about any line.
+   * Share of the line's highest feed (or current, where the process has no feed) that is the highest there. Its lowest
+   * stays: a printed line starts where the wire just burns, in any position. Volts follow the feed down the line.
    */
-  readonly holdsFor: "published" | "any";
+  readonly share: number;
+  /**
+   * "own-settings": worked out from a document's own settings by position, for that document's lines only;
+   * "general": the trade's rule, for the lines of documents that say nothing of position.
+   */
+  readonly holdsFor: "own-settings" | "general";
   readonly source: Source;
 }
 
+/** At least this part of a line's span is left, however steep the cut. Own estimate. */
+export const LEAST_SHARE_OF_LINE = 0.25;
+
 const tradeNotes = cite("trade-reference-notes", "seen");
 const computed = remark(tradeNotes, "ratio of the notes' own settings, worked out here", "derived");
-const t11 = (
-  diameterIn: number,
-  positions: readonly ElectrodePosition[],
-  feed: number,
-  volts: number,
-): PositionFactor => ({
+const t11 = (diameterIn: number, positions: readonly ElectrodePosition[], share: number): PositionFactor => ({
   process: "FCAW-S",
   classes: ["E71T-11"],
   diametersIn: [diameterIn],
   positions,
-  feed: [feed, feed],
-  voltsShift: [volts, volts],
-  holdsFor: "published",
+  share,
+  holdsFor: "own-settings",
   source: computed,
 });
+const UP: readonly ElectrodePosition[] = ["vertical-up"];
 const DOWN_AND_OVER: readonly ElectrodePosition[] = ["vertical-down", "overhead"];
+const OUT: readonly ElectrodePosition[] = [...UP, ...DOWN_AND_OVER];
 
 /** The trade's figure and the printed ones differ by process and both stand. */
 export const positionFactors: readonly PositionFactor[] = [
   {
     process: "FCAW-S",
-    positions: ["vertical-up", "vertical-down", "overhead"],
-    feed: [0.6, 0.7],
-    // Read as a cut in feed: a third off 16 V would put the arc out. Volts follow the feed down by a volt or two.
-    voltsShift: [-2, 0],
-    holdsFor: "any",
+    positions: OUT,
+    share: 0.7,
+    holdsFor: "general",
     source: remark(commonPractice, "30 to 40 % down from flat or horizontal, self-shielded wire"),
   },
-  t11(0.035, ["vertical-up"], 0.86, -0.5),
-  t11(0.045, ["vertical-up"], 0.89, 0),
-  t11(0.068, ["vertical-up"], 0.43, -5),
-  t11(0.035, DOWN_AND_OVER, 1.29, 1),
-  t11(0.045, DOWN_AND_OVER, 1.22, 1),
-  t11(0.068, DOWN_AND_OVER, 0.69, -2),
+  // Small wire is set hotter downhill and overhead than the notes' flat setting: the whole line stands there.
+  t11(0.035, UP, 0.86),
+  t11(0.035, DOWN_AND_OVER, 1),
+  t11(0.045, UP, 0.89),
+  t11(0.045, DOWN_AND_OVER, 1),
+  t11(0.068, UP, 0.43),
+  t11(0.068, DOWN_AND_OVER, 0.69),
   {
     process: "FCAW-G",
-    positions: ["vertical-up", "vertical-down", "overhead"],
-    feed: [0.6, 1],
-    voltsShift: [-2.5, 0],
-    holdsFor: "any",
+    positions: OUT,
+    share: 0.6,
+    holdsFor: "general",
     source: remark(
       ownEstimate,
-      "upper end of the 1.2 mm vertical-up line over its flat line: 300/500 in/min, 25.5/28 V",
+      "upper end of the 1.2 mm vertical-up line over its flat line: 300/500 in/min",
     ),
   },
   {
     process: "GMAW",
     transfer: "short-circuit",
-    positions: ["vertical-up"],
-    feed: [0.8, 0.9],
-    voltsShift: [-2, -1],
-    holdsFor: "any",
-    source: tradeNotes,
+    positions: UP,
+    share: 0.9,
+    holdsFor: "general",
+    source: remark(tradeNotes, "vertical-up: feed 10 to 20 % down, volts 1 to 2 down"),
   },
-  {
-    process: "SMAW",
-    positions: ["vertical-up"],
-    feed: [0.85, 0.9],
-    voltsShift: [0, 0],
-    holdsFor: "any",
-    source: tradeNotes,
-  },
+  { process: "SMAW", positions: UP, share: 0.9, holdsFor: "general", source: tradeNotes },
   {
     process: "SMAW",
     positions: ["horizontal"],
-    feed: [0.9, 0.95],
-    voltsShift: [0, 0],
-    holdsFor: "any",
+    share: 0.95,
+    holdsFor: "general",
     source: tradeNotes,
   },
   {
     process: "SMAW",
     positions: ["overhead"],
-    feed: [0.85, 0.85],
-    voltsShift: [0, 0],
-    holdsFor: "any",
+    share: 0.85,
+    holdsFor: "general",
     source: cite("electrode-current-notes", "seen"),
   },
 ];

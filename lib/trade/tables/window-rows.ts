@@ -1,7 +1,7 @@
 import type { Source } from "@/lib/base";
 import type { ElectrodePosition } from "../electrode-class";
 import type { Gas, Transfer } from "../names";
-import { cite, commonPractice, fromMemory, remark } from "../cite";
+import { cite, commonPractice, fromMemory, ownEstimate, remark } from "../cite";
 
 const apprenticeship = cite("apprenticeship-notes", "seen");
 const e309lGasless = cite("e309l-gasless-sheet", "seen");
@@ -20,8 +20,9 @@ const wireManual = cite("small-wire-manual-settings", "seen");
 export type Span = readonly [low: number, high: number];
 
 /**
- * One line of a published table, in the units it was printed in. Lines that disagree stand side by side; nobody
- * averages them. A field left out is one the document does not give.
+ * One line of a published table, in the units it was printed in: low feed, volts and amps belong together, and so do the
+ * high ones. Lines that disagree stand side by side; nobody averages them. A field left out is one the document does not
+ * give, or does not give for these feeds.
  */
 export interface WindowRow {
   /** Class ids this line holds for. */
@@ -32,6 +33,12 @@ export interface WindowRow {
   readonly transfer?: Transfer;
   /** Given: the line holds only there, and replaces the general lines for the quantities it gives. */
   readonly positions?: readonly ElectrodePosition[];
+  /** With `positions`: the line stands beside the general ones instead. */
+  readonly beside?: true;
+  /** The document prints settings for other positions too: its own ratios say what is left of the line there. */
+  readonly ownPositionSettings?: true;
+  /** The ends of its amps do not go with the ends of its feed: they are the class's span and no more. */
+  readonly ampsUnpaired?: true;
   readonly wireFeedIpm?: Span;
   readonly volts?: Span;
   readonly amps?: Span;
@@ -56,11 +63,15 @@ const SELF_SHIELDED = [...T11, ...GS, "E71T-14", "E71T-13", "E70T-10", "E71T-8",
   "E70T-3",
 ]);
 const S6 = ["ER70S-6", "ER70S-3"];
-const COVERED = ["E6010", "E6011", "E6013", "E7018", "E7024"];
+const COVERED = ["E6010", "E6011", "E6013", "E7014", "E7018", "E7024"];
 const RODS = ["ER70S-2", "ER70S-6", "ER308L", "ER309L", "ER316L"];
 
 const MIX = ["75Ar-25CO2", "80Ar-20CO2"] as const;
 const CO2 = ["CO2"] as const;
+
+const LOW_MEMORY = remark(fromMemory, "low confidence");
+const LEVEL: readonly ElectrodePosition[] = ["flat", "horizontal"];
+const OUT: readonly ElectrodePosition[] = ["vertical-up", "vertical-down", "overhead"];
 
 const selfShieldedCarbon: readonly WindowRow[] = [
   {
@@ -74,6 +85,7 @@ const selfShieldedCarbon: readonly WindowRow[] = [
   {
     classes: T11,
     diametersIn: [0.035],
+    ownPositionSettings: true,
     wireFeedIpm: [50, 110],
     volts: [14, 16.5],
     amps: [30, 120],
@@ -85,12 +97,15 @@ const selfShieldedCarbon: readonly WindowRow[] = [
     diametersIn: [0.035],
     wireFeedIpm: [50, 300],
     volts: [13, 16],
-    source: remark(tradeNotes, "one data sheet restated in the notes"),
+    ctwdIn: [0.5, 0.75],
+    source: remark(tradeNotes, "one data sheet restated in the notes; tip to work as for small wire"),
   },
   {
     // Two bench points of the trade: 245 in/min at 16.5 V (about 140 A), 400 in/min at 19 to 20 V (about 200 A).
     classes: T11,
     diametersIn: [0.035],
+    positions: LEVEL,
+    beside: true,
     wireFeedIpm: [245, 400],
     volts: [16.5, 20],
     amps: [140, 200],
@@ -99,7 +114,19 @@ const selfShieldedCarbon: readonly WindowRow[] = [
   },
   {
     classes: T11,
+    diametersIn: [0.035],
+    positions: OUT,
+    beside: true,
+    wireFeedIpm: [150, 240],
+    volts: [14.5, 16.5],
+    amps: [110, 150],
+    ctwdIn: [0.625, 0.75],
+    source: remark(ownEstimate, "the bench points 30 to 40 % down, volts along their line, amps by burn-off"),
+  },
+  {
+    classes: T11,
     diametersIn: [0.045],
+    ownPositionSettings: true,
     wireFeedIpm: [70, 130],
     volts: [15, 18],
     amps: [120, 170],
@@ -109,6 +136,7 @@ const selfShieldedCarbon: readonly WindowRow[] = [
   {
     classes: T11,
     diametersIn: [0.068],
+    ownPositionSettings: true,
     wireFeedIpm: [40, 175],
     volts: [15, 23],
     amps: [120, 320],
@@ -118,29 +146,77 @@ const selfShieldedCarbon: readonly WindowRow[] = [
   {
     classes: GS,
     diametersIn: [0.03, 0.035],
+    ampsUnpaired: true,
     wireFeedIpm: [70, 300],
     volts: [14, 18],
     amps: [40, 150],
     ctwdIn: [0.375, 0.625],
-    source: remark(fromMemory, "low confidence"),
+    source: LOW_MEMORY,
   },
   {
-    classes: ["E71T-8"],
-    diametersIn: [0.0625, 0.072, 0.078125],
-    wireFeedIpm: [60, 320],
-    volts: [16, 25],
+    classes: ["E71T-14"],
+    diametersIn: [0.045],
+    wireFeedIpm: [50, 130],
+    volts: [14, 18],
+    ctwdIn: [0.375, 0.75],
+    source: LOW_MEMORY,
+  },
+  ...(
+    [
+      [0.0625, [110, 320], [18, 25]],
+      [0.068, [100, 320], [17, 25]],
+      [0.072, [80, 290], [16, 24]],
+      [0.078125, [60, 250], [16, 23]],
+    ] as const
+  ).map(([diameterIn, wireFeedIpm, volts]): WindowRow => ({
+    classes: ["E71T-8", "E70T-8"],
+    diametersIn: [diameterIn],
+    ampsUnpaired: true,
+    wireFeedIpm,
+    volts,
     amps: [130, 350],
     ctwdIn: [0.5, 1],
-    source: remark(fromMemory, "one span for three sizes; feed falls as size grows"),
+    source: remark(fromMemory, "one span of amps for all sizes; feed falls as size grows"),
+  })),
+  {
+    classes: ["E71T-7", "E70T-7"],
+    diametersIn: [0.068, 0.072, 0.078125],
+    ampsUnpaired: true,
+    wireFeedIpm: [80, 250],
+    volts: [18, 26],
+    amps: [150, 350],
+    ctwdIn: [0.75, 1.25],
+    source: LOW_MEMORY,
+  },
+  {
+    classes: ["E70T-7"],
+    diametersIn: [0.09375],
+    ampsUnpaired: true,
+    wireFeedIpm: [75, 300],
+    volts: [20, 31],
+    amps: [200, 500],
+    ctwdIn: [1, 1.5],
+    source: LOW_MEMORY,
+  },
+  {
+    classes: ["E70T-6"],
+    diametersIn: [0.078125, 0.09375],
+    ampsUnpaired: true,
+    wireFeedIpm: [150, 350],
+    volts: [21, 33],
+    amps: [250, 525],
+    ctwdIn: [1.5, 2.25],
+    source: LOW_MEMORY,
   },
   {
     classes: ["E70T-4"],
     diametersIn: [0.09375, 0.12],
+    ampsUnpaired: true,
     wireFeedIpm: [110, 275],
     volts: [28, 34],
     amps: [300, 550],
     ctwdIn: [2, 3.75],
-    source: remark(fromMemory, "low confidence"),
+    source: LOW_MEMORY,
   },
   { classes: SELF_SHIELDED, diametersIn: [], travelAngleDeg: [10, 20], source: tradeNotes },
   {
@@ -173,11 +249,15 @@ const selfShieldedCarbon: readonly WindowRow[] = [
   },
 ];
 
-const T1_CO2_NOTE = remark(modernWelding, "wire feed from memory");
+const T1_CO2_NOTE = remark(
+  modernWelding,
+  "volts and amps printed; the feed is the one that gives those amps by burn-off",
+);
 const T1_MIX_NOTE = remark(
   fromMemory,
   "the CO2 line less 1.5 to 2 V; 2 V is printed for stainless wire, carbon steel from memory",
 );
+const T1_SHEETS = remark(fromMemory, "usual figures of data sheets");
 
 /** The printed CO2 line and the argon-mix line beside it. */
 const t1 = (diameterIn: number, volts: Span, amps: Span, wireFeedIpm: Span): readonly WindowRow[] => [
@@ -192,12 +272,53 @@ const t1 = (diameterIn: number, volts: Span, amps: Span, wireFeedIpm: Span): rea
     source: T1_MIX_NOTE,
   },
 ];
+/** What sheets usually give, feed by feed, in CO2 and in argon mix. */
+const t1Sheet = (
+  diameterIn: number,
+  wireFeedIpm: Span,
+  amps: Span,
+  volts: { readonly co2: Span; readonly mix: Span },
+): readonly WindowRow[] => [
+  {
+    classes: T1,
+    diametersIn: [diameterIn],
+    gases: CO2,
+    wireFeedIpm,
+    volts: volts.co2,
+    amps,
+    source: T1_SHEETS,
+  },
+  {
+    classes: T1,
+    diametersIn: [diameterIn],
+    gases: MIX,
+    wireFeedIpm,
+    volts: volts.mix,
+    amps,
+    source: T1_SHEETS,
+  },
+];
+/** Printed without a feed, and no feed of this wire gives such amps: the line is a span, and pairs with nothing. */
+const t1Unpaired = (diameterIn: number, volts: Span, amps: Span): readonly WindowRow[] => [
+  { classes: T1, diametersIn: [diameterIn], gases: CO2, volts, amps, source: modernWelding },
+  {
+    classes: T1,
+    diametersIn: [diameterIn],
+    gases: MIX,
+    volts: [volts[0] - 2, volts[1] - 1.5],
+    amps,
+    source: T1_MIX_NOTE,
+  },
+];
 
 const gasShieldedCarbon: readonly WindowRow[] = [
-  ...t1(0.035, [26, 32], [150, 250], [200, 600]),
-  ...t1(0.045, [24, 28], [150, 250], [175, 500]),
-  ...t1(0.052, [24, 28], [200, 350], [150, 450]),
-  ...t1(0.0625, [25, 30], [225, 375], [125, 350]),
+  ...t1Unpaired(0.035, [26, 32], [150, 250]),
+  ...t1Sheet(0.035, [250, 620], [105, 190], { co2: [23.5, 30], mix: [22, 28.5] }),
+  ...t1(0.045, [24, 28], [150, 250], [210, 440]),
+  ...t1Sheet(0.045, [175, 500], [130, 275], { co2: [24, 30], mix: [22.5, 28.5] }),
+  ...t1(0.052, [24, 28], [200, 350], [215, 475]),
+  ...t1(0.0625, [25, 30], [225, 375], [190, 380]),
+  ...t1Sheet(0.0625, [150, 300], [185, 315], { co2: [24, 29], mix: [22.5, 27.5] }),
   {
     classes: T1,
     diametersIn: [0.045],
@@ -310,7 +431,17 @@ const solidWire: readonly WindowRow[] = [
   // Feed from the thinnest to the thickest plate the manual lists: 22 gauge to 3/16 in (.030), to 1/4 in (.035).
   shortArc(0.03, [95, 400], [15, 21], [40, 145]),
   shortArc(0.035, [88, 375], [15, 22], [50, 190]),
-  shortArc(0.045, [150, 240], [17, 22], [75, 225]),
+  {
+    ...shortArc(0.045, [70, 245], [17, 22], [75, 225]),
+    source: remark(SHORT_ARC_NOTE, "the feed that gives those amps by burn-off", "derived"),
+  },
+  {
+    classes: S6,
+    diametersIn: [0.045],
+    transfer: "short-circuit",
+    wireFeedIpm: [150, 240],
+    source: remark(tradeNotes, "for 1/8 to 1/4 in plate"),
+  },
   {
     // Documents overlap but differ on flow; both stand.
     classes: S6,
@@ -344,16 +475,92 @@ const solidWire: readonly WindowRow[] = [
   },
 ];
 
+const ER_STAINLESS = ["ER308L", "ER309L", "ER316L"];
+const stainlessSolid = (
+  diameterIn: number,
+  transfer: Transfer,
+  wireFeedIpm: Span,
+  volts: Span,
+  amps: Span,
+): WindowRow => ({
+  classes: ER_STAINLESS,
+  diametersIn: [diameterIn],
+  transfer,
+  // No burn-off of stainless solid wire is known to us: it draws less than carbon steel at the same feed.
+  ampsUnpaired: true,
+  wireFeedIpm,
+  volts,
+  amps,
+  ctwdIn: transfer === "spray" ? [0.5, 0.75] : [0.375, 0.625],
+  source: remark(
+    fromMemory,
+    "usual figures of data sheets; short arc in helium tri-mix, spray in argon with 2 % oxygen",
+  ),
+});
+const stainlessSolidWire: readonly WindowRow[] = [
+  stainlessSolid(0.035, "short-circuit", [120, 400], [18, 24], [55, 160]),
+  stainlessSolid(0.045, "short-circuit", [100, 220], [18, 22], [95, 170]),
+  stainlessSolid(0.035, "spray", [400, 475], [23, 26], [165, 210]),
+  stainlessSolid(0.045, "spray", [240, 420], [24, 28], [195, 275]),
+  {
+    classes: ER_STAINLESS,
+    diametersIn: [],
+    gasFlowCfh: [30, 45],
+    travelAngleDeg: [5, 15],
+    source: fromMemory,
+  },
+];
+
 const CORE_RULE = remark(currentNotes, "about 1 A per 0.001 in of core; outer range from memory", "memory");
+const ROD_TABLES = remark(fromMemory, "usual amperage tables for covered electrodes");
+/** Amps by core diameter, inches. */
+const rodAmps = (
+  id: string,
+  bySize: readonly (readonly [diameterIn: number, amps: Span])[],
+): readonly WindowRow[] =>
+  bySize.map(([diameterIn, amps]) => ({
+    classes: [id],
+    diametersIn: [diameterIn],
+    amps,
+    source: ROD_TABLES,
+  }));
+
 const coveredRods: readonly WindowRow[] = [
   { classes: ["E6010"], diametersIn: [0.125], amps: [75, 125], source: currentNotes },
+  ...rodAmps("E6010", [
+    [3 / 32, [40, 80]],
+    [5 / 32, [110, 170]],
+    [3 / 16, [140, 215]],
+  ]),
   {
     classes: ["E6011"],
     diametersIn: [0.125],
     amps: [75, 125],
     source: remark(fromMemory, "90 A stands in the current notes"),
   },
+  ...rodAmps("E6011", [
+    [3 / 32, [40, 85]],
+    [5 / 32, [110, 170]],
+    [3 / 16, [140, 215]],
+  ]),
+  ...rodAmps("E6013", [
+    [3 / 32, [50, 90]],
+    [1 / 8, [80, 130]],
+    [5 / 32, [105, 180]],
+    [3 / 16, [150, 230]],
+  ]),
+  ...rodAmps("E7014", [
+    [3 / 32, [80, 125]],
+    [1 / 8, [110, 160]],
+    [5 / 32, [150, 210]],
+    [3 / 16, [200, 275]],
+  ]),
   { classes: ["E7018"], diametersIn: [0.125], amps: [90, 160], source: CORE_RULE },
+  ...rodAmps("E7018", [
+    [3 / 32, [70, 110]],
+    [5 / 32, [130, 220]],
+    [3 / 16, [200, 300]],
+  ]),
   {
     classes: ["E7018"],
     diametersIn: [0.125],
@@ -362,6 +569,19 @@ const coveredRods: readonly WindowRow[] = [
     source: currentNotes,
   },
   { classes: ["E7024"], diametersIn: [0.125], amps: [115, 175], source: fromMemory },
+  ...rodAmps("E7024", [
+    [3 / 32, [90, 140]],
+    [5 / 32, [180, 240]],
+    [3 / 16, [230, 315]],
+  ]),
+  ...(["E308L-16", "E308L-17", "E309L-16", "E309L-17", "E316L-16"] as const).flatMap((id) =>
+    rodAmps(id, [
+      [3 / 32, [40, 80]],
+      [1 / 8, [75, 115]],
+      [5 / 32, [95, 150]],
+      [3 / 16, [130, 200]],
+    ]),
+  ),
   { classes: COVERED, diametersIn: [], travelAngleDeg: [5, 30], source: fromMemory },
 ];
 
@@ -378,7 +598,7 @@ export const windowRows: {
   readonly covered: readonly WindowRow[];
   readonly rod: readonly WindowRow[];
 } = {
-  wire: [...selfShieldedCarbon, ...gasShieldedCarbon, ...stainlessCored, ...solidWire],
+  wire: [...selfShieldedCarbon, ...gasShieldedCarbon, ...stainlessCored, ...solidWire, ...stainlessSolidWire],
   covered: coveredRods,
   rod: rods,
 };

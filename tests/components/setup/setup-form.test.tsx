@@ -31,7 +31,7 @@ const attribute = (markup: string, name: string) =>
 
 /** Everything known at once, contradictions and all, so that every question is asked. */
 const everything: RunSetup = RunSetupSchema.parse({
-  ...exampleSetups[4]?.setup,
+  ...exampleSetups.find(({ setup }) => setup.progression !== null)?.setup,
   process: "GMAW",
   transfer: "spray",
   gas: "CO2",

@@ -81,8 +81,9 @@ describe("E71T-11 (common practice, no source)", () => {
   it("out of position the feed comes down 30 to 40 %; the published smaller reductions stay in the window", () => {
     const flat = windowFor({ ...t11, position: "flat" })!.wireFeedMPerMin!;
     const up = windowFor({ ...t11, position: "vertical", progression: "up" })!.wireFeedMPerMin!;
-    expect(up.low / flat.low).toBeCloseTo(0.6, 6);
-    expect(up.high / flat.high).toBeCloseTo(0.7, 6);
+    // 400 in/min is the hottest flat setting: 40 % down from it and no lower than the wire's least.
+    expect(up.high / flat.high).toBeCloseTo(0.6, 6);
+    expect(up.low).toBe(flat.low);
     const short = {
       ...emptyRunSetup,
       process: "GMAW",

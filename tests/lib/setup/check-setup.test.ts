@@ -142,6 +142,18 @@ const cases: Record<
     at: "volts",
     right: { ...t11, volts: 16 },
   },
+  "reading-low-for-feed": {
+    wrong: { ...t11, position: "flat", wireFeedMPerMin: 6.223, volts: 14 },
+    severity: "warn",
+    at: "volts",
+    right: { ...t11, position: "flat", wireFeedMPerMin: 1.27, volts: 14 },
+  },
+  "reading-high-for-feed": {
+    wrong: { ...t11, position: "flat", wireFeedMPerMin: 6.223, volts: 19 },
+    severity: "warn",
+    at: "volts",
+    right: { ...t11, position: "flat", wireFeedMPerMin: 10.16, volts: 19 },
+  },
   "reading-beyond-data-sheet": {
     wrong: { ...t11, wireFeedMPerMin: 10.16 },
     severity: "note",
@@ -450,12 +462,12 @@ describe("sentences", () => {
 
 describe("example set-ups", () => {
   test.each(exampleSetups.map((e) => [e.id, e] as const))(
-    "%s is a valid set-up without a stop",
+    "%s is a valid set-up of which the check says nothing",
     (_id, example) => {
       expect(RunSetupSchema.parse(example.setup)).toEqual(example.setup);
       const found = checkSetup(example.setup);
-      expect(found.filter((f) => f.severity === "stop")).toEqual([]);
-      expect(found.filter((f) => f.severity === "warn")).toEqual([]);
+      // What can hurt somebody (chromium in the fume of stainless) is said of a right set-up too.
+      expect(found.filter((f) => !f.safety)).toEqual([]);
       expect(example.source.confidence).toBe("common-practice");
     },
   );

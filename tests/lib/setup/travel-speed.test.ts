@@ -19,7 +19,12 @@ test("the window needs class and diameter; without a position it holds for all o
   expect(windowFor({ ...t11, electrodeClass: "shop wire" })).toBeNull();
   const anywhere = windowFor(t11)?.wireFeedMPerMin;
   const flat = windowFor({ ...t11, position: "flat" })?.wireFeedMPerMin;
-  expect(anywhere?.low).toBeLessThan(flat?.low ?? 0);
+  const up = windowFor({ ...t11, position: "vertical", progression: "up" })?.wireFeedMPerMin;
+  expect(up?.high).toBeLessThan(flat?.high ?? 0);
+  for (const one of [flat, up]) {
+    expect(anywhere?.low).toBeLessThanOrEqual(one?.low ?? 0);
+    expect(anywhere?.high).toBeGreaterThanOrEqual(one?.high ?? Infinity);
+  }
   expect(windowFor({ ...t11, electrodeClass: "ER70S-6" })).toBeNull();
   expect(windowFor({ ...t11, electrodeClass: "ER70S-6", process: "GMAW" })).not.toBeNull();
 });

@@ -1,15 +1,19 @@
-import type { RunSetup } from "@/lib/setup";
-import { fromMemory, type WindowQuantity } from "@/lib/trade";
-import type { BandLike } from "./odds-from-band";
-import { strongest } from "./witness";
+import type { Source } from "@/lib/base";
+import { cite, fromMemory, type WindowQuantity } from "@/lib/trade";
+import type { RunSetup } from "./run-setup";
 
-type Usual = Partial<Readonly<Record<WindowQuantity, BandLike>>>;
+interface UsualBand {
+  readonly low: number;
+  readonly high: number;
+  readonly source: Source;
+}
+type Usual = Partial<Readonly<Record<WindowQuantity, UsualBand>>>;
 
-const band = (low: number, high: number, source = fromMemory): BandLike => ({ low, high, source });
-const notes = strongest("apprenticeship-notes", "trade-reference-notes");
-const textbook = strongest("modern-welding", "memory");
-const shortArc = strongest("trade-reference-notes", "small-wire-manual-settings", "solid-wire-data-card");
-const spray = strongest("solid-wire-data-card", "apprenticeship-notes");
+const band = (low: number, high: number, source = fromMemory): UsualBand => ({ low, high, source });
+const notes = cite("apprenticeship-notes", "seen");
+const textbook = cite("modern-welding", "seen-part");
+const shortArc = cite("trade-reference-notes", "seen");
+const spray = cite("solid-wire-data-card", "seen");
 
 /** Flow in L/min: 25 to 45 ft³/h for solid wire, 35 to 50 for cored, 15 to 25 for tungsten. */
 const byProcess: Readonly<Record<string, Usual>> = {
@@ -35,6 +39,9 @@ const byTransfer: Readonly<Record<string, Usual>> = {
 
 /** A rod carries about one ampere for a thousandth of an inch of its core; the classes spread around that. */
 const AMPS_PER_MM = 1 / 0.0254;
+
+/** For the seal over the tables. */
+export const usualWindows = { byProcess, byTransfer, AMPS_PER_MM } as const;
 
 /**
  * What is usual for a process (and a transfer, or a rod's size) when the class on the spool is not known. Wide bands:

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
-import { usualWindow } from "@/lib/diagnose/usual-windows";
+import { usualWindow } from "@/lib/setup/usual-windows";
 import { emptyRunSetup } from "@/lib/setup";
 
 const keys = (setup: object) => {
