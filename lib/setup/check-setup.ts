@@ -14,15 +14,8 @@ import {
   processAgainstClass,
 } from "./rules-electrode";
 import { chromiumFume, gasInWind, surfaceCautions } from "./rules-surface";
-import {
-  feedBeyondInput,
-  plateAgainstWire,
-  plateBeyondInput,
-  pushOnSlag,
-  readingsAgainstWindow,
-  travelSpeedDisagrees,
-  voltsAgainstFeed,
-} from "./rules-window";
+import { feedBeyondInput, plateAgainstWire, plateBeyondInput } from "./rules-plate";
+import { pushOnSlag, readingsAgainstWindow, travelSpeedDisagrees, voltsAgainstFeed } from "./rules-window";
 import type { RunSetup } from "./run-setup";
 
 const rules: readonly SetupRule[] = [

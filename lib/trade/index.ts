@@ -58,6 +58,7 @@ export {
   ampsAtFeed,
   lineAtFeed,
   linesAtFeed,
+  nearestLine,
   voltsAtFeed,
   windowLines,
   type AtFeed,
