@@ -2,6 +2,7 @@ import { adviceLimits } from "./advice/limits";
 import { bandOdds } from "./odds-from-band";
 import { TRIAL_S } from "./change";
 import { HAND_TRAVEL } from "./readings/hand";
+import { JUDGED_OUT } from "./readings/window";
 import { surfaceOdds } from "./readings/plate";
 import { MOST, PUBLISHED_WORTH } from "./shop-priors";
 import { STEP } from "./steps/target";
@@ -51,5 +52,6 @@ export const diagnoseTables = {
   bandOdds,
   steps: STEP,
   HAND_TRAVEL,
+  JUDGED_OUT,
   surfaceOdds,
 } as const;

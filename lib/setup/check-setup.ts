@@ -16,12 +16,16 @@ import {
 } from "./rules-electrode";
 import { currentDisagrees, currentForPlate } from "./rules-current";
 import { workAngleOff } from "./rules-hand";
-import { gapAgainstJoint, rodAgainstPlate, sprayOutOfPosition, transferAgainstPlate } from "./rules-plate";
+import { feedBeyondInput, plateBeyondInput } from "./rules-input";
+import {
+  gapAgainstJoint,
+  plateAgainstWire,
+  rodAgainstPlate,
+  sprayOutOfPosition,
+  transferAgainstPlate,
+} from "./rules-plate";
 import { chromiumFume, gasInWind, surfaceCautions } from "./rules-surface";
 import {
-  feedBeyondInput,
-  plateAgainstWire,
-  plateBeyondInput,
   pushOnSlag,
   readingsAgainstUsual,
   readingsAgainstWindow,

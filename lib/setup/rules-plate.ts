@@ -1,7 +1,8 @@
-import { commonPractice, type Joint } from "@/lib/trade";
+import { commonPractice, type Joint, thicknessLimits } from "@/lib/trade";
 import { isPositionOut } from "./position";
 import { finding, inOrder, type SetupRule } from "./finding";
 import { prequalifiedGrooves } from "./sources";
+import { electrodeOf } from "./window-for";
 
 const openRoots: readonly Joint[] = ["butt-open", "groove-open"];
 const backedRoots: readonly Joint[] = ["butt-backed", "groove-backed"];
@@ -94,4 +95,18 @@ export const sprayOutOfPosition: SetupRule = (setup) => {
       source: commonPractice,
     }),
   ];
+};
+
+export const plateAgainstWire: SetupRule = (setup) => {
+  const electrode = electrodeOf(setup);
+  const thicknessMm = setup.thicknessMm;
+  if (electrode === null || thicknessMm === null) return [];
+  return thicknessLimits(electrode, setup.electrodeDiameterMm, setup.position).flatMap((limit) => {
+    const past = limit.kind === "floor" ? limit.mm - thicknessMm : thicknessMm - limit.mm;
+    // Plate is sold to about a tenth of a millimetre; 8 mm plate is the cap of 7.94 mm.
+    if (past <= 0.1) return [];
+    const code = limit.kind === "floor" ? "plate-below-floor" : "plate-above-cap";
+    const data = { electrode: electrode.id, value: thicknessMm, limit: limit.mm };
+    return [finding(code, "warn", ["thicknessMm", "electrodeClass"], { data, source: limit.source })];
+  });
 };

@@ -70,6 +70,7 @@ export {
   ampsAtFeed,
   lineAtFeed,
   linesAtFeed,
+  nearestLine,
   voltsAtFeed,
   windowLines,
   type AtFeed,

@@ -102,36 +102,72 @@ export function linesAtFeed(query: WindowQuery, feedMPerMin: number, slack = 0):
 }
 
 /**
+ * The row whose line suits a bead best: of those that cover its feed, the one whose volts there lie nearest to the recorded
+ * ones; without recorded volts, the one in the middle. A target for a change, so null where no row that gives volts covers
+ * the feed.
+ */
+export function nearestLine(
+  query: WindowQuery,
+  feedMPerMin: number,
+  volts: number | null,
+): LineAtFeed | null {
+  const lines = linesAtFeed(query, feedMPerMin)
+    .flatMap((at) => (at.volts === null ? [] : [{ at, volts: at.volts }]))
+    .toSorted((a, b) => a.volts - b.volts);
+  const middle = lines[Math.floor((lines.length - 1) / 2)];
+  if (middle === undefined || volts === null) return middle?.at ?? null;
+  const off = (one: { readonly volts: number }) => Math.abs(one.volts - volts);
+  return lines.reduce((best, one) => (off(one) < off(best) ? one : best), middle).at;
+}
+
+/**
  * Volts that some row allows at this feed, from the least to the most. Each position left open is asked by itself: the
  * rows that cover the feed speak, and a row that gives volts and no feed may mean any; where none covers it, nothing is
- * known of the pair there and all its volts stand (`covered`: some row did). So what is not known never narrows or moves
- * the answer. null: no row gives volts.
+ * known of the pair there and all its volts stand (`covered`: some row did). Volts rise with the feed, so what a row
+ * allows at a lower feed is not too high here, and what one allows at a higher feed is not too low. So what is not known
+ * never narrows or moves the answer. null: no row gives volts.
  */
 export function voltsAtFeed(
   query: WindowQuery,
   feedMPerMin: number,
   slack = 0,
 ): (AtFeed & { readonly covered: boolean }) | null {
-  const byPosition = query.positions.map((position) =>
-    voltsAt({ ...query, positions: [position] }, feedMPerMin, slack),
+  const byPosition = query.positions.map((one) =>
+    voltsAt({ ...query, positions: [one] }, feedMPerMin, slack),
   );
   const found = outer(byPosition.flatMap(({ parts }) => parts));
   return found && { ...found, covered: byPosition.some(({ covered }) => covered) };
 }
 
-function voltsAt(query: WindowQuery, feedMPerMin: number, slack: number) {
-  const bands = linesAtFeed(query, feedMPerMin, slack).flatMap(({ voltsBand, line }) =>
-    voltsBand === null ? [] : [{ span: voltsBand, source: line.source }],
+function voltsAt(
+  query: WindowQuery,
+  feed: number,
+  slack: number,
+): { readonly parts: readonly AtFeed[]; readonly covered: boolean } {
+  const here = linesAtFeed(query, feed, slack).flatMap(({ voltsBand, line }) =>
+    voltsBand === null ? [] : [{ low: voltsBand[0], high: voltsBand[1], source: line.source }],
   );
-  const covered = bands.length > 0;
-  const rest = query.positions.flatMap((position) =>
-    placedRows(query, position, "volts").flatMap(({ spans, source }) =>
-      spans.volts !== null && (!covered || spans.wireFeedMPerMin === null)
-        ? [{ span: spans.volts, source }]
+  const covered = here.length > 0;
+  const anyFeed = query.positions.flatMap((position) =>
+    placedRows(query, position, "volts").flatMap(({ spans: { volts, wireFeedMPerMin }, source }) =>
+      volts !== null && (!covered || wireFeedMPerMin === null)
+        ? [{ low: volts[0], high: volts[1], source }]
         : [],
     ),
   );
-  return { parts: [...bands, ...rest], covered };
+  return { parts: [...here, ...(covered ? beside(query, feed, here) : []), ...anyFeed], covered };
+}
+
+/** What rows below and above this feed still allow at it, where it is more than the rows that cover it do. */
+function beside(query: WindowQuery, feed: number, here: readonly AtFeed[]): readonly AtFeed[] {
+  const low = Math.min(...here.map((part) => part.low));
+  const high = Math.max(...here.map((part) => part.high));
+  return windowLines(query).flatMap(({ feedMPerMin, volts, source }) => {
+    if (volts === null) return [];
+    if (feedMPerMin[1] < feed && volts[1] > high) return [{ low: high, high: volts[1], source }];
+    if (feedMPerMin[0] > feed && volts[0] < low) return [{ low: volts[0], high: low, source }];
+    return [];
+  });
 }
 
 /**
@@ -141,16 +177,16 @@ function voltsAt(query: WindowQuery, feedMPerMin: number, slack: number) {
 export function ampsAtFeed(query: WindowQuery, feedMPerMin: number, slack = 0): AtFeed | null {
   return outer(
     linesAtFeed(query, feedMPerMin, slack).flatMap(({ amps, line }) =>
-      amps === null ? [] : [{ span: [amps, amps] as const, source: line.source }],
+      amps === null ? [] : [{ low: amps, high: amps, source: line.source }],
     ),
   );
 }
 
-function outer(parts: readonly { readonly span: Span; readonly source: Source }[]): AtFeed | null {
+function outer(parts: readonly AtFeed[]): AtFeed | null {
   if (parts.length === 0) return null;
   return {
-    low: Math.min(...parts.map(({ span }) => span[0])),
-    high: Math.max(...parts.map(({ span }) => span[1])),
+    low: Math.min(...parts.map(({ low }) => low)),
+    high: Math.max(...parts.map(({ high }) => high)),
     source: together(parts.map(({ source }) => source)),
   };
 }

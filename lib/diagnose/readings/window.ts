@@ -16,6 +16,8 @@ interface Gauge {
   readonly weight?: number;
   /** Least half-width as a share of the value, where the quantity is held closer than others are. */
   readonly least?: number;
+  /** Least factor for the side the value is out on. */
+  readonly atLeast?: number;
 }
 
 export const entered = (quantity: string, valueSi: number, unitKind: UnitKind): Amount => ({
@@ -31,7 +33,12 @@ const whereInBand = (value: number, { low, high }: BandLike): string =>
 /** A number against its starting window. */
 export function gaugeReading(gauge: Gauge): readonly Reading[] {
   const { key, label, value, band, unitKind, high, low } = gauge;
-  const factors = oddsFromBand(value, band, gauge.weight, gauge.least);
+  const graded = oddsFromBand(value, band, gauge.weight, gauge.least);
+  const { atLeast = 0 } = gauge;
+  const factors = {
+    high: value > band.high ? Math.max(atLeast, graded.high) : graded.high,
+    low: value < band.low ? Math.max(atLeast, graded.low) : graded.low,
+  };
   return [
     {
       key,
@@ -50,6 +57,12 @@ export function gaugeReading(gauge: Gauge): readonly Reading[] {
     },
   ];
 }
+
+/**
+ * What lib/setup judges to be a fault lies outside what every document allows, past what a dial can be read to: it speaks at
+ * least this strongly, however little it is out. Own estimate.
+ */
+export const JUDGED_OUT = 5;
 
 interface Dial {
   readonly unitKind: UnitKind;
@@ -88,14 +101,17 @@ export const windowReadings: Reader = ({ setup, facts }) => {
     if (dial === undefined) return [];
     const pushed = field === "travelAngleDeg" && setup.travelDirection === "push";
     const pair = forFeed(fact);
+    const value = Number(fact.data["value"]);
+    const band = { low: Number(fact.data["low"]), high: Number(fact.data["high"]), source: fact.source };
     return gaugeReading({
       key: pair ? "volts-for-feed" : field,
       label: pair ? "Voltage for this feed" : labelOf(field, pushed),
-      value: Number(fact.data["value"]),
-      band: { low: Number(fact.data["low"]), high: Number(fact.data["high"]), source: fact.source },
+      value,
+      band,
       ...dial,
       ...(pushed ? { high: "push-excess" as const } : {}),
       ...(pair ? { least: VOLTS_HELD_TO } : {}),
+      ...(fact.state === "fault" ? { atLeast: JUDGED_OUT } : {}),
       // With the feed known, current says little more: it follows from feed and tip to work.
       weight: field === "amps" && setup.wireFeedMPerMin !== null ? 0.3 : 1,
     });

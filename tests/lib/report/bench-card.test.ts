@@ -44,7 +44,7 @@ describe("the bench card", () => {
   });
 
   it("sets what the step says, as it can be set", () => {
-    const gun = { wireFeedMPerMin: 8, volts: 29, amps: 210, ctwdMm: 19, travelSpeedMmPerMin: 420 };
+    const gun = { wireFeedMPerMin: 8, volts: 31, amps: 210, ctwdMm: 19, travelSpeedMmPerMin: 420 };
     const gas = {
       process: "FCAW-G",
       electrodeClass: "E71T-1C",

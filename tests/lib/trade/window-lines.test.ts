@@ -8,6 +8,7 @@ import {
   gases,
   lineAtFeed,
   linesAtFeed,
+  nearestLine,
   parameterWindow,
   transfers,
   voltsAtFeed,
@@ -52,6 +53,13 @@ describe("each document's row keeps its own line", () => {
     expect(allows(q, 400, 16.5)).toBe(false);
   });
 
+  /** Trade reference notes allow 16.5 V at 110 in/min and the bench 16.5 V at 245: between them it is not too much. */
+  test("volts that are right at a lower and at a higher feed are right between", () => {
+    const q = query("E71T-11", 0.9, { positions: ["flat"] });
+    for (const inches of [110, 150, 180, 220, 245]) expect(allows(q, inches, 16.5), `${inches}`).toBe(true);
+    expect(allows(q, 150, 17.5)).toBe(false);
+  });
+
   /** From memory: usual data-sheet values of E71T-1 .045 in, 400 in/min at 27.5 V and 500 in/min at 29.5 V in CO2. */
   test("E71T-1 1.2 mm in CO2: what sheets usually give is allowed", () => {
     const q = query("E71T-1C", 1.2, { gas: "CO2", positions: ["flat"] });
@@ -59,6 +67,16 @@ describe("each document's row keeps its own line", () => {
     expect(allows(q, 500, 29.5)).toBe(true);
     expect(allows(q, 200, 29.5)).toBe(false);
     expect(allows(q, 500, 24)).toBe(false);
+  });
+
+  /** The line that a bead is nearest to gives its target: a change then never jumps from one document's row to another's. */
+  test("the nearest line: 14 V at 50 in/min stays on the notes' row, 13 V on the sheet's", () => {
+    const q = query("E71T-11", 0.9, { positions: ["flat"] });
+    expect(nearestLine(q, ipm(50), 14)?.volts).toBe(14);
+    expect(nearestLine(q, ipm(50), 13)?.volts).toBe(13);
+    expect(nearestLine(q, ipm(300), 20)?.volts).toBeCloseTo(16.5 + (3.5 * 55) / 155, 9);
+    expect(nearestLine(q, ipm(300), null)?.volts).toBe(16);
+    expect(nearestLine(q, ipm(900), 16)).toBeNull();
   });
 
   test("a document whose amps and feeds do not go together gives a span of amps and no pair", () => {
@@ -137,11 +155,17 @@ const queryArb = fc.record({
   positions: fc.subarray([...electrodePositions], { minLength: 1 }),
 });
 
+const positiveStep = fc.double({ min: 0.01, max: 5, noNaN: true });
+
 test("law: not knowing gas, position or transfer never narrows the volts that go with a feed", () => {
   fc.assert(
     fc.property(queryArb, fc.double({ min: 0.5, max: 20, noNaN: true }), (q, feed) => {
       const known = voltsAtFeed(q, feed);
-      if (known === null) return;
+      // A feed that no row covers leaves the pair open: then all the volts of the rows stand, never none.
+      if (known === null) {
+        expect(parameterWindow(q)?.volts ?? null).toBeNull();
+        return;
+      }
       for (const less of [{ positions: electrodePositions }, { gas: null }] as const) {
         const wider = voltsAtFeed({ ...q, ...less }, feed);
         expect(wider?.low).toBeLessThanOrEqual(known.low);
@@ -163,5 +187,20 @@ test("law: knowing the feed never allows volts that no row gives", () => {
       expect(at.high).toBeLessThanOrEqual(all!.high + 1e-9);
     }),
     { numRuns: 4000, seed: 8 },
+  );
+});
+
+test("law: with more feed neither end of the volts that go with it comes down", () => {
+  fc.assert(
+    fc.property(queryArb, fc.double({ min: 0.5, max: 20, noNaN: true }), positiveStep, (q, feed, more) => {
+      for (const position of q.positions) {
+        const one = { ...q, positions: [position] };
+        const [at, above] = [voltsAtFeed(one, feed), voltsAtFeed(one, feed + more)];
+        if (!at?.covered || !above?.covered) continue;
+        expect(above.high).toBeGreaterThanOrEqual(at.high - 1e-9);
+        expect(above.low).toBeGreaterThanOrEqual(at.low - 1e-9);
+      }
+    }),
+    { numRuns: 4000, seed: 9 },
   );
 });

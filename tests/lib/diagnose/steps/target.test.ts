@@ -1,42 +1,57 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { stepShare, targetIn } from "@/lib/diagnose/steps/target";
+import { AT_ONCE, stepShare, targetFor } from "@/lib/diagnose/steps/target";
 
-const source = { document: "invented", confidence: "own-estimate" } as const;
-const band = { low: 10, high: 20, source };
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const bounds = fc
+  .tuple(number(1, 400), number(1, 400))
+  .map(([a, b]) => ({ low: Math.min(a, b), high: Math.max(a, b) + 1 }));
+const EPS = 1e-9;
 
-describe("targetIn", () => {
-  it("takes one step inside the window, and goes to its nearer quarter from outside", () => {
-    expect(targetIn(15, band, -2)).toBe(13);
-    expect(targetIn(30, band, -2)).toBe(17.5);
-    expect(targetIn(2, band, 2)).toBe(12.5);
-  });
-
-  it("an unknown reading goes to the middle; with neither reading nor window there is nothing to say", () => {
-    expect(targetIn(null, band, 1)).toBe(15);
-    expect(targetIn(null, null, 1)).toBeNull();
-    expect(targetIn(4, null, 1)).toBe(5);
-  });
-
-  it("never leaves the window, and never goes the wrong way", () => {
-    const number = fc.double({ min: 0, max: 60, noNaN: true });
+describe("targetFor", () => {
+  it("goes the way of the aim or nowhere, never past it unless it comes back inside", () => {
     fc.assert(
-      fc.property(number, number, fc.boolean(), (from, size, up) => {
-        const to = targetIn(from, band, up ? size : -size)!;
-        expect((to - from) * (up ? 1 : -1)).toBeGreaterThanOrEqual(0);
-        expect(to).toBeGreaterThanOrEqual(Math.min(band.low, from));
-        expect(to).toBeLessThanOrEqual(Math.max(band.high, from));
+      fc.property(number(1, 500), number(1, 500), fc.option(bounds), (from, aim, band) => {
+        const { to, backIn } = targetFor(from, aim, band);
+        expect((to - from) * (aim - from)).toBeGreaterThanOrEqual(-EPS);
+        if (!backIn) expect(Math.abs(to - from)).toBeLessThanOrEqual(Math.abs(aim - from) + EPS);
       }),
     );
+  });
+
+  it("is never further than one turns at once, unless it comes back inside the bounds", () => {
+    fc.assert(
+      fc.property(number(1, 500), number(1, 500), fc.option(bounds), (from, aim, band) => {
+        const { to, backIn } = targetFor(from, aim, band);
+        if (!backIn) expect(Math.abs(to - from)).toBeLessThanOrEqual(AT_ONCE * from + EPS);
+        else expect(band !== null && to >= band.low - EPS && to <= band.high + EPS).toBe(true);
+      }),
+    );
+  });
+
+  it("never leaves the bounds from inside them", () => {
+    fc.assert(
+      fc.property(bounds, number(0, 1), number(1, 500), (band, share, aim) => {
+        const from = band.low + share * (band.high - band.low);
+        const { to } = targetFor(from, aim, band);
+        expect(to).toBeGreaterThanOrEqual(band.low - EPS);
+        expect(to).toBeLessThanOrEqual(band.high + EPS);
+      }),
+    );
+  });
+
+  it("says that it is part of the way exactly when the aim lies further", () => {
+    expect(targetFor(100, 110, null)).toEqual({ to: 110, partly: false, backIn: false });
+    expect(targetFor(100, 200, null)).toEqual({ to: 120, partly: true, backIn: false });
+    expect(targetFor(75, 82.5, { low: 90, high: 160 })).toEqual({ to: 107.5, partly: false, backIn: true });
   });
 });
 
 describe("stepShare", () => {
-  it("is the part of a step that the window leaves, and nothing where nobody would see it", () => {
-    expect(stepShare(15, 13, -2)).toBe(1);
-    expect(stepShare(11, 10, -2)).toBe(0.5);
-    expect(stepShare(10.3, 10, -2)).toBe(0);
-    expect(stepShare(30, 17.5, -2)).toBe(1);
-    expect(stepShare(null, 15, -2)).toBe(1);
+  it("counts a part of a step as that part, and less than a quarter as none", () => {
+    expect(stepShare(100, 110, 10)).toBe(1);
+    expect(stepShare(100, 105, 10)).toBe(0.5);
+    expect(stepShare(100, 102, 10)).toBe(0);
+    expect(stepShare(null, 102, 10)).toBe(1);
   });
 });
