@@ -1,4 +1,5 @@
 import { bandOdds } from "./odds-from-band";
+import { certainties } from "./certainty";
 import { TRIAL_S } from "./change";
 import { ARC_LENGTH_MM } from "./physics";
 import { HAND_TRAVEL } from "./readings/hand";
@@ -35,4 +36,5 @@ export const diagnoseTables = {
   HAND_TRAVEL,
   ARC_LENGTH_MM,
   surfaceOdds,
+  certainties,
 } as const;

@@ -60,8 +60,7 @@ function moves({ fromSi, toSi, chanceOfCure }: Change): boolean {
 /** More likely than before anything was known, by enough to speak of. */
 function hasEvidence({ probability, prior }: RankedCause, limits: AdviceLimits): boolean {
   return (
-    probability >= limits.worthTrying &&
-    logOdds(probability) - logOdds(prior) >= Math.log(limits.ownEvidence)
+    probability >= limits.worthTrying && logOdds(probability) - logOdds(prior) >= Math.log(limits.ownEvidence)
   );
 }
 
