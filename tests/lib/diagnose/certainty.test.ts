@@ -2,11 +2,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { certaintyOf } from "@/lib/diagnose";
 import { certainties } from "@/lib/diagnose/certainty";
+import { runGrid } from "../../cases/diagnose/left-out";
 import { brokenPromises } from "../../cases/reliability";
 import { scenarios } from "../../cases/scenarios/scenarios";
-import { toldAtPresent } from "../../cases/told";
+import { publishedCases, toldAtPresent, toldOutOfFold } from "../../cases/told";
 
-/** Out of fold the same is held by tests/cases/out-of-fold.deep.test.ts. */
 describe("the words for how likely", () => {
   const told = toldAtPresent(scenarios);
 
@@ -17,6 +17,10 @@ describe("the words for how likely", () => {
         told.filter(({ probability }) => certaintyOf(probability) === word).length,
         word,
       ).toBeGreaterThan(9);
+  });
+
+  it("keep it under weights fitted on other cases only", () => {
+    expect(brokenPromises(toldOutOfFold(runGrid(publishedCases), scenarios))).toEqual([]);
   });
 
   it("would be caught breaking their word", () => {
