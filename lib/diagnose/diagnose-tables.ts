@@ -1,5 +1,6 @@
 import { adviceLimits } from "./advice/limits";
 import { bandOdds } from "./odds-from-band";
+import { certainties } from "./certainty";
 import { TRIAL_S } from "./change";
 import { HAND_TRAVEL } from "./readings/hand";
 import { JUDGED_OUT } from "./readings/window";
@@ -54,4 +55,5 @@ export const diagnoseTables = {
   HAND_TRAVEL,
   JUDGED_OUT,
   surfaceOdds,
+  certainties,
 } as const;

@@ -22,6 +22,7 @@ import { solverFor } from "./network/infer";
 import { bestSet } from "./network/joint";
 import type { Posterior } from "./network/types";
 import { beadPhysics } from "./physics";
+import { presentTuning, type Tuning } from "./tuning";
 import type { ReadingContext } from "./reading";
 import { readingsOf } from "./readings/all";
 import { confirmedTotal } from "./shop-priors";
@@ -39,6 +40,11 @@ import { whyFor } from "./why";
  * explanation when they are first read, and then kept.
  */
 export function diagnose(input: DiagnoseInput): Result<Diagnosis, DiagnoseIssue> {
+  return diagnoseWith(input, presentTuning);
+}
+
+/** The same with other weights and limits, for those who judge them; no part of the door. */
+export function diagnoseWith(input: DiagnoseInput, tuning: Tuning): Result<Diagnosis, DiagnoseIssue> {
   const parsed = DiagnoseInputSchema.safeParse(input);
   if (!parsed.success) {
     return fail(
@@ -52,7 +58,7 @@ export function diagnose(input: DiagnoseInput): Result<Diagnosis, DiagnoseIssue>
     );
   }
   const unknown = unknownAnswers(parsed.data);
-  return unknown.length > 0 ? fail(...unknown) : ok(diagnoseValid(parsed.data));
+  return unknown.length > 0 ? fail(...unknown) : ok(diagnoseValid(parsed.data, tuning));
 }
 
 function unknownAnswers({ answers }: DiagnoseInput): readonly DiagnoseIssue[] {
@@ -71,10 +77,10 @@ export function answersTo(questionId: string): readonly string[] | null {
   return questions.find(({ id }) => id === questionId)?.answers.map(({ id }) => id) ?? null;
 }
 
-function diagnoseValid(input: DiagnoseInput): Diagnosis {
-  const model = causeModel(input.setup.process, input.shopCounts);
+function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagnosis {
+  const model = causeModel(input.setup.process, input.shopCounts, weights);
   const context = contextOf(input);
-  const items = evidenceItems(input, context.electrode, readingsOf(context));
+  const items = evidenceItems(input, context.electrode, readingsOf(context), weights);
   const weighed = weigh(model, items);
   const solver = solverFor(weighed.network, weighed.evidence.present);
   const posterior = solver.solve(weighed.evidence);
@@ -110,11 +116,12 @@ function diagnoseValid(input: DiagnoseInput): Diagnosis {
   );
   const contradictions = contradictionsIn(input, context.facts);
   const grounds = groundsOf(input, contradictions, clearedIn(context.facts));
-  const advice = advise(causes, grounds, {
+  const bead = {
     marked: canExplain.length > 0,
     enough: knownEnough(input),
     supports: supportsOf(model, items),
-  });
+  };
+  const advice = advise(causes, grounds, bead, limits);
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
   const explanation = lazily(() =>
     explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),

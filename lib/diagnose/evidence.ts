@@ -11,7 +11,7 @@ import {
 } from "@/lib/trade";
 import { causeIds, type CauseId } from "./cause-ids";
 import type { DiagnoseInput } from "./input";
-import { lookForce, looks, type Look, contraries } from "./tables/looks";
+import { looks, type Look, contraries } from "./tables/looks";
 import { situations, type When } from "./tables/situations";
 import { symptoms, type SymptomId } from "./tables/symptoms";
 import { questions } from "./tables/questions";
@@ -19,7 +19,7 @@ import type { Odds, Reading } from "./reading";
 import type { Amount, EvidenceKind } from "./types";
 import { madeForDownhill } from "./readings/hand";
 import type { SignId } from "./model";
-import { linkStrength } from "./weights";
+import { presentWeights, type Weights } from "./tuning";
 import { sourcesOf } from "./witness";
 
 /** One thing known about the bead, with all it does to the network. Leaving it out is leaving out this record. */
@@ -61,13 +61,14 @@ export function evidenceItems(
   input: DiagnoseInput,
   electrode: ElectrodeClass | null,
   readings: readonly Reading[],
+  weights: Weights = presentWeights,
 ): readonly EvidenceItem[] {
   const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))].toSorted();
   const absent = [...new Set(input.lookedForAbsent)].filter((id) => !marked.includes(id)).toSorted();
   return [
     ...marked.map(markItem),
-    ...marked.flatMap((id) => lookItems(id, input.findings)),
-    ...marked.flatMap((id) => situationItems(id, input, electrode)),
+    ...marked.flatMap((id) => lookItems(id, input.findings, weights)),
+    ...marked.flatMap((id) => situationItems(id, input, electrode, weights)),
     ...patternSymptoms(input),
     ...absent.map(absentItem),
     ...readings.map(readingItem),
@@ -106,13 +107,17 @@ function absentItem(id: ImperfectionId): EvidenceItem {
  * nobody ticked is not "no". A clear look tells how the mark came to lie where it does; the leaning ones that go with
  * it (weave turns lie at both toes) then tell nothing of their own.
  */
-function lookItems(id: ImperfectionId, findings: readonly Finding[]): readonly EvidenceItem[] {
+function lookItems(
+  id: ImperfectionId,
+  findings: readonly Finding[],
+  weights: Weights,
+): readonly EvidenceItem[] {
   const mine = findings.filter(({ imperfection }) => imperfection === id);
   const seen = looks.filter(
     (look) => look.imperfections.includes(id) && mine.some((finding) => shows(look, finding, mine)),
   );
   const clear = seen.filter(({ force }) => force === "clear");
-  return (clear.length > 0 ? clear : seen).map((look) => lookItem(id, look));
+  return (clear.length > 0 ? clear : seen).map((look) => lookItem(id, look, weights));
 }
 
 function shows(look: Look, finding: Finding, all: readonly Finding[]): boolean {
@@ -132,7 +137,7 @@ function placesOf(findings: readonly Finding[]): "both-toes" | null {
   return both ? "both-toes" : null;
 }
 
-function lookItem(id: ImperfectionId, look: Look): EvidenceItem {
+function lookItem(id: ImperfectionId, look: Look, { lookForce }: Weights): EvidenceItem {
   const { favours, opposes } = lookForce[look.force];
   return {
     ...blank,
@@ -154,6 +159,7 @@ function situationItems(
   id: ImperfectionId,
   { setup, findings }: DiagnoseInput,
   electrode: ElectrodeClass | null,
+  { linkStrength, lookForce }: Weights,
 ): readonly EvidenceItem[] {
   const mine = findings.filter(({ imperfection }) => imperfection === id);
   return situations

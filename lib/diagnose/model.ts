@@ -7,7 +7,7 @@ import { causes, type Cause } from "./tables/causes";
 import { causeLinks, type CauseLink } from "./tables/links";
 import { symptomIds, symptoms, type SymptomId } from "./tables/symptoms";
 import { exclusiveCauses } from "./tables/variables";
-import { commonness, JUDGED_SHARE, LEAK, LEAK_BY_NATURE, linkStrength } from "./weights";
+import { presentWeights, type Weights } from "./tuning";
 
 export type SignId = ImperfectionId | SymptomId;
 export const signIds: readonly SignId[] = [...imperfectionIds, ...symptomIds];
@@ -32,22 +32,30 @@ export interface CauseModel {
 /**
  * Builds the network. An unknown process takes every cause in: its plausibility is the mean over the processes, its
  * strength the strongest. Shop counts shift the plausibilities (shop-priors.ts).
+ * Without counts the network follows from tables and weights alone, so it is built once for each.
  */
 export function causeModel(
   process: Process | null,
-  shopCounts: Partial<Readonly<Record<CauseId, number>>> = {},
+  shopCounts: Counts = {},
+  weights: Weights = presentWeights,
 ): CauseModel {
-  return Object.keys(shopCounts).length === 0 ? published.get(process)!() : build(process, shopCounts);
+  if (Object.keys(shopCounts).length > 0) return build(process, shopCounts, weights);
+  const known = published.get(weights) ?? withoutCounts(weights);
+  published.set(weights, known);
+  return known.get(process)!();
 }
 
-/** Without counts the network follows from the tables alone, so it is built once. */
-const published: ReadonlyMap<Process | null, () => CauseModel> = new Map(
-  [...processes, null].map((process) => [process, lazily(() => build(process, {}))] as const),
-);
+type Counts = Partial<Readonly<Record<CauseId, number>>>;
+type ByProcess = ReadonlyMap<Process | null, () => CauseModel>;
 
-function build(process: Process | null, shopCounts: Partial<Readonly<Record<CauseId, number>>>): CauseModel {
+const published = new WeakMap<Weights, ByProcess>();
+
+const withoutCounts = (weights: Weights): ByProcess =>
+  new Map([...processes, null].map((process) => [process, lazily(() => build(process, {}, weights))]));
+
+function build(process: Process | null, shopCounts: Counts, weights: Weights): CauseModel {
   const possible = causes.filter((cause) => process === null || cause.processes.includes(process));
-  const plausible = new Map(possible.map((cause) => [cause.id, plausibility(cause, process)]));
+  const plausible = new Map(possible.map((cause) => [cause.id, plausibility(cause, process, weights)]));
   const priors = shiftedPriors(plausible, shopCounts);
   const variables = variablesOf(possible.map(({ id }) => id));
   return {
@@ -65,12 +73,12 @@ function build(process: Process | null, shopCounts: Partial<Readonly<Record<Caus
         const p = states.map((id) => priors.get(id) ?? 0);
         return { prior: [1 - p.reduce((a, b) => a + b, 0), ...p] };
       }),
-      signs: signIds.map((sign) => signFor(sign, process, variables)),
+      signs: signIds.map((sign) => signFor(sign, process, variables, weights)),
     },
   };
 }
 
-function plausibility(cause: Cause, process: Process | null): number {
+function plausibility(cause: Cause, process: Process | null, { commonness }: Weights): number {
   const inOne = (p: Process) =>
     cause.processes.includes(p) ? commonness[cause.commonnessIn[p] ?? cause.commonness] : 0;
   return process === null
@@ -85,10 +93,15 @@ function variablesOf(ids: readonly CauseId[]): readonly (readonly CauseId[])[] {
     .filter((states) => states.length > 0);
 }
 
-function signFor(sign: SignId, process: Process | null, variables: CauseModel["variables"]): Sign {
-  const strengths = linkStrengths(sign, process);
+function signFor(
+  sign: SignId,
+  process: Process | null,
+  variables: CauseModel["variables"],
+  weights: Weights,
+): Sign {
+  const strengths = linkStrengths(sign, process, weights);
   return {
-    leak: byNature.includes(sign) ? LEAK_BY_NATURE : LEAK,
+    leak: byNature.includes(sign) ? weights.leakByNature : weights.leak,
     links: variables.flatMap((states, variable) =>
       states.flatMap((id, i) => {
         const q = strengths.get(id);
@@ -101,14 +114,18 @@ function signFor(sign: SignId, process: Process | null, variables: CauseModel["v
 /** Marks that hardly anything but their one cause leaves. */
 const byNature: readonly SignId[] = ["arc-strike", "open-crater", "crater-pipe", "misalignment"];
 
-function linkStrengths(sign: SignId, process: Process | null): ReadonlyMap<CauseId, number> {
+function linkStrengths(
+  sign: SignId,
+  process: Process | null,
+  { linkStrength, judgedShare }: Weights,
+): ReadonlyMap<CauseId, number> {
   const strengths = new Map<CauseId, number>();
   const rows = [
     ...linksFor(sign, process),
     ...symptomLinks(sign).map((link) => ({ ...link, judged: false })),
   ];
   for (const { cause, weight, judged } of rows) {
-    const q = linkStrength[weight] * (judged ? JUDGED_SHARE : 1);
+    const q = linkStrength[weight] * (judged ? judgedShare : 1);
     strengths.set(cause, Math.max(strengths.get(cause) ?? 0, q));
   }
   return strengths;

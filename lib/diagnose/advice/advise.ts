@@ -4,7 +4,7 @@ import { pullApart, sameFamily } from "../tables/knobs";
 import type { CauseId } from "../cause-ids";
 import type { Change, RankedCause } from "../types";
 import { groundOf, type Ground, type Grounds } from "./grounds";
-import { adviceLimits } from "./limits";
+import { adviceLimits, type AdviceLimits } from "./limits";
 
 export interface Advice {
   /** null: nothing stands out, or nothing needs a change. */
@@ -30,15 +30,20 @@ const rank: Readonly<Record<Ground, number>> = { record: 0, answer: 1, evidence:
  * answered or recorded as right is never proposed; from marks and readings a change is proposed only for a cause that
  * has evidence of its own and stands out from the others.
  */
-export function advise(causes: readonly RankedCause[], grounds: Grounds, bead: Bead): Advice {
+export function advise(
+  causes: readonly RankedCause[],
+  grounds: Grounds,
+  bead: Bead,
+  limits: AdviceLimits = adviceLimits,
+): Advice {
   const open = causes.filter(
     (cause) =>
       !grounds.cleared.has(cause.id) &&
       moves(cause.change) &&
-      (groundOf(cause.id, grounds) !== "evidence" || hasEvidence(cause)),
+      (groundOf(cause.id, grounds) !== "evidence" || hasEvidence(cause, limits)),
   );
   const known = open.filter(({ id }) => groundOf(id, grounds) !== "evidence");
-  const first = known.length > 0 ? firstOf(known, grounds) : standsOut(open, bead);
+  const first = known.length > 0 ? firstOf(known, grounds) : standsOut(open, bead, limits);
   if (first === null) return none;
   const rest = inOrder(
     open.filter(({ id }) => id !== first.id),
@@ -53,10 +58,9 @@ function moves({ fromSi, toSi, chanceOfCure }: Change): boolean {
 }
 
 /** More likely than before anything was known, by enough to speak of. */
-function hasEvidence({ probability, prior }: RankedCause): boolean {
+function hasEvidence({ probability, prior }: RankedCause, limits: AdviceLimits): boolean {
   return (
-    probability >= adviceLimits.worthTrying &&
-    logOdds(probability) - logOdds(prior) >= Math.log(adviceLimits.ownEvidence)
+    probability >= limits.worthTrying && logOdds(probability) - logOdds(prior) >= Math.log(limits.ownEvidence)
   );
 }
 
@@ -73,10 +77,13 @@ const firstOf = (causes: readonly RankedCause[], grounds: Grounds): RankedCause 
  * that call for something else. One mark and nothing more points everywhere, unless it has one cause by its nature. With
  * nothing marked there is nothing to cure, so only a set-up that points at one cause by itself speaks.
  */
-function standsOut(causes: readonly RankedCause[], { marked, enough, supports }: Bead): RankedCause | null {
+function standsOut(
+  causes: readonly RankedCause[],
+  { marked, enough, supports }: Bead,
+  { alone, byNature, lead, withMarks }: AdviceLimits,
+): RankedCause | null {
   const [first, ...rest] = causes.toSorted((a, b) => b.change.chanceOfCure - a.change.chanceOfCure);
   if (first === undefined) return null;
-  const { alone, byNature, lead, withMarks } = adviceLimits;
   if (marked && first.probability < byNature && (!enough || supports(first.id) < 2)) return null;
   const family = rest.filter(({ id }) => sameFamily(id, first.id));
   const rival = rest.find(({ id }) => !sameFamily(id, first.id));

@@ -15,3 +15,4 @@ export const adviceLimits = {
   /** The first and its family must be this many times as likely as the next that calls for something else. */
   lead: 1.4,
 } as const;
+export type AdviceLimits = Readonly<Record<keyof typeof adviceLimits, number>>;
