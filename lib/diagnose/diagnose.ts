@@ -11,7 +11,7 @@ import { changeFor } from "./change";
 import { nextChecks } from "./checks";
 import { contradictionsIn } from "./contradictions";
 import { clearedIn } from "./readings/facts";
-import { evidenceItems } from "./evidence";
+import { contrariesIn, evidenceItems } from "./evidence";
 import { explain } from "./explanation";
 import { DiagnoseInputSchema, type DiagnoseInput } from "./input";
 import type { DiagnoseIssue } from "./issues";
@@ -119,6 +119,7 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
   const bead = {
     marked: canExplain.length > 0,
     enough: knownEnough(input),
+    contrary: new Set(contrariesIn(input, context.electrode).map(({ cause }) => cause)),
     supports: supportsOf(model, items),
   };
   const advice = advise(causes, grounds, bead, limits);

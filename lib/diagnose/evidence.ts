@@ -11,8 +11,8 @@ import {
 } from "@/lib/trade";
 import { causeIds, type CauseId } from "./cause-ids";
 import type { DiagnoseInput } from "./input";
-import { looks, type Look, contraries } from "./tables/looks";
-import { situations, type When } from "./tables/situations";
+import { looks, type Look, type Contrary, contraries } from "./tables/looks";
+import { type Situation, situations, type When } from "./tables/situations";
 import { symptoms, type SymptomId } from "./tables/symptoms";
 import { questions } from "./tables/questions";
 import type { Odds, Reading } from "./reading";
@@ -66,7 +66,7 @@ export function evidenceItems(
   const marked = [...new Set(input.findings.map(({ imperfection }) => imperfection))].toSorted();
   const absent = [...new Set(input.lookedForAbsent)].filter((id) => !marked.includes(id)).toSorted();
   return [
-    ...marked.map(markItem),
+    ...marked.map((id) => markItem(id, contrariesIn(input, electrode))),
     ...marked.flatMap((id) => lookItems(id, input.findings, weights)),
     ...marked.flatMap((id) => situationItems(id, input, electrode, weights)),
     ...patternSymptoms(input),
@@ -78,8 +78,21 @@ export function evidenceItems(
   ];
 }
 
-function markItem(id: ImperfectionId): EvidenceItem {
-  const against = contraries.filter((row) => row.imperfection === id);
+/**
+ * Marks that are the opposite of what a cause makes, as far as they are on this bead: none where the circumstances make the
+ * cause leave that very mark.
+ */
+export function contrariesIn(input: DiagnoseInput, electrode: ElectrodeClass | null): readonly Contrary[] {
+  const marks = new Set(input.findings.map(({ imperfection }) => imperfection));
+  return contraries.filter(
+    ({ imperfection, cause }) =>
+      marks.has(imperfection) &&
+      situationsOf(imperfection, input, electrode).every(({ makes }) => makes[cause] === undefined),
+  );
+}
+
+function markItem(id: ImperfectionId, inForce: readonly Contrary[]): EvidenceItem {
+  const against = inForce.filter((row) => row.imperfection === id);
   return {
     ...blank,
     key: `mark:${id}`,
@@ -154,6 +167,17 @@ function lookItem(id: ImperfectionId, look: Look, { lookForce }: Weights): Evide
   };
 }
 
+function situationsOf(
+  id: ImperfectionId,
+  { setup, findings }: Pick<DiagnoseInput, "setup" | "findings">,
+  electrode: ElectrodeClass | null,
+): readonly Situation[] {
+  const mine = findings.filter(({ imperfection }) => imperfection === id);
+  return situations.filter(
+    (row) => row.imperfections.includes(id) && holds(row.when, setup, electrode, mine),
+  );
+}
+
 /** Circumstances of this bead under which a mark comes of other causes than usual. */
 function situationItems(
   id: ImperfectionId,
@@ -161,22 +185,19 @@ function situationItems(
   electrode: ElectrodeClass | null,
   { linkStrength, lookForce }: Weights,
 ): readonly EvidenceItem[] {
-  const mine = findings.filter(({ imperfection }) => imperfection === id);
-  return situations
-    .filter((row) => row.imperfections.includes(id) && holds(row.when, setup, electrode, mine))
-    .map((row) => ({
-      ...blank,
-      key: `situation:${id}:${row.id}`,
-      kind: "look" as const,
-      imperfection: id,
-      makes: Object.fromEntries(
-        Object.entries(row.makes).map(([cause, weight]) => [cause, linkStrength[weight]]),
-      ),
-      strength: Object.fromEntries(row.opposes.map((cause) => [cause, lookForce.clear.opposes])),
-      forText: Object.fromEntries(Object.keys(row.makes).map((cause) => [cause, row.sentence])),
-      againstText: row.sentence,
-      sources: [commonPractice],
-    }));
+  return situationsOf(id, { setup, findings }, electrode).map((row) => ({
+    ...blank,
+    key: `situation:${id}:${row.id}`,
+    kind: "look" as const,
+    imperfection: id,
+    makes: Object.fromEntries(
+      Object.entries(row.makes).map(([cause, weight]) => [cause, linkStrength[weight]]),
+    ),
+    strength: Object.fromEntries(row.opposes.map((cause) => [cause, lookForce.clear.opposes])),
+    forText: Object.fromEntries(Object.keys(row.makes).map((cause) => [cause, row.sentence])),
+    againstText: row.sentence,
+    sources: [commonPractice],
+  }));
 }
 
 function holds(

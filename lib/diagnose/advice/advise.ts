@@ -18,6 +18,8 @@ export interface Bead {
   /** Something on it asks for a cause. */
   readonly marked: boolean;
   readonly enough: boolean;
+  /** Causes of which the bead shows the opposite: their cure would make it worse. */
+  readonly contrary: ReadonlySet<CauseId>;
   /** How many things known speak for a cause by themselves. */
   readonly supports: (cause: CauseId) => number;
 }
@@ -39,6 +41,7 @@ export function advise(
   const open = causes.filter(
     (cause) =>
       !grounds.cleared.has(cause.id) &&
+      !(bead.contrary.has(cause.id) && groundOf(cause.id, grounds) === "evidence") &&
       moves(cause.change) &&
       (groundOf(cause.id, grounds) !== "evidence" || hasEvidence(cause, limits)),
   );

@@ -46,10 +46,19 @@ export const turns: Partial<Readonly<Record<CauseId, Turn>>> = {
   downhill: turn("progression", 1),
 };
 
-/** Corrections that bring more heat to the plate, and those that bring less. Volts set width, not heat. */
-const hotter: readonly CauseId[] = ["wfs-low", "ctwd-long", "travel-fast", "base-cold-thick", "input-power"];
-const cooler: readonly CauseId[] = [
+/** Corrections that make the pool bigger and hotter, and those that make it smaller and cooler. */
+export const hotter: readonly CauseId[] = [
+  "wfs-low",
+  "volt-low",
+  "ctwd-long",
+  "travel-fast",
+  "base-cold-thick",
+  "input-power",
+];
+export const cooler: readonly CauseId[] = [
   "wfs-high",
+  "volt-high",
+  "arc-long",
   "ctwd-short",
   "travel-slow",
   "pool-ahead",

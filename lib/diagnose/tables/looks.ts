@@ -1,5 +1,6 @@
 import type { DocumentId, ImperfectionId, Pattern, Place, Stretch } from "@/lib/trade";
 import type { CauseId } from "../cause-ids";
+import { hotter } from "./knobs";
 import type { Ground } from "../witness";
 
 /** Something seen about how a mark lies, and which causes make it lie so. */
@@ -412,14 +413,10 @@ export const contraries: readonly Contrary[] = [
   ...contrary("concave-face", 0.4, ["volt-low", "travel-slow", "arc-short"], ["steel-connection-handbook"]),
   ...contrary("undersized", 0.3, ["travel-slow", "pass-too-big"]),
   ...contrary("oversized", 0.3, ["travel-fast"]),
-  ...contrary("burn-through", 0.3, ["wfs-low", "travel-fast", "ctwd-long", "base-cold-thick", "input-power"]),
-  ...contrary("excess-penetration", 0.3, [
-    "wfs-low",
-    "travel-fast",
-    "ctwd-long",
-    "base-cold-thick",
-    "input-power",
-  ]),
+  ...contrary("burn-through", 0.3, hotter),
+  ...contrary("excess-penetration", 0.3, hotter),
+  ...contrary("sagging", 0.4, hotter),
   ...contrary("overlap", 0.4, ["travel-fast", "volt-high"]),
   ...contrary("incomplete-penetration", 0.5, ["wfs-high", "thin-base"]),
+  ...contrary("lack-of-fusion", 0.5, ["wfs-high", "thin-base", "heat-interpass"]),
 ];
