@@ -10,7 +10,7 @@ import { knownEnough, supportsOf } from "./advice/supports";
 import { changeFor } from "./change";
 import { nextChecks } from "./checks";
 import { contradictionsIn } from "./contradictions";
-import { clearedIn } from "./readings/facts";
+import { clearedIn, forbiddenIn } from "./readings/facts";
 import { contrariesIn, evidenceItems } from "./evidence";
 import { explain } from "./explanation";
 import { DiagnoseInputSchema, type DiagnoseInput } from "./input";
@@ -119,7 +119,10 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
   const bead = {
     marked: canExplain.length > 0,
     enough: knownEnough(input),
-    contrary: new Set(contrariesIn(input, context.electrode).map(({ cause }) => cause)),
+    contrary: new Set([
+      ...contrariesIn(input, context.electrode).map(({ cause }) => cause),
+      ...forbiddenIn(input.setup, context.facts),
+    ]),
     supports: supportsOf(model, items),
   };
   const advice = advise(causes, grounds, bead, limits);

@@ -1,4 +1,4 @@
-import { fieldInText, type SetupFact, type SetupField } from "@/lib/setup";
+import { fieldInText, isPositionOut, type RunSetup, type SetupFact, type SetupField } from "@/lib/setup";
 import type { CauseId } from "../cause-ids";
 import type { Odds, Reader, Reading } from "../reading";
 import { type FactWeight, factWeights, RECORDED } from "../tables/fact-weights";
@@ -47,6 +47,28 @@ export function clearedIn(facts: readonly SetupFact[]): readonly CauseId[] {
     .flatMap((one) => Object.entries(oddsOfFact(one)))
     .filter(([, factor]) => factor <= CLEARED)
     .map(([cause]) => cause as CauseId);
+}
+
+/**
+ * Causes whose cure the record forbids: more current where the plate has too much, less where it has too little. A hanging
+ * pool wants less all the same, and a current out of the wire's own window goes back in first.
+ */
+export function forbiddenIn(setup: RunSetup, facts: readonly SetupFact[]): readonly CauseId[] {
+  const out = (side: string) =>
+    facts.some(
+      ({ code, severity, data }) =>
+        severity !== null &&
+        code === `reading-${side}-window` &&
+        (data["field"] === "wireFeedMPerMin" || data["field"] === "amps"),
+    );
+  const asked: readonly CauseId[] = [
+    ...(isPositionOut(setup) || out("above") ? (["wfs-high"] as const) : []),
+    ...(out("below") ? (["wfs-low"] as const) : []),
+  ];
+  return facts
+    .filter(({ severity }) => severity !== null)
+    .flatMap(({ code }) => factWeights[code]?.forbids ?? [])
+    .filter((cause) => !asked.includes(cause));
 }
 
 /** What the judged facts of the set-up say about causes, one reading each. */

@@ -6,6 +6,7 @@ import {
   feedCap,
   fromMemory,
   linesAtFeed,
+  nearestLine,
   windowLines,
 } from "@/lib/trade";
 import type { Source } from "@/lib/base";
@@ -48,9 +49,10 @@ function suitedVolts(setup: RunSetup, from: number, sign: 1 | -1): number | null
   const query = windowQueryFor(setup);
   const feed = setup.wireFeedMPerMin;
   if (query === null || feed === null) return null;
-  const there = linesAtFeed(query, feed, FEED_SLACK_M_PER_MIN)
-    .flatMap(({ volts: at }) => at ?? [])
-    .filter((at) => sign * (at - from) > 0);
+  const covering = linesAtFeed(query, feed, FEED_SLACK_M_PER_MIN).flatMap(({ volts: at }) => at ?? []);
+  // Where no row reaches this feed, the end of the row that comes nearest.
+  const nearest = covering.length > 0 ? [] : [nearestLine(query, feed, from)?.volts ?? from];
+  const there = [...covering, ...nearest].filter((at) => sign * (at - from) > 0);
   return there.length === 0 ? null : sign > 0 ? Math.min(...there) : Math.max(...there);
 }
 

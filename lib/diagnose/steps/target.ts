@@ -26,29 +26,32 @@ export interface Target {
   readonly backIn: boolean;
 }
 
+/** This far out of the bounds, as a share of their end, a reading comes back to the nearer quarter; less far, less. */
+const WELL_OUT = 0.1;
+
 /**
  * Where to turn a reading that stands at `from`, towards `aim`: never further than `AT_ONCE` of it, and never out of
- * `bounds`, what the wire is run at. A reading outside the bounds comes back at least to their nearer quarter, for a
- * smaller step would not show. The step always goes the way of `aim`, or nowhere.
+ * `bounds`, what the wire is run at. A reading outside the bounds comes back inside at once, the further out the further in
+ * (to their nearer quarter at most, and no more than a quarter of their end), for a smaller step would not show. The step goes the way of `aim`, or nowhere, and
+ * moves little when the reading moves little.
  */
 export function targetFor(from: number, aim: number, bounds: Bounds | null): Target {
   const most = AT_ONCE * Math.abs(from);
   const turned = from + Math.max(-most, Math.min(most, aim - from));
   if (bounds === null) return { to: turned, partly: turned !== aim, backIn: false };
   const up = aim > from;
-  const quarter = (bounds.high - bounds.low) / 4;
-  if (up && from < bounds.low) {
-    const to = within(bounds, Math.max(turned, bounds.low + quarter));
-    return { to, partly: false, backIn: true };
+  const { low, high } = bounds;
+  const quarter = (high - low) / 4;
+  if (up && from < low) {
+    const inward = Math.min(quarter, low / 4) * Math.min(1, (low - from) / (WELL_OUT * low));
+    return { to: within(bounds, Math.max(turned, low + inward)), partly: false, backIn: true };
   }
-  if (!up && from > bounds.high) {
-    const to = within(bounds, Math.min(turned, bounds.high - quarter));
-    return { to, partly: false, backIn: true };
+  if (!up && from > high) {
+    const inward = Math.min(quarter, high / 4) * Math.min(1, (from - high) / (WELL_OUT * high));
+    return { to: within(bounds, Math.min(turned, high - inward)), partly: false, backIn: true };
   }
   // Already past the far end: nothing more the same way.
-  const to = up
-    ? Math.max(from, Math.min(turned, bounds.high))
-    : Math.min(from, Math.max(turned, bounds.low));
+  const to = up ? Math.max(from, Math.min(turned, high)) : Math.min(from, Math.max(turned, low));
   return { to, partly: to === turned && turned !== aim, backIn: false };
 }
 

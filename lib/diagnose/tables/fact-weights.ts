@@ -26,6 +26,8 @@ export interface FactWeight {
   readonly atField?: { readonly field: SetupField; readonly odds: Odds };
   readonly unusual?: Odds;
   readonly inOrder?: Odds;
+  /** Causes whose cure the fault forbids, unless a reading out of its own window asks for it. */
+  readonly forbids?: readonly CauseId[];
   /** When it speaks for the cause, and when it speaks against. */
   readonly forText?: string;
   readonly againstText?: string;
@@ -143,11 +145,13 @@ export const factWeights: Partial<Readonly<Record<SetupCode, FactWeight>>> = {
     fault: { "wfs-low": 3 },
     degrees: { key: "times", steps: [[3, { "wfs-low": 8 }]] },
     atField: { field: "wireFeedMPerMin", odds: { "ctwd-long": 2 } },
+    forbids: ["wfs-high"],
     forText: "The current is low for plate this thick.",
   },
   "current-above-plate": {
     fault: { "wfs-high": 3, "thin-base": 2 },
     degrees: { key: "times", steps: [[2.5, { "wfs-high": 15, "thin-base": 3 }]] },
+    forbids: ["wfs-low"],
     forText: "The current is high for plate this thin.",
   },
   "transfer-beyond-plate": {
