@@ -6,8 +6,8 @@ import {
   feedCap,
   fromMemory,
   linesAtFeed,
-  nearestLine,
   windowLines,
+  type WindowQuery,
 } from "@/lib/trade";
 import type { Source } from "@/lib/base";
 import type { ReadingContext } from "../reading";
@@ -51,9 +51,18 @@ function suitedVolts(setup: RunSetup, from: number, sign: 1 | -1): number | null
   if (query === null || feed === null) return null;
   const covering = linesAtFeed(query, feed, FEED_SLACK_M_PER_MIN).flatMap(({ volts: at }) => at ?? []);
   // Where no row reaches this feed, the end of the row that comes nearest.
-  const nearest = covering.length > 0 ? [] : [nearestLine(query, feed, from)?.volts ?? from];
-  const there = [...covering, ...nearest].filter((at) => sign * (at - from) > 0);
+  const there = (covering.length > 0 ? covering : voltsAtNearestEnd(query, feed)).filter(
+    (at) => sign * (at - from) > 0,
+  );
   return there.length === 0 ? null : sign > 0 ? Math.min(...there) : Math.max(...there);
+}
+
+function voltsAtNearestEnd(query: WindowQuery, feed: number): readonly number[] {
+  const ends = windowLines(query).flatMap(({ feedMPerMin: [low, high], volts: at }) =>
+    at === null ? [] : [{ off: Math.max(low - feed, feed - high), volts: feed < low ? at[0] : at[1] }],
+  );
+  const least = Math.min(...ends.map(({ off }) => off));
+  return ends.filter(({ off }) => off === least).map(({ volts: at }) => at);
 }
 
 /** Volts nobody read: what goes with the feed, where that is known, or no number at all. */
