@@ -1,7 +1,16 @@
-import { cite, commonPractice, fromMemory, type ImperfectionId, imperfections, together } from "@/lib/trade";
+import {
+  cite,
+  commonPractice,
+  type ElectrodeClass,
+  fromMemory,
+  type ImperfectionId,
+  imperfections,
+  together,
+} from "@/lib/trade";
+import type { CauseId } from "./cause-ids";
 import { imperfectionName } from "./evidence";
 import type { DiagnoseInput } from "./input";
-import type { Caution } from "./types";
+import type { Caution, Change } from "./types";
 import { weightsNote } from "./weights";
 import { strongest } from "./witness";
 
@@ -11,18 +20,33 @@ export function inspectorFirst(input: DiagnoseInput): readonly ImperfectionId[] 
   return [...marked].filter((id) => imperfections[id].inspectorFirst).toSorted();
 }
 
-/** The usual cautions that this bead calls for, and what a picture cannot tell. Never empty. */
-export function cautionsFor(input: DiagnoseInput): readonly Caution[] {
-  const { setup } = input;
-  const stops = inspectorFirst(input).map((id) => stop(id));
+/**
+ * The usual cautions that this bead and the changes proposed for it call for, and what a picture cannot tell. Never empty.
+ * A change that hurts somebody by itself (stripping zinc, degreasing, purging, preheating) brings its own.
+ */
+export function cautionsFor(
+  input: DiagnoseInput,
+  electrode: ElectrodeClass | null,
+  changes: readonly Change[],
+): readonly Caution[] {
+  const { setup, answers } = input;
+  const causes = changes.map(({ causeId }) => causeId);
   const zinc =
     setup.surface === "galvanised" ||
     setup.surface === "primed" ||
-    input.answers["plate-coating"] === "fault";
+    answers["plate-coating"] === "fault" ||
+    causes.includes("coating");
+  const wet = setup.surface === "wet" || answers["plate-dry"] === "fault";
+  const stainless = setup.baseMetal === "stainless" || electrode?.metal === "stainless";
   return [
-    ...stops,
+    ...inspectorFirst(input).map(stop),
+    shock,
+    ...(wet ? [wetPlace] : []),
     ...(zinc ? [zincCaution] : []),
-    ...(setup.baseMetal === "stainless" ? [chromium] : []),
+    ...(stainless ? [chromium] : []),
+    ...changeCautions
+      .filter(({ when }) => causes.some((cause) => when.includes(cause)))
+      .map(({ caution }) => caution),
     fume,
     chipping,
     sight,
@@ -54,10 +78,54 @@ const plain = (
   source,
 });
 
+const shock = plain(
+  "shock",
+  "protect",
+  "Electric shock kills: switch off and unplug before you touch leads, lugs, tip or drive rolls or open the machine; dry gloves, dry floor, whole insulation.",
+  cite("ansi-z49-1", "memory"),
+);
+const wetPlace = plain(
+  "wet",
+  "protect",
+  "In the wet the welding current can take its way through you: dry plate, gloves and floor first, and stand on something that insulates.",
+  cite("ansi-z49-1", "memory"),
+);
+
+/** What a change can do to somebody, by its cause. */
+const changeCautions: readonly { readonly when: readonly CauseId[]; readonly caution: Caution }[] = [
+  {
+    when: ["contam"],
+    caution: plain(
+      "solvent",
+      "protect",
+      "Never weld where a chlorinated solvent was used: its vapour turns to phosgene under the arc. Let any solvent dry off, and take can and rags away.",
+      cite("ansi-z49-1", "memory"),
+    ),
+  },
+  {
+    when: ["no-purge", "gas-low"],
+    caution: plain(
+      "asphyxiation",
+      "protect",
+      "Shielding and purge gas smothers without warning in pits, vessels and low corners: ventilate, and measure oxygen before anyone goes in.",
+      cite("ansi-z49-1", "memory"),
+    ),
+  },
+  {
+    when: ["base-cold-thick", "moisture-plate", "hydrogen"],
+    caution: plain(
+      "preheat",
+      "note",
+      "Preheat only as the procedure for this steel and thickness says: too little does nothing, too much harms some steels and zinc or paint fumes again.",
+      commonPractice,
+    ),
+  },
+];
+
 const zincCaution = plain(
   "zinc",
   "protect",
-  "Zinc and primer fume makes ill: strip the coating before welding and ventilate strongly.",
+  "Zinc and primer fume makes ill: strip the coating before welding, not with the arc, and ventilate strongly; grinding dust of it is no better.",
   strongest("galvanised-porosity"),
 );
 const chromium = plain(

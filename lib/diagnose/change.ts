@@ -1,3 +1,6 @@
+import type { SetupCode } from "@/lib/setup";
+import { holds } from "./evidence";
+import { corrections } from "./tables/corrections";
 import type { ReadingContext } from "./reading";
 import { steps } from "./steps/all";
 import { noNumber } from "./steps/step";
@@ -18,13 +21,25 @@ export function changeFor(cause: Cause, probability: number, context: ReadingCon
   const { reason, amounts, source, share, ...numbers } = step;
   return {
     causeId: cause.id,
-    sentence: cause.correction,
+    sentence: correctionFor(cause, context),
     direction: cause.direction,
     ...numbers,
     reason: { sentence: reason, amounts, source },
     chanceOfCure: probability * cause.cureRate * share,
     effortS: cause.effortS,
   };
+}
+
+/** The cause's own correction, or the one that these circumstances ask for. */
+function correctionFor(cause: Cause, { setup, electrode, facts }: ReadingContext): string {
+  const fault = (code: SetupCode) => facts.some((one) => one.code === code && one.severity !== null);
+  const fitting = corrections.find(
+    (row) =>
+      row.cause === cause.id &&
+      (row.fault === undefined || fault(row.fault)) &&
+      holds(row.when, setup, electrode, []),
+  );
+  return fitting?.sentence ?? cause.correction;
 }
 
 function sourceOf(cause: Cause) {

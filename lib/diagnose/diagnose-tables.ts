@@ -11,6 +11,7 @@ import { causes } from "./tables/causes";
 import { linkNotes } from "./tables/link-notes";
 import { causeLinks } from "./tables/links";
 import { contraries, lookForce, looks } from "./tables/looks";
+import { corrections } from "./tables/corrections";
 import { factWeights, RECORDED } from "./tables/fact-weights";
 import { families, turns } from "./tables/knobs";
 import { questions } from "./tables/questions";
@@ -32,6 +33,7 @@ export const diagnoseTables = {
   lookForce,
   contraries,
   situations,
+  corrections,
   factWeights,
   questions,
   turns,

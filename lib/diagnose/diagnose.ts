@@ -126,6 +126,7 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
     supports: supportsOf(model, items),
   };
   const advice = advise(causes, grounds, bead, limits);
+  const changes = advice.first === null ? [] : [advice.first, ...advice.next];
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
   const explanation = lazily(() =>
     explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),
@@ -139,7 +140,7 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
     causeless: unexplained,
     // After the inspector, the order stands ready; before, nothing is proposed as the first thing to do.
     firstChange: stopped ? null : advice.first,
-    nextChanges: stopped && advice.first !== null ? [advice.first, ...advice.next] : advice.next,
+    nextChanges: stopped ? changes : advice.next,
     get checks() {
       return checks();
     },
@@ -147,7 +148,7 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
       return advice.first === null && !stopped && canExplain.length > 0 ? settling(checks()) : [];
     },
     contradictions,
-    cautions: cautionsFor(input),
+    cautions: cautionsFor(input, context.electrode, changes),
     estimates: context.physics.estimates,
     get explanation() {
       return explanation();

@@ -200,7 +200,7 @@ function situationItems(
   }));
 }
 
-function holds(
+export function holds(
   { hanging, downByClass, joints, processes, stretches, places }: When,
   setup: RunSetup,
   electrode: ElectrodeClass | null,

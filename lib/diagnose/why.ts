@@ -96,7 +96,7 @@ function markWords(
   const link = heaviest(linksFor(id, model.process).filter((row) => row.cause === cause));
   if (link === null) {
     return {
-      sentence: `${name}: this cause does not make it, so others come forward.`,
+      sentence: `${name}: not listed for this cause, so others come forward.`,
       sources: [fromMemory],
     };
   }

@@ -109,7 +109,7 @@ export const setupFields = {
   },
   polarity: {
     label: "Polarity",
-    hint: "Read it at the lugs, not off the panel.",
+    hint: "Read it at the lugs, power off and unplugged, not off the panel.",
     form: ["machine", 1, 1],
     control: "keys",
     words: words.polarityWords,
@@ -130,7 +130,7 @@ export const setupFields = {
   },
   gasFlowLPerMin: {
     label: "Gas flow",
-    hint: "Read with the trigger held.",
+    hint: "Read with the purge on, or the drive roll released: no live wire.",
     form: ["electrode", 4, 2],
     ...number("flow", 100, 0),
     csv: "Gas flow (L/min)",

@@ -21,11 +21,11 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
   "process-against-class": ({ name }) =>
     `${name("electrode")} is a ${name("wanted")} electrode, but the process says ${name("recorded")}: put one of them right.`,
   "polarity-against-class": ({ name }) =>
-    `${name("electrode")} runs on ${name("wanted")}, not ${name("recorded")}: change the polarity at the lugs before the next bead.`,
+    `${name("electrode")} runs on ${name("wanted")}, not ${name("recorded")}: power off and unplugged, change it at the lugs before the next bead.`,
   "polarity-unusual-for-process": ({ name }) =>
-    `${name("recorded")} is not used for ${name("process")} on steel; ${name("wanted")} is. Read the lugs.`,
+    `${name("recorded")} is not used for ${name("process")} on steel; ${name("wanted")} is. Power off and unplugged, read the lugs.`,
   "gas-missing": ({ name }) =>
-    `${name("needs")} needs shielding gas and none is flowing: open the cylinder and read the flow with the trigger held.`,
+    `${name("needs")} needs shielding gas and none is flowing: open the cylinder and read the flow with the purge on and no wire feeding.`,
   "gas-on-gasless": ({ name }) =>
     `${name("electrode")} makes its own shield; ${name("gas")} does not help it. Turn the gas off, or check which electrode is loaded.`,
   "gas-against-class": ({ name }) =>
@@ -97,7 +97,7 @@ const sentences: Readonly<Record<SetupCode, (words: Words) => string>> = {
   "primer-or-paint": () =>
     "Primer burns to gas under the slag and its fume is harmful: strip it at the joint, ventilate at the arc.",
   "oil-or-paint": () =>
-    "Oil and paint are the most common cause of porosity and their fume is harmful: degrease and grind to bright metal at least 25 mm each side. Never weld on solvent.",
+    "Oil and paint are the most common cause of porosity and their fume is harmful: wipe off the oil (never with chlorinated solvent) and grind to bright metal at least 25 mm each side. Never weld on solvent.",
   "wet-surface": () =>
     "Water gives porosity and cracking, and a wet workplace can carry the welding current through you: dry the plate, your gloves and the floor first.",
   "heavy-rust": () =>

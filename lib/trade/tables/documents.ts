@@ -42,6 +42,7 @@ export const documents = {
   // Standards, codes and rules of law.
   "acgih-manganese": standard("ACGIH limit for manganese, 2013"),
   "ansi-asme-y14-1": standard("ANSI/ASME Y14.1"),
+  "ansi-z49-1": standard("ANSI Z49.1, safety in welding, cutting and allied processes"),
   "ansi-z87-1": standard("ANSI/ISEA Z87.1, eye protection"),
   "api-1104": standard("API 1104"),
   "asme-b31-3": standard("ASME B31.3"),
