@@ -283,6 +283,38 @@ describe("pure rooms", () => {
   });
 });
 
+/** What a text imports by name through a door, types left out. */
+function namesFrom(door: string, text: string): string[] {
+  const [, list = ""] = new RegExp(`import \\{([^}]*)\\} from "${door}"`).exec(text) ?? [];
+  return list.split(",").map((name) => name.trim());
+}
+
+/** Who takes a name through a door: rooms, sorted. */
+function takersOf(name: string, door: string): string[] {
+  const takers = files.filter((file) =>
+    namesFrom(door, readFileSync(path.join(root, file), "utf8")).includes(name),
+  );
+  return [...new Set(takers.map((file) => roomOf(file)?.room ?? ""))].toSorted();
+}
+
+describe("what is worked out once", () => {
+  it("a bead is assessed by whoever answers for it, and by no room that words, counts or signs", () => {
+    const assessing = ["assess", "assessBead"].flatMap((name) => takersOf(name, "@/lib/assess"));
+    expect(assessing).toContain("app");
+    expect(assessing.filter((name) => (table.get(name)?.floor ?? 0) <= 3)).toEqual([]);
+  });
+
+  it("a photo is calibrated where its bead is assessed, and nowhere else", () => {
+    expect(takersOf("calibrate", "@/lib/measure")).toEqual(["assess"]);
+  });
+
+  it("would notice another", () => {
+    const text = `import {\n  assess,\n  type Assessment,\n} from "@/lib/assess";`;
+    expect(namesFrom("@/lib/assess", text)).toContain("assess");
+    expect(namesFrom("@/lib/measure", text)).not.toContain("assess");
+  });
+});
+
 describe("server rooms", () => {
   it("say so at their door", () => {
     const server = [...table.values()].filter((room) => room.floor === 4).map((room) => room.name);

@@ -10,13 +10,8 @@ import {
   type Point,
 } from "@/lib/geometry";
 import { shapePoints, type Drawing } from "@/lib/marks";
-import { calibrate, type Calibration } from "@/lib/measure";
-import { photoOptions } from "./photo-options";
-
-interface PhotoSize {
-  readonly widthPx: number;
-  readonly heightPx: number;
-}
+import type { Calibrated, Calibration } from "@/lib/measure";
+import { assessedPhotos, type Assessed } from "./assessed-bead";
 
 /**
  * A photo laid along its weld: what takes its upright pixels to a frame with the weld's start at the origin, its end on
@@ -42,13 +37,19 @@ export type AlignedPhoto =
 const mirror: Homography = [1, 0, 0, 0, -1, 0, 0, 0, 1];
 const zoom = (by: number): Homography => [by, 0, 0, 0, by, 0, 0, 0, 1];
 
-/** See `AlignedPhoto`. `viewedWidthPx` as in the assessment, so that the picture is to scale where the sizes are. */
-export function alignPhoto(drawing: Drawing, size: PhotoSize, viewedWidthPx: number): AlignedPhoto {
+/** See `AlignedPhoto`: every stored photo of a bead, in their order. */
+export function alignPhotos(bead: Assessed): readonly AlignedPhoto[] {
+  return assessedPhotos(bead).map(({ photo, found }) =>
+    alignPhoto(photo.drawing, found?.calibration ?? null),
+  );
+}
+
+/** By the calibration that its sizes come from, so that the picture is to scale where the sizes are. */
+export function alignPhoto(drawing: Drawing, calibration: Calibrated | null): AlignedPhoto {
   const { weldLine } = drawing;
   const turn = weldLine && axisFrame(weldLine);
   if (!weldLine || !turn) return { kind: "as-taken" };
-  const calibration = calibrate(drawing.scale, photoOptions(size, viewedWidthPx));
-  const scaled = calibration.ok ? toScale(calibration.value, drawing, weldLine) : null;
+  const scaled = calibration?.ok ? toScale(calibration.value, drawing, weldLine) : null;
   if (scaled) return scaled;
   const chord = applyHomography(turn, weldLine.at(-1)!).x;
   return { kind: "turned", toFrame: multiplyHomography(zoom(1 / chord), turn) };

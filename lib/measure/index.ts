@@ -18,7 +18,6 @@ export { defaultMeasureOptions } from "./options";
 export { beforeHorizon, mapPoint, mapPoints } from "./plane-map";
 export { pickSigma, pickSigmas } from "./pick-sigma";
 export { propagateAll } from "./propagate";
-export { scaleMiddle } from "./scale-model";
 export {
   beadQuantities,
   beadQuantityRows,
@@ -35,6 +34,7 @@ export { measureTables } from "./measure-tables";
 export { measureSentence, measureSentences } from "./sentences";
 export {
   QuantitySchema,
+  type Calibrated,
   type Calibration,
   type MeasuredMark,
   type MeasureIssue,

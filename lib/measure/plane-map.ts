@@ -6,7 +6,7 @@ import {
   type Homography,
   type Point,
 } from "@/lib/geometry";
-import type { PlaneMap } from "./types";
+import type { Calibration, PlaneMap } from "./types";
 
 type Lens = NonNullable<PlaneMap["lens"]>;
 
@@ -44,8 +44,11 @@ export function localScales(
   return { largest: (sum + difference) / 2, smallest: Math.abs(sum - difference) / 2 };
 }
 
-/** Whether all points lie on the same side of the plane's horizon as `inside`. */
-export function beforeHorizon(map: PlaneMap, inside: Point, points: readonly Point[]): boolean {
-  const side = horizonSide(map.homography, straighten(map.lens, inside));
+/** Whether all points lie on the same side of the plane's horizon as the scale object. */
+export function beforeHorizon(
+  { map, middle }: Pick<Calibration, "map" | "middle">,
+  points: readonly Point[],
+): boolean {
+  const side = horizonSide(map.homography, straighten(map.lens, middle));
   return points.every((point) => horizonSide(map.homography, straighten(map.lens, point)) === side);
 }

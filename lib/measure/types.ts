@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Issue } from "@/lib/base";
+import type { Issue, Result } from "@/lib/base";
 import type { Homography, Point } from "@/lib/geometry";
 import type { Scale } from "@/lib/marks";
 import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
@@ -135,6 +135,8 @@ export interface PlaneMap {
 export interface Calibration {
   readonly kind: Scale["kind"];
   readonly map: PlaneMap;
+  /** The middle of the scale object on the photo: whatever is mapped lies on its side of the horizon. */
+  readonly middle: Point;
   readonly variations: readonly {
     readonly part: BudgetPartName;
     readonly plus: PlaneMap;
@@ -151,3 +153,6 @@ export interface Calibration {
   /** Tilt of the camera to the plane as far as the scale shows it; null when it cannot (two points). */
   readonly tiltDeg: number | null;
 }
+
+/** What a photo's scale came to: made once for a photo, and handed on to everything that is measured on it. */
+export type Calibrated = Result<Calibration, MeasureIssue>;

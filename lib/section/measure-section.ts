@@ -1,18 +1,15 @@
 import { issue } from "@/lib/base";
 import { distance, greatestExtent, polygonArea, projectOnPolyline, type Point } from "@/lib/geometry";
-import type { Scale } from "@/lib/marks";
 import {
   beforeHorizon,
-  calibrate,
   expanded,
   mapPoint,
   mapPoints,
   pickSigma,
   pickSigmas,
   propagateAll,
-  scaleMiddle,
+  type Calibrated,
   type Calibration,
-  type MeasureOptions,
   type Quantity,
 } from "@/lib/measure";
 import { missingFrom, wrongIn } from "./check-drawing";
@@ -59,12 +56,11 @@ const noPlaces: SectionMeasures["places"] = { toes: [null, null], corner: null, 
  * is wrong with the scale is wrong with all of them alike. Never fails as a whole: what cannot be read is null, and `issues`
  * says what to draw or to put right.
  *
- * @param drawing In upright photo pixels. @param scale That of the photo's own drawing. @param known Null where not known.
+ * @param drawing In upright photo pixels. @param calibration Of that photo's own scale. @param known Null where not known.
  */
 export function measureSection(
   drawing: SectionDrawing,
-  scale: Scale | null,
-  options: MeasureOptions,
+  calibration: Calibrated,
   known: SectionKnown = { plateThicknessMm: null },
 ): SectionMeasures {
   const { joint } = drawing;
@@ -76,14 +72,11 @@ export function measureSection(
     places: noPlaces,
     issues,
   });
-  const calibration = calibrate(scale, options);
   const unscaled = calibration.ok ? [] : calibration.issues;
   if (wrong.length > 0) return nothing([...wrong, ...unscaled]);
-  if (drawing.outline === null || !calibration.ok || scale === null)
-    return nothing([...unscaled, ...missing]);
+  if (drawing.outline === null || !calibration.ok) return nothing([...unscaled, ...missing]);
   const picks = picksOf(drawing);
-  if (!beforeHorizon(calibration.value.map, scaleMiddle(scale), picks.all))
-    return nothing([issue("beyond-horizon", []), ...missing]);
+  if (!beforeHorizon(calibration.value, picks.all)) return nothing([issue("beyond-horizon", []), ...missing]);
   const { map } = calibration.value;
   const toe = (side: 0 | 1): Point | null => {
     const hint = drawing.toes[side];
