@@ -297,6 +297,40 @@ function takersOf(name: string, door: string): string[] {
   return [...new Set(takers.map((file) => roomOf(file)?.room ?? ""))].toSorted();
 }
 
+/** Points and maps that a text speaks of without saying which plane is theirs. */
+function spacelessTypes(file: string, text: string): string[] {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
+  const spaced = new Set(["Point", "Homography", "Ellipse", "FittedLine", "AnySpace"]);
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isTypeReferenceNode(node) && spaced.has(node.typeName.getText()) && !node.typeArguments)
+      found.push(node.typeName.getText());
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+describe("points and maps in lib", () => {
+  /** Geometry works in any plane, and what is thinned out is thinned in its own. */
+  const anyPlane = ["lib/geometry/", "lib/marks/simplify-path.ts"];
+
+  it("say which plane is theirs", () => {
+    const silent = files
+      .filter((file) => file.startsWith("lib/") && !anyPlane.some((start) => file.startsWith(start)))
+      .flatMap((file) =>
+        spacelessTypes(file, readFileSync(path.join(root, file), "utf8")).map((name) => `${file}: ${name}`),
+      );
+    expect(silent).toEqual([]);
+  });
+
+  it("would be caught saying nothing", () => {
+    expect(
+      spacelessTypes("x.ts", "let a: readonly Point[]; let b: Homography<A, B>; let c: Point<A>;"),
+    ).toEqual(["Point"]);
+  });
+});
+
 describe("what is worked out once", () => {
   it("a bead is assessed by whoever answers for it, and by no room that words, counts or signs", () => {
     const assessing = ["assess", "assessBead"].flatMap((name) => takersOf(name, "@/lib/assess"));

@@ -113,7 +113,11 @@ function lensVariations(
 }
 
 /** How uncertain the picks leave the size of the scale object itself. */
-function scaleRelativeU(variations: readonly Variation[], map: PlaneMap, picks: readonly Point[]): number {
+function scaleRelativeU(
+  variations: readonly Variation[],
+  map: PlaneMap,
+  picks: readonly Point<"photo">[],
+): number {
   const size = (m: PlaneMap): number => {
     const middle = centroidOf(mapPoints(m, picks));
     return picks.reduce((sum, pick) => {

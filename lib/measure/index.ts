@@ -40,6 +40,7 @@ export {
   type MeasureIssue,
   type MeasureIssueCode,
   type MeasureOptions,
+  type PlanePoint,
   type Quantity,
 } from "./types";
 export { measureVocabulary } from "./vocabulary";

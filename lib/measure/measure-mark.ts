@@ -85,8 +85,8 @@ function sizesOf(drawing: Drawing, shape: MarkShapeData, calibration: Calibratio
 function placeAlong(
   calibration: Calibration,
   shape: MarkShapeData,
-  points: readonly Point[],
-  weldLine: readonly Point[],
+  points: readonly Point<"photo">[],
+  weldLine: readonly Point<"photo">[],
 ): readonly [number, number] | null {
   if (weldLine.length < 2) return null;
   const line = mapPoints(calibration.map, weldLine);

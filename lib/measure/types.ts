@@ -117,11 +117,14 @@ export interface MeasuredMark {
   readonly issues: readonly MeasureIssue[];
 }
 
+/** In the plane of the scale, mm. */
+export type PlanePoint = Point<"plane">;
+
 /** A plane map: lens first (radial about the middle of the photo), then the homography, row by row. Photo px to mm. */
 export interface PlaneMap {
-  readonly homography: Homography;
+  readonly homography: Homography<"photo", "plane">;
   readonly lens: {
-    readonly centre: Point;
+    readonly centre: Point<"photo">;
     readonly halfDiagonalPx: number;
     readonly cornerShare: number;
   } | null;
@@ -136,7 +139,7 @@ export interface Calibration {
   readonly kind: Scale["kind"];
   readonly map: PlaneMap;
   /** The middle of the scale object on the photo: whatever is mapped lies on its side of the horizon. */
-  readonly middle: Point;
+  readonly middle: Point<"photo">;
   readonly variations: readonly {
     readonly part: BudgetPartName;
     readonly plus: PlaneMap;

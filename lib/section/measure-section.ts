@@ -1,5 +1,6 @@
 import { issue } from "@/lib/base";
-import { distance, greatestExtent, polygonArea, projectOnPolyline, type Point } from "@/lib/geometry";
+import { distance, greatestExtent, polygonArea, projectOnPolyline } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
 import {
   beforeHorizon,
   expanded,
@@ -11,6 +12,7 @@ import {
   type Calibrated,
   type Calibration,
   type Quantity,
+  type PlanePoint,
 } from "@/lib/measure";
 import { missingFrom, wrongIn } from "./check-drawing";
 import type { SectionDrawing } from "./drawing";
@@ -78,7 +80,7 @@ export function measureSection(
   const picks = picksOf(drawing);
   if (!beforeHorizon(calibration.value, picks.all)) return nothing([issue("beyond-horizon", []), ...missing]);
   const { map } = calibration.value;
-  const toe = (side: 0 | 1): Point | null => {
+  const toe = (side: 0 | 1): PlanePoint | null => {
     const hint = drawing.toes[side];
     return hint === null ? null : mapPoint(map, hint);
   };
@@ -99,7 +101,7 @@ function figuresOf(
   calibration: Calibration,
 ): SectionFigures {
   const ids = sectionFigureIds.filter((id) => sectionFigures[id].joints.includes(joint));
-  const at = (points: readonly Point[]): SectionShape => shape(points);
+  const at = (points: readonly PlanePoint[]): SectionShape => shape(points);
   const nominal = at(mapPoints(calibration.map, picks.all));
   const there = ids.filter((id) => Number.isFinite(nominal.numbers[id]));
   const quantities = propagateAll(
@@ -160,7 +162,7 @@ function settled(
 function rootIssues({ root, outline }: SectionDrawing, calibration: Calibration): readonly SectionIssue[] {
   if (root === null || outline === null) return [];
   const ring = mapPoints(calibration.map, outline);
-  const [at] = mapPoints(calibration.map, [root]) as [Point];
+  const [at] = mapPoints(calibration.map, [root]) as [PlanePoint];
   const foot = projectOnPolyline(at, [...ring, ring[0]!])?.foot ?? at;
   const off = distance(foot, at);
   return off > ROOT_OFF_SHARE * greatestExtent(ring) && polygonArea(ring) > 0
@@ -168,7 +170,7 @@ function rootIssues({ root, outline }: SectionDrawing, calibration: Calibration)
     : [];
 }
 
-function pointsOf(numbers: readonly number[]): readonly Point[] {
+function pointsOf(numbers: readonly number[]): readonly PhotoPoint[] {
   return Array.from({ length: numbers.length / 2 }, (_, i) => ({
     x: numbers[2 * i]!,
     y: numbers[2 * i + 1]!,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { layPair, VIEW_WIDTH } from "@/lib/assess";
 import { alignPhoto, type AlignedPhoto } from "@/lib/assess/align-photo";
 import { photoOptions } from "@/lib/assess/photo-options";
-import { applyHomography, distance, type Point } from "@/lib/geometry";
+import { applyHomography, distance, type Homography, type Point } from "@/lib/geometry";
 import { calibrate } from "@/lib/measure";
 import { emptyDrawing, newMark, type Drawing, type Scale } from "@/lib/marks";
 
@@ -112,7 +112,7 @@ describe("two photos laid into one view", () => {
     return { see, drawing, aligned: align(drawing), ...size };
   };
   const withCard = (see: See) => card(see, clockwise);
-  const shown = (one: ReturnType<typeof side>, toView: Parameters<typeof applyHomography>[0], plate: Point) =>
+  const shown = (one: ReturnType<typeof side>, toView: Homography<"photo", "view">, plate: Point) =>
     applyHomography(toView, one.see(plate));
 
   it("puts the same place of the plate at the same place of the view, however the cameras stood", () => {
