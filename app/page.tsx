@@ -95,10 +95,10 @@ export default async function BeadsPage({
           </p>
         ) : (
           <ul className={styles.list}>
-            {shown.map(({ bead }) => (
+            {shown.map(({ assessed }) => (
               <BeadCard
-                key={bead.id}
-                bead={summariseBead(bead, units.preferences, context)}
+                key={assessed.id}
+                bead={summariseBead(assessed, units.preferences)}
                 pickForm={mayExport ? PICK_FORM : null}
               />
             ))}

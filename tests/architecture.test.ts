@@ -283,6 +283,72 @@ describe("pure rooms", () => {
   });
 });
 
+/** What a text imports by name through a door, types left out. */
+function namesFrom(door: string, text: string): string[] {
+  const [, list = ""] = new RegExp(`import \\{([^}]*)\\} from "${door}"`).exec(text) ?? [];
+  return list.split(",").map((name) => name.trim());
+}
+
+/** Who takes a name through a door: rooms, sorted. */
+function takersOf(name: string, door: string): string[] {
+  const takers = files.filter((file) =>
+    namesFrom(door, readFileSync(path.join(root, file), "utf8")).includes(name),
+  );
+  return [...new Set(takers.map((file) => roomOf(file)?.room ?? ""))].toSorted();
+}
+
+/** Points and maps that a text speaks of without saying which plane is theirs. */
+function spacelessTypes(file: string, text: string): string[] {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
+  const spaced = new Set(["Point", "Homography", "Ellipse", "FittedLine", "AnySpace"]);
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isTypeReferenceNode(node) && spaced.has(node.typeName.getText()) && !node.typeArguments)
+      found.push(node.typeName.getText());
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+describe("points and maps in lib", () => {
+  /** Geometry works in any plane, and what is thinned out is thinned in its own. */
+  const anyPlane = ["lib/geometry/", "lib/marks/simplify-path.ts"];
+
+  it("say which plane is theirs", () => {
+    const silent = files
+      .filter((file) => file.startsWith("lib/") && !anyPlane.some((start) => file.startsWith(start)))
+      .flatMap((file) =>
+        spacelessTypes(file, readFileSync(path.join(root, file), "utf8")).map((name) => `${file}: ${name}`),
+      );
+    expect(silent).toEqual([]);
+  });
+
+  it("would be caught saying nothing", () => {
+    expect(
+      spacelessTypes("x.ts", "let a: readonly Point[]; let b: Homography<A, B>; let c: Point<A>;"),
+    ).toEqual(["Point"]);
+  });
+});
+
+describe("what is worked out once", () => {
+  it("a bead is assessed by whoever answers for it, and by no room that words, counts or signs", () => {
+    const assessing = ["assess", "assessBead"].flatMap((name) => takersOf(name, "@/lib/assess"));
+    expect(assessing).toContain("app");
+    expect(assessing.filter((name) => (table.get(name)?.floor ?? 0) <= 3)).toEqual([]);
+  });
+
+  it("a photo is calibrated where its bead is assessed, and nowhere else", () => {
+    expect(takersOf("calibrate", "@/lib/measure")).toEqual(["assess"]);
+  });
+
+  it("would notice another", () => {
+    const text = `import {\n  assess,\n  type Assessment,\n} from "@/lib/assess";`;
+    expect(namesFrom("@/lib/assess", text)).toContain("assess");
+    expect(namesFrom("@/lib/measure", text)).not.toContain("assess");
+  });
+});
+
 describe("server rooms", () => {
   it("say so at their door", () => {
     const server = [...table.values()].filter((room) => room.floor === 4).map((room) => room.name);

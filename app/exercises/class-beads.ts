@@ -1,3 +1,4 @@
+import { assessBead } from "@/lib/assess";
 import { countedBead, type ClassBead } from "@/lib/course";
 import type { Db } from "@/lib/db";
 import { getBead } from "@/lib/beads";
@@ -17,7 +18,7 @@ export async function classBeads(db: Db, handIns: readonly HandInRecord[]): Prom
         student: handIn.studentKey,
         exerciseId: handIn.exerciseId,
         returned: Boolean(handIn.feedback?.returnedAt),
-        ...countedBead(bead.content, bead.photos, context),
+        ...countedBead(assessBead(bead, context)),
       };
     }),
   );

@@ -42,7 +42,9 @@ export function PhotoBoard({
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
   const [held, setTool] = useState<Tool>("move");
   const drawing = photo.history.present;
-  const found = assessment.photos.find(({ photoId }) => photoId === photo.id)?.section ?? null;
+  const said = assessment.photos.find(({ photoId }) => photoId === photo.id);
+  const found = said?.section ?? null;
+  const calibration = said?.calibration ?? null;
   const desk = useSectionDesk({ photo, joint: state.setup.joint, found, onSection, onTool: setTool });
   // Another photo may have come up, on which this tool is none.
   const tool = desk.offered.includes(held) ? held : "move";
@@ -73,7 +75,7 @@ export function PhotoBoard({
           offered={desk.offered}
           section={desk.work}
           sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
-          shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, photo, units)}
+          shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, calibration, units)}
           scaleLabel={scaleText(drawing.scale, units)}
           scaleKind={picking.kind}
           onScalePicked={picking.onPicked}
@@ -96,6 +98,7 @@ export function PhotoBoard({
       )}
       <ScalePanel
         scale={drawing.scale}
+        calibration={calibration}
         photo={photo}
         units={units}
         picking={tool === "scale"}

@@ -2,7 +2,7 @@ import type { ScalePickKind } from "@/components/canvas";
 import { Button } from "@/components/ui";
 import type { PhotoFacts } from "@/lib/assess";
 import type { Scale } from "@/lib/marks";
-import { calibrate, defaultMeasureOptions, measureSentence } from "@/lib/measure";
+import { defaultMeasureOptions, measureSentence, type Calibrated } from "@/lib/measure";
 import { lengthText, scaleText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { ScaleCorrections } from "./scale-corrections";
@@ -14,6 +14,7 @@ import styles from "./scale-panel.module.css";
 /** What the scale says, or that there is none; with the Scale tool in hand, what to pick it from and how to lose it. */
 export function ScalePanel({
   scale,
+  calibration,
   photo,
   units,
   picking,
@@ -24,6 +25,8 @@ export function ScalePanel({
   onCorrected,
 }: {
   scale: Scale | null;
+  /** What the scale came to; null while it is worked out. */
+  calibration: Calibrated | null;
   photo: PhotoFacts;
   units: UnitPreferences;
   /** The Scale tool is in hand. */
@@ -58,7 +61,7 @@ export function ScalePanel({
           ))}
         </div>
       )}
-      <Reading scale={scale} photo={photo} units={units} />
+      <Reading scale={scale} found={calibration} units={units} />
       {scale !== null && (
         // A new scale object begins with an empty form; a corner that was moved keeps it.
         <ScaleCorrections
@@ -79,11 +82,11 @@ export function ScalePanel({
 
 function Reading({
   scale,
-  photo,
+  found,
   units,
 }: {
   scale: Scale | null;
-  photo: PhotoFacts;
+  found: Calibrated | null;
   units: UnitPreferences;
 }) {
   if (scale === null)
@@ -92,7 +95,8 @@ function Reading({
         No scale: sizes are not known. Press Scale and pick a thing whose size you know.
       </p>
     );
-  const found = calibrate(scale, { ...defaultMeasureOptions, photo });
+  // Sizes come a moment after the drawing: where there is a scale, "no scale" was said of the one before it.
+  const fault = found?.ok === false ? found.issues.find(({ code }) => code !== "no-scale") : undefined;
   const stated =
     scale.kind === "two-points"
       ? `${scaleText(scale, units)} between the two points`
@@ -101,12 +105,12 @@ function Reading({
     <>
       <p className={styles.note} data-testid="scale-note">
         Scale set: {stated}.{" "}
-        {found.ok &&
+        {found?.ok &&
           `${found.value.mmPerPx.toPrecision(3)} mm per photo pixel, ${tilt(found.value.tiltDeg)}.`}
       </p>
-      {!found.ok && found.issues[0] && (
+      {fault && (
         <p className={styles.problem} role="alert">
-          {measureSentence(found.issues[0])}
+          {measureSentence(fault)}
         </p>
       )}
       <p>{planeText(scale, units)}</p>

@@ -1,6 +1,5 @@
-import type { PhotoFacts } from "@/lib/assess";
 import { newMark, type Drawing, type MarkShapeData } from "@/lib/marks";
-import { defaultMeasureOptions, measureMark } from "@/lib/measure";
+import { measureMark, type Calibrated } from "@/lib/measure";
 import { sizeText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 
@@ -8,9 +7,11 @@ import type { UnitPreferences } from "@/lib/units";
 export function shapeSize(
   drawing: Drawing,
   shape: MarkShapeData,
-  photo: PhotoFacts,
+  /** Of the photo's scale; null while there is none yet. */
+  calibration: Calibrated | null,
   units: UnitPreferences,
 ): string {
+  if (calibration === null) return "";
   const draft = newMark("draft", "undercut", shape);
-  return sizeText(measureMark(drawing, draft, { ...defaultMeasureOptions, photo }), units);
+  return sizeText(measureMark(drawing, draft, calibration), units);
 }

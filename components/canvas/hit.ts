@@ -1,6 +1,6 @@
 import { assertNever } from "@/lib/base";
-import { add, distance, projectOnPolyline, times, type Point } from "@/lib/geometry";
-import type { MarkShapeData, SceneShape } from "@/lib/marks";
+import { distance, projectOnPolyline, type Point } from "@/lib/geometry";
+import { offsetBy, type MarkShapeData, type SceneShape } from "@/lib/marks";
 import type { Drawing } from "@/lib/marks";
 
 /** Even-odd rule; a point on the border may fall on either side. */
@@ -53,7 +53,7 @@ export function markAt(
 ): string | null {
   const byNumber = shapes
     .filter((shape) => shape.kind === "badge")
-    .map((badge) => ({ id: badge.markId, away: distance(add(badge.at, times(badge.offset, unitPx)), at) }))
+    .map((badge) => ({ id: badge.markId, away: distance(offsetBy(badge.at, badge.offset, unitPx), at) }))
     .filter(({ away }) => away <= Math.min(reach, 16) * unitPx)
     .sort((a, b) => a.away - b.away)[0];
   if (byNumber) return byNumber.id;

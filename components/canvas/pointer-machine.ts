@@ -19,9 +19,9 @@ export type PointerKind = keyof typeof REACH;
 export interface Press {
   readonly kind: PointerKind;
   readonly from: PhotoPoint;
-  readonly fromScreen: Point;
+  readonly fromScreen: Point<"view">;
   /** Where it is now, on the screen. */
-  readonly last: Point;
+  readonly last: Point<"view">;
   /** Every place it has been since it counts as a drag, first to last. */
   readonly trail: readonly PhotoPoint[];
   readonly grip: Grip;
@@ -34,10 +34,10 @@ export interface Press {
 
 export interface Pointers {
   /** Every finger on the glass and where, CSS pixels in the canvas box. */
-  readonly down: ReadonlyMap<number, Point>;
+  readonly down: ReadonlyMap<number, Point<"view">>;
   /** The one that acts; null while none or more than one is down. */
   readonly press: Press | null;
-  readonly lastTap: { readonly at: Point; readonly time: number } | null;
+  readonly lastTap: { readonly at: Point<"view">; readonly time: number } | null;
 }
 
 export const noPointers: Pointers = { down: new Map(), press: null, lastTap: null };
@@ -47,18 +47,18 @@ export type PointerInput =
   | {
       readonly type: "press";
       readonly id: number;
-      readonly at: Point;
+      readonly at: Point<"view">;
       readonly photo: PhotoPoint;
       readonly time: number;
       readonly kind: PointerKind;
       readonly grip: Grip;
     }
   /** Another finger while one is down already. */
-  | { readonly type: "join"; readonly id: number; readonly at: Point }
+  | { readonly type: "join"; readonly id: number; readonly at: Point<"view"> }
   | {
       readonly type: "move";
       readonly id: number;
-      readonly at: Point;
+      readonly at: Point<"view">;
       readonly photo: PhotoPoint;
       readonly time: number;
       readonly kind: PointerKind;
@@ -76,8 +76,8 @@ export type PointerEffect =
   /** As if the press had never been. */
   | { readonly type: "giveUp" }
   | { readonly type: "hover"; readonly at: PhotoPoint }
-  | { readonly type: "pan"; readonly by: Point }
-  | { readonly type: "zoom"; readonly factor: number; readonly at: Point }
+  | { readonly type: "pan"; readonly by: Point<"view"> }
+  | { readonly type: "zoom"; readonly factor: number; readonly at: Point<"view"> }
   /** Wants a "hold" after HOLD_MS. */
   | { readonly type: "awaitHold" };
 
@@ -170,7 +170,11 @@ function moved(was: Press, { at, time }: Input<"move">): Press {
 }
 
 /** The photo follows the middle between the first two fingers and grows with their distance. */
-function pinch(down: ReadonlyMap<number, Point>, id: number, to: Point): readonly PointerEffect[] {
+function pinch(
+  down: ReadonlyMap<number, Point<"view">>,
+  id: number,
+  to: Point<"view">,
+): readonly PointerEffect[] {
   const [a, b] = [...down].slice(0, 2);
   if (!a || !b || (a[0] !== id && b[0] !== id)) return [];
   const [was, still] = a[0] === id ? [a[1], b[1]] : [b[1], a[1]];
@@ -206,7 +210,7 @@ function hold(pointers: Pointers): PointerStep {
   return { pointers: { ...pointers, press: placing }, effects: [{ type: "drag", press: placing }] };
 }
 
-function without(down: ReadonlyMap<number, Point>, id: number): ReadonlyMap<number, Point> {
+function without(down: ReadonlyMap<number, Point<"view">>, id: number): ReadonlyMap<number, Point<"view">> {
   const rest = new Map(down);
   rest.delete(id);
   return rest;

@@ -1,4 +1,4 @@
-import { add, subtract, times, type Point } from "@/lib/geometry";
+import { add, subtract, type Point } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
 
 /** How the photo lies in the canvas box. Never in the undo history. */
@@ -6,7 +6,7 @@ export interface View {
   /** CSS pixels per photo pixel. */
   readonly zoom: number;
   /** Where the photo's top left corner is in the box, CSS pixels. */
-  readonly pan: Point;
+  readonly pan: Point<"view">;
 }
 
 export interface Size {
@@ -18,11 +18,17 @@ export interface Size {
 export const MOST_ZOOM = 12;
 const FIT_MARGIN = 10;
 
-export const toScreen = (view: View, photo: Point): Point => add(times(photo, view.zoom), view.pan);
-export const toPhoto = (view: View, screen: Point): Point => times(subtract(screen, view.pan), 1 / view.zoom);
+export const toScreen = ({ zoom, pan }: View, photo: Point<"photo">): Point<"view"> => ({
+  x: photo.x * zoom + pan.x,
+  y: photo.y * zoom + pan.y,
+});
+export function toPhoto({ zoom, pan }: View, screen: Point<"view">): Point<"photo"> {
+  const { x, y } = subtract(screen, pan);
+  return { x: x * (1 / zoom), y: y * (1 / zoom) };
+}
 
 /** A photo point as it is stored: hundredths of a pixel are finer than any hand. */
-export const roundPoint = ({ x, y }: Point): Point => ({ x: roundPx(x), y: roundPx(y) });
+export const roundPoint = ({ x, y }: Point<"photo">): Point<"photo"> => ({ x: roundPx(x), y: roundPx(y) });
 /** Hundredths, and never -0. */
 export const roundPx = (value: number): number => Math.round(value * 100) / 100 + 0;
 
@@ -30,7 +36,7 @@ export const roundPx = (value: number): number => Math.round(value * 100) / 100 
 export const grainOf = (unitPx: number): number => Number(unitPx.toPrecision(3));
 
 /** The photo point under a place in the box, ready to be stored, with the grain it was seen with. */
-export const pickPoint = (view: View, screen: Point): PhotoPoint => ({
+export const pickPoint = (view: View, screen: Point<"view">): PhotoPoint => ({
   ...roundPoint(toPhoto(view, screen)),
   grainPx: grainOf(1 / view.zoom),
 });
@@ -57,14 +63,14 @@ export function keepInSight(view: View, photo: Size, box: Size): View {
 }
 
 /** Zoomed by a factor; the photo point under `at` (CSS pixels in the box) stays under it. */
-export function zoomAt(view: View, at: Point, factor: number, leastZoom: number): View {
+export function zoomAt(view: View, at: Point<"view">, factor: number, leastZoom: number): View {
   const zoom = Math.min(MOST_ZOOM, Math.max(leastZoom, view.zoom * factor));
   const under = toPhoto(view, at);
-  return { zoom, pan: subtract(at, times(under, zoom)) };
+  return { zoom, pan: { x: at.x - under.x * zoom, y: at.y - under.y * zoom } };
 }
 
 /** Moved just so far that the point is at least `margin` CSS pixels inside the box; the same object if it is. */
-export function reveal(view: View, photo: Point, box: Size, margin: number): View {
+export function reveal(view: View, photo: Point<"photo">, box: Size, margin: number): View {
   const at = toScreen(view, photo);
   const shift = (value: number, room: number): number =>
     value < margin ? margin - value : value > room - margin ? room - margin - value : 0;

@@ -1,13 +1,6 @@
 import Link from "next/link";
 import { Panel } from "@/components/ui";
-import {
-  alignPhoto,
-  defaultAssessContext,
-  layPair,
-  type AlignedPhoto,
-  type LaidPhoto,
-  type TriedChange,
-} from "@/lib/assess";
+import { layPair, type AlignedPhoto, type LaidPhoto, type TriedChange } from "@/lib/assess";
 import type { ComparedMark, Comparison, SheetDocument } from "@/lib/report";
 import type { LengthSystem } from "@/lib/units";
 import { alignedWords, LaidPicture, Ruler } from "./side-by-side-photo";
@@ -16,6 +9,8 @@ import styles from "./side-by-side.module.css";
 interface Side {
   readonly id: string;
   readonly sheet: SheetDocument;
+  /** How each photo of the sheet lies along its weld, in their order. */
+  readonly aligned: readonly AlignedPhoto[];
 }
 
 type SheetPhoto = SheetDocument["photos"][number];
@@ -48,7 +43,7 @@ export function SideBySide({
   outcome: React.ReactNode;
   system: LengthSystem;
 }) {
-  const [was, is, isShared] = pictures(before.sheet, after.sheet);
+  const [was, is, isShared] = pictures(before, after);
   return (
     <main className={styles.main}>
       <h1>
@@ -95,13 +90,14 @@ function chosen({ photos }: SheetDocument): SheetPhoto | undefined {
   return lined.find(({ hasScale }) => hasScale) ?? lined[0] ?? faces[0] ?? photos[0];
 }
 
-function pictures(before: SheetDocument, after: SheetDocument): [Picture, Picture, boolean] {
-  const side = (photo: SheetPhoto | undefined) =>
-    photo && {
-      ...photo,
-      aligned: alignPhoto(photo.drawing, photo, defaultAssessContext.viewedWidthPx),
-    };
-  const [was, is] = [side(chosen(before)), side(chosen(after))];
+function pictures(before: Side, after: Side): [Picture, Picture, boolean] {
+  const side = ({ sheet, aligned }: Side) => {
+    const photo = chosen(sheet);
+    return (
+      photo && { ...photo, aligned: aligned[sheet.photos.indexOf(photo)] ?? { kind: "as-taken" as const } }
+    );
+  };
+  const [was, is] = [side(before), side(after)];
   const alone = was ?? is;
   if (!alone) return [null, null, false];
   // A bead without a photo has no say in how the other's is laid.

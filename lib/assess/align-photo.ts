@@ -10,13 +10,11 @@ import {
   type Point,
 } from "@/lib/geometry";
 import { shapePoints, type Drawing } from "@/lib/marks";
-import { calibrate, type Calibration } from "@/lib/measure";
-import { photoOptions } from "./photo-options";
+import type { Calibrated, Calibration } from "@/lib/measure";
+import { assessedPhotos, type Assessed } from "./assessed-bead";
 
-interface PhotoSize {
-  readonly widthPx: number;
-  readonly heightPx: number;
-}
+/** Photo pixels to the frame of a weld, which `AlignedPhoto` tells of. */
+export type ToFrame = Homography<"photo", "frame">;
 
 /**
  * A photo laid along its weld: what takes its upright pixels to a frame with the weld's start at the origin, its end on
@@ -29,26 +27,32 @@ interface PhotoSize {
 export type AlignedPhoto =
   | {
       readonly kind: "to-scale";
-      readonly toFrame: Homography;
+      readonly toFrame: ToFrame;
       /** Where the weld's end lies, mm. */
       readonly endMm: number;
       /** Whether the tilt of the camera is taken out; two picked points do not show it. */
       readonly isFlat: boolean;
       readonly tiltDeg: number | null;
     }
-  | { readonly kind: "turned"; readonly toFrame: Homography }
+  | { readonly kind: "turned"; readonly toFrame: ToFrame }
   | { readonly kind: "as-taken" };
 
-const mirror: Homography = [1, 0, 0, 0, -1, 0, 0, 0, 1];
-const zoom = (by: number): Homography => [by, 0, 0, 0, by, 0, 0, 0, 1];
+const mirror: Homography<"plane", "plane"> = [1, 0, 0, 0, -1, 0, 0, 0, 1];
+const zoom = (by: number): Homography<"frame", "frame"> => [by, 0, 0, 0, by, 0, 0, 0, 1];
 
-/** See `AlignedPhoto`. `viewedWidthPx` as in the assessment, so that the picture is to scale where the sizes are. */
-export function alignPhoto(drawing: Drawing, size: PhotoSize, viewedWidthPx: number): AlignedPhoto {
+/** See `AlignedPhoto`: every stored photo of a bead, in their order. */
+export function alignPhotos(bead: Assessed): readonly AlignedPhoto[] {
+  return assessedPhotos(bead).map(({ photo, found }) =>
+    alignPhoto(photo.drawing, found?.calibration ?? null),
+  );
+}
+
+/** By the calibration that its sizes come from, so that the picture is to scale where the sizes are. */
+export function alignPhoto(drawing: Drawing, calibration: Calibrated | null): AlignedPhoto {
   const { weldLine } = drawing;
-  const turn = weldLine && axisFrame(weldLine);
+  const turn = weldLine && axisFrame<"photo", "frame">(weldLine);
   if (!weldLine || !turn) return { kind: "as-taken" };
-  const calibration = calibrate(drawing.scale, photoOptions(size, viewedWidthPx));
-  const scaled = calibration.ok ? toScale(calibration.value, drawing, weldLine) : null;
+  const scaled = calibration?.ok ? toScale(calibration.value, drawing, weldLine) : null;
   if (scaled) return scaled;
   const chord = applyHomography(turn, weldLine.at(-1)!).x;
   return { kind: "turned", toFrame: multiplyHomography(zoom(1 / chord), turn) };
@@ -58,7 +62,7 @@ export function alignPhoto(drawing: Drawing, size: PhotoSize, viewedWidthPx: num
 function toScale(
   calibration: Calibration,
   drawing: Drawing,
-  weldLine: readonly Point[],
+  weldLine: readonly Point<"photo">[],
 ): AlignedPhoto | null {
   // A calibration has no lens of its own: that stands among its variations.
   const plane = calibration.map.homography;
@@ -70,7 +74,7 @@ function toScale(
   // Corners picked the other way round give a map that shows the plate from behind.
   const facing = a * d - b * c < 0 ? multiplyHomography(mirror, plane) : plane;
   const line = weldLine.map((point) => applyHomography(facing, point));
-  const turn = axisFrame(line);
+  const turn = axisFrame<"plane", "frame">(line);
   if (!turn) return null;
   return {
     kind: "to-scale",

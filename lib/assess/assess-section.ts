@@ -1,5 +1,4 @@
-import { legOfThroat, throatOfLeg, type MeasuredMark, type MeasureOptions } from "@/lib/measure";
-import type { Drawing } from "@/lib/marks";
+import { legOfThroat, throatOfLeg, type MeasuredMark, type Calibrated } from "@/lib/measure";
 import {
   judgeSection,
   measureSection,
@@ -28,13 +27,12 @@ export function assessSection(
   { setup, judgement }: Pick<BeadContent, "setup" | "judgement">,
   photo: BeadContent["photos"][number],
   marks: readonly MeasuredMark[],
-  options: MeasureOptions,
+  calibration: Calibrated,
 ): SectionAssessment | null {
   const section = sectionOf(photo, setup.joint);
   if (section === null) return null;
-  const { scale }: Drawing = photo.drawing;
   const plateThicknessMm = setup.thicknessMm;
-  const measures = measureSection(section, scale, options, { plateThicknessMm });
+  const measures = measureSection(section, calibration, { plateThicknessMm });
   const set = setFor(judgement.sectionSetId ?? null, section.joint);
   const verdict =
     set &&

@@ -5,8 +5,8 @@ import {
   calibrate,
   measureDrawing,
   measureWeldLine,
+  type Calibrated,
   type MeasuredMark,
-  type MeasureIssue,
   type Quantity,
 } from "@/lib/measure";
 import { checkSetup, type SetupFinding } from "@/lib/setup";
@@ -19,8 +19,8 @@ import { photoOptions } from "./photo-options";
 /** One photo's marks in millimetres. */
 export interface PhotoAssessment {
   readonly photoId: string;
-  /** Why there are no sizes; null when there is a working scale. */
-  readonly scaleIssue: MeasureIssue | null;
+  /** What its scale came to; where it came to nothing, why there are no sizes. */
+  readonly calibration: Calibrated;
   readonly marks: readonly MeasuredMark[];
   /** Along the marked weld line; null without one or without scale. */
   readonly weldLengthMm: Quantity | null;
@@ -73,14 +73,13 @@ function measurePhoto(
   context: AssessContext,
 ): PhotoAssessment {
   const size = facts.find(({ id }) => id === photo.id) ?? null;
-  const options = photoOptions(size, context.viewedWidthPx);
-  const calibration = calibrate(photo.drawing.scale, options);
-  const marks = measureDrawing(photo.drawing, options);
+  const calibration = calibrate(photo.drawing.scale, photoOptions(size, context.viewedWidthPx));
+  const marks = measureDrawing(photo.drawing, calibration);
   return {
     photoId: photo.id,
-    scaleIssue: calibration.ok ? null : (calibration.issues[0] ?? null),
+    calibration,
     marks,
-    weldLengthMm: measureWeldLine(photo.drawing, options),
-    section: assessSection(content, photo, marks, options),
+    weldLengthMm: measureWeldLine(photo.drawing, calibration),
+    section: assessSection(content, photo, marks, calibration),
   };
 }

@@ -1,8 +1,9 @@
-export { alignPhoto, type AlignedPhoto } from "./align-photo";
+export { alignPhotos, type AlignedPhoto } from "./align-photo";
 export { applyChange } from "./apply-change";
 export { confirmedCounts } from "./confirmed-counts";
 export { marksAcrossPhotos, type NumberedMark } from "./across-photos";
 export { assess, defaultAssessContext, type AssessContext, type Assessment } from "./assess";
+export { assessBead, assessedPhotos, type Assessed } from "./assessed-bead";
 export {
   BeadContentSchema,
   BeadJudgementSchema,

@@ -1,6 +1,6 @@
 import { applyHomography, multiplyHomography, type Homography, type Point } from "@/lib/geometry";
 import { shapePoints, type Drawing } from "@/lib/marks";
-import type { AlignedPhoto } from "./align-photo";
+import type { AlignedPhoto, ToFrame } from "./align-photo";
 
 /** Units across the picture both photos are laid into. */
 export const VIEW_WIDTH = 1000;
@@ -23,7 +23,7 @@ interface Side {
 
 export interface LaidPhoto {
   /** Upright photo pixels to view units. */
-  readonly toView: Homography;
+  readonly toView: Homography<"photo", "view">;
   readonly heightUnits: number;
   /** What the left and right edge of the view read on the shared ruler; null where the photo is not to scale. */
   readonly rulerMm: { readonly from: number; readonly to: number } | null;
@@ -35,8 +35,8 @@ export interface LaidPair {
   readonly isShared: boolean;
 }
 
-const zoom = (by: number): Homography => [by, 0, 0, 0, by, 0, 0, 0, 1];
-const shift = (x: number, y: number): Homography => [1, 0, x, 0, 1, y, 0, 0, 1];
+const zoom = <From, To>(by: number): Homography<From, To> => [by, 0, 0, 0, by, 0, 0, 0, 1];
+const shift = (x: number, y: number): Homography<"frame", "frame"> => [1, 0, x, 0, 1, y, 0, 0, 1];
 
 /**
  * Two photos laid into views of one width: welds horizontal, starts under one another, and one number of view units to
@@ -53,7 +53,7 @@ export function layPair(before: Side, after: Side): LaidPair {
     return frame ? pointsOf(drawing).map((point) => applyHomography(frame, point)) : [];
   });
   const window = windowOf(seen, length);
-  const lay = (side: Side, frame: Homography | null | undefined): LaidPhoto =>
+  const lay = (side: Side, frame: ToFrame | null | undefined): LaidPhoto =>
     frame ? laidIn(window, frame, side.aligned.kind === "to-scale") : whole(side);
   return {
     photos: [lay(before, frames[0]), lay(after, frames[1])],
@@ -61,12 +61,14 @@ export function layPair(before: Side, after: Side): LaidPair {
   };
 }
 
-function frameOf(aligned: AlignedPhoto, length: number): Homography | null {
+function frameOf(aligned: AlignedPhoto, length: number): ToFrame | null {
   if (aligned.kind === "as-taken") return null;
-  return aligned.kind === "to-scale" ? aligned.toFrame : multiplyHomography(zoom(length), aligned.toFrame);
+  return aligned.kind === "to-scale"
+    ? aligned.toFrame
+    : multiplyHomography(zoom<"frame", "frame">(length), aligned.toFrame);
 }
 
-function pointsOf({ weldLine, marks }: Drawing): readonly Point[] {
+function pointsOf({ weldLine, marks }: Drawing): readonly Point<"photo">[] {
   return [...(weldLine ?? []), ...marks.flatMap(({ shape }) => shapePoints(shape))];
 }
 
@@ -78,7 +80,7 @@ interface Window {
 }
 
 /** Weld and marks of both, with a margin: x along the weld from its start, y across it, downwards. */
-function windowOf(seen: readonly Point[], length: number): Window {
+function windowOf(seen: readonly Point<"frame">[], length: number): Window {
   const margin = MARGIN * length;
   const across = margin + TAG_ROOM * length;
   const near = seen.filter(
@@ -94,10 +96,10 @@ function windowOf(seen: readonly Point[], length: number): Window {
   };
 }
 
-function laidIn({ left, right, top, bottom }: Window, frame: Homography, isToScale: boolean): LaidPhoto {
+function laidIn({ left, right, top, bottom }: Window, frame: ToFrame, isToScale: boolean): LaidPhoto {
   const units = VIEW_WIDTH / (right - left);
   return {
-    toView: multiplyHomography(zoom(units), multiplyHomography(shift(-left, -top), frame)),
+    toView: multiplyHomography(zoom<"frame", "view">(units), multiplyHomography(shift(-left, -top), frame)),
     heightUnits: (bottom - top) * units,
     rulerMm: isToScale ? { from: left, to: right } : null,
   };

@@ -1,20 +1,12 @@
-import {
-  assess,
-  defaultAssessContext,
-  proposal,
-  type AssessContext,
-  type BeadContent,
-  type PhotoFacts,
-} from "@/lib/assess";
+import { proposal, type Assessed } from "@/lib/assess";
 import type { ClassBead } from "./class-counts";
 
 /** What is counted of one bead: its marks, its likeliest cause where there is something to cure, its verdict. */
-export function countedBead(
-  content: BeadContent,
-  photos: readonly PhotoFacts[],
-  context: AssessContext = defaultAssessContext,
-): Pick<ClassBead, "imperfections" | "looked" | "cause" | "verdict"> {
-  const { diagnosis, verdict } = assess(content, photos, context);
+export function countedBead({
+  content,
+  assessment,
+}: Assessed): Pick<ClassBead, "imperfections" | "looked" | "cause" | "verdict"> {
+  const { diagnosis, verdict } = assessment;
   const imperfections = content.photos.flatMap(({ drawing }) =>
     drawing.marks.map((mark) => mark.imperfection),
   );

@@ -1,8 +1,8 @@
 import { z } from "zod";
-import { PhotoPointSchema } from "@/lib/marks";
+import { PhotoPlaceSchema } from "@/lib/marks";
 
 /** Upright photo pixels, as in the drawings; without grain, because nothing is measured on this layer. */
-const point = PhotoPointSchema.omit({ grainPx: true });
+const point = PhotoPlaceSchema;
 const id = z.string().min(1).max(40);
 
 export const MOST_LAYER_ITEMS = 200;

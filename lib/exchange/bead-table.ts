@@ -1,4 +1,4 @@
-import { assess, defaultAssessContext, type AssessContext, type Assessment } from "@/lib/assess";
+import type { Assessed } from "@/lib/assess";
 import { beadQuantities, beadQuantityRows } from "@/lib/measure";
 import { changeText, seamWords, verdictSays } from "@/lib/report";
 import {
@@ -14,8 +14,10 @@ import { metric } from "@/lib/units";
 import type { ExchangeBead } from "./bead-file";
 import type { Cell, Table } from "./table";
 
+type TableBead = Assessed<ExchangeBead>;
+
 /** Column heading (unit in brackets) and how to fill it. Every quantity is metric, whatever the person's units are. */
-type Column = readonly [heading: string, cell: (bead: ExchangeBead, assessment: Assessment) => Cell];
+type Column = readonly [heading: string, cell: (bead: TableBead) => Cell];
 
 const beadColumns: readonly Column[] = [
   ["Bead", ({ number }) => number],
@@ -62,17 +64,22 @@ const judgementColumns: readonly Column[] = [
   ["Photos", ({ photos }) => photos.length],
   ["Marks", ({ content }) => content.photos.reduce((sum, { drawing }) => sum + drawing.marks.length, 0)],
   ["Imperfections", ({ content }) => namesOf(content)],
-  ["Criteria", (_, { verdict }) => (verdict?.ok ? verdict.value.criteriaTitle : null)],
-  ["Edition", (_, { verdict }) => (verdict?.ok ? verdict.value.edition : null)],
-  ["Verdict", (_, { verdict }) => (verdict?.ok ? verdictSays(verdict.value).short : null)],
+  ["Criteria", ({ assessment: { verdict } }) => (verdict?.ok ? verdict.value.criteriaTitle : null)],
+  ["Edition", ({ assessment: { verdict } }) => (verdict?.ok ? verdict.value.edition : null)],
+  ["Verdict", ({ assessment: { verdict } }) => (verdict?.ok ? verdictSays(verdict.value).short : null)],
   [
     "Likeliest cause",
-    (bead, { diagnosis }) => (hasMarks(bead) && diagnosis.ok && diagnosis.value.causes[0]?.name) || null,
+    (bead) => {
+      const { diagnosis } = bead.assessment;
+      return (hasMarks(bead) && diagnosis.ok && diagnosis.value.causes[0]?.name) || null;
+    },
   ],
   [
     "Change to try",
-    (bead, { diagnosis }) =>
-      hasMarks(bead) && diagnosis.ok ? firstChange(diagnosis.value.firstChange) : null,
+    (bead) => {
+      const { diagnosis } = bead.assessment;
+      return hasMarks(bead) && diagnosis.ok ? firstChange(diagnosis.value.firstChange) : null;
+    },
   ],
   ["Note", ({ content }) => content.judgement.note || null],
 ];
@@ -95,16 +102,10 @@ function namesOf(content: ExchangeBead["content"]): string | null {
 }
 
 /** One row per bead, in the order given. Unknown is an empty cell. */
-export function beadTable(
-  beads: readonly ExchangeBead[],
-  context: AssessContext = defaultAssessContext,
-): Table {
+export function beadTable(beads: readonly TableBead[]): Table {
   const columns = [...beadColumns, ...setupColumns, ...readingColumns, ...weldColumns, ...judgementColumns];
   return {
     columns: columns.map(([heading]) => heading),
-    rows: beads.map((bead) => {
-      const assessment = assess(bead.content, bead.photos, context);
-      return columns.map(([, cell]) => cell(bead, assessment));
-    }),
+    rows: beads.map((bead) => columns.map(([, cell]) => cell(bead))),
   };
 }

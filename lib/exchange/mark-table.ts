@@ -1,10 +1,4 @@
-import {
-  assess,
-  defaultAssessContext,
-  marksAcrossPhotos,
-  type AssessContext,
-  type NumberedMark,
-} from "@/lib/assess";
+import { marksAcrossPhotos, type Assessed, type NumberedMark } from "@/lib/assess";
 import type { Quantity } from "@/lib/measure";
 import { patternWords, placeWords, stretchWords } from "@/lib/report";
 import { imperfections, isoNumberText } from "@/lib/trade";
@@ -50,14 +44,11 @@ const columns: readonly Column[] = [
 ];
 
 /** One row per mark of every bead, numbered as on its photo. */
-export function markTable(
-  beads: readonly ExchangeBead[],
-  context: AssessContext = defaultAssessContext,
-): Table {
+export function markTable(beads: readonly Assessed<ExchangeBead>[]): Table {
   return {
     columns: columns.map(([heading]) => heading),
     rows: beads.flatMap((bead) =>
-      marksAcrossPhotos(bead.content, assess(bead.content, bead.photos, context).photos).map((mark) =>
+      marksAcrossPhotos(bead.content, bead.assessment.photos).map((mark) =>
         columns.map(([, cell]) => cell(mark, bead)),
       ),
     ),

@@ -1,4 +1,4 @@
-import { assess, type AssessContext, type Outcome } from "@/lib/assess";
+import { assessBead, type AssessContext, type Assessed, type Outcome } from "@/lib/assess";
 import type { BeadRecord } from "@/lib/beads";
 import type { Db } from "@/lib/db";
 import { imperfections, type ImperfectionId, type Joint, type Position, type Process } from "@/lib/trade";
@@ -24,18 +24,20 @@ export interface ObservedBead {
   /** Lower case: everything written about the bead that words can be looked for in. */
   readonly words: string;
   readonly bead: BeadRecord;
+  /** Worked out when it is first asked for, and once. */
+  readonly assessed: Assessed<BeadRecord>;
 }
 
 /** Reads of one bead at one revision never change, so a verdict is worked out once per revision and process. */
 const verdicts = new Map<string, VerdictWord>();
 const MOST_KEPT = 20_000;
 
-function verdictOf(bead: BeadRecord, context: AssessContext): VerdictWord | null {
+function verdictOf(bead: BeadRecord, assessed: () => Assessed<BeadRecord>): VerdictWord | null {
   if (bead.content.judgement.criteriaId === null) return null;
   const key = [bead.id, bead.revision, bead.updatedAt, ...bead.photos.map(({ id }) => id)].join(" ");
   const known = verdicts.get(key);
   if (known !== undefined) return known;
-  const { verdict } = assess(bead.content, bead.photos, context);
+  const { verdict } = assessed().assessment;
   // Limits that are not here yet may arrive with an archive, so having none is not kept.
   if (!verdict?.ok) return null;
   const word = verdict.value.verdict;
@@ -88,6 +90,11 @@ function wordsOf({ number, content }: BeadRecord, welder: string | null): string
     .toLowerCase();
 }
 
+function once<T>(work: () => T): () => T {
+  let kept: { readonly value: T } | null = null;
+  return () => (kept ??= { value: work() }).value;
+}
+
 /** Every bead of a list as an observation, in its order. `all` is what causes are confirmed from. */
 export async function observeBeads(
   db: Db,
@@ -96,6 +103,7 @@ export async function observeBeads(
 ): Promise<readonly ObservedBead[]> {
   const [labels, causes] = [await labelsOf(db), confirmedCauses(beads)];
   return beads.map((bead): ObservedBead => {
+    const assessed = once(() => assessBead(bead, context));
     const { setup, judgement, photos } = bead.content;
     const welder = (bead.welderId && labels.get(bead.welderId)) || bead.content.welder;
     return {
@@ -108,12 +116,15 @@ export async function observeBeads(
       position: setup.position,
       imperfections: photos.flatMap(({ drawing }) => drawing.marks.map((mark) => mark.imperfection)),
       get verdict() {
-        return verdictOf(bead, context);
+        return verdictOf(bead, assessed);
       },
       confirmedCause: causes.get(bead.id) ?? null,
       outcome: judgement.outcome,
       words: wordsOf(bead, welder),
       bead,
+      get assessed() {
+        return assessed();
+      },
     };
   });
 }

@@ -1,5 +1,5 @@
 import type { Homography } from "./homography";
-import type { Point } from "./point";
+import type { AnySpace, Point } from "./point";
 import { polylineLength } from "./polyline";
 import { distance } from "./vector";
 
@@ -10,7 +10,7 @@ const LEAST_CHORD_SHARE = 0.1;
  * The turn and shift that lay a line along the x axis: its first point to the origin, its last onto positive x. Lengths
  * keep their unit. Null where the line has no direction: no length, or bent back to its start.
  */
-export function axisFrame(line: readonly Point[]): Homography | null {
+export function axisFrame<S, T = AnySpace>(line: readonly Point<S>[]): Homography<S, T> | null {
   const first = line[0];
   const last = line.at(-1);
   if (!first || !last) return null;

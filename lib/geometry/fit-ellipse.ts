@@ -1,9 +1,9 @@
 import { EigenvalueDecomposition, inverse, Matrix } from "ml-matrix";
-import type { Point } from "./point";
+import type { AnySpace, Point } from "./point";
 import { centroidOf, distance } from "./vector";
 
-export interface Ellipse {
-  readonly centre: Point;
+export interface Ellipse<S = AnySpace> {
+  readonly centre: Point<S>;
   readonly semiMajor: number;
   readonly semiMinor: number;
   /** Direction of the major axis from x towards y, in radians, in (-pi/2, pi/2]. */
@@ -14,7 +14,7 @@ export interface Ellipse {
  * Direct least-squares ellipse through five or more points (Fitzgibbon, Pilu and Fisher 1999, in the numerically stable
  * form of Halir and Flusser 1998). Null when the points do not fix an ellipse.
  */
-export function fitEllipse(points: readonly Point[]): Ellipse | null {
+export function fitEllipse<S = AnySpace>(points: readonly Point<S>[]): Ellipse<S> | null {
   if (points.length < 5) return null;
   const centre = centroidOf(points);
   const spread = points.reduce((sum, p) => sum + distance(p, centre), 0) / points.length;

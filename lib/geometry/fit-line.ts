@@ -1,10 +1,10 @@
-import type { Point } from "./point";
+import type { AnySpace, Point } from "./point";
 import { centroidOf } from "./vector";
 
-export interface FittedLine {
-  readonly through: Point;
+export interface FittedLine<S = AnySpace> {
+  readonly through: Point<S>;
   /** Unit vector along the line. */
-  readonly direction: Point;
+  readonly direction: Point<S>;
   /** Root mean square of the distances from the line. */
   readonly rms: number;
 }
@@ -13,7 +13,7 @@ export interface FittedLine {
  * Total least squares: the line with the least sum of squared perpendicular distances, so that turning the points turns
  * the line. Null for fewer than two points or when all coincide.
  */
-export function fitLine(points: readonly Point[]): FittedLine | null {
+export function fitLine<S = AnySpace>(points: readonly Point<S>[]): FittedLine<S> | null {
   if (points.length < 2) return null;
   const through = centroidOf(points);
   let sxx = 0;

@@ -1,15 +1,36 @@
 import { Matrix, SingularValueDecomposition } from "ml-matrix";
-import type { Point } from "./point";
+import type { AnySpace, Point } from "./point";
 
-/** A projective map of the plane, row by row, scaled so that the last entry is 1 where it can be. */
-export type Homography = readonly [number, number, number, number, number, number, number, number, number];
+declare const ways: unique symbol;
+
+/**
+ * A projective map of the plane, row by row, scaled so that the last entry is 1 where it can be. From points of `From` to
+ * points of `To`; nine bare numbers enter as whichever they are handed to.
+ */
+export type Homography<From = AnySpace, To = AnySpace> = readonly [
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+] & {
+  /** Never there, as in `Point`. */
+  readonly [ways]?: { readonly from: (within: From) => From; readonly to: (within: To) => To };
+};
 
 /**
  * The homography that takes `from` to `to`, least squares in the algebraic sense when there are more than four pairs.
  * Normalised direct linear transformation (Hartley and Zisserman, Multiple View Geometry, 2nd ed., algorithm 4.2).
  * Null when the points do not fix one: fewer than four, or three of four in a line.
  */
-export function fitHomography(from: readonly Point[], to: readonly Point[]): Homography | null {
+export function fitHomography<From = AnySpace, To = AnySpace>(
+  from: readonly Point<From>[],
+  to: readonly Point<To>[],
+): Homography<From, To> | null {
   if (from.length < 4 || from.length !== to.length) return null;
   const a = normaliser(from);
   const b = normaliser(to);
@@ -34,13 +55,16 @@ export function fitHomography(from: readonly Point[], to: readonly Point[]): Hom
 }
 
 /** The image of a point; NaN or infinite on the line that the map sends to infinity. */
-export function applyHomography(h: Homography, { x, y }: Point): Point {
+export function applyHomography<From, To>(h: Homography<From, To>, { x, y }: Point<From>): Point<To> {
   const w = h[6] * x + h[7] * y + h[8];
   return { x: (h[0] * x + h[1] * y + h[2]) / w, y: (h[3] * x + h[4] * y + h[5]) / w };
 }
 
 /** First `b`, then `a`. */
-export function multiplyHomography(a: Homography, b: Homography): Homography {
+export function multiplyHomography<From, Between, To>(
+  a: Homography<Between, To>,
+  b: Homography<From, Between>,
+): Homography<From, To> {
   const entry = (row: 0 | 1 | 2, column: 0 | 1 | 2): number =>
     [0, 1, 2].reduce((sum, k) => sum + a[3 * row + k]! * b[3 * k + column]!, 0);
   const row = (r: 0 | 1 | 2): [number, number, number] => [entry(r, 0), entry(r, 1), entry(r, 2)];
@@ -48,7 +72,7 @@ export function multiplyHomography(a: Homography, b: Homography): Homography {
 }
 
 /** The map back, up to scale (the adjugate); null when the map is not one to one. */
-export function invertHomography(h: Homography): Homography | null {
+export function invertHomography<From, To>(h: Homography<From, To>): Homography<To, From> | null {
   const [a, b, c, d, e, f, g, k, l] = h;
   const inverse: Homography = [
     e * l - f * k,
@@ -70,7 +94,10 @@ function determinant([a, b, c, d, e, f, g, k, l]: Homography): number {
 }
 
 /** Partial derivatives of the image: [dx'/dx, dx'/dy, dy'/dx, dy'/dy]. */
-export function homographyJacobian(h: Homography, point: Point): readonly [number, number, number, number] {
+export function homographyJacobian<From>(
+  h: Homography<From>,
+  point: Point<From>,
+): readonly [number, number, number, number] {
   const w = h[6] * point.x + h[7] * point.y + h[8];
   const image = applyHomography(h, point);
   return [
@@ -82,7 +109,7 @@ export function homographyJacobian(h: Homography, point: Point): readonly [numbe
 }
 
 /** Sign of w: points on different sides of the horizon have different signs. */
-export function horizonSide(h: Homography, { x, y }: Point): number {
+export function horizonSide<From>(h: Homography<From>, { x, y }: Point<From>): number {
   return Math.sign(h[6] * x + h[7] * y + h[8]);
 }
 

@@ -1,12 +1,12 @@
-import type { Point } from "./point";
+import type { AnySpace, Point } from "./point";
 import { cross, distance, subtract } from "./vector";
 
 /** Convex hull, counter-clockwise in x-right, y-up terms, without repeated points (Andrew's monotone chain, 1979). */
-export function convexHull(points: readonly Point[]): readonly Point[] {
+export function convexHull<S = AnySpace>(points: readonly Point<S>[]): readonly Point<S>[] {
   const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);
   if (sorted.length < 3) return sorted;
-  const half = (list: readonly Point[]): Point[] => {
-    const chain: Point[] = [];
+  const half = (list: readonly Point<S>[]): Point<S>[] => {
+    const chain: Point<S>[] = [];
     for (const point of list) {
       while (
         chain.length >= 2 &&
@@ -24,7 +24,7 @@ export function convexHull(points: readonly Point[]): readonly Point[] {
 }
 
 /** Greatest distance between any two of the points. 0 for fewer than two. */
-export function greatestExtent(points: readonly Point[]): number {
+export function greatestExtent<S>(points: readonly Point<S>[]): number {
   const hull = convexHull(points);
   let greatest = 0;
   for (let i = 0; i < hull.length; i++)
@@ -33,7 +33,7 @@ export function greatestExtent(points: readonly Point[]): number {
 }
 
 /** Least distance between two parallel lines that hold all points: always flush with a side of the hull. */
-export function leastWidth(points: readonly Point[]): number {
+export function leastWidth<S>(points: readonly Point<S>[]): number {
   const hull = convexHull(points);
   if (hull.length < 3) return 0;
   let least = Infinity;

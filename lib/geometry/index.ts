@@ -11,7 +11,7 @@ export {
   type Homography,
 } from "./homography";
 export { convexHull, greatestExtent, leastWidth } from "./hull";
-export { type Point } from "./point";
+export { type AnySpace, type Point } from "./point";
 export { crossesItself, linesMeet, polygonArea, signedArea } from "./polygon";
 export { pointAlong, polylineLength, projectOnPolyline } from "./polyline";
 export { add, angleDeg, centroidOf, cross, distance, dot, length, midpoint, subtract, times } from "./vector";

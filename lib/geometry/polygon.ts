@@ -1,9 +1,9 @@
-import type { Point } from "./point";
+import type { AnySpace, Point } from "./point";
 import { polylineLength } from "./polyline";
 import { cross, subtract } from "./vector";
 
 /** Signed by the turn from x to y (shoelace formula); the ring closes itself. 0 for fewer than three points. */
-export function signedArea(ring: readonly Point[]): number {
+export function signedArea<S>(ring: readonly Point<S>[]): number {
   const origin = ring[0];
   if (origin === undefined) return 0;
   // From the first corner, so that a small outline far from the origin loses no digits.
@@ -13,17 +13,17 @@ export function signedArea(ring: readonly Point[]): number {
   return twice / 2;
 }
 
-export function polygonArea(ring: readonly Point[]): number {
+export function polygonArea<S>(ring: readonly Point<S>[]): number {
   return Math.abs(signedArea(ring));
 }
 
-export function polygonPerimeter(ring: readonly Point[]): number {
+export function polygonPerimeter<S>(ring: readonly Point<S>[]): number {
   const first = ring[0];
   return first === undefined ? 0 : polylineLength([...ring, first]);
 }
 
 /** Centre of area; NaN for an outline without area. */
-export function polygonCentroid(ring: readonly Point[]): Point {
+export function polygonCentroid<S = AnySpace>(ring: readonly Point<S>[]): Point<S> {
   const origin = ring[0] ?? { x: NaN, y: NaN };
   const area = signedArea(ring);
   let x = 0;
@@ -40,7 +40,7 @@ export function polygonCentroid(ring: readonly Point[]): Point {
 }
 
 /** Whether any two sides that are not neighbours touch or cross. Quadratic: outlines drawn by hand are short. */
-export function crossesItself(ring: readonly Point[]): boolean {
+export function crossesItself<S>(ring: readonly Point<S>[]): boolean {
   const n = ring.length;
   for (let i = 0; i < n; i++)
     for (let j = i + 2; j < n; j++) {
@@ -51,9 +51,10 @@ export function crossesItself(ring: readonly Point[]): boolean {
 }
 
 /** Closed segments: sharing an end counts as touching. */
-export function segmentsTouch(a: Point, b: Point, c: Point, d: Point): boolean {
-  const turn = (p: Point, q: Point, r: Point): number => Math.sign(cross(subtract(q, p), subtract(r, p)));
-  const onSegment = (p: Point, q: Point, r: Point): boolean =>
+export function segmentsTouch<S>(a: Point<S>, b: Point<S>, c: Point<S>, d: Point<S>): boolean {
+  const turn = (p: Point<S>, q: Point<S>, r: Point<S>): number =>
+    Math.sign(cross(subtract(q, p), subtract(r, p)));
+  const onSegment = (p: Point<S>, q: Point<S>, r: Point<S>): boolean =>
     Math.min(p.x, q.x) <= r.x &&
     r.x <= Math.max(p.x, q.x) &&
     Math.min(p.y, q.y) <= r.y &&
@@ -72,7 +73,7 @@ export function segmentsTouch(a: Point, b: Point, c: Point, d: Point): boolean {
 }
 
 /** Where two infinite lines meet; null when they are parallel. */
-export function linesMeet(a: Point, b: Point, c: Point, d: Point): Point | null {
+export function linesMeet<S = AnySpace>(a: Point<S>, b: Point<S>, c: Point<S>, d: Point<S>): Point<S> | null {
   const u = subtract(b, a);
   const v = subtract(d, c);
   const turn = cross(u, v);

@@ -1,27 +1,30 @@
-import type { Point } from "./point";
+import type { AnySpace, Point } from "./point";
 import { add, distance, dot, subtract, times } from "./vector";
 
 /** Sum of the segments; 0 for fewer than two points. */
-export function polylineLength(points: readonly Point[]): number {
+export function polylineLength<S>(points: readonly Point<S>[]): number {
   let sum = 0;
   for (let i = 1; i < points.length; i++) sum += distance(points[i - 1]!, points[i]!);
   return sum;
 }
 
-export interface Projection {
+export interface Projection<S = AnySpace> {
   /** Length along the polyline from its first point to the foot. */
   readonly along: number;
   /** Distance from the point to the foot; positive on the right of the direction of travel when y points down. */
   readonly offset: number;
-  readonly foot: Point;
+  readonly foot: Point<S>;
 }
 
 /**
  * The nearest point of a polyline. The first and last segment are taken as long as they are: a point beyond an end
  * projects on the end. Of two equally near feet the earlier one. Null for fewer than two points.
  */
-export function projectOnPolyline(point: Point, polyline: readonly Point[]): Projection | null {
-  let best: Projection | null = null;
+export function projectOnPolyline<S = AnySpace>(
+  point: Point<S>,
+  polyline: readonly Point<S>[],
+): Projection<S> | null {
+  let best: Projection<S> | null = null;
   let before = 0;
   for (let i = 1; i < polyline.length; i++) {
     const a = polyline[i - 1]!;
@@ -41,7 +44,7 @@ export function projectOnPolyline(point: Point, polyline: readonly Point[]): Pro
 }
 
 /** The point a given length along, held to the ends. Null for no points. */
-export function pointAlong(polyline: readonly Point[], along: number): Point | null {
+export function pointAlong<S = AnySpace>(polyline: readonly Point<S>[], along: number): Point<S> | null {
   let rest = Math.max(0, along);
   for (let i = 1; i < polyline.length; i++) {
     const a = polyline[i - 1]!;

@@ -15,6 +15,7 @@ export {
   type InstrumentKind,
 } from "./instrument";
 export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from "./job";
+export { lookedAt } from "./looked-at";
 export { makeRecord, openPoints, readRecord, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";
 export { openWelds } from "./open-welds";

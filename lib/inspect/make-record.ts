@@ -1,5 +1,5 @@
 import { shopSetId, type ShopCriteria } from "@/lib/accept";
-import { defaultAssessContext, type AssessContext } from "@/lib/assess";
+import type { Assessed } from "@/lib/assess";
 import { canonicalJson } from "@/lib/base";
 import type { InspectionDraft } from "./draft";
 import { calibrationOn, type Instrument } from "./instrument";
@@ -29,25 +29,22 @@ export interface RecordInput {
   };
   /** Title and edition of the job's criteria; null where none are named. */
   readonly criteria: string | null;
-  /** What the shop knows beyond these beads; the one that comes with the program where none is given. */
-  readonly context?: AssessContext;
+  /** Versions of the shop's own limits: those that the job or a bead names go into the record. */
+  readonly shopSets?: readonly ShopCriteria[];
   readonly draft: InspectionDraft;
   /** Those the draft names. */
   readonly instruments: readonly (Instrument & { readonly id: string })[];
   /** Identification marks by person id, of those who have one. */
   readonly marks: Readonly<Record<string, string>>;
   /** Beads on the job; those on welds that were not looked at are left out. */
-  readonly beads: readonly InspectedBead[];
+  readonly beads: readonly Assessed<InspectedBead>[];
 }
 
 /** The record as it would be signed now, without a signature. Never "accepted" while any point is open. */
 export function makeRecord(input: RecordInput): SignedRecord {
   const { draft, job } = input;
   const welds = lookedAt(job.content, draft);
-  const { context = defaultAssessContext } = input;
-  const beads = input.beads
-    .filter(({ weldId }) => welds.some(({ id }) => id === weldId))
-    .map((bead) => signBead(bead, context));
+  const beads = input.beads.filter(({ weldId }) => welds.some(({ id }) => id === weldId)).map(signBead);
   const looked = { job: job.content, draft, instruments: input.instruments, beads };
   const points = inspectionPoints(looked);
   const results = weldResults(looked);
@@ -58,7 +55,7 @@ export function makeRecord(input: RecordInput): SignedRecord {
     schemaVersion: SIGNED_RECORD_VERSION,
     inspection: input.inspection,
     job: { ...job, criteria: input.criteria },
-    shopSets: setsNamed(context.shopSets, job.content, beads),
+    shopSets: setsNamed(input.shopSets ?? [], job.content, beads),
     draft: { ...draft, open: true },
     instruments: input.instruments.map((one) => ({
       ...one,

@@ -1,10 +1,4 @@
-import {
-  assess,
-  defaultAssessContext,
-  marksAcrossPhotos,
-  type AssessContext,
-  type Assessment,
-} from "@/lib/assess";
+import { marksAcrossPhotos, type Assessed, type Assessment } from "@/lib/assess";
 import type { Verdict } from "@/lib/accept";
 import type { Quantity } from "@/lib/measure";
 import { sheetDocument, type SheetBead, type SheetDocument } from "@/lib/report";
@@ -27,10 +21,9 @@ const resultOf: Readonly<Record<Verdict["verdict"], InspectionResult>> = {
 };
 
 /** The bead with everything said of it, by the code that makes its sheet; without the welder's name. */
-export function signBead(bead: InspectedBead, context: AssessContext = defaultAssessContext): SignedBead {
-  const { content } = bead;
-  const assessment = assess(content, bead.photos, context);
-  const [mm, inches] = [sheetDocument(bead, metric, context), sheetDocument(bead, inch, context)];
+export function signBead(bead: Assessed<InspectedBead>): SignedBead {
+  const { content, assessment } = bead;
+  const [mm, inches] = [sheetDocument(bead, metric), sheetDocument(bead, inch)];
   const verdict = assessment.verdict?.ok ? assessment.verdict.value : null;
   return {
     id: bead.id,

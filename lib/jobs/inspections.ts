@@ -1,10 +1,12 @@
 import { listCriteria } from "@/lib/accept";
+import { assessBead } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { getBead, type BeadRecord } from "@/lib/beads";
 import type { Db } from "@/lib/db";
 import {
   emptyInspection,
   InspectionDraftSchema,
+  lookedAt,
   makeRecord,
   type InspectionDraft,
   type SignedRecord,
@@ -134,15 +136,19 @@ export async function draftRecord(db: Db, id: string): Promise<SignedRecord | nu
   });
   const context = await assessContext(db);
   const criteria = listCriteria(context.shopSets).find((set) => set.id === job.content.criteriaId);
-  const beads = await jobBeads(db, job.id);
+  const looked = new Set(lookedAt(job.content, draft).map((weld) => weld.id));
+  const beads = (await jobBeads(db, job.id)).flatMap((bead) => {
+    const { weldId } = bead;
+    return weldId !== null && looked.has(weldId) ? [{ ...assessBead(bead, context), weldId }] : [];
+  });
   return makeRecord({
     inspection: { id, number },
     job: { id: job.id, number: job.number, revision: job.revision, content: job.content },
     criteria: criteria ? `${criteria.title}, ${criteria.edition}` : job.content.criteriaId,
-    context,
+    shopSets: context.shopSets,
     draft,
     instruments: instruments.map((one) => ({ id: one.id, ...one.content })),
     marks: Object.fromEntries(people.map((person) => [person.id, person.mark ?? ""])),
-    beads: beads.flatMap((bead) => (bead.weldId === null ? [] : [{ ...bead, weldId: bead.weldId }])),
+    beads,
   });
 }

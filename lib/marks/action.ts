@@ -10,7 +10,7 @@ export type DrawingAction =
   | { readonly type: "mark.add"; readonly mark: Mark }
   | { readonly type: "mark.replaceShape"; readonly id: string; readonly shape: MarkShapeData }
   | { readonly type: "mark.movePoint"; readonly id: string; readonly index: number; readonly to: PhotoPoint }
-  | { readonly type: "mark.moveBy"; readonly id: string; readonly by: Point }
+  | { readonly type: "mark.moveBy"; readonly id: string; readonly by: Point<"photo"> }
   /** The new point gets this index; those from there on move up by one. */
   | {
       readonly type: "mark.insertPoint";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Point } from "@/lib/geometry";
 import { imperfectionIds, patterns, places, stretches } from "@/lib/trade";
 
 /** Stored as JSON with each photo: bump when the shape changes, and teach the parser the older one. */
@@ -9,7 +10,7 @@ export const MOST_MARKS = 500;
 
 /** Photo pixels of the upright original: x right, y down, (0, 0) the top left corner of the top left pixel. */
 const coordinate = z.number().min(-100_000).max(100_000);
-export const PhotoPointSchema = z.object({
+const picked = z.object({
   x: coordinate,
   y: coordinate,
   /**
@@ -19,7 +20,18 @@ export const PhotoPointSchema = z.object({
    */
   grainPx: z.number().positive().max(10_000).optional(),
 });
-export type PhotoPoint = z.infer<typeof PhotoPointSchema>;
+export type PhotoPoint = Point<"photo"> & { readonly grainPx?: number | undefined };
+
+/** What is read here is in photo pixels from now on: the compiler keeps it from millimetres. */
+export const PhotoPointSchema: z.ZodType<PhotoPoint, PhotoPoint> = picked;
+/** The same without grain, for what nothing is measured on. */
+export const PhotoPlaceSchema: z.ZodType<Point<"photo">, Point<"photo">> = picked.omit({ grainPx: true });
+/** A corner of the printed strip with its place on the strip, mm. */
+type StripCorner = PhotoPoint & { readonly xMm: number; readonly yMm: number };
+const StripCornerSchema: z.ZodType<StripCorner, StripCorner> = picked.extend({
+  xMm: z.number(),
+  yMm: z.number(),
+});
 
 export const MarkShapeSchema = z.discriminatedUnion("kind", [
   /** A spot; with a radius (photo pixels) when its size was drawn, as for a pore. */
@@ -102,10 +114,7 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
   /** Corners of the printed scale strip as found in the photo, each with its place on the page in mm. */
   z.object({
     kind: z.literal("strip"),
-    corners: z
-      .array(PhotoPointSchema.extend({ xMm: z.number(), yMm: z.number() }))
-      .min(8)
-      .max(400),
+    corners: z.array(StripCornerSchema).min(8).max(400),
     /** Standard deviation of one found corner, per axis, in photo pixels. */
     cornerSigmaPx: z.number().positive().max(20),
     /** Printed over nominal length of the check bar, as read with a rule: 1 for a true printer. */

@@ -6,6 +6,7 @@ export {
   MarkSchema,
   MarkShapeSchema,
   MOST_MARKS,
+  PhotoPlaceSchema,
   PhotoPointSchema,
   ScaleSchema,
   type Drawing,
@@ -19,7 +20,7 @@ export {
 export { newMark } from "./edit-drawing";
 export { advance, startHistory, type History } from "./history";
 export { fitLabels } from "./fit-labels";
-export { primitives, type Primitive } from "./primitives";
+export { offsetBy, primitives, type Primitive } from "./primitives";
 export { reduce } from "./reduce";
 export { mapScalePoints, scalePoints } from "./scale-points";
 export { scene } from "./scene";

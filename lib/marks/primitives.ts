@@ -10,7 +10,7 @@ import type { SceneBadge, SceneLabel, ScenePalette, SceneShape, SceneTick, Strok
 export type Primitive =
   | {
       readonly kind: "path";
-      readonly points: readonly Point[];
+      readonly points: readonly Point<"photo">[];
       readonly closed: boolean;
       readonly stroke: string;
       readonly width: number;
@@ -18,7 +18,7 @@ export type Primitive =
     }
   | {
       readonly kind: "circle";
-      readonly at: Point;
+      readonly at: Point<"photo">;
       readonly radius: number;
       readonly stroke: string;
       readonly width: number;
@@ -26,7 +26,7 @@ export type Primitive =
     }
   | {
       readonly kind: "plate";
-      readonly at: Point;
+      readonly at: Point<"photo">;
       readonly width: number;
       readonly height: number;
       readonly corner: number;
@@ -36,7 +36,7 @@ export type Primitive =
     }
   | {
       readonly kind: "text";
-      readonly at: Point;
+      readonly at: Point<"photo">;
       readonly text: string;
       readonly size: number;
       readonly anchor: "start" | "middle" | "end";
@@ -52,14 +52,15 @@ const BADGE_HEIGHT = 20;
 export const BADGE_TEXT = 15;
 export const LABEL_TEXT = 15;
 
-const offsetBy = (at: Point, offset: Point, unitPx: number): Point => ({
+/** Where something stands off a photo point by so many screen units. `unitPx`: photo pixels per screen unit. */
+export const offsetBy = (at: Point<"photo">, offset: Point<"view">, unitPx: number): Point<"photo"> => ({
   x: at.x + offset.x * unitPx,
   y: at.y + offset.y * unitPx,
 });
 
 type Inked =
-  | { readonly kind: "path"; readonly points: readonly Point[]; readonly closed: boolean }
-  | { readonly kind: "circle"; readonly at: Point; readonly radius: number };
+  | { readonly kind: "path"; readonly points: readonly Point<"photo">[]; readonly closed: boolean }
+  | { readonly kind: "circle"; readonly at: Point<"photo">; readonly radius: number };
 
 /** The casing, unbroken and wider, then the ink on it. */
 function cased(figure: Inked, stroke: Stroke, palette: ScenePalette, unitPx: number): readonly Primitive[] {
@@ -79,7 +80,10 @@ function cased(figure: Inked, stroke: Stroke, palette: ScenePalette, unitPx: num
 function tickFigures(tick: SceneTick, unitPx: number): readonly Inked[] {
   const half = (tick.length / 2) * unitPx;
   const { x, y } = tick.along;
-  const across = (t: number): Point => ({ x: tick.at.x - y * t * half, y: tick.at.y + x * t * half });
+  const across = (t: number): Point<"photo"> => ({
+    x: tick.at.x - y * t * half,
+    y: tick.at.y + x * t * half,
+  });
   const bar: Inked = { kind: "path", points: [across(-1), across(1)], closed: false };
   if (tick.end !== "crater") return [bar];
   const dish = Array.from({ length: 13 }, (_, i) => {

@@ -49,7 +49,7 @@ export function scaleShapes(scale: Scale, text: string): readonly SceneShape[] {
   return [...scaleFigure(scale), label];
 }
 
-function labelPlace(scale: Scale): Point {
+function labelPlace(scale: Scale): Point<"photo"> {
   const points = scalePoints(scale);
   if (scale.kind === "two-points" || scale.kind === "rectangle" || scale.kind === "edges") {
     return pathMiddle(points.slice(0, 2)).at;
@@ -85,19 +85,19 @@ function scaleFigure(scale: Scale): readonly SceneShape[] {
   }
 }
 
-function measureTick(key: string, at: Point, from: Point): SceneTick {
+function measureTick(key: string, at: Point<"photo">, from: Point<"photo">): SceneTick {
   const along = directionFrom(from, at);
   return { ...scaleCommon, key, kind: "tick", at, along, length: MEASURE_TICK, end: "measure" };
 }
 
 /** Picks on a rim come in any order; drawn, they go round. */
-function aroundMiddle(rim: readonly Point[]): readonly Point[] {
+function aroundMiddle(rim: readonly Point<"photo">[]): readonly Point<"photo">[] {
   const middle = centroidOf(rim);
-  const angle = (p: Point): number => Math.atan2(p.y - middle.y, p.x - middle.x);
+  const angle = (p: Point<"photo">): number => Math.atan2(p.y - middle.y, p.x - middle.x);
   return [...rim].sort((a, b) => angle(a) - angle(b));
 }
 
-function weldEnd(end: "start" | "crater", at: Point, from: Point): readonly SceneShape[] {
+function weldEnd(end: "start" | "crater", at: Point<"photo">, from: Point<"photo">): readonly SceneShape[] {
   const stroke = { ...weldLineStroke, width: 2.5, dash: [] };
   const along = directionFrom(from, at);
   const offset = { x: 0, y: WELD_TICK };
@@ -108,7 +108,7 @@ function weldEnd(end: "start" | "crater", at: Point, from: Point): readonly Scen
 }
 
 /** The weld's middle line with a bar at its start, a dish at its crater, and both words. */
-export function weldLineShapes(points: readonly Point[]): readonly SceneShape[] {
+export function weldLineShapes(points: readonly Point<"photo">[]): readonly SceneShape[] {
   const [first, second] = points;
   const [beforeLast, last] = points.slice(-2);
   if (!first || !second || !last || !beforeLast) return [];

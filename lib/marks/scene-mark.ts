@@ -22,7 +22,7 @@ export function badgeWidth(badge: Pick<SceneBadge, "number" | "letter">): number
 }
 
 /** Where the badge hangs: a photo point and the offset from it in screen units. */
-function badgePlace(shape: MarkShapeData): { readonly at: Point; readonly offset: Point } {
+function badgePlace(shape: MarkShapeData): { readonly at: Point<"photo">; readonly offset: Point<"view"> } {
   switch (shape.kind) {
     case "point":
       return shape.radius === null

@@ -19,7 +19,7 @@ export interface SvgOptions {
 /** Hundredths of a photo pixel: finer than any print, and short. */
 const short = (value: number): number => Math.round(value * 100) / 100 + 0;
 
-const pathData = (points: readonly Point[], closed: boolean): string =>
+const pathData = (points: readonly Point<"photo">[], closed: boolean): string =>
   points.map((p, i) => `${i === 0 ? "M" : "L"}${short(p.x)} ${short(p.y)}`).join("") + (closed ? "Z" : "");
 
 function strokeAttributes(stroke: string, width: number, dash: readonly number[]) {

@@ -29,21 +29,21 @@ interface Common {
 /** An open line through at least two points. */
 export interface SceneLine extends Common {
   readonly kind: "line";
-  readonly points: readonly Point[];
+  readonly points: readonly Point<"photo">[];
   readonly stroke: Stroke;
 }
 
 /** A closed line through at least three points. */
 export interface SceneOutline extends Common {
   readonly kind: "outline";
-  readonly points: readonly Point[];
+  readonly points: readonly Point<"photo">[];
   readonly stroke: Stroke;
 }
 
 /** A circle whose size was drawn. */
 export interface SceneRing extends Common {
   readonly kind: "ring";
-  readonly at: Point;
+  readonly at: Point<"photo">;
   /** Photo pixels. */
   readonly radius: number;
   readonly stroke: Stroke;
@@ -52,7 +52,7 @@ export interface SceneRing extends Common {
 /** A spot without a size: a cross in a circle, the same on every zoom. */
 export interface SceneSpot extends Common {
   readonly kind: "spot";
-  readonly at: Point;
+  readonly at: Point<"photo">;
   /** Screen units. */
   readonly radius: number;
   readonly stroke: Stroke;
@@ -61,9 +61,9 @@ export interface SceneSpot extends Common {
 /** A short bar across a line's end. */
 export interface SceneTick extends Common {
   readonly kind: "tick";
-  readonly at: Point;
+  readonly at: Point<"photo">;
   /** Unit vector along the line, pointing out of its end; the bar stands across it. */
-  readonly along: Point;
+  readonly along: Point<"photo">;
   /** Whole length of the bar, screen units. */
   readonly length: number;
   /** "start" is a single bar, "crater" a bar with a dish behind it, "measure" the end of a scale. */
@@ -74,9 +74,9 @@ export interface SceneTick extends Common {
 /** The number of a mark with its group's letter. */
 export interface SceneBadge extends Common {
   readonly kind: "badge";
-  readonly at: Point;
+  readonly at: Point<"photo">;
   /** From `at` to the badge's middle, screen units. */
-  readonly offset: Point;
+  readonly offset: Point<"view">;
   readonly number: number;
   readonly letter: string;
   readonly ink: SceneInk;
@@ -85,9 +85,9 @@ export interface SceneBadge extends Common {
 /** A few words beside a badge or a guide; their middle at the height of `at` plus `offset`. */
 export interface SceneLabel extends Common {
   readonly kind: "label";
-  readonly at: Point;
+  readonly at: Point<"photo">;
   /** From `at` to the end of the text nearest to it, screen units. */
-  readonly offset: Point;
+  readonly offset: Point<"view">;
   /** The side of the anchor the text stands on. */
   readonly side: "left" | "middle" | "right";
   readonly text: string;

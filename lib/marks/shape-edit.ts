@@ -28,7 +28,7 @@ function withPoints(shape: MarkShapeData, points: readonly PhotoPoint[]): MarkSh
 }
 
 /** Shifted by a vector in photo pixels; each point keeps the grain it was set with, for the shape stays as it was. */
-export function moveShapeBy(shape: MarkShapeData, by: Point): MarkShapeData {
+export function moveShapeBy(shape: MarkShapeData, by: Point<"photo">): MarkShapeData {
   return withPoints(
     shape,
     shapePoints(shape).map((p) => ({ ...p, x: p.x + by.x, y: p.y + by.y })),

@@ -1,10 +1,13 @@
-import { projectOnPolyline, type Point } from "@/lib/geometry";
+import { projectOnPolyline, type AnySpace, type Point } from "@/lib/geometry";
 
 /**
  * A freehand path with only the points that matter: no point left out lies farther than `tolerance` (the path's
  * unit) from the path kept. Both ends stay. Ramer 1972, Douglas and Peucker 1973, with a stack instead of recursion.
  */
-export function simplifyPath(points: readonly Point[], tolerance: number): readonly Point[] {
+export function simplifyPath<S = AnySpace>(
+  points: readonly Point<S>[],
+  tolerance: number,
+): readonly Point<S>[] {
   if (points.length <= 2) return points;
   const keep = new Set([0, points.length - 1]);
   const open: [number, number][] = [[0, points.length - 1]];

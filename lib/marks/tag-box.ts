@@ -43,7 +43,7 @@ export function spotBox(spot: SceneRing | SceneSpot, unitPx: number): Box {
 }
 
 /** The least shift, screen units, that brings a box into the room; a box too large for it keeps its left and top in. */
-export function shiftInto(box: Box, room: Box): Point {
+export function shiftInto(box: Box, room: Box): Point<"view"> {
   const shift = (low: number, high: number, least: number, most: number): number =>
     low < least ? least - low : high > most ? Math.max(most - high, least - low) : 0;
   return {

@@ -6,7 +6,7 @@ import type { SceneBadge, SceneLabel, SceneShape } from "./scene-types";
 const STANDOFF = 20;
 
 /** Every point that a body is drawn through, photo pixels; a ring by its four extremes. */
-function bodyPoints(body: SceneShape): readonly Point[] {
+function bodyPoints(body: SceneShape): readonly Point<"photo">[] {
   switch (body.kind) {
     case "line":
     case "outline":
@@ -23,7 +23,7 @@ function bodyPoints(body: SceneShape): readonly Point[] {
   }
 }
 
-const extreme = (points: readonly Point[], value: (p: Point) => number): Point =>
+const extreme = (points: readonly Point<"photo">[], value: (p: Point<"photo">) => number): Point<"photo"> =>
   points.reduce((a, b) => (value(b) > value(a) ? b : a));
 
 /**
@@ -52,7 +52,7 @@ export function labelPlaces(label: SceneLabel, badge: SceneBadge | undefined): r
     return [label, { ...label, offset: { x: label.offset.x, y: -label.offset.y } }];
   }
   const reach = badgeWidth(badge) / 2 + BADGE_TO_TEXT;
-  const placed = (side: SceneLabel["side"], from: Point): SceneLabel => ({
+  const placed = (side: SceneLabel["side"], from: Point<"view">): SceneLabel => ({
     ...label,
     at: badge.at,
     side,

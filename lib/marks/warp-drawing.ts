@@ -1,14 +1,17 @@
 import { applyHomography, homographyJacobian, type Homography, type Point } from "@/lib/geometry";
 import type { Drawing, MarkShapeData } from "./drawing";
 
+/** The picture that is laid out is a photo of its own from here on. */
+type Onto = Homography<"photo", "photo">;
+
 /** How much larger small things come out there: the root of the area's growth, for a circle stays a circle. */
-function growth(map: Homography, at: Point): number {
+function growth(map: Homography<"photo">, at: Point<"photo">): number {
   const [a, b, c, d] = homographyJacobian(map, at);
   return Math.sqrt(Math.abs(a * d - b * c));
 }
 
-function warpShape(shape: MarkShapeData, map: Homography): MarkShapeData {
-  const to = (point: Point): Point => applyHomography(map, point);
+function warpShape(shape: MarkShapeData, map: Onto): MarkShapeData {
+  const to = (point: Point<"photo">): Point<"photo"> => applyHomography(map, point);
   if (shape.kind !== "point") return { ...shape, points: shape.points.map(to) };
   return {
     ...shape,
@@ -21,11 +24,12 @@ function warpShape(shape: MarkShapeData, map: Homography): MarkShapeData {
  * Marks and weld line as they lie on a picture that was turned or laid flat by `map` (photo pixels to the pixels of
  * that picture), to be shown and not to be stored. The scale is left out: it belongs to the photo as it was taken.
  */
-export function warpDrawing(drawing: Drawing, map: Homography): Drawing {
+export function warpDrawing(drawing: Drawing, map: Homography<"photo", "view">): Drawing {
+  const onto = map as Homography<"photo"> as Onto;
   return {
     ...drawing,
     scale: null,
-    weldLine: drawing.weldLine && drawing.weldLine.map((point) => applyHomography(map, point)),
-    marks: drawing.marks.map((mark) => ({ ...mark, shape: warpShape(mark.shape, map) })),
+    weldLine: drawing.weldLine && drawing.weldLine.map((point) => applyHomography(onto, point)),
+    marks: drawing.marks.map((mark) => ({ ...mark, shape: warpShape(mark.shape, onto) })),
   };
 }

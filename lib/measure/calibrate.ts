@@ -1,14 +1,21 @@
-import { fail, issue, ok, type Result } from "@/lib/base";
+import { fail, issue, ok } from "@/lib/base";
 import { centroidOf, type Point } from "@/lib/geometry";
 import type { Scale } from "@/lib/marks";
 import { phoneFocalShare, usualCameraDistanceMm, worstScaleRelativeU } from "./options";
 import { localScales, mapPoint, mapPoints, thenInPlane } from "./plane-map";
-import { scaleModel, type CameraGuess, type ScaleModel } from "./scale-model";
+import { scaleMiddle, scaleModel, type CameraGuess, type ScaleModel } from "./scale-model";
 import { pickSigma } from "./pick-sigma";
 import { pickVariations } from "./pick-variations";
 import { LEAST_SURFACE_FACTOR, surfaceOf, zoomBy } from "./surface";
 import { tiltVariations } from "./tilt-variations";
-import type { BudgetPartName, Calibration, MeasureIssue, MeasureOptions, PlaneMap } from "./types";
+import type {
+  BudgetPartName,
+  Calibrated,
+  Calibration,
+  MeasureIssue,
+  MeasureOptions,
+  PlaneMap,
+} from "./types";
 
 type Variation = Calibration["variations"][number];
 
@@ -19,7 +26,7 @@ type Variation = Calibration["variations"][number];
  *   strip-does-not-fit (the corners do not lie in one plane: bent or misread), scale-too-small (more than 10 % uncertain),
  *   surface-too-high.
  */
-export function calibrate(scale: Scale | null, options: MeasureOptions): Result<Calibration, MeasureIssue> {
+export function calibrate(scale: Scale | null, options: MeasureOptions): Calibrated {
   if (scale === null) return fail(issue("no-scale", ["scale"]));
   const camera = cameraGuess(options);
   const model = scaleModel(scale, camera);
@@ -53,6 +60,7 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Result<
   return ok({
     kind: scale.kind,
     map: onSurface(map),
+    middle: scaleMiddle(scale),
     variations: variations.map((v) => ({ ...v, plus: onSurface(v.plus), minus: onSurface(v.minus) })),
     ...sigmas,
     mmPerPx: surface.factor * Math.sqrt(scales.largest * scales.smallest),
@@ -105,7 +113,11 @@ function lensVariations(
 }
 
 /** How uncertain the picks leave the size of the scale object itself. */
-function scaleRelativeU(variations: readonly Variation[], map: PlaneMap, picks: readonly Point[]): number {
+function scaleRelativeU(
+  variations: readonly Variation[],
+  map: PlaneMap,
+  picks: readonly Point<"photo">[],
+): number {
   const size = (m: PlaneMap): number => {
     const middle = centroidOf(mapPoints(m, picks));
     return picks.reduce((sum, pick) => {

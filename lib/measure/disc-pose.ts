@@ -1,20 +1,23 @@
 import { EigenvalueDecomposition, Matrix } from "ml-matrix";
-import { fitEllipse, type Ellipse, type Homography, type Point } from "@/lib/geometry";
+import { fitEllipse, type Ellipse, type Point } from "@/lib/geometry";
+import type { PlaneMap } from "./types";
+
+type PhotoToPlane = PlaneMap["homography"];
 
 /** The camera as far as a disc needs it, in photo pixels. */
 export interface View {
   readonly focalPx: number;
   /** Where the lens looks: the middle of an uncropped photo. */
-  readonly centre: Point;
+  readonly centre: Point<"photo">;
 }
 
 export interface DiscPose {
   /** Half way between the two poses: their common size and stretch at the disc, no perspective of the tilt. Photo px to mm. */
-  readonly middle: Homography;
+  readonly middle: PhotoToPlane;
   /** The two tilts that show the very same ellipse, exactly, with their perspective. */
-  readonly poses: readonly [Homography, Homography];
+  readonly poses: readonly [PhotoToPlane, PhotoToPlane];
   /** The middle with this share of the one tilt's perspective, to either side. */
-  readonly leaning: (share: number) => readonly [Homography, Homography];
+  readonly leaning: (share: number) => readonly [PhotoToPlane, PhotoToPlane];
 }
 
 /**
@@ -30,9 +33,9 @@ export interface DiscPose {
  * @param view How the camera looks, given the ellipse.
  */
 export function discPose(
-  rim: readonly Point[],
+  rim: readonly Point<"photo">[],
   diameterMm: number,
-  view: (ellipse: Ellipse) => View,
+  view: (ellipse: Ellipse<"photo">) => View,
 ): DiscPose | null {
   const ellipse = fitEllipse(rim);
   if (ellipse === null) return null;
@@ -53,10 +56,10 @@ export function discPose(
     [0, 0, 1],
   ]);
   const rays = new Matrix(axes.map((axis) => [...axis])).mmul(toRays(focalPx, centre));
-  const whole = (inCone: number[][]): Homography => homographyOf(turn.mmul(new Matrix(inCone)).mmul(rays));
+  const whole = (inCone: number[][]): PhotoToPlane => homographyOf(turn.mmul(new Matrix(inCone)).mmul(rays));
   const tangent = sine / cosine;
   // One family from pose to pose: at +1 and -1 it is either, and all of it agrees with both at the disc itself.
-  const between = (q: number): Homography =>
+  const between = (q: number): PhotoToPlane =>
     whole([
       [offMm / cosine, 0, 0],
       [0, offMm * (1 / cosine ** 2 - (q * tangent) ** 2), -offMm * q * tangent],
@@ -104,7 +107,7 @@ function coneAxes(conic: Matrix): Cone | null {
 }
 
 /** p' Q p = 0 on the rim, inside negative, for rays p = (x, y, 1) at unit focal length. */
-function conicMatrix({ centre, semiMajor, semiMinor, angle }: Ellipse, view: View): Matrix {
+function conicMatrix({ centre, semiMajor, semiMinor, angle }: Ellipse<"photo">, view: View): Matrix {
   const c = Math.cos(angle);
   const s = Math.sin(angle);
   const [a, b] = [semiMajor / view.focalPx, semiMinor / view.focalPx];
@@ -122,16 +125,16 @@ function conicMatrix({ centre, semiMajor, semiMinor, angle }: Ellipse, view: Vie
   ]);
 }
 
-const toRays = (focalPx: number, centre: Point): Matrix =>
+const toRays = (focalPx: number, centre: Point<"photo">): Matrix =>
   new Matrix([
     [1 / focalPx, 0, -centre.x / focalPx],
     [0, 1 / focalPx, -centre.y / focalPx],
     [0, 0, 1],
   ]);
 
-const homographyOf = (m: Matrix): Homography => {
+const homographyOf = (m: Matrix): PhotoToPlane => {
   const last = m.get(2, 2);
-  return m.to1DArray().map((value) => value / last) as unknown as Homography;
+  return m.to1DArray().map((value) => value / last) as unknown as PhotoToPlane;
 };
 
 const dot3 = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -18,7 +18,6 @@ export { defaultMeasureOptions } from "./options";
 export { beforeHorizon, mapPoint, mapPoints } from "./plane-map";
 export { pickSigma, pickSigmas } from "./pick-sigma";
 export { propagateAll } from "./propagate";
-export { scaleMiddle } from "./scale-model";
 export {
   beadQuantities,
   beadQuantityRows,
@@ -35,11 +34,13 @@ export { measureTables } from "./measure-tables";
 export { measureSentence, measureSentences } from "./sentences";
 export {
   QuantitySchema,
+  type Calibrated,
   type Calibration,
   type MeasuredMark,
   type MeasureIssue,
   type MeasureIssueCode,
   type MeasureOptions,
+  type PlanePoint,
   type Quantity,
 } from "./types";
 export { measureVocabulary } from "./vocabulary";

@@ -105,13 +105,13 @@ export function measureCase(asked: MeasureCase): MeasureReport {
   const given = Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
   const applied: MeasureOptions = { ...defaultMeasureOptions, ...given };
   const calibration = calibrate(drawing.scale, applied);
-  const marks = measureDrawing(drawing, applied);
+  const marks = measureDrawing(drawing, calibration);
   const bead = toes === null || !calibration.ok ? null : measureToes(calibration.value, toes[0], toes[1]);
   return {
     scaleIssues: calibration.ok ? [] : calibration.issues,
     mmPerPx: calibration.ok ? calibration.value.mmPerPx : null,
     tiltDeg: calibration.ok ? calibration.value.tiltDeg : null,
-    weldLengthMm: measureWeldLine(drawing, applied),
+    weldLengthMm: measureWeldLine(drawing, calibration),
     marks,
     toes: bead?.ok ? bead.value : null,
     ripples: ripples === null || !calibration.ok ? null : measureRipples(calibration.value, ripples),

@@ -1,12 +1,10 @@
 import { issue } from "@/lib/base";
 import { crossesItself, projectOnPolyline, type Point } from "@/lib/geometry";
 import type { Drawing, Mark, MarkShapeData } from "@/lib/marks";
-import { calibrate } from "./calibrate";
 import { measureArea, measureEqualCircle, measureExtent, measureLength, measureSpot } from "./figures";
 import { worstGaugeReading } from "./gauge-quantity";
 import { beforeHorizon, mapPoints } from "./plane-map";
-import { scaleMiddle } from "./scale-model";
-import type { Calibration, MeasuredMark, MeasureIssue, MeasureOptions, Quantity } from "./types";
+import type { Calibrated, Calibration, MeasuredMark, MeasureIssue, Quantity } from "./types";
 
 type Sizes = Pick<MeasuredMark, "lengthMm" | "diameterMm" | "areaMm2" | "alongMm"> & {
   readonly issues: readonly MeasureIssue[];
@@ -18,14 +16,9 @@ const noSizes: Sizes = { lengthMm: null, diameterMm: null, areaMm2: null, alongM
  * One mark in mm with its uncertainty, gauge readings first. Never fails as a whole: what the photo cannot give is null
  * and `issues` says why (no-scale, a fault of the scale, beyond-horizon, outline-crosses-itself, no-weld-line).
  *
- * @param calibration Hand it in when many marks share one drawing; left out, it is made from the drawing's scale.
+ * @param drawing The one the mark is on. @param calibration Of that drawing's scale.
  */
-export function measureMark(
-  drawing: Drawing,
-  mark: Mark,
-  options: MeasureOptions,
-  calibration = calibrate(drawing.scale, options),
-): MeasuredMark {
+export function measureMark(drawing: Drawing, mark: Mark, calibration: Calibrated): MeasuredMark {
   const sizes = calibration.ok
     ? sizesOf(drawing, mark.shape, calibration.value)
     : { ...noSizes, issues: calibration.issues };
@@ -46,20 +39,16 @@ export function measureMark(
   };
 }
 
-/** Every mark of a drawing with one calibration. */
-export function measureDrawing(drawing: Drawing, options: MeasureOptions): readonly MeasuredMark[] {
-  const calibration = calibrate(drawing.scale, options);
-  return drawing.marks.map((mark) => measureMark(drawing, mark, options, calibration));
+/** Every mark of a drawing. */
+export function measureDrawing(drawing: Drawing, calibration: Calibrated): readonly MeasuredMark[] {
+  return drawing.marks.map((mark) => measureMark(drawing, mark, calibration));
 }
 
 function sizesOf(drawing: Drawing, shape: MarkShapeData, calibration: Calibration): Sizes {
   const points = shape.kind === "point" ? [shape.at] : shape.points;
   const weldLine = drawing.weldLine ?? [];
-  if (drawing.scale !== null) {
-    const inside = scaleMiddle(drawing.scale);
-    if (!beforeHorizon(calibration.map, inside, [...points, ...weldLine]))
-      return { ...noSizes, issues: [issue("beyond-horizon", ["marks"])] };
-  }
+  if (!beforeHorizon(calibration, [...points, ...weldLine]))
+    return { ...noSizes, issues: [issue("beyond-horizon", ["marks"])] };
   const alongMm = placeAlong(calibration, shape, points, weldLine);
   const issues: MeasureIssue[] = alongMm === null ? [issue("no-weld-line", ["weldLine"])] : [];
   switch (shape.kind) {
@@ -96,8 +85,8 @@ function sizesOf(drawing: Drawing, shape: MarkShapeData, calibration: Calibratio
 function placeAlong(
   calibration: Calibration,
   shape: MarkShapeData,
-  points: readonly Point[],
-  weldLine: readonly Point[],
+  points: readonly Point<"photo">[],
+  weldLine: readonly Point<"photo">[],
 ): readonly [number, number] | null {
   if (weldLine.length < 2) return null;
   const line = mapPoints(calibration.map, weldLine);
@@ -110,9 +99,6 @@ function placeAlong(
 }
 
 /** Length of the weld along its marked line; null without one or without scale. */
-export function measureWeldLine(drawing: Drawing, options: MeasureOptions): Quantity | null {
-  const calibration = calibrate(drawing.scale, options);
-  return drawing.weldLine === null || !calibration.ok
-    ? null
-    : measureLength(calibration.value, drawing.weldLine);
+export function measureWeldLine({ weldLine }: Drawing, calibration: Calibrated): Quantity | null {
+  return weldLine === null || !calibration.ok ? null : measureLength(calibration.value, weldLine);
 }

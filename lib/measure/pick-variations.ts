@@ -3,7 +3,7 @@ import { add, dot, fitHomography, fitLine, times, type Point } from "@/lib/geome
 import type { PhotoPoint } from "@/lib/marks";
 import { mapPoints, straighten } from "./plane-map";
 import type { ScaleModel } from "./scale-model";
-import type { Calibration, PlaneMap } from "./types";
+import type { Calibration, PlaneMap, PlanePoint } from "./types";
 
 type Variation = Calibration["variations"][number];
 
@@ -28,7 +28,12 @@ export function pickVariations(
   return singles.length <= MOST_SINGLE ? singles : gathered(singles, model.picks, map);
 }
 
-function moved(points: readonly Point[], index: number, axis: "x" | "y", by: number): readonly Point[] {
+function moved(
+  points: readonly Point<"photo">[],
+  index: number,
+  axis: "x" | "y",
+  by: number,
+): readonly Point<"photo">[] {
   return points.map((point, i) => (i === index ? { ...point, [axis]: point[axis] + by } : point));
 }
 
@@ -38,7 +43,7 @@ function moved(points: readonly Point[], index: number, axis: "x" | "y", by: num
  */
 function gathered(
   singles: readonly Variation[],
-  picks: readonly Point[],
+  picks: readonly Point<"photo">[],
   map: PlaneMap,
 ): readonly Variation[] {
   const frame = boundingCorners(picks);
@@ -66,21 +71,21 @@ function gathered(
 }
 
 /** A rectangle around the picks, turned with them: a strip that lies askew is not extrapolated into empty corners. */
-function boundingCorners(picks: readonly Point[]): readonly Point[] {
+function boundingCorners(picks: readonly Point<"photo">[]): readonly Point<"photo">[] {
   const axis = fitLine(picks);
   const along = axis?.direction ?? { x: 1, y: 0 };
   const square = { x: -along.y, y: along.x };
   const us = picks.map((pick) => dot(pick, along));
   const vs = picks.map((pick) => dot(pick, square));
   const [left, right, top, bottom] = [Math.min(...us), Math.max(...us), Math.min(...vs), Math.max(...vs)];
-  const corner = (u: number, v: number): Point => add(times(along, u), times(square, v));
+  const corner = (u: number, v: number): Point<"photo"> => add(times(along, u), times(square, v));
   return [corner(left, top), corner(right, top), corner(right, bottom), corner(left, bottom)];
 }
 
-function coordinates(list: readonly Point[]): readonly number[] {
+function coordinates(list: readonly PlanePoint[]): readonly number[] {
   return list.flatMap(({ x, y }) => [x, y]);
 }
 
-function points(list: readonly number[]): readonly Point[] {
+function points(list: readonly number[]): readonly PlanePoint[] {
   return Array.from({ length: list.length / 2 }, (_, i) => ({ x: list[2 * i]!, y: list[2 * i + 1]! }));
 }

@@ -1,6 +1,13 @@
 import { expanded } from "./expanded";
 import { mapPoints } from "./plane-map";
-import { budgetParts, type BudgetPart, type Calibration, type PlaneMap, type Quantity } from "./types";
+import {
+  budgetParts,
+  type BudgetPart,
+  type Calibration,
+  type PlaneMap,
+  type PlanePoint,
+  type Quantity,
+} from "./types";
 import type { Point } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
 import { pickSigmas } from "./pick-sigma";
@@ -94,14 +101,14 @@ export function propagatePoints(
   calibration: Calibration,
   unit: Quantity["unit"],
   points: readonly PhotoPoint[],
-  figure: (points: readonly Point[]) => number,
+  figure: (points: readonly PlanePoint[]) => number,
 ): Quantity {
   const numbers = points.flatMap(({ x, y }) => [x, y]);
   const sigmas = pickSigmas(calibration, points);
   return propagate(calibration, unit, numbers, sigmas, (map, list) => figure(mapPoints(map, pointsOf(list))));
 }
 
-function pointsOf(numbers: readonly number[]): readonly Point[] {
+function pointsOf(numbers: readonly number[]): readonly Point<"photo">[] {
   return Array.from({ length: numbers.length / 2 }, (_, i) => ({
     x: numbers[2 * i]!,
     y: numbers[2 * i + 1]!,

@@ -1,9 +1,9 @@
-import { fitLine, subtract, dot, type Point } from "@/lib/geometry";
+import { fitLine, subtract, dot } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
 import { meanPickSigma, pickSigmas } from "./pick-sigma";
 import { mapPoints } from "./plane-map";
 import { propagate } from "./propagate";
-import type { Calibration, Quantity } from "./types";
+import type { Calibration, PlanePoint, Quantity } from "./types";
 
 export interface RippleMeasures {
   /** Mean distance from ripple to ripple along the bead, mm. */
@@ -39,7 +39,7 @@ export function measureRipples(
 }
 
 /** From neighbour to neighbour along the line fitted through the picks. */
-function spacings(points: readonly Point[]): readonly number[] | null {
+function spacings(points: readonly PlanePoint[]): readonly number[] | null {
   const axis = fitLine(points);
   if (axis === null) return null;
   const along = points

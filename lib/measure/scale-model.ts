@@ -7,14 +7,15 @@ import {
   centroidOf,
   signedArea,
   type Ellipse,
-  type Homography,
   type Point,
 } from "@/lib/geometry";
 import { scalePoints, type PhotoPoint, type Scale } from "@/lib/marks";
 import { discPose, type View } from "./disc-pose";
 import { focalRelativeU } from "./options";
 import { straighten } from "./plane-map";
-import type { MeasureIssue, PlaneMap } from "./types";
+import type { MeasureIssue, PlaneMap, PlanePoint } from "./types";
+
+type PhotoToPlane = PlaneMap["homography"];
 
 /** A scale as the numbers that were picked and the map they make: what the calibration displaces one at a time. */
 export interface ScaleModel {
@@ -23,7 +24,7 @@ export interface ScaleModel {
   /** Standard deviation per axis of one of them; null: that of an ordinary pick. */
   readonly sigmaPx: number | null;
   /** The map made by these picks under this lens; an issue when they make none. */
-  readonly fit: (picks: readonly Point[], lens: PlaneMap["lens"]) => Result<PlaneMap, MeasureIssue>;
+  readonly fit: (picks: readonly Point<"photo">[], lens: PlaneMap["lens"]) => Result<PlaneMap, MeasureIssue>;
   /** Two maps that the picks leave open between them; null when they leave one. */
   readonly twins: {
     readonly maps: readonly [PlaneMap, PlaneMap];
@@ -34,7 +35,7 @@ export interface ScaleModel {
 
 /** What is known of the camera: where the photo's middle lies, and how far its focal length or its distance. */
 export interface CameraGuess {
-  readonly centre: Point | null;
+  readonly centre: Point<"photo"> | null;
   readonly focalPx: number | null;
   /** Taken when the focal length is unknown. */
   readonly distanceMm: number;
@@ -69,7 +70,7 @@ export function scaleModel(scale: Scale, camera: CameraGuess): ScaleModel {
 function modelOf(
   picks: readonly PhotoPoint[],
   sigmaPx: number | null,
-  fit: (picks: readonly Point[]) => Result<Homography, MeasureIssue>,
+  fit: (picks: readonly Point<"photo">[]) => Result<PhotoToPlane, MeasureIssue>,
 ): ScaleModel {
   return {
     picks,
@@ -83,8 +84,8 @@ function modelOf(
 }
 
 /** Two points fix size, not direction: mm from the middle between them, axes parallel to the photo's. */
-function similarity(picks: readonly Point[], lengthMm: number): Result<Homography, MeasureIssue> {
-  const [a, b] = picks as [Point, Point];
+function similarity(picks: readonly Point<"photo">[], lengthMm: number): Result<PhotoToPlane, MeasureIssue> {
+  const [a, b] = picks as [Point<"photo">, Point<"photo">];
   const span = Math.hypot(b.x - a.x, b.y - a.y);
   if (!(span > 0)) return fail(issue("scale-points-coincide", ["scale"]));
   const s = lengthMm / span;
@@ -93,10 +94,10 @@ function similarity(picks: readonly Point[], lengthMm: number): Result<Homograph
 }
 
 function rectangle(
-  corners: readonly Point[],
+  corners: readonly Point<"photo">[],
   widthMm: number,
   heightMm: number,
-): Result<Homography, MeasureIssue> {
+): Result<PhotoToPlane, MeasureIssue> {
   const crossed = fail(issue("scale-corners-crossed" as const, ["scale"]));
   if (crossesItself(corners) || !isConvex(corners)) return crossed;
   const page = [
@@ -110,15 +111,15 @@ function rectangle(
 }
 
 /** A rectangle seen from the front is a convex outline, whatever the perspective. */
-function isConvex(ring: readonly Point[]): boolean {
+function isConvex(ring: readonly Point<"photo">[]): boolean {
   const n = ring.length;
   const turns = ring.map((p, i) => Math.sign(signedArea([p, ring[(i + 1) % n]!, ring[(i + 2) % n]!])));
   return turns[0] !== 0 && turns.every((turn) => turn === turns[0]);
 }
 
 /** Edges top, right, bottom, left as eight picks; their meeting points from the top left, clockwise. */
-function cornersOfEdges(picks: readonly Point[]): readonly Point[] | null {
-  const edge = (index: number): [Point, Point] => {
+function cornersOfEdges(picks: readonly Point<"photo">[]): readonly Point<"photo">[] | null {
+  const edge = (index: number): [Point<"photo">, Point<"photo">] => {
     const i = (index % 4) * 2;
     return [picks[i]!, picks[i + 1]!];
   };
@@ -131,13 +132,13 @@ function cornersOfEdges(picks: readonly Point[]): readonly Point[] | null {
  * photo goes with its tangent over the focal length, so it is known only as well as that.
  */
 function discModel(scale: Extract<Scale, { kind: "disc" }>, camera: CameraGuess): ScaleModel {
-  const view = ({ centre, semiMajor }: Ellipse): View => ({
+  const view = ({ centre, semiMajor }: Ellipse<"photo">): View => ({
     focalPx: camera.focalPx ?? (camera.distanceMm * semiMajor) / (scale.diameterMm / 2),
     centre: camera.centre ?? centre,
   });
-  const pose = (picks: readonly Point[]) => discPose(picks, scale.diameterMm, view);
+  const pose = (picks: readonly Point<"photo">[]) => discPose(picks, scale.diameterMm, view);
   const seen = pose(scale.rim);
-  const bare = ([one, other]: readonly [Homography, Homography]) =>
+  const bare = ([one, other]: readonly [PhotoToPlane, PhotoToPlane]) =>
     [
       { homography: one, lens: null },
       { homography: other, lens: null },
@@ -151,12 +152,15 @@ function discModel(scale: Extract<Scale, { kind: "disc" }>, camera: CameraGuess)
   };
 }
 
-function strip(corners: readonly Point[], page: readonly Point[]): Result<Homography, MeasureIssue> {
+function strip(
+  corners: readonly Point<"photo">[],
+  page: readonly PlanePoint[],
+): Result<PhotoToPlane, MeasureIssue> {
   const h = fitHomography(corners, page);
   return h === null ? fail(issue("strip-does-not-fit", ["scale"])) : ok(h);
 }
 
 /** The middle of the scale object in the photo. */
-export function scaleMiddle(scale: Scale): Point {
+export function scaleMiddle(scale: Scale): Point<"photo"> {
   return centroidOf(scalePoints(scale));
 }

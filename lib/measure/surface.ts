@@ -23,4 +23,4 @@ export function surfaceOf(
   return { factor, relativeU: Math.hypot(spreadMm, cameraMm) / cameraHeightMm / factor };
 }
 
-export const zoomBy = (factor: number): Homography => [factor, 0, 0, 0, factor, 0, 0, 0, 1];
+export const zoomBy = (factor: number): Homography<"plane", "plane"> => [factor, 0, 0, 0, factor, 0, 0, 0, 1];

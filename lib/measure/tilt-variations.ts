@@ -62,7 +62,11 @@ function focalVariations(scale: Scale, camera: CameraGuess): readonly Variation[
   return plus!.ok && minus!.ok ? [{ part: "tilt", plus: plus!.value, minus: minus!.value }] : [];
 }
 
-function pair(map: PlaneMap, change: (sign: 1 | -1) => Homography, reference: readonly Point[]): Variation {
+function pair(
+  map: PlaneMap,
+  change: (sign: 1 | -1) => Homography<"plane", "plane">,
+  reference: readonly Point<"photo">[],
+): Variation {
   const side = (sign: 1 | -1): PlaneMap => {
     const changed = thenInPlane(map, change(sign));
     const back = span(map, reference) / span(changed, reference);
@@ -71,6 +75,6 @@ function pair(map: PlaneMap, change: (sign: 1 | -1) => Homography, reference: re
   return { part: "tilt", plus: side(1), minus: side(-1) };
 }
 
-function span(map: PlaneMap, [a, b]: readonly Point[]): number {
+function span(map: PlaneMap, [a, b]: readonly Point<"photo">[]): number {
   return distance(mapPoint(map, a!), mapPoint(map, b!));
 }

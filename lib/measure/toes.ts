@@ -4,7 +4,7 @@ import type { PhotoPoint } from "@/lib/marks";
 import { meanPickSigma, pickSigmas } from "./pick-sigma";
 import { mapPoints } from "./plane-map";
 import { propagate } from "./propagate";
-import type { Calibration, MeasureIssue, Quantity } from "./types";
+import type { Calibration, MeasureIssue, PlanePoint, Quantity } from "./types";
 
 export interface ToeMeasures {
   /** Mean distance between the toes, square to the axis, mm. */
@@ -77,8 +77,8 @@ export function measureStraightness(calibration: Calibration, edge: readonly Pho
 
 /** Distances between the toes square to the common axis; null when they share no stretch. */
 export function widthSeries(
-  toeA: readonly PhotoPoint[],
-  toeB: readonly PhotoPoint[],
+  toeA: readonly PlanePoint[],
+  toeB: readonly PlanePoint[],
   stations: number,
 ): readonly number[] | null {
   const axis = fitLine([...toeA, ...toeB]);
@@ -95,7 +95,7 @@ export function widthSeries(
 }
 
 /** Along the axis and square to it, in order along the axis. */
-function inAxis(points: readonly Point[], axis: FittedLine): readonly Point[] {
+function inAxis(points: readonly PlanePoint[], axis: FittedLine<"plane">): readonly PlanePoint[] {
   const square = { x: -axis.direction.y, y: axis.direction.x };
   return points
     .map((point) => {
@@ -105,7 +105,7 @@ function inAxis(points: readonly Point[], axis: FittedLine): readonly Point[] {
     .sort((p, q) => p.x - q.x);
 }
 
-function heightAt(points: readonly Point[], x: number): number {
+function heightAt(points: readonly PlanePoint[], x: number): number {
   const after = points.findIndex((point) => point.x >= x);
   const right = points[after === -1 ? points.length - 1 : after]!;
   const left = points[Math.max(0, (after === -1 ? points.length : after) - 1)]!;
@@ -114,7 +114,7 @@ function heightAt(points: readonly Point[], x: number): number {
   return add(left, times(subtract(right, left), share)).y;
 }
 
-function toPoints(numbers: readonly number[]): readonly Point[] {
+function toPoints(numbers: readonly number[]): readonly Point<"photo">[] {
   return Array.from({ length: numbers.length / 2 }, (_, i) => ({
     x: numbers[2 * i]!,
     y: numbers[2 * i + 1]!,

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Issue } from "@/lib/base";
+import type { Issue, Result } from "@/lib/base";
 import type { Homography, Point } from "@/lib/geometry";
 import type { Scale } from "@/lib/marks";
 import type { ImperfectionId, Place, Stretch } from "@/lib/trade";
@@ -117,11 +117,14 @@ export interface MeasuredMark {
   readonly issues: readonly MeasureIssue[];
 }
 
+/** In the plane of the scale, mm. */
+export type PlanePoint = Point<"plane">;
+
 /** A plane map: lens first (radial about the middle of the photo), then the homography, row by row. Photo px to mm. */
 export interface PlaneMap {
-  readonly homography: Homography;
+  readonly homography: Homography<"photo", "plane">;
   readonly lens: {
-    readonly centre: Point;
+    readonly centre: Point<"photo">;
     readonly halfDiagonalPx: number;
     readonly cornerShare: number;
   } | null;
@@ -135,6 +138,8 @@ export interface PlaneMap {
 export interface Calibration {
   readonly kind: Scale["kind"];
   readonly map: PlaneMap;
+  /** The middle of the scale object on the photo: whatever is mapped lies on its side of the horizon. */
+  readonly middle: Point<"photo">;
   readonly variations: readonly {
     readonly part: BudgetPartName;
     readonly plus: PlaneMap;
@@ -151,3 +156,6 @@ export interface Calibration {
   /** Tilt of the camera to the plane as far as the scale shows it; null when it cannot (two points). */
   readonly tiltDeg: number | null;
 }
+
+/** What a photo's scale came to: made once for a photo, and handed on to everything that is measured on it. */
+export type Calibrated = Result<Calibration, MeasureIssue>;

@@ -12,7 +12,7 @@ export interface PhotoFrame {
   readonly pointsPerPx: number;
 }
 
-const onPage = ({ x, y }: Point, frame: PhotoFrame): Point => ({
+const onPage = ({ x, y }: Point<"photo">, frame: PhotoFrame): Point<"page"> => ({
   x: frame.x + x * frame.pointsPerPx,
   y: frame.y + y * frame.pointsPerPx,
 });

@@ -1,12 +1,5 @@
 import type { Verdict } from "@/lib/accept";
-import {
-  assess,
-  defaultAssessContext,
-  proposal,
-  type AssessContext,
-  type BeadContent,
-  type PhotoFacts,
-} from "@/lib/assess";
+import { proposal, type Assessed, type BeadContent, type PhotoFacts } from "@/lib/assess";
 import { imperfections } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
 import { changeText } from "./amount-text";
@@ -37,13 +30,9 @@ export interface SummarisableBead {
   readonly photos: readonly PhotoFacts[];
 }
 
-export function summariseBead(
-  bead: SummarisableBead,
-  units: UnitPreferences,
-  context: AssessContext = defaultAssessContext,
-): BeadSummary {
+export function summariseBead(bead: Assessed<SummarisableBead>, units: UnitPreferences): BeadSummary {
   const { content } = bead;
-  const { diagnosis, verdict } = assess(content, bead.photos, context);
+  const { diagnosis, verdict } = bead.assessment;
   const marks = content.photos.flatMap((photo) => photo.drawing.marks);
   const change = diagnosis.ok ? (proposal(diagnosis.value)?.first ?? null) : null;
   return {

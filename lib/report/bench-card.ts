@@ -1,4 +1,4 @@
-import { applyChange, assess, defaultAssessContext, proposal, type AssessContext } from "@/lib/assess";
+import { applyChange, proposal, type Assessed } from "@/lib/assess";
 import type { Change } from "@/lib/diagnose";
 import { travelSpeed, type RunSetup } from "@/lib/setup";
 import { otherUnits, type UnitPreferences } from "@/lib/units";
@@ -35,13 +35,9 @@ const NO_CHANGE = "No change proposed: run it as it was.";
 const NOT_YET = "Nothing is changed until an inspector has seen the bead.";
 
 /** The card for the bench. Settings are those of the next bead, the change already in them. */
-export function benchCard(
-  bead: SheetBead,
-  units: UnitPreferences,
-  context: AssessContext = defaultAssessContext,
-): BenchCardDocument {
+export function benchCard(bead: Assessed<SheetBead>, units: UnitPreferences): BenchCardDocument {
   const { content } = bead;
-  const { diagnosis: found } = assess(content, bead.photos, context);
+  const { diagnosis: found } = bead.assessment;
   const diagnosis = found.ok ? found.value : null;
   const change = (diagnosis && proposal(diagnosis)?.first) ?? null;
   const inspectorFirst = diagnosis?.cautions.some(({ level }) => level === "stop") ?? false;

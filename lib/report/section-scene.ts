@@ -42,8 +42,8 @@ export function sectionScene(
 
 function edgeShapes(
   role: keyof typeof sectionEdgeTags,
-  points: readonly Point[],
-  corner: Point | null,
+  points: readonly Point<"photo">[],
+  corner: Point<"photo"> | null,
   within: PhotoCrop | null,
 ): readonly SceneShape[] {
   const [first, last] = [points[0]!, points.at(-1)!];
@@ -76,7 +76,7 @@ function edgeShapes(
 }
 
 /** The point, or the nearest to it that lies well inside. */
-function inside({ x, y }: Point, crop: PhotoCrop): Point {
+function inside({ x, y }: Point<"photo">, crop: PhotoCrop): Point<"photo"> {
   const [dx, dy] = [0.12 * crop.width, 0.08 * crop.height];
   return {
     x: Math.min(crop.x + crop.width - dx, Math.max(crop.x + dx, x)),
@@ -102,10 +102,10 @@ function metalShapes({ outline }: SectionDrawing, places: SectionPlaces | null):
 
 function named(
   key: string,
-  at: Point,
+  at: Point<"photo">,
   text: string,
   ink: SceneInk,
-  offset: Point,
+  offset: Point<"view">,
   side: SceneLabel["side"],
 ): readonly SceneShape[] {
   return [
@@ -123,8 +123,8 @@ function named(
 
 const label = (
   key: string,
-  at: Point,
+  at: Point<"photo">,
   text: string,
-  offset: Point,
+  offset: Point<"view">,
   side: SceneLabel["side"],
 ): SceneLabel => ({ ...common, key, kind: "label", at, offset, side, text });

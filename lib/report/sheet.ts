@@ -1,14 +1,12 @@
 import type { RowReason, Verdict, VerdictRow } from "@/lib/accept";
 import {
-  assess,
-  defaultAssessContext,
-  proposal,
-  type AssessContext,
+  assessedPhotos,
   marksAcrossPhotos,
+  proposal,
+  type Assessed,
   type Assessment,
   type BeadContent,
   type NumberedMark,
-  type PhotoFacts,
   type PhotoRole,
 } from "@/lib/assess";
 import { isoNumberText } from "@/lib/trade";
@@ -101,13 +99,8 @@ export interface SheetBead extends SummarisableBead {
   readonly revision: number;
 }
 
-export function sheetDocument(
-  bead: SheetBead,
-  units: UnitPreferences,
-  context: AssessContext = defaultAssessContext,
-): SheetDocument {
-  const { content, photos } = bead;
-  const assessment = assess(content, photos, context);
+export function sheetDocument(bead: Assessed<SheetBead>, units: UnitPreferences): SheetDocument {
+  const { content, assessment } = bead;
   const diagnosis = assessment.diagnosis.ok ? assessment.diagnosis.value : null;
   const marks = sheetMarks(content, assessment, units);
   const proposed = diagnosis && proposal(diagnosis);
@@ -118,7 +111,7 @@ export function sheetDocument(
     title: content.title,
     welder: content.welder,
     day: dayText(bead.createdAt),
-    photos: sheetPhotos(content, photos, assessment, units),
+    photos: sheetPhotos(bead, units),
     setup: setupRows(content.setup, units),
     setupFindings: findingLines(assessment.setup, units),
     marks,
@@ -142,37 +135,30 @@ function worthListing(diagnosis: Diagnosis | null, isProposed: boolean): readonl
   return causeless.length > 0 && explainable.length === 0 && !isProposed ? [] : causes;
 }
 
-function sheetPhotos(
-  content: BeadContent,
-  facts: readonly PhotoFacts[],
-  assessment: Assessment,
-  units: UnitPreferences,
-): SheetDocument["photos"] {
+function sheetPhotos(bead: Assessed<SheetBead>, units: UnitPreferences): SheetDocument["photos"] {
+  const { content, assessment } = bead;
   const marks = marksAcrossPhotos(content, assessment.photos);
-  return content.photos.flatMap(({ id, role, drawing }) => {
-    const photo = facts.find((one) => one.id === id);
-    if (!photo) return [];
-    const { sha256, widthPx, heightPx } = photo;
+  return assessedPhotos(bead).map(({ photo, facts }) => {
+    const { id, role, drawing } = photo;
+    const { sha256, widthPx, heightPx } = facts;
     const labels = Object.fromEntries(
       marks
         .filter(({ photoId }) => photoId === id)
         .map(({ mark, measured }) => [mark.id, markLabel(mark, measured, units)]),
     );
     const scaleLabel = scaleText(drawing.scale, units);
-    const section = sheetSection(content, photo, assessment, units);
-    return [
-      {
-        sha256,
-        role,
-        widthPx,
-        heightPx,
-        drawing,
-        hasScale: drawing.scale !== null,
-        labels,
-        scaleLabel,
-        ...(section ? { section } : {}),
-      },
-    ];
+    const section = sheetSection(content, facts, assessment, units);
+    return {
+      sha256,
+      role,
+      widthPx,
+      heightPx,
+      drawing,
+      hasScale: drawing.scale !== null,
+      labels,
+      scaleLabel,
+      ...(section ? { section } : {}),
+    };
   });
 }
 

@@ -1,17 +1,22 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { add, centroidOf, dot, fitLine, linesMeet, subtract, times, type Point } from "@/lib/geometry";
+import { add, centroidOf, dot, fitLine, linesMeet, subtract, times } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { squareTo } from "./fillet-corner";
 import type { SectionIssue } from "./types";
 
 /** The plates of a butt weld laid straight. */
 export interface ButtFrame {
-  readonly through: Point;
+  readonly through: PlanePoint;
   /** Unit vector along the face line, from side 1 to side 2. */
-  readonly along: Point;
+  readonly along: PlanePoint;
   /** Square to it, out of the face. */
-  readonly out: Point;
+  readonly out: PlanePoint;
   /** The line of the back; null: not drawn. */
-  readonly back: { readonly through: Point; readonly along: Point; readonly out: Point } | null;
+  readonly back: {
+    readonly through: PlanePoint;
+    readonly along: PlanePoint;
+    readonly out: PlanePoint;
+  } | null;
   /** Between face and back at the middle of the weld, or as stated; null: neither. */
   readonly thickness: number | null;
 }
@@ -21,10 +26,10 @@ export interface ButtFrame {
  * @param statedThickness Taken where the back is not drawn.
  */
 export function buttFrame(
-  face: readonly Point[],
-  back: readonly Point[] | null,
-  outline: readonly Point[],
-  towards: Point,
+  face: readonly PlanePoint[],
+  back: readonly PlanePoint[] | null,
+  outline: readonly PlanePoint[],
+  towards: PlanePoint,
   statedThickness: number | null,
 ): Result<ButtFrame, SectionIssue> {
   const line = fitLine(face);
@@ -55,14 +60,17 @@ export function buttFrame(
 /** Along the face line, and above it. */
 export function onFace(
   { through, along, out }: ButtFrame,
-  point: Point,
+  point: PlanePoint,
 ): { readonly x: number; readonly h: number } {
   const from = subtract(point, through);
   return { x: dot(from, along), h: dot(from, out) };
 }
 
 /** Along the back line, and beyond it; without a back the stated thickness stands for it. */
-export function onBack(frame: ButtFrame, point: Point): { readonly x: number; readonly g: number } | null {
+export function onBack(
+  frame: ButtFrame,
+  point: PlanePoint,
+): { readonly x: number; readonly g: number } | null {
   const { back, thickness } = frame;
   if (back !== null) {
     const from = subtract(point, back.through);

@@ -1,4 +1,5 @@
-import { polygonArea, type Point } from "@/lib/geometry";
+import { polygonArea } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { onBack, onFace, type ButtFrame } from "./butt-frame";
 import { grooveDepths, meltedBehind } from "./groove";
 import { THROUGH, type ButtPlan } from "./plan-butt";
@@ -6,15 +7,15 @@ import { curveOf, type Arc } from "./ring";
 import { fusionShape, greatest, joinShapes, least, opposite, valuesAt, type SectionShape } from "./shape";
 
 /** The joint faces as drawn; null where one is not. */
-export type Grooves = readonly [readonly Point[] | null, readonly Point[] | null];
+export type Grooves = readonly [readonly PlanePoint[] | null, readonly PlanePoint[] | null];
 
 /** Every figure of a butt weld, in the unit of the points; NaN where the shape gives none. */
 export function buttShape(
   frame: ButtFrame,
   plan: ButtPlan,
-  ring: readonly Point[],
+  ring: readonly PlanePoint[],
   grooves: Grooves,
-  marked: Point | null,
+  marked: PlanePoint | null,
 ): SectionShape {
   const face = curveOf(ring, plan.face);
   const [one, two] = [curveOf(ring, plan.sides[0]), curveOf(ring, plan.sides[1])];
@@ -43,8 +44,8 @@ const inside = <T>(list: readonly T[]): readonly T[] => (list.length > 2 ? list.
 function faceShape(
   frame: ButtFrame,
   plan: ButtPlan,
-  ring: readonly Point[],
-  face: readonly Point[],
+  ring: readonly PlanePoint[],
+  face: readonly PlanePoint[],
 ): SectionShape {
   const x = (index: number): number => onFace(frame, ring[index]!).x;
   const heights = inside(face).map((point) => onFace(frame, point).h);
@@ -62,12 +63,12 @@ function faceShape(
 function depthShape(
   frame: ButtFrame,
   plan: ButtPlan,
-  ring: readonly Point[],
-  behind: readonly Point[],
-  marked: Point | null,
+  ring: readonly PlanePoint[],
+  behind: readonly PlanePoint[],
+  marked: PlanePoint | null,
 ): SectionShape {
   const t = frame.thickness;
-  const depth = (point: Point): number => -onFace(frame, point).h;
+  const depth = (point: PlanePoint): number => -onFace(frame, point).h;
   // Where the deepest point was marked it is that; else the deepest of the outline.
   const deepest = marked === null ? greatest(behind.map(depth)) : depth(marked);
   const indices = [...plan.sides[0].indices, ...plan.sides[1].indices, ...(plan.root?.indices ?? [])];
@@ -89,11 +90,11 @@ function depthShape(
 function rootShape(
   frame: ButtFrame,
   arc: Arc,
-  ring: readonly Point[],
-  curve: readonly Point[],
+  ring: readonly PlanePoint[],
+  curve: readonly PlanePoint[],
 ): SectionShape {
   const along = (index: number): number => onBack(frame, ring[index]!)?.x ?? NaN;
-  const beyond = (point: Point): number => onBack(frame, point)?.g ?? NaN;
+  const beyond = (point: PlanePoint): number => onBack(frame, point)?.g ?? NaN;
   const heights = inside(curve).map(beyond);
   const at = valuesAt(inside(arc.indices), (index) => beyond(ring[index]!));
   return {
@@ -106,7 +107,7 @@ function rootShape(
   };
 }
 
-function areaShape(frame: ButtFrame, grooves: Grooves, whole: readonly Point[]): SectionShape {
+function areaShape(frame: ButtFrame, grooves: Grooves, whole: readonly PlanePoint[]): SectionShape {
   const area = polygonArea(whole);
   const fused = meltedBehind(frame, grooves[0], whole, 0) + meltedBehind(frame, grooves[1], whole, 1);
   return { numbers: { "weld-area": area, "fused-parent-area": fused, dilution: fused / area }, extremes: {} };

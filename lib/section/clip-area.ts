@@ -1,22 +1,23 @@
-import { signedArea, type Point } from "@/lib/geometry";
+import { signedArea } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 
 /** The half of the plane on the side of `normal` of a line through `through`. */
 export interface HalfPlane {
-  readonly through: Point;
-  readonly normal: Point;
+  readonly through: PlanePoint;
+  readonly normal: PlanePoint;
 }
 
 /**
  * Area of a simple ring inside all the half-planes: cut by one after the other (Sutherland and Hodgman 1974). A ring that
  * falls into several pieces keeps bridges of no area between them, so the area is exact all the same.
  */
-export function clippedArea(ring: readonly Point[], halves: readonly HalfPlane[]): number {
+export function clippedArea(ring: readonly PlanePoint[], halves: readonly HalfPlane[]): number {
   return Math.abs(signedArea(halves.reduce(clip, ring)));
 }
 
-function clip(ring: readonly Point[], { through, normal }: HalfPlane): readonly Point[] {
-  const kept: Point[] = [];
-  const inside = ({ x, y }: Point): number => (x - through.x) * normal.x + (y - through.y) * normal.y;
+function clip(ring: readonly PlanePoint[], { through, normal }: HalfPlane): readonly PlanePoint[] {
+  const kept: PlanePoint[] = [];
+  const inside = ({ x, y }: PlanePoint): number => (x - through.x) * normal.x + (y - through.y) * normal.y;
   let before = ring.at(-1);
   let from = before === undefined ? 0 : inside(before);
   for (const point of ring) {

@@ -16,27 +16,27 @@ import {
 import type { SectionIssue } from "./types";
 
 /** One plate of the corner: unit vectors from the corner along it, and square to it out of the metal. */
-export interface Side {
-  readonly along: Point;
-  readonly out: Point;
+export interface Side<S> {
+  readonly along: Point<S>;
+  readonly out: Point<S>;
 }
 
-export interface FilletCorner {
+export interface FilletCorner<S> {
   /** Theoretical root: where the plates' faces meet. */
-  readonly at: Point;
-  readonly sides: readonly [Side, Side];
+  readonly at: Point<S>;
+  readonly sides: readonly [Side<S>, Side<S>];
   /** Halves the angle, from the corner towards the face of the weld. */
-  readonly bisector: Point;
+  readonly bisector: Point<S>;
   /** Between the plates, on the side of the weld. */
   readonly angleDeg: number;
 }
 
 /** Two lines cross in four corners; the weld lies in the one that holds the middle of its outline. */
-export function filletCorner(
-  plate1: readonly Point[],
-  plate2: readonly Point[],
-  outline: readonly Point[],
-): Result<FilletCorner, SectionIssue> {
+export function filletCorner<S>(
+  plate1: readonly Point<S>[],
+  plate2: readonly Point<S>[],
+  outline: readonly Point<S>[],
+): Result<FilletCorner<S>, SectionIssue> {
   const lines = [fitLine(plate1), fitLine(plate2)] as const;
   const [one, two] = lines;
   if (one === null || two === null)
@@ -63,20 +63,20 @@ export function filletCorner(
 /** Lines that turn by less than five degrees are no corner: sin 5 degrees. */
 const LEAST_TURN = 0.087;
 
-const meet = (one: FittedLine, two: FittedLine): Point | null =>
+const meet = <S>(one: FittedLine<S>, two: FittedLine<S>): Point<S> | null =>
   linesMeet(one.through, add(one.through, one.direction), two.through, add(two.through, two.direction));
 
 /** Unit vector square to `along`, towards `towards`. */
-export function squareTo(along: Point, towards: Point): Point {
+export function squareTo<S>(along: Point<S>, towards: Point<S>): Point<S> {
   const square = { x: -along.y, y: along.x };
   return dot(square, towards) < 0 ? times(square, -1) : square;
 }
 
 /** Along a side from the corner, and out of the metal: negative is inside the plate. */
-export function onSide(
-  corner: FilletCorner,
+export function onSide<S>(
+  corner: FilletCorner<S>,
   side: 0 | 1,
-  point: Point,
+  point: Point<S>,
 ): { readonly s: number; readonly p: number } {
   const from = subtract(point, corner.at);
   const { along, out } = corner.sides[side];
@@ -84,6 +84,6 @@ export function onSide(
 }
 
 /** Towards the face of the weld along the line that halves the angle. */
-export function outwards(corner: FilletCorner, point: Point): number {
+export function outwards<S>(corner: FilletCorner<S>, point: Point<S>): number {
   return dot(subtract(point, corner.at), corner.bisector);
 }

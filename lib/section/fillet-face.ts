@@ -1,13 +1,15 @@
-import { distance, dot, projectOnPolyline, subtract, times, type Point } from "@/lib/geometry";
+import { distance, dot, projectOnPolyline, subtract, times } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { onSide, outwards, type FilletCorner } from "./fillet-corner";
 import type { FilletPlan } from "./plan-fillet";
 import { valuesAt } from "./shape";
 
 /** Cosine of half the angle between the plates: from a leg to the height of the triangle it belongs to. */
-export const halfCosine = ({ angleDeg }: FilletCorner): number => Math.cos((angleDeg * Math.PI) / 360);
+export const halfCosine = ({ angleDeg }: FilletCorner<"plane">): number =>
+  Math.cos((angleDeg * Math.PI) / 360);
 
 /** Least distance from a point to a path. */
-export function reach(point: Point, path: readonly Point[]): number {
+export function reach(point: PlanePoint, path: readonly PlanePoint[]): number {
   return Math.abs(projectOnPolyline(point, path)?.offset ?? NaN);
 }
 
@@ -17,9 +19,9 @@ export function reach(point: Point, path: readonly Point[]): number {
  * there it ends where it crosses the plate.
  */
 export function inscribed(
-  corner: FilletCorner,
+  corner: FilletCorner<"plane">,
   legs: readonly [number, number],
-  face: readonly Point[],
+  face: readonly PlanePoint[],
 ): number {
   const ends = legs.map((leg) => leg * halfCosine(corner));
   const heights = face.map((point) => ({
@@ -39,16 +41,16 @@ export function inscribed(
 
 /** How far the face stands over the line from toe to toe, and how far below it. */
 export function chordHeights(
-  corner: FilletCorner,
-  ring: readonly Point[],
+  corner: FilletCorner<"plane">,
+  ring: readonly PlanePoint[],
   plan: FilletPlan,
-  face: readonly Point[],
+  face: readonly PlanePoint[],
 ) {
-  const [a, b] = plan.toes.map((index) => ring[index]!) as [Point, Point];
+  const [a, b] = plan.toes.map((index) => ring[index]!) as [PlanePoint, PlanePoint];
   const chord = subtract(b, a);
   const square = times({ x: -chord.y, y: chord.x }, 1 / distance(a, b));
   const outside = dot(square, corner.bisector) < 0 ? times(square, -1) : square;
-  const height = (point: Point): number => dot(subtract(point, a), outside);
+  const height = (point: PlanePoint): number => dot(subtract(point, a), outside);
   const heights = face.slice(1, -1).map(height);
   return {
     over: heights.length === 0 ? 0 : Math.max(...heights),

@@ -1,4 +1,5 @@
-import { distance, polygonArea, type Point } from "@/lib/geometry";
+import { distance, polygonArea } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { clippedArea } from "./clip-area";
 import { onSide, outwards, type FilletCorner } from "./fillet-corner";
 import { chordHeights, halfCosine, inscribed, reach } from "./fillet-face";
@@ -8,15 +9,15 @@ import { depthsOf, END_SHARE, fusionShape, joinShapes, opposite, valuesAt, type 
 
 /** Every figure of a fillet, in the unit of the points; NaN where the shape gives none. */
 export function filletShape(
-  corner: FilletCorner,
+  corner: FilletCorner<"plane">,
   plan: FilletPlan,
-  ring: readonly Point[],
-  root: Point | null,
+  ring: readonly PlanePoint[],
+  root: PlanePoint | null,
 ): SectionShape {
   const face = curveOf(ring, plan.face);
   const [one, two] = [curveOf(ring, plan.fusion[0]), curveOf(ring, plan.fusion[1])];
   const legs = [legOf(corner, plan, ring, 0), legOf(corner, plan, ring, 1)] as const;
-  const depths = (side: 0 | 1, curve: readonly Point[]) =>
+  const depths = (side: 0 | 1, curve: readonly PlanePoint[]) =>
     depthsOf(
       plan.fusion[side],
       ring,
@@ -36,13 +37,23 @@ export function filletShape(
   );
 }
 
-function legOf(corner: FilletCorner, plan: FilletPlan, ring: readonly Point[], side: 0 | 1): number {
+function legOf(
+  corner: FilletCorner<"plane">,
+  plan: FilletPlan,
+  ring: readonly PlanePoint[],
+  side: 0 | 1,
+): number {
   return onSide(corner, side, ring[plan.toes[side]]!).s;
 }
 
 type Legs = readonly [number, number];
 
-function legShape(corner: FilletCorner, plan: FilletPlan, ring: readonly Point[], legs: Legs): SectionShape {
+function legShape(
+  corner: FilletCorner<"plane">,
+  plan: FilletPlan,
+  ring: readonly PlanePoint[],
+  legs: Legs,
+): SectionShape {
   return {
     numbers: {
       "leg-1": legs[0],
@@ -56,10 +67,10 @@ function legShape(corner: FilletCorner, plan: FilletPlan, ring: readonly Point[]
 }
 
 function throatShape(
-  corner: FilletCorner,
+  corner: FilletCorner<"plane">,
   plan: FilletPlan,
-  ring: readonly Point[],
-  face: readonly Point[],
+  ring: readonly PlanePoint[],
+  face: readonly PlanePoint[],
   legs: Legs,
 ): SectionShape {
   const inner = plan.face.indices.slice(1, -1);
@@ -87,11 +98,11 @@ function throatShape(
 }
 
 function rootShape(
-  corner: FilletCorner,
+  corner: FilletCorner<"plane">,
   plan: FilletPlan,
-  ring: readonly Point[],
-  face: readonly Point[],
-  root: Point,
+  ring: readonly PlanePoint[],
+  face: readonly PlanePoint[],
+  root: PlanePoint,
 ): SectionShape {
   const inner = plan.face.indices.slice(1, -1);
   return {
@@ -106,7 +117,7 @@ function rootShape(
 }
 
 /** What lies in neither plate was laid; the rest was plate before. */
-function areaShape(corner: FilletCorner, whole: readonly Point[]): SectionShape {
+function areaShape(corner: FilletCorner<"plane">, whole: readonly PlanePoint[]): SectionShape {
   const area = polygonArea(whole);
   const laid = clippedArea(
     whole,

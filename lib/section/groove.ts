@@ -1,4 +1,5 @@
-import { cross, dot, polylineLength, projectOnPolyline, subtract, times, type Point } from "@/lib/geometry";
+import { cross, dot, polylineLength, projectOnPolyline, subtract, times } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { onFace, type ButtFrame } from "./butt-frame";
 import { squareTo } from "./fillet-corner";
 import { clippedArea } from "./clip-area";
@@ -6,24 +7,24 @@ import type { Arc } from "./ring";
 import { depthsOf, END_SHARE, type Depths } from "./shape";
 
 /** From the face to the back, whichever way it was drawn. */
-export function downwards(frame: ButtFrame, groove: readonly Point[]): readonly Point[] {
+export function downwards(frame: ButtFrame, groove: readonly PlanePoint[]): readonly PlanePoint[] {
   const [first, last] = [groove[0]!, groove.at(-1)!];
   return onFace(frame, first).h >= onFace(frame, last).h ? groove : [...groove].reverse();
 }
 
 /** Into the plate of this side. */
-const plateWards = ({ along }: ButtFrame, side: 0 | 1): Point => (side === 0 ? times(along, -1) : along);
+const plateWards = ({ along }: ButtFrame, side: 0 | 1): PlanePoint => (side === 0 ? times(along, -1) : along);
 
 const noDepths: Depths = { greatest: NaN, least: NaN, at: [] };
 
 /** How deep the joint face was melted, between a tenth and nine tenths of its length. NaN without a joint face. */
 export function grooveDepths(
   frame: ButtFrame,
-  drawn: readonly Point[] | null,
+  drawn: readonly PlanePoint[] | null,
   side: 0 | 1,
   arc: Arc,
-  ring: readonly Point[],
-  curve: readonly Point[],
+  ring: readonly PlanePoint[],
+  curve: readonly PlanePoint[],
 ): Depths {
   if (drawn === null) return noDepths;
   const groove = downwards(frame, drawn);
@@ -44,8 +45,8 @@ export function grooveDepths(
  */
 export function meltedBehind(
   frame: ButtFrame,
-  drawn: readonly Point[] | null,
-  ring: readonly Point[],
+  drawn: readonly PlanePoint[] | null,
+  ring: readonly PlanePoint[],
   side: 0 | 1,
 ): number {
   const { back, along, out, through } = frame;

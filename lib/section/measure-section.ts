@@ -1,19 +1,18 @@
 import { issue } from "@/lib/base";
-import { distance, greatestExtent, polygonArea, projectOnPolyline, type Point } from "@/lib/geometry";
-import type { Scale } from "@/lib/marks";
+import { distance, greatestExtent, polygonArea, projectOnPolyline } from "@/lib/geometry";
+import type { PhotoPoint } from "@/lib/marks";
 import {
   beforeHorizon,
-  calibrate,
   expanded,
   mapPoint,
   mapPoints,
   pickSigma,
   pickSigmas,
   propagateAll,
-  scaleMiddle,
+  type Calibrated,
   type Calibration,
-  type MeasureOptions,
   type Quantity,
+  type PlanePoint,
 } from "@/lib/measure";
 import { missingFrom, wrongIn } from "./check-drawing";
 import type { SectionDrawing } from "./drawing";
@@ -59,12 +58,11 @@ const noPlaces: SectionMeasures["places"] = { toes: [null, null], corner: null, 
  * is wrong with the scale is wrong with all of them alike. Never fails as a whole: what cannot be read is null, and `issues`
  * says what to draw or to put right.
  *
- * @param drawing In upright photo pixels. @param scale That of the photo's own drawing. @param known Null where not known.
+ * @param drawing In upright photo pixels. @param calibration Of that photo's own scale. @param known Null where not known.
  */
 export function measureSection(
   drawing: SectionDrawing,
-  scale: Scale | null,
-  options: MeasureOptions,
+  calibration: Calibrated,
   known: SectionKnown = { plateThicknessMm: null },
 ): SectionMeasures {
   const { joint } = drawing;
@@ -76,16 +74,13 @@ export function measureSection(
     places: noPlaces,
     issues,
   });
-  const calibration = calibrate(scale, options);
   const unscaled = calibration.ok ? [] : calibration.issues;
   if (wrong.length > 0) return nothing([...wrong, ...unscaled]);
-  if (drawing.outline === null || !calibration.ok || scale === null)
-    return nothing([...unscaled, ...missing]);
+  if (drawing.outline === null || !calibration.ok) return nothing([...unscaled, ...missing]);
   const picks = picksOf(drawing);
-  if (!beforeHorizon(calibration.value.map, scaleMiddle(scale), picks.all))
-    return nothing([issue("beyond-horizon", []), ...missing]);
+  if (!beforeHorizon(calibration.value, picks.all)) return nothing([issue("beyond-horizon", []), ...missing]);
   const { map } = calibration.value;
-  const toe = (side: 0 | 1): Point | null => {
+  const toe = (side: 0 | 1): PlanePoint | null => {
     const hint = drawing.toes[side];
     return hint === null ? null : mapPoint(map, hint);
   };
@@ -106,7 +101,7 @@ function figuresOf(
   calibration: Calibration,
 ): SectionFigures {
   const ids = sectionFigureIds.filter((id) => sectionFigures[id].joints.includes(joint));
-  const at = (points: readonly Point[]): SectionShape => shape(points);
+  const at = (points: readonly PlanePoint[]): SectionShape => shape(points);
   const nominal = at(mapPoints(calibration.map, picks.all));
   const there = ids.filter((id) => Number.isFinite(nominal.numbers[id]));
   const quantities = propagateAll(
@@ -167,7 +162,7 @@ function settled(
 function rootIssues({ root, outline }: SectionDrawing, calibration: Calibration): readonly SectionIssue[] {
   if (root === null || outline === null) return [];
   const ring = mapPoints(calibration.map, outline);
-  const [at] = mapPoints(calibration.map, [root]) as [Point];
+  const [at] = mapPoints(calibration.map, [root]) as [PlanePoint];
   const foot = projectOnPolyline(at, [...ring, ring[0]!])?.foot ?? at;
   const off = distance(foot, at);
   return off > ROOT_OFF_SHARE * greatestExtent(ring) && polygonArea(ring) > 0
@@ -175,7 +170,7 @@ function rootIssues({ root, outline }: SectionDrawing, calibration: Calibration)
     : [];
 }
 
-function pointsOf(numbers: readonly number[]): readonly Point[] {
+function pointsOf(numbers: readonly number[]): readonly PhotoPoint[] {
   return Array.from({ length: numbers.length / 2 }, (_, i) => ({
     x: numbers[2 * i]!,
     y: numbers[2 * i + 1]!,

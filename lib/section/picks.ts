@@ -27,10 +27,10 @@ export function picksOf({ outline, edges, root }: SectionDrawing): SectionPicks 
 }
 
 /** The parts again, of points in the same order: mapped, or displaced by an error. */
-export function partsOf(picks: SectionPicks, points: readonly Point[]) {
+export function partsOf<S>(picks: SectionPicks, points: readonly Point<S>[]) {
   return {
     ring: points.slice(0, picks.outline),
-    edge: (role: SectionEdgeRole): readonly Point[] | null => {
+    edge: (role: SectionEdgeRole): readonly Point<S>[] | null => {
       const found = picks.edges.find((part) => part.role === role);
       return found === undefined ? null : points.slice(found.from, found.to);
     },

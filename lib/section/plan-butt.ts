@@ -1,4 +1,5 @@
-import { distance, type Point } from "@/lib/geometry";
+import { distance } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { onBack, onFace, type ButtFrame } from "./butt-frame";
 import { arcOf, bestIndex, faceFirst, toeScore, waysRound, type Arc } from "./ring";
 
@@ -19,8 +20,8 @@ export const THROUGH = 0.98;
 /** Toes as on a fillet; at the root a way off the back line counts twice, to either side. */
 export function planButt(
   frame: ButtFrame,
-  ring: readonly Point[],
-  hints: readonly [Point | null, Point | null],
+  ring: readonly PlanePoint[],
+  hints: readonly [PlanePoint | null, PlanePoint | null],
 ): ButtPlan | null {
   const toe = (side: 0 | 1): number => {
     const hint = hints[side];

@@ -1,4 +1,5 @@
-import { distance, type Point } from "@/lib/geometry";
+import { distance } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { onSide, outwards, type FilletCorner } from "./fillet-corner";
 import { arcOf, bestIndex, faceFirst, toeScore, waysRound, type Arc } from "./ring";
 
@@ -19,10 +20,10 @@ export interface FilletPlan {
  * @param hints Where the person put the toes, in the same unit; null: to be found.
  */
 export function planFillet(
-  corner: FilletCorner,
-  ring: readonly Point[],
-  root: Point | null,
-  hints: readonly [Point | null, Point | null],
+  corner: FilletCorner<"plane">,
+  ring: readonly PlanePoint[],
+  root: PlanePoint | null,
+  hints: readonly [PlanePoint | null, PlanePoint | null],
 ): FilletPlan | null {
   const toe = (side: 0 | 1): number => {
     const hint = hints[side];

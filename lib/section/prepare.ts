@@ -1,5 +1,6 @@
 import { issue } from "@/lib/base";
 import { polygonArea, subtract, type Point } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import { buttFrame } from "./butt-frame";
 import { buttShape } from "./butt-shape";
 import type { SectionDrawing } from "./drawing";
@@ -16,7 +17,7 @@ import type { SectionIssue, SectionKnown, SectionPlaces } from "./types";
 /** A section with its parts found: from here on every figure follows from the points alone. */
 export interface Prepared {
   /** Of all picks, in mm, in the order of `SectionPicks`. */
-  readonly shape: (points: readonly Point[]) => SectionShape;
+  readonly shape: (points: readonly PlanePoint[]) => SectionShape;
   readonly places: SectionPlaces;
   readonly issues: readonly SectionIssue[];
 }
@@ -32,8 +33,8 @@ const noShape: SectionShape = { numbers: {}, extremes: {} };
 export function prepare(
   drawing: SectionDrawing,
   picks: SectionPicks,
-  mm: readonly Point[],
-  hints: readonly [Point | null, Point | null],
+  mm: readonly PlanePoint[],
+  hints: readonly [PlanePoint | null, PlanePoint | null],
   known: SectionKnown,
 ): Prepared {
   return drawing.joint === "fillet"
@@ -43,10 +44,10 @@ export function prepare(
 
 function prepareFillet(
   picks: SectionPicks,
-  mm: readonly Point[],
-  hints: readonly [Point | null, Point | null],
+  mm: readonly PlanePoint[],
+  hints: readonly [PlanePoint | null, PlanePoint | null],
 ): Prepared {
-  const corner = (points: readonly Point[]) => {
+  const corner = <S>(points: readonly Point<S>[]) => {
     const { ring, edge } = partsOf(picks, points);
     const [one, two] = [edge("plate-1"), edge("plate-2")];
     return one === null || two === null ? null : filletCorner(one, two, ring);
@@ -76,12 +77,12 @@ function prepareFillet(
 
 function prepareButt(
   picks: SectionPicks,
-  mm: readonly Point[],
-  hints: readonly [Point | null, Point | null],
+  mm: readonly PlanePoint[],
+  hints: readonly [PlanePoint | null, PlanePoint | null],
   statedThickness: number | null,
 ): Prepared {
   const [left, right] = sides(picks);
-  const frame = (points: readonly Point[]) => {
+  const frame = (points: readonly PlanePoint[]) => {
     const { ring, edge } = partsOf(picks, points);
     const face = edge("face");
     return face === null
@@ -122,13 +123,17 @@ function sides(picks: SectionPicks): readonly [number, number] {
 }
 
 /** The arcs from toe 1 to toe 2, of which the last runs from toe 2. */
-function joined(picks: SectionPicks, arcs: readonly Arc[]): readonly Point[] {
+function joined(picks: SectionPicks, arcs: readonly Arc[]): readonly Point<"photo">[] {
   const curves = arcs.map((arc) => curveOf(picks.all, arc));
   return curves.flatMap((curve, i) => (i === curves.length - 1 && i > 0 ? [...curve].reverse() : curve));
 }
 
 /** Without a joint to lay it in, an outline still has an area: smooth from its sharpest corner round to it again. */
-function areaAlone(picks: SectionPicks, mm: readonly Point[], issues: readonly SectionIssue[]): Prepared {
+function areaAlone(
+  picks: SectionPicks,
+  mm: readonly PlanePoint[],
+  issues: readonly SectionIssue[],
+): Prepared {
   const ring = mm.slice(0, picks.outline);
   const n = ring.length;
   const start = bestIndex([...ring.keys()], (i) => turnAt(ring, i));
@@ -143,7 +148,7 @@ function areaAlone(picks: SectionPicks, mm: readonly Point[], issues: readonly S
   };
 }
 
-function turnAt(ring: readonly Point[], i: number): number {
+function turnAt(ring: readonly PlanePoint[], i: number): number {
   const n = ring.length;
   const before = subtract(ring[i]!, ring[(i + n - 1) % n]!);
   const after = subtract(ring[(i + 1) % n]!, ring[i]!);

@@ -21,16 +21,16 @@ export function waysRound(
 }
 
 /** An arc with its corners decided, once, on the points as picked: an error of a pick must not make or break a corner. */
-export function arcOf(ring: readonly Point[], indices: readonly number[]): Arc {
+export function arcOf<S>(ring: readonly Point<S>[], indices: readonly number[]): Arc {
   return { indices, corners: cornersOf(picksOf(ring, indices)) };
 }
 
-export function picksOf(ring: readonly Point[], indices: readonly number[]): readonly Point[] {
+export function picksOf<S>(ring: readonly Point<S>[], indices: readonly number[]): readonly Point<S>[] {
   return indices.map((index) => ring[index]!);
 }
 
 /** The arc as a smooth path through its points. */
-export function curveOf(ring: readonly Point[], arc: Arc): readonly Point[] {
+export function curveOf<S>(ring: readonly Point<S>[], arc: Arc): readonly Point<S>[] {
   return smoothPath(picksOf(ring, arc.indices), arc.corners);
 }
 

@@ -1,4 +1,4 @@
-import type { Point } from "@/lib/geometry";
+import type { PlanePoint } from "@/lib/measure";
 import type { Arc } from "./ring";
 import type { SectionFigureId } from "./types";
 
@@ -60,10 +60,10 @@ export interface Depths {
  */
 export function depthsOf(
   arc: Arc,
-  ring: readonly Point[],
-  curve: readonly Point[],
+  ring: readonly PlanePoint[],
+  curve: readonly PlanePoint[],
   [low, high]: readonly [number, number],
-  below: (point: Point) => { readonly s: number; readonly d: number },
+  below: (point: PlanePoint) => { readonly s: number; readonly d: number },
 ): Depths {
   const depths = depthsBetween(curve.map(below), low, high);
   return {

@@ -68,13 +68,13 @@ export type SectionIssue = Issue<SectionIssueCode>;
 /** Where the figures were taken, in photo pixels, to be shown over the photo. Null: not found. */
 export interface SectionPlaces {
   /** Plate 1 and 2, or left and right on the face. Points of the outline. */
-  readonly toes: readonly [Point | null, Point | null];
+  readonly toes: readonly [Point<"photo"> | null, Point<"photo"> | null];
   /** Theoretical root of a fillet: where the two plate lines meet. */
-  readonly corner: Point | null;
+  readonly corner: Point<"photo"> | null;
   /** The weld's face from toe to toe as the figures take it: bent smoothly through the points. */
-  readonly face: readonly Point[] | null;
+  readonly face: readonly Point<"photo">[] | null;
   /** The rest of the outline, likewise. */
-  readonly fusion: readonly Point[] | null;
+  readonly fusion: readonly Point<"photo">[] | null;
 }
 
 export interface SectionMeasures {

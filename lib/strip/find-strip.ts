@@ -11,7 +11,7 @@ export type StripIssue = Issue<StripIssueCode>;
 
 /** What a strip scale is made of: corners in photo pixels with their place on the strip, and what one is worth. */
 export interface FoundStrip {
-  readonly corners: readonly (Point & { readonly xMm: number; readonly yMm: number })[];
+  readonly corners: readonly (Point<"photo"> & { readonly xMm: number; readonly yMm: number })[];
   readonly cornerSigmaPx: number;
 }
 
@@ -70,7 +70,9 @@ export function findStrip(image: RgbaImage): Result<FoundStrip, StripIssue> {
 }
 
 /** One marker of each id of the strip, corners in pixels of the full picture. */
-function detect(image: RgbaImage): readonly { readonly id: number; readonly corners: readonly Point[] }[] {
+function detect(
+  image: RgbaImage,
+): readonly { readonly id: number; readonly corners: readonly Point<"photo">[] }[] {
   const small = shrunk(image, SEARCH_PX);
   const detector = new aruco.AR.Detector({ dictionaryName: STRIP_DICTIONARY, maxHammingDistance: 5 });
   const data = new Uint8ClampedArray(small.image.data);

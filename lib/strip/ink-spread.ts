@@ -7,21 +7,24 @@ import {
   type Homography,
   type Point,
 } from "@/lib/geometry";
+import type { StripPoint } from "./strip-layout";
+
+type StripMap = Homography<"strip", "photo">;
 
 export interface CornerOnPage {
   /** Photo pixels. */
-  readonly seen: Point;
+  readonly seen: Point<"photo">;
   /** On the strip, mm. */
-  readonly page: Point;
+  readonly page: StripPoint;
   /** From the middle of its marker to this corner, each coordinate 1 or -1. */
-  readonly out: Point;
+  readonly out: StripPoint;
 }
 
 export interface Spread {
   /** How much farther out every edge of a dark square is seen than it was drawn, mm; negative: nearer in. */
   readonly mm: number;
   /** The corners as they would be seen without it, photo pixels. */
-  readonly corners: readonly Point[];
+  readonly corners: readonly Point<"photo">[];
   /** Root mean square distance, in pixels per degree of freedom, from where one plane puts them. */
   readonly misfitPx: number;
 }
@@ -47,7 +50,7 @@ export function takeOutSpread(corners: readonly CornerOnPage[]): Spread | null {
   }
   const map = mapWith(corners, mm);
   if (map === null) return null;
-  const shift = ({ page, out }: CornerOnPage): Point =>
+  const shift = ({ page, out }: CornerOnPage): Point<"photo"> =>
     subtract(applyHomography(map, page), applyHomography(map, spread(page, out, mm)));
   return {
     mm,
@@ -57,19 +60,19 @@ export function takeOutSpread(corners: readonly CornerOnPage[]): Spread | null {
   };
 }
 
-const spread = (page: Point, out: Point, mm: number): Point => ({
+const spread = (page: StripPoint, out: StripPoint, mm: number): StripPoint => ({
   x: page.x + mm * out.x,
   y: page.y + mm * out.y,
 });
 
-function mapWith(corners: readonly CornerOnPage[], mm: number): Homography | null {
+function mapWith(corners: readonly CornerOnPage[], mm: number): StripMap | null {
   return fitHomography(
     corners.map(({ page, out }) => spread(page, out, mm)),
     corners.map(({ seen }) => seen),
   );
 }
 
-function squares(corners: readonly CornerOnPage[], map: Homography, mm: number): number {
+function squares(corners: readonly CornerOnPage[], map: StripMap, mm: number): number {
   return corners.reduce(
     (sum, { seen, page, out }) => sum + distance(applyHomography(map, spread(page, out, mm)), seen) ** 2,
     0,

@@ -19,7 +19,10 @@ const SAMPLES = 24;
  * side, and neighbouring lines meet in the corner. Twice, so that a coarse first guess does no harm. Null when a side
  * cannot be found.
  */
-export function refineMarker(image: RgbaImage, corners: readonly Point[]): readonly Point[] | null {
+export function refineMarker(
+  image: RgbaImage,
+  corners: readonly Point<"photo">[],
+): readonly Point<"photo">[] | null {
   let current = corners;
   for (let pass = 0; pass < 2; pass++) {
     const sides = current.map((corner, i) => refineSide(image, corner, current[(i + 1) % 4]!, current));
@@ -34,12 +37,17 @@ export function refineMarker(image: RgbaImage, corners: readonly Point[]): reado
       );
     });
     if (next.some((corner) => corner === null)) return null;
-    current = next as readonly Point[];
+    current = next as readonly Point<"photo">[];
   }
   return current;
 }
 
-function refineSide(image: RgbaImage, a: Point, b: Point, ring: readonly Point[]): FittedLine | null {
+function refineSide(
+  image: RgbaImage,
+  a: Point<"photo">,
+  b: Point<"photo">,
+  ring: readonly Point<"photo">[],
+): FittedLine<"photo"> | null {
   const reach = distance(a, b);
   if (!(reach > 0)) return null;
   const along = times(subtract(b, a), 1 / reach);
@@ -51,7 +59,7 @@ function refineSide(image: RgbaImage, a: Point, b: Point, ring: readonly Point[]
   const out = dot(subtract(a, middle), normal) > 0 ? normal : times(normal, -1);
   // A module is an eighth of the side: further in or out other edges begin.
   const half = Math.max(2, 0.07 * reach);
-  const found: Point[] = [];
+  const found: Point<"photo">[] = [];
   for (let i = 0; i < SAMPLES; i++) {
     const at = add(a, times(along, reach * (0.1 + (0.8 * i) / (SAMPLES - 1))));
     const crossing = halfWay(image, at, out, half);
@@ -60,13 +68,13 @@ function refineSide(image: RgbaImage, a: Point, b: Point, ring: readonly Point[]
   if (found.length < SAMPLES / 2) return null;
   const first = fitLine(found);
   if (first === null) return null;
-  const off = (p: Point): number =>
+  const off = (p: Point<"photo">): number =>
     Math.abs(first.direction.x * (p.y - first.through.y) - first.direction.y * (p.x - first.through.x));
   return fitLine(found.filter((p) => off(p) <= 2.5 * first.rms + 1e-9)) ?? first;
 }
 
 /** Where the profile along `out` crosses the level half way between its dark and its bright end; null without contrast. */
-function halfWay(image: RgbaImage, at: Point, out: Point, half: number): number | null {
+function halfWay(image: RgbaImage, at: Point<"photo">, out: Point<"photo">, half: number): number | null {
   const steps = Math.ceil(8 * half);
   const place = (k: number): number => -half + (2 * half * k) / steps;
   const level = (k: number): number => {

@@ -1,6 +1,9 @@
 import aruco from "js-aruco2";
 import type { Point } from "@/lib/geometry";
 
+/** On the printed strip: mm from its top left corner, x right, y down. */
+export type StripPoint = Point<"strip">;
+
 export interface StripRect {
   readonly x: number;
   readonly y: number;
@@ -23,7 +26,7 @@ export interface StripText {
 export interface StripLayout {
   readonly lengthMm: number;
   readonly widthMm: number;
-  readonly markers: readonly { readonly id: number; readonly middle: Point; readonly sideMm: number }[];
+  readonly markers: readonly { readonly id: number; readonly middle: StripPoint; readonly sideMm: number }[];
   /** Black: marker modules and rule ticks. */
   readonly ink: readonly StripRect[];
   readonly texts: readonly StripText[];
@@ -72,7 +75,7 @@ export function stripLayout(): StripLayout {
 }
 
 /** Corners of a marker from its top left, clockwise, mm on the strip. */
-export function markerCorners(id: number): readonly Point[] | null {
+export function markerCorners(id: number): readonly StripPoint[] | null {
   const marker = markers.find((one) => one.id === id);
   if (marker === undefined) return null;
   const half = marker.sideMm / 2;

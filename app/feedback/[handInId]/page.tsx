@@ -12,6 +12,7 @@ import { ReturnedView } from "@/components/course/returned-view";
 import { CausesBeside } from "@/components/course/causes-beside";
 import { Header } from "@/components/shell/header";
 import { buttonClass, Panel } from "@/components/ui";
+import { assessBead } from "@/lib/assess";
 import { db } from "@/lib/db";
 import { emptyDrawing } from "@/lib/marks";
 import { getBead } from "@/lib/beads";
@@ -46,10 +47,11 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
   if (!bead || !exercise) notFound();
   const writes = now.may("feedback.write", thing);
   const { returned, digest, returnedAt } = feedback;
-  const sheet = sheetDocument(bead, units.preferences, context);
+  const assessed = assessBead(bead, context);
+  const sheet = sheetDocument(assessed, units.preferences);
   const beside = (
     <>
-      <BeadFacts summary={summariseBead(bead, units.preferences, context)} href={`/beads/${bead.id}`} />
+      <BeadFacts summary={summariseBead(assessed, units.preferences)} href={`/beads/${bead.id}`} />
       <CausesBeside causes={sheet.causes} marked={sheet.marks.length > 0} />
       {handIn.note && (
         <Panel title="The student’s note">

@@ -6,6 +6,7 @@ import { StudentSteps, type StudentBead } from "@/components/course/student-step
 import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
+import { assessBead } from "@/lib/assess";
 import { countedBead, progress } from "@/lib/course";
 import { listBeads } from "@/lib/beads";
 import { listHandIns } from "@/lib/classroom";
@@ -29,7 +30,7 @@ export default async function StudentPage({ params }: { params: Promise<{ person
   ]);
   const beads: readonly StudentBead[] = [...newest].reverse().map((bead) => {
     const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
-    const { imperfections, cause, verdict } = countedBead(bead.content, bead.photos, context);
+    const { imperfections, cause, verdict } = countedBead(assessBead(bead, context));
     return {
       beadId: bead.id,
       number: bead.number,

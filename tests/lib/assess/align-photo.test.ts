@@ -1,9 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { alignPhoto, layPair, VIEW_WIDTH } from "@/lib/assess";
-import { applyHomography, distance, type Point } from "@/lib/geometry";
+import { layPair, VIEW_WIDTH } from "@/lib/assess";
+import { alignPhoto, type AlignedPhoto } from "@/lib/assess/align-photo";
+import { photoOptions } from "@/lib/assess/photo-options";
+import { applyHomography, distance, type Homography, type Point } from "@/lib/geometry";
+import { calibrate } from "@/lib/measure";
 import { emptyDrawing, newMark, type Drawing, type Scale } from "@/lib/marks";
 
 const size = { widthPx: 4000, heightPx: 3000 };
+const align = (drawing: Drawing): AlignedPhoto =>
+  alignPhoto(drawing, calibrate(drawing.scale, photoOptions(size, 1000)));
 
 /** A pinhole camera over the plate: turned by `rollDeg`, tilted by `tiltDeg` about its own x axis, 3000 px focal length. */
 function camera({ rollDeg = 0, tiltDeg = 0, farMm = 300 }) {
@@ -51,7 +56,7 @@ describe("a photo laid along its weld", () => {
   ])("is in mm from the weld's start where a rectangle shows the tilt: %o", (pose) => {
     const see = camera(pose);
     const drawing = drawingSeen(see, card(see, clockwise));
-    const aligned = alignPhoto(drawing, size, 1000);
+    const aligned = align(drawing);
     if (aligned.kind !== "to-scale") throw new Error(aligned.kind);
     expect(aligned.endMm).toBeCloseTo(100, 6);
     expect(aligned.isFlat).toBe(true);
@@ -63,7 +68,7 @@ describe("a photo laid along its weld", () => {
   it("is not shown from behind when the corners were picked the other way round", () => {
     const see = camera({ tiltDeg: 20 });
     const drawing = drawingSeen(see, card(see, [clockwise[1]!, clockwise[0]!, clockwise[3]!, clockwise[2]!]));
-    const aligned = alignPhoto(drawing, size, 1000);
+    const aligned = align(drawing);
     if (aligned.kind !== "to-scale") throw new Error(aligned.kind);
     expect(applyHomography(aligned.toFrame, poreIn(drawing)).y).toBeCloseTo(3, 6);
   });
@@ -76,13 +81,13 @@ describe("a photo laid along its weld", () => {
       lengthMm: 100,
     });
     const square = camera({ rollDeg: 30 });
-    const aligned = alignPhoto(drawingSeen(square, two(square)), size, 1000);
+    const aligned = align(drawingSeen(square, two(square)));
     if (aligned.kind !== "to-scale") throw new Error(aligned.kind);
     expect(aligned.endMm).toBeCloseTo(100, 6);
     expect(aligned.isFlat).toBe(false);
     // Tilted by 30° the weld, farther from the camera than the scale, comes out too short: the reason for saying so.
     const tilted = camera({ tiltDeg: -30 });
-    const short = alignPhoto(drawingSeen(tilted, two(tilted)), size, 1000);
+    const short = align(drawingSeen(tilted, two(tilted)));
     if (short.kind !== "to-scale") throw new Error(short.kind);
     expect(Math.abs(short.endMm - 100)).toBeGreaterThan(3);
   });
@@ -90,12 +95,12 @@ describe("a photo laid along its weld", () => {
   it("without a scale is only turned, without a weld line as taken", () => {
     const see = camera({ rollDeg: 110 });
     const drawing = drawingSeen(see, null);
-    const aligned = alignPhoto(drawing, size, 1000);
+    const aligned = align(drawing);
     if (aligned.kind !== "turned") throw new Error(aligned.kind);
     const pore = applyHomography(aligned.toFrame, poreIn(drawing));
     expect(pore.x).toBeCloseTo(0.7, 6);
     expect(pore.y).toBeCloseTo(0.03, 6);
-    expect(alignPhoto({ ...drawing, weldLine: null }, size, 1000)).toEqual({ kind: "as-taken" });
+    expect(align({ ...drawing, weldLine: null })).toEqual({ kind: "as-taken" });
   });
 });
 
@@ -104,10 +109,10 @@ describe("two photos laid into one view", () => {
     const see = camera(pose);
     const seen = drawingSeen(see, scale(see));
     const drawing = weldLine ? seen : { ...seen, weldLine: null };
-    return { see, drawing, aligned: alignPhoto(drawing, size, 1000), ...size };
+    return { see, drawing, aligned: align(drawing), ...size };
   };
   const withCard = (see: See) => card(see, clockwise);
-  const shown = (one: ReturnType<typeof side>, toView: Parameters<typeof applyHomography>[0], plate: Point) =>
+  const shown = (one: ReturnType<typeof side>, toView: Homography<"photo", "view">, plate: Point) =>
     applyHomography(toView, one.see(plate));
 
   it("puts the same place of the plate at the same place of the view, however the cameras stood", () => {

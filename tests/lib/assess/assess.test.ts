@@ -41,7 +41,7 @@ function bead(drawing: Partial<Drawing>, change: Partial<BeadContent> = {}): Bea
 describe("assess", () => {
   it("has no size without a scale, and says so", () => {
     const { photos } = assess(bead({ marks: [undercut] }), facts);
-    expect(photos[0]?.scaleIssue?.code).toBe("no-scale");
+    expect(photos[0]?.calibration).toMatchObject({ ok: false, issues: [{ code: "no-scale" }] });
     expect(photos[0]?.marks[0]?.lengthMm).toBeNull();
   });
 

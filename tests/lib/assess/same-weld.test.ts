@@ -4,7 +4,7 @@ import { emptyBeadContent, type BeadContent } from "@/lib/assess";
 import { judgeInput } from "@/lib/assess/judge-input";
 import type { Mark } from "@/lib/marks";
 import { emptyDrawing } from "@/lib/marks";
-import { defaultMeasureOptions, measureDrawing } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions, measureDrawing } from "@/lib/measure";
 import { emptyRunSetup } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
 import { dice, shuffled, type Dice } from "../accept/random-weld";
@@ -52,7 +52,7 @@ function onPhotos(photos: readonly (readonly Mark[])[], rest: Partial<BeadConten
 const measured = (content: BeadContent) =>
   content.photos.map(({ id, drawing }) => ({
     photoId: id,
-    marks: measureDrawing(drawing, defaultMeasureOptions),
+    marks: measureDrawing(drawing, calibrate(drawing.scale, defaultMeasureOptions)),
     weldLengthMm: null,
   }));
 

@@ -1,4 +1,4 @@
-import { emptyBeadContent, type BeadContent } from "@/lib/assess";
+import { assessBead, emptyBeadContent, type BeadContent } from "@/lib/assess";
 import {
   emptyInspection,
   InstrumentSchema,
@@ -139,7 +139,7 @@ export function recordOf(
     draft: { ...draft, ...change.draft },
     instruments: change.instruments ?? [gauge],
     marks: { pw: "W-07" },
-    beads: change.beads ?? [beadOf(1)],
+    beads: (change.beads ?? [beadOf(1)]).map((one) => assessBead(one)),
   });
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { assessBead } from "@/lib/assess";
 import { InstrumentSchema } from "@/lib/inspect";
 import { readingDoubts, readingsByGauge } from "@/lib/inspect/reading-doubts";
 import { signBead } from "@/lib/inspect/sign-bead";
@@ -7,7 +8,7 @@ import { beadOf, soundBead, undercut } from "./build";
 const DAY = "2026-11-25";
 const gauge = (change: object) =>
   InstrumentSchema.parse({ kind: "fillet-gauge", name: "G", dueOn: DAY, ...change });
-const bead = signBead(soundBead("G"));
+const bead = signBead(assessBead(soundBead("G")));
 const doubts = (instruments: Parameters<typeof readingDoubts>[1], day: string | null = DAY) =>
   readingDoubts([bead], instruments, day).map(({ doubt }) => doubt);
 
@@ -33,7 +34,7 @@ describe("a reading", () => {
 
   it("is named in words, each gauge once, those of marks with the number of the mark", () => {
     const depth = { quantity: "depth" as const, valueMm: 0.2, instrument: "U", resolutionMm: 0.05 };
-    expect([...readingsByGauge(signBead(beadOf(2, {}, [undercut([depth, depth])])))]).toEqual([
+    expect([...readingsByGauge(signBead(assessBead(beadOf(2, {}, [undercut([depth, depth])]))))]).toEqual([
       ["U", ["depth of mark 1 on photo 1", "depth of mark 1 on photo 2"]],
     ]);
     expect([...readingsByGauge(bead).values()].flat()).toContain("throat");

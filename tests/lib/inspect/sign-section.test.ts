@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { assessBead } from "@/lib/assess";
 import { beadRows, SignedRecordSchema } from "@/lib/inspect";
 import { signBead } from "@/lib/inspect/sign-bead";
 import { imperfectionIds } from "@/lib/trade";
@@ -26,7 +27,7 @@ function cutBead(setId: string | null, section = looked) {
 
 describe("a signed bead with a section", () => {
   it("holds figures as numbers and words in both units, and each row", () => {
-    const [photo] = signBead(cutBead("aws-d1-1-macro-fillet")).photos;
+    const [photo] = signBead(assessBead(cutBead("aws-d1-1-macro-fillet"))).photos;
     const leg = photo!.section!.figures.find(({ id }) => id === "leg-1")!;
     expect(Math.abs(leg.value - 8)).toBeLessThan(leg.expandedUncertainty);
     expect([leg.unit, leg.text.metric, leg.text.inch]).toEqual([
@@ -35,16 +36,16 @@ describe("a signed bead with a section", () => {
       expect.stringMatching(/ in$/),
     ]);
     expect(photo!.section!.verdict!.clauses.map(({ title }) => title)).toContain("No cracks");
-    const rows = beadRows(signBead(cutBead("aws-d1-1-macro-fillet")));
+    const rows = beadRows(signBead(assessBead(cutBead("aws-d1-1-macro-fillet"))));
     expect(rows.map(({ label }) => label)).toContain("Section, photo 1: Leg on plate 1");
   });
 
   it("is never better than its section", () => {
-    expect(signBead(cutBead(null)).result).toBe("accepted");
+    expect(signBead(assessBead(cutBead(null))).result).toBe("accepted");
     const open = cutBead("aws-d1-1-macro-fillet", { ...looked, lookedFor: [] });
-    expect(signBead(open).result).toBe("open");
+    expect(signBead(assessBead(open)).result).toBe("open");
     const tooSmall = cutBead("iso-9606-1-macro-fillet", { ...looked, askedThroatMm: 30 });
-    expect(signBead(tooSmall).result).toBe("not-accepted");
+    expect(signBead(assessBead(tooSmall)).result).toBe("not-accepted");
   });
 
   it("is signed and read back as it is; a bead without one has no such key", () => {

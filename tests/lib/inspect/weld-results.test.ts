@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { assessBead } from "@/lib/assess";
 import {
   instrumentKinds,
   InspectionDraftSchema,
@@ -40,7 +41,7 @@ const arbInstrument: fc.Arbitrary<Instrument> = fc
   })
   .map((one) => InstrumentSchema.parse(one));
 
-const base = signBead(beadOf(1, {}, [undercut()]));
+const base = signBead(assessBead(beadOf(1, {}, [undercut()])));
 const arbGauges = fc.array(fc.constantFrom(...gauges), { maxLength: 2 });
 
 /** Beads as a record holds them: where they lie, how they were judged, and what they were read with. */
@@ -345,7 +346,7 @@ describe("a whole record", () => {
           draft: { ...full.draft, examinedOn, welds: [{ weldId: "w1", seen, seenNote: "" }] },
           instruments: [gauge],
           marks: {},
-          beads: beads ? [bead] : [],
+          beads: beads ? [assessBead(bead)] : [],
         });
         const open = record.weldResults.filter(({ result }) => result === "open");
         expect(openWelds(record).map(({ weldId }) => weldId)).toEqual(open.map(({ weldId }) => weldId));

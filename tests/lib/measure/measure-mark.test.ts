@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  calibrate,
   defaultMeasureOptions,
   gaugeQuantity,
   measureCase,
@@ -33,7 +34,8 @@ const mark = (shape: unknown, more: object = {}): Mark =>
     note: "",
     ...more,
   });
-const measure = (one: Mark, on: Drawing = drawing) => measureMark(on, one, defaultMeasureOptions);
+const calibrated = (on: Drawing) => calibrate(on.scale, defaultMeasureOptions);
+const measure = (one: Mark, on: Drawing = drawing) => measureMark(on, one, calibrated(on));
 
 describe("measureMark", () => {
   it("a line has a length and a place along the weld", () => {
@@ -151,8 +153,8 @@ describe("measureMark", () => {
   });
 
   it("measures the weld along its line", () => {
-    expect(measureWeldLine(drawing, defaultMeasureOptions)!.value).toBeCloseTo(100, 9);
-    expect(measureWeldLine({ ...drawing, weldLine: null }, defaultMeasureOptions)).toBeNull();
+    expect(measureWeldLine(drawing, calibrated(drawing))!.value).toBeCloseTo(100, 9);
+    expect(measureWeldLine({ ...drawing, weldLine: null }, calibrated(drawing))).toBeNull();
   });
 
   it("reports a whole case with the options it applied", () => {

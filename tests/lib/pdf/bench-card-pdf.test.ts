@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { emptyBeadContent } from "@/lib/assess";
+import { assessBead, emptyBeadContent } from "@/lib/assess";
 import { emptyDrawing, newMark } from "@/lib/marks";
 import { benchCardPdf } from "@/lib/pdf";
 import { benchCard, type BenchCardDocument, type BenchSetting } from "@/lib/report";
@@ -31,7 +31,7 @@ const card: BenchCardDocument = {
 
 /** Every field of the set-up known, the longest title, a crack: the most a card can come to hold. */
 const full: BenchCardDocument = benchCard(
-  {
+  assessBead({
     id: "b",
     number: 1047,
     revision: 112,
@@ -80,7 +80,7 @@ const full: BenchCardDocument = benchCard(
         },
       ],
     },
-  },
+  }),
   metric,
 );
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { assessBead } from "@/lib/assess";
 import { sheetPdf } from "@/lib/pdf";
 import { sheetDocument } from "@/lib/report";
 import { imperfectionIds } from "@/lib/trade";
@@ -19,7 +20,7 @@ const bead = {
   content,
   photos: facts,
 };
-const sheet = sheetDocument(bead, metric);
+const sheet = sheetDocument(assessBead(bead), metric);
 
 const squeezed = (text: string): string => plain(text).replaceAll(/\s/g, "");
 
@@ -54,8 +55,8 @@ describe("a sheet with a section, as PDF", () => {
   });
 
   it("is silent where there is none", () => {
-    expect(sheetDocument({ ...bead, content: sectionBead(null) }, metric).photos[0]).not.toHaveProperty(
-      "section",
-    );
+    expect(
+      sheetDocument(assessBead({ ...bead, content: sectionBead(null) }), metric).photos[0],
+    ).not.toHaveProperty("section");
   });
 });

@@ -1,5 +1,5 @@
 import sharp from "sharp";
-import { emptyBeadContent, type BeadContent } from "@/lib/assess";
+import { assessBead, emptyBeadContent, type BeadContent } from "@/lib/assess";
 import { emptyDrawing, type Drawing, type Mark, type ScenePalette } from "@/lib/marks";
 import { sheetDocument, type SheetDocument } from "@/lib/report";
 import { emptyRunSetup } from "@/lib/setup";
@@ -78,7 +78,7 @@ export function sheetOf(count: number, change: Partial<BeadContent> = {}): Sheet
     heightPx: HEIGHT_PX,
   }));
   const bead = { id: "b", number: 47, revision: 3, createdAt: "2026-11-25T10:00:00.000Z", content, photos };
-  return sheetDocument(bead, metric);
+  return sheetDocument(assessBead(bead), metric);
 }
 
 export async function jpeg(): Promise<Buffer> {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { emptyBeadContent, type BeadContent } from "@/lib/assess";
+import { assessBead, emptyBeadContent, type BeadContent } from "@/lib/assess";
 import { emptyDrawing, newMark } from "@/lib/marks";
 import { benchCard } from "@/lib/report";
 import { emptyRunSetup } from "@/lib/setup";
@@ -17,7 +17,7 @@ const cardOf = (setup: Partial<BeadContent["setup"]>, seen: readonly Imperfectio
   };
   const photos = [{ id: "p", sha256: "0".repeat(64), widthPx: 100, heightPx: 100 }];
   const bead = { id: "b", number: 7, revision: 3, createdAt: "2026-11-25T08:00:00.000Z", content, photos };
-  return benchCard(bead, units);
+  return benchCard(assessBead(bead), units);
 };
 
 const wire = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { emptyBeadContent, type BeadContent } from "@/lib/assess";
+import { assessBead, emptyBeadContent, type BeadContent } from "@/lib/assess";
 import { compareSheets, sheetDocument, type SheetBead } from "@/lib/report";
 import { DrawingSchema } from "@/lib/marks";
 import { metric } from "@/lib/units";
@@ -35,7 +35,7 @@ function bead(number: number, change: Partial<BeadContent["setup"]>, marked: rea
   } as unknown as SheetBead;
 }
 
-const sheet = (one: SheetBead) => sheetDocument(one, metric);
+const sheet = (one: SheetBead) => sheetDocument(assessBead(one), metric);
 
 describe("two beads side by side", () => {
   it("say what is gone, still there and new, and which settings changed", () => {

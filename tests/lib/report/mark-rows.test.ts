@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { assess, emptyBeadContent, type BeadContent } from "@/lib/assess";
+import { assessBead, assess, emptyBeadContent, type BeadContent } from "@/lib/assess";
 import { emptyDrawing, type Mark } from "@/lib/marks";
 import { sheetDocument } from "@/lib/report";
 import { metric } from "@/lib/units";
@@ -26,14 +26,14 @@ function bead(marks: Mark[]): BeadContent {
 const facts = [{ id: "p1", sha256: "0".repeat(64), widthPx: 1000, heightPx: 800 }];
 const sheet = (marks: Mark[]) =>
   sheetDocument(
-    {
+    assessBead({
       id: "b",
       number: 1,
       revision: 1,
       createdAt: "2026-11-25T08:00:00.000Z",
       content: bead(marks),
       photos: facts,
-    },
+    }),
     metric,
   );
 

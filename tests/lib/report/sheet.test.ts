@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { emptyBeadContent } from "@/lib/assess";
+import { assessBead, emptyBeadContent } from "@/lib/assess";
 import { emptyDrawing, newMark } from "@/lib/marks";
 import { sheetDocument } from "@/lib/report";
 import { emptyRunSetup } from "@/lib/setup";
@@ -25,7 +25,14 @@ const content = {
 };
 const facts = [{ id: "p1", sha256: "0".repeat(64), widthPx: 1000, heightPx: 800 }];
 const sheet = sheetDocument(
-  { id: "b", number: 7, revision: 3, createdAt: "2026-11-25T08:00:00.000Z", content, photos: facts },
+  assessBead({
+    id: "b",
+    number: 7,
+    revision: 3,
+    createdAt: "2026-11-25T08:00:00.000Z",
+    content,
+    photos: facts,
+  }),
   metric,
 );
 
@@ -62,14 +69,14 @@ describe("sheetDocument", () => {
       const photos = [{ id: "p1", role: "face" as const, drawing: { ...emptyDrawing, marks } }];
       const setup = { ...emptyRunSetup, joint: "tee" as const };
       return sheetDocument(
-        {
+        assessBead({
           id: "b",
           number: 7,
           revision: 3,
           createdAt: "2026-11-25T08:00:00.000Z",
           content: { ...content, setup, photos },
           photos: facts,
-        },
+        }),
         metric,
       );
     };
@@ -86,14 +93,14 @@ describe("sheetDocument", () => {
       const marks = [newMark("m", "convex-bead", { kind: "point", at: { x: 5, y: 5 }, radius: null })];
       const photos = [{ id: "p1", role: "face" as const, drawing: { ...emptyDrawing, marks } }];
       const made = sheetDocument(
-        {
+        assessBead({
           id: "b",
           number: 7,
           revision: 3,
           createdAt: "2026-11-25T08:00:00.000Z",
           content: { ...content, setup: { ...content.setup, joint }, photos },
           photos: facts,
-        },
+        }),
         metric,
       );
       return made.marks.map(({ iso6520 }) => iso6520);

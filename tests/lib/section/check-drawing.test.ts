@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { calibrate } from "@/lib/measure";
 import {
   emptySectionDrawing,
   measureSection,
@@ -13,7 +14,7 @@ import { edgesNeeded } from "@/lib/section/figure-names";
 import { missingSentence } from "@/lib/section/missing-sentences";
 import { sectionSentences } from "@/lib/section/sentences";
 import { type SectionIssueCode } from "@/lib/section/types";
-import { exact, filletDrawing, px, scale, type Pair } from "./known-shapes";
+import { calibration, exact, filletDrawing, px, scale, type Pair } from "./known-shapes";
 
 const ring: readonly Pair[] = [
   [-1, -1],
@@ -24,9 +25,9 @@ const ring: readonly Pair[] = [
 ];
 const whole = filletDrawing(ring, [-1, -1]);
 const codes = (drawing: SectionDrawing, by: typeof scale | null = scale): readonly SectionIssueCode[] =>
-  measureSection(drawing, by, exact).issues.map(({ code }) => code);
+  measureSection(drawing, calibrate(by, exact)).issues.map(({ code }) => code);
 const read = (drawing: SectionDrawing) =>
-  sectionFigureIds.filter((id) => measureSection(drawing, scale, exact).figures[id] !== null);
+  sectionFigureIds.filter((id) => measureSection(drawing, calibration).figures[id] !== null);
 
 describe("what is missing in a drawing", () => {
   it("nothing: every figure of the joint is there, and no other", () => {
@@ -50,7 +51,7 @@ describe("what is missing in a drawing", () => {
   it("an edge: the area stays, the rest is null, and the issue names the edge", () => {
     const one = { ...whole, edges: whole.edges.slice(0, 1) };
     expect(read(one)).toEqual(["weld-area"]);
-    expect(measureSection(one, scale, exact).issues).toEqual([
+    expect(measureSection(one, calibration).issues).toEqual([
       { code: "draw-edge", path: ["edges"], data: { role: "plate-2" } },
     ]);
   });
@@ -63,7 +64,7 @@ describe("what is missing in a drawing", () => {
   });
 
   it("the scale: nothing is read", () => {
-    const none = measureSection(whole, null, exact);
+    const none = measureSection(whole, calibrate(null, exact));
     expect(none.issues.map(({ code }) => code)).toEqual(["no-scale"]);
     expect(Object.values(none.figures).every((figure) => figure === null)).toBe(true);
   });
@@ -88,7 +89,7 @@ describe("what contradicts itself", () => {
   });
 
   it("toes put by hand outrank those found", () => {
-    const moved = measureSection({ ...whole, toes: [px([4.2, -0.8]), null] }, scale, exact);
+    const moved = measureSection({ ...whole, toes: [px([4.2, -0.8]), null] }, calibration);
     expect(moved.figures["leg-1"]?.value).toBeCloseTo(4, 9);
     expect(moved.places.toes[0]).toMatchObject(px([4, -1]));
   });
@@ -110,14 +111,14 @@ describe("a butt weld without its back", () => {
   };
 
   it("says so, and reads the depth without knowing what is left", () => {
-    const one = measureSection(drawing, scale, exact);
+    const one = measureSection(drawing, calibration);
     expect(one.issues.map(({ code }) => code)).toContain("no-thickness");
     expect(one.figures.penetration?.value).toBeCloseTo(7, 9);
     expect(one.figures.unreached).toBeNull();
   });
 
   it("takes a stated thickness for what is left, and gives it out for no reading", () => {
-    const one = measureSection(drawing, scale, exact, { plateThicknessMm: 10 });
+    const one = measureSection(drawing, calibration, { plateThicknessMm: 10 });
     expect(one.figures.unreached?.value).toBeCloseTo(3, 9);
     expect(one.figures.thickness).toBeNull();
     expect(one.issues.map(({ code }) => code)).not.toContain("no-thickness");

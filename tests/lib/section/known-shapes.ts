@@ -1,6 +1,6 @@
 import type { Point } from "@/lib/geometry";
 import type { Scale } from "@/lib/marks";
-import { defaultMeasureOptions, type MeasureOptions } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions, type MeasureOptions } from "@/lib/measure";
 import type { SectionDrawing } from "@/lib/section";
 
 /** A photo of 20 px per mm, looked at square, in which nothing is uncertain: figures come out as the geometry has them. */
@@ -19,6 +19,7 @@ export const scale: Scale = {
   b: { x: 100 + 50 * PX_PER_MM, y: 1900 },
   lengthMm: 50,
 };
+export const calibration = calibrate(scale, exact);
 
 /** Millimetres, y upwards, to the photo. */
 export const px = ([x, y]: readonly [number, number]): Point => ({

@@ -9,6 +9,7 @@ import {
   type SectionDrawing,
   type SectionFigureId,
 } from "@/lib/section";
+import { calibrate } from "@/lib/measure";
 import { type SectionFigures } from "@/lib/section/types";
 import { macroNames, macroTruthOf, type MacroName } from "@/demo-images";
 import { chance } from "../measure/camera";
@@ -28,7 +29,7 @@ function drawn(name: MacroName, seed: number): SectionDrawing {
 }
 
 const figuresOf = (drawing: SectionDrawing, by: Scale = scale): SectionFigures =>
-  measureSection(drawing, by, exact).figures;
+  measureSection(drawing, calibrate(by, exact)).figures;
 
 function moved(drawing: SectionDrawing, move: (point: Point) => Point): SectionDrawing {
   return {

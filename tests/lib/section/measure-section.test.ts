@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { measureSection, type SectionFigureId, type SectionMeasures } from "@/lib/section";
-import { arc, exact, filletDrawing, px, scale, type Pair } from "./known-shapes";
+import { arc, calibration, filletDrawing, px, type Pair } from "./known-shapes";
 
 const value = ({ figures }: SectionMeasures, id: SectionFigureId): number => figures[id]?.value ?? NaN;
 const measured = (outline: readonly Pair[], root: Pair | null, angleDeg = 90): SectionMeasures =>
-  measureSection(filletDrawing(outline, root, angleDeg), scale, exact);
+  measureSection(filletDrawing(outline, root, angleDeg), calibration);
 
 /** A z by z triangle laid into the corner: a = z / sqrt(2), A = z^2 / 2 (definition of the theoretical throat, AWS A3.0). */
 describe("a mitre fillet of equal legs", () => {
@@ -158,7 +158,7 @@ describe("a single-V butt weld", () => {
     root: null,
     toes: [null, null] as [null, null],
   };
-  const one = measureSection(drawing, scale, exact);
+  const one = measureSection(drawing, calibration);
 
   it("has thickness, full penetration and nothing unreached", () => {
     expect(one.issues).toEqual([]);

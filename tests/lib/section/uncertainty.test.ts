@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { defaultMeasureOptions } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions } from "@/lib/measure";
 import { measureSection, sectionFigureIds, type SectionDrawing } from "@/lib/section";
 import { macroTruthOf } from "@/demo-images";
 import type { Point } from "@/lib/geometry";
 import { chance, normal } from "../measure/camera";
-import { exact, scale } from "./known-shapes";
+import { calibration, exact, scale } from "./known-shapes";
 import { drawSection } from "./rendered/study";
 
 /** Half of U is the scatter that a thousand hands would have (JCGM 101, propagation of distributions). */
@@ -30,9 +30,9 @@ describe("the uncertainty of a section's figures", () => {
     edges: steady.edges.map((edge) => ({ ...edge, points: edge.points.map(shaken) })),
     root: shaken(steady.root!),
   });
-  const draws = Array.from({ length: 1000 }, () => measureSection(hand(), scale, exact).figures);
+  const draws = Array.from({ length: 1000 }, () => measureSection(hand(), calibration).figures);
   // The scale is held still here: its share is that of lib/measure, and tested there.
-  const stated = measureSection(steady, scale, { ...exact, pickSigmaPx: sigma }).figures;
+  const stated = measureSection(steady, calibrate(scale, { ...exact, pickSigmaPx: sigma })).figures;
 
   it.each(sectionFigureIds.filter((id) => stated[id] !== null && id !== "concavity"))("%s", (id) => {
     const values = draws.map((one) => one[id]!.value);
@@ -46,7 +46,7 @@ describe("the uncertainty of a section's figures", () => {
   });
 
   it("puts right what the choice among unsteady picks does: the least is raised, the greatest lowered", () => {
-    const plain = measureSection(steady, scale, exact).figures;
+    const plain = measureSection(steady, calibration).figures;
     const least = ["throat", "throat-with-penetration"] as const;
     const greatest = ["convexity", "fusion-1-greatest", "fusion-2-greatest"] as const;
     for (const id of [...least, ...greatest, "fusion-1-least", "fusion-2-least"] as const) {
@@ -64,7 +64,7 @@ describe("the uncertainty of a section's figures", () => {
 
   it("is shared: a scale that is 2 % long makes every length 2 % long, and dilution no more uncertain", () => {
     const loose = { ...exact, statedLengthRelativeU: 0.02 };
-    const { figures } = measureSection(steady, scale, loose);
+    const { figures } = measureSection(steady, calibrate(scale, loose));
     expect(figures["leg-1"]!.expandedUncertainty / figures["leg-1"]!.value).toBeCloseTo(0.04, 9);
     expect(figures.throat!.expandedUncertainty / figures.throat!.value).toBeCloseTo(0.04, 9);
     expect(figures["weld-area"]!.expandedUncertainty / figures["weld-area"]!.value).toBeCloseTo(0.08, 9);
@@ -76,7 +76,7 @@ describe("the uncertainty of a section's figures", () => {
   });
 
   it("names where it comes from", () => {
-    const { figures } = measureSection(steady, scale, defaultMeasureOptions);
+    const { figures } = measureSection(steady, calibrate(scale, defaultMeasureOptions));
     expect(figures.throat!.budget.map(({ part }) => part)).toEqual([
       "picks",
       "scale-picks",

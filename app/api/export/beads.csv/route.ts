@@ -8,11 +8,6 @@ export const dynamic = "force-dynamic";
 export const GET = routeFor("data.export", async (now, request) => {
   const asked = await askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
-  const csv = tableToCsv(
-    beadTable(
-      asked.found.map(({ bead }) => bead),
-      asked.context,
-    ),
-  );
+  const csv = tableToCsv(beadTable(asked.found.map(({ assessed }) => assessed)));
   return download(csv, "text/csv; charset=utf-8; header=present", "toeline-beads.csv");
 });

@@ -7,6 +7,7 @@ import { BenchCard } from "@/components/report/bench-card";
 import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Header } from "@/components/shell/header";
+import { assessBead } from "@/lib/assess";
 import { getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
 import { benchCard } from "@/lib/report";
@@ -30,7 +31,7 @@ export default async function CardPage({ params }: Props) {
         <PdfLink beadId={bead.id} paper="card" />
         <PrintButton />
       </Header>
-      <BenchCard card={benchCard(bead, units.preferences, context)} />
+      <BenchCard card={benchCard(assessBead(bead, context), units.preferences)} />
     </>
   );
 }

@@ -6,6 +6,7 @@ import { beadPageFor } from "@/app/_door/here";
 import { OutcomeForm } from "@/components/report/outcome-form";
 import { SideBySide } from "@/components/report/side-by-side";
 import { Header } from "@/components/shell/header";
+import { alignPhotos, assessBead } from "@/lib/assess";
 import { beadThing, getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
 import { compareSheets, outcomeWords, sheetDocument } from "@/lib/report";
@@ -34,8 +35,15 @@ export default async function ComparePage({ params, searchParams }: Props) {
     assessContext(db),
   ]);
   if (!before) notFound();
-  const sheet = (bead: typeof after) => sheetDocument(bead, units.preferences, context);
-  const [was, is] = [sheet(before), sheet(after)];
+  const side = (bead: typeof after) => {
+    const assessed = assessBead(bead, context);
+    return {
+      id: bead.id,
+      sheet: sheetDocument(assessed, units.preferences),
+      aligned: alignPhotos(assessed),
+    };
+  };
+  const [was, is] = [side(before), side(after)];
   const { tried, outcome } = after.content.judgement;
   const mayWrite = may("bead.write", (await beadThing(db, beadId)) ?? undefined);
   return (
@@ -44,9 +52,9 @@ export default async function ComparePage({ params, searchParams }: Props) {
         <Link href={`/beads/${after.id}`}>Back to the bead</Link>
       </Header>
       <SideBySide
-        before={{ id: before.id, sheet: was }}
-        after={{ id: after.id, sheet: is }}
-        comparison={compareSheets(was, is)}
+        before={was}
+        after={is}
+        comparison={compareSheets(was.sheet, is.sheet)}
         tried={after.previous?.id === before.id ? tried : null}
         outcome={
           mayWrite ? (

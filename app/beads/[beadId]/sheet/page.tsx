@@ -7,6 +7,7 @@ import { PdfLink } from "@/components/report/pdf-link";
 import { PrintButton } from "@/components/report/print-button";
 import { Sheet } from "@/components/report/sheet";
 import { Header } from "@/components/shell/header";
+import { assessBead } from "@/lib/assess";
 import { beadThing, getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
 import { sheetDocument } from "@/lib/report";
@@ -41,7 +42,7 @@ export default async function SheetPage({ params }: Props) {
         <PdfLink beadId={bead.id} />
         <PrintButton />
       </Header>
-      <Sheet sheet={sheetDocument(bead, units.preferences, context)} />
+      <Sheet sheet={sheetDocument(assessBead(bead, context), units.preferences)} />
     </>
   );
 }

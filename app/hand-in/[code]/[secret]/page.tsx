@@ -11,6 +11,7 @@ import { Reply } from "@/components/course/reply";
 import { ReturnedView } from "@/components/course/returned-view";
 import { Header } from "@/components/shell/header";
 import { buttonClass } from "@/components/ui";
+import { assessBead } from "@/lib/assess";
 import { getBead } from "@/lib/beads";
 import { getFeedback, handInBySecret } from "@/lib/classroom";
 import { assessContext } from "@/lib/shop";
@@ -97,7 +98,7 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
             </div>
           </>
         )}
-        <BeadFacts summary={summariseBead(bead, units.preferences, context)} />
+        <BeadFacts summary={summariseBead(assessBead(bead, context), units.preferences)} />
       </main>
     </>
   );

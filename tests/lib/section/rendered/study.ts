@@ -10,7 +10,7 @@ import {
 } from "@/demo-images";
 import type { Point } from "@/lib/geometry";
 import type { PhotoPoint, Scale } from "@/lib/marks";
-import { defaultMeasureOptions, type MeasureOptions } from "@/lib/measure";
+import { calibrate, defaultMeasureOptions, type MeasureOptions } from "@/lib/measure";
 import { measureSection, sectionFigureIds, type SectionDrawing, type SectionFigureId } from "@/lib/section";
 import { findStrip } from "@/lib/strip";
 import { chance, normal } from "../../measure/camera";
@@ -201,7 +201,7 @@ function readOnce(truth: MacroTruth, setter: (pick: Hand) => Scale, factor: numb
     const sigma = options.pickSigmaPx * grainPx * factor;
     return { x: at.x + sigma * normal(random), y: at.y + sigma * normal(random), grainPx };
   };
-  return measureSection(drawSection(truth, pick, random), setter(pick), options);
+  return measureSection(drawSection(truth, pick, random), calibrate(setter(pick), options));
 }
 
 /** What a careful person draws of this section. */

@@ -3,6 +3,7 @@ import { beadRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/canvas/palette";
 import { benchCardPdf } from "@/lib/pdf";
+import { assessBead } from "@/lib/assess";
 import { getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
 import { benchCard } from "@/lib/report";
@@ -18,7 +19,7 @@ export const GET = beadRouteFor("bead.read", async (now, request, { beadId }) =>
   ]);
   if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
   const bytes = await benchCardPdf({
-    card: benchCard(bead, units.preferences, known),
+    card: benchCard(assessBead(bead, known), units.preferences),
     recordUrl: `http://${request.headers.get("host") ?? "localhost"}/beads/${bead.id}`,
     ink: palette.text,
     createdAt: bead.updatedAt,

@@ -6,6 +6,7 @@ import { printPictures } from "@/app/_door/print-pictures";
 import { palette } from "@/components/canvas/palette";
 import { canonicalJson } from "@/lib/base";
 import { sheetPdf } from "@/lib/pdf";
+import { assessBead } from "@/lib/assess";
 import { getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
 import { sheetDocument } from "@/lib/report";
@@ -20,7 +21,7 @@ export const GET = beadRouteFor("bead.read", async (now, request, { beadId }) =>
     assessContext(now.db),
   ]);
   if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
-  const sheet = sheetDocument(bead, units.preferences, known);
+  const sheet = sheetDocument(assessBead(bead, known), units.preferences);
   const bytes = await sheetPdf({
     sheet,
     photos: await printPictures(sheet.photos),
