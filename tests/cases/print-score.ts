@@ -7,14 +7,16 @@
 import { certainties } from "@/lib/diagnose/certainty";
 import { reliability, saidTo, type Told } from "./reliability";
 import { percent, shareCell, table } from "./score-text";
-import { keptBack } from "./scenarios/kept-back";
+import { keptBack, opened } from "./scenarios/kept-back";
 import { foldLimits, limitGrid, spreadOf } from "./scenarios/limit-folds";
-import { scenarios } from "./scenarios/scenarios";
+import { scenarios as restated } from "./scenarios/scenarios";
 import { groups, missedIn, scoreScenario, totalsOf, type Group } from "./scenarios/score-scenario";
 import { publishedCases, toldAtPresent, toldOfScenarios, toldOutOfFold } from "./told";
 import { aims, bestOn, leaveOneSourceOut, runGrid, type Aim, type Fitting } from "./diagnose/left-out";
 import { brier, mean, score, type ScoredRow } from "./diagnose/score";
 import { weightsText } from "./diagnose/weight-grid";
+
+const scenarios = [...restated, ...opened];
 
 const print = (...lines: readonly string[]) => process.stdout.write(`${lines.join("\n")}\n\n`);
 

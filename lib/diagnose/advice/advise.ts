@@ -49,7 +49,11 @@ export function advise(
   const first = known.length > 0 ? firstOf(known, grounds) : standsOut(open, bead, limits);
   if (first === null) return none;
   const rest = inOrder(
-    open.filter(({ id }) => id !== first.id),
+    open.filter(
+      ({ id, probability }) =>
+        id !== first.id &&
+        (groundOf(id, grounds) !== "evidence" || probability >= limits.besideFirst * first.probability),
+    ),
     grounds,
   );
   return { first: first.change, next: withoutContraries(first.id, rest) };
@@ -83,16 +87,20 @@ const firstOf = (causes: readonly RankedCause[], grounds: Grounds): RankedCause 
 function standsOut(
   causes: readonly RankedCause[],
   { marked, enough, supports }: Bead,
-  { alone, byNature, lead, withMarks }: AdviceLimits,
+  { alone, byNature, faint, lead, leadAlone, withMarks }: AdviceLimits,
 ): RankedCause | null {
   const [first, ...rest] = causes.toSorted((a, b) => b.change.chanceOfCure - a.change.chanceOfCure);
   if (first === undefined) return null;
   if (marked && first.probability < byNature && (!enough || supports(first.id) < 2)) return null;
   const family = rest.filter(({ id }) => sameFamily(id, first.id));
-  const rival = rest.find(({ id }) => !sameFamily(id, first.id));
+  const rival = Math.max(
+    0,
+    ...rest.filter(({ id }) => !sameFamily(id, first.id)).map(({ probability }) => probability),
+  );
   const together = family.reduce((sum, { probability }) => sum + probability, first.probability);
-  if (marked ? together < withMarks : first.probability < alone) return null;
-  return rival === undefined || together >= lead * rival.probability ? first : null;
+  if (!marked) return first.probability >= alone && together >= lead * rival ? first : null;
+  if (together >= withMarks) return together >= lead * rival ? first : null;
+  return together >= faint && together >= leadAlone * rival ? first : null;
 }
 
 function withoutContraries(first: CauseId, rest: readonly RankedCause[]): readonly Change[] {
