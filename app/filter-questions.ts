@@ -1,4 +1,4 @@
-import type { AskedFor, FilterQuestion } from "@/components/beads/filter-panel";
+import type { AskedFor, FilterQuestion } from "@/components/beads";
 import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
 import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/record";

@@ -1,11 +1,7 @@
 import { Plus } from "lucide-react";
 import Link from "next/link";
-import { BeadCard } from "@/components/beads/bead-card";
-import { ExportBar, PICK_FORM } from "@/components/beads/export-bar";
-import { FilterPanel } from "@/components/beads/filter-panel";
-import { SavedFilters } from "@/components/beads/saved-filters";
-import { UnitSwitch } from "@/components/shell/unit-switch";
-import { Header } from "@/components/shell/header";
+import { BeadCard, ExportBar, FilterPanel, PICK_FORM, SavedFilters } from "@/components/beads";
+import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass } from "@/components/ui";
 import { assessContext, filterQuery, findBeads, listSavedFilters, readFilter } from "@/lib/record";
 import { summariseBead } from "@/lib/report";

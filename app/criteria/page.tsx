@@ -1,11 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { CodeSet } from "@/components/criteria/code-set";
+import { CodeSet, ShopLimits, Versions } from "@/components/criteria";
 import styles from "@/components/criteria/criteria.module.css";
-import { ShopLimits } from "@/components/criteria/shop-limits";
-import { Versions } from "@/components/criteria/versions";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Panel, buttonClass } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import { listCriteria } from "@/lib/accept";
 import { listShopSets, newestVersions } from "@/lib/record";

@@ -1,8 +1,8 @@
 import { Download } from "lucide-react";
 import type { Metadata } from "next";
 import Link from "next/link";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel, type PanelTone } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Panel, buttonClass, type PanelTone } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { findBeads } from "@/lib/record";
 import { reachedBeads } from "../api/export/_asked/asked-beads";

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import styles from "@/components/course/course.module.css";
-import { HandInState } from "@/components/course/hand-in-state";
-import { Header } from "@/components/shell/header";
+import { HandInState } from "@/components/course";
+import { Header } from "@/components/shell";
 import { buttonClass } from "@/components/ui";
 import { listHandIns } from "@/lib/record";
 import { dayText } from "@/lib/report";

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { ActionForm } from "@/components/course/action-form";
+import { ActionForm } from "@/components/course";
 import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Button, Field, Panel, buttonClass } from "@/components/ui";
 import { listGroups, listHandIns } from "@/lib/record";
 import { pageFor } from "../_door/here";
 import { createGroupAction } from "./actions";

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
 import { Button, Field } from "@/components/ui";
 import { exerciseByCode, recordSentence } from "@/lib/record";
 import { here } from "../_door/here";

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { ImportPanel } from "@/components/beads/import-panel";
-import { Header } from "@/components/shell/header";
+import { ImportPanel } from "@/components/beads";
+import { Header } from "@/components/shell";
 import styles from "@/components/ui/form.module.css";
 import { pageFor } from "../_door/here";
 

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { InstrumentFields } from "@/components/inspect/instrument-fields";
-import { Header } from "@/components/shell/header";
+import { InstrumentFields } from "@/components/inspect";
+import { Header } from "@/components/shell";
 import { Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { calibrationOn, instrumentNames } from "@/lib/inspect";

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
 import { Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { listInspections, listJobs } from "@/lib/record";

@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { actionText, detailPhrases, logSubject, type LogSubject } from "@/components/log/log-words";
-import { VerifyPanel } from "@/components/log/verify-panel";
-import { Header } from "@/components/shell/header";
+import { VerifyPanel, actionText, detailPhrases, logSubject, type LogSubject } from "@/components/log";
+import { Header } from "@/components/shell";
 import { buttonClass } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { newestEntries, numbersOfBeads, personNames } from "@/lib/record";

@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
-import { PersonPanel } from "@/components/people/person-panel";
-import { PersonFields } from "@/components/people/person-fields";
-import { Header } from "@/components/shell/header";
+import { PersonFields, PersonPanel } from "@/components/people";
+import { Header } from "@/components/shell";
 import { Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { accountsRequired } from "@/lib/account";

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
 import { Field, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { here } from "../_door/here";

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Panel, buttonClass } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { pageFor } from "../_door/here";
 

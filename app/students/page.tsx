@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
 import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
 import { personIdOf } from "@/lib/people";
 import { listGroups, listHandIns, listPeople } from "@/lib/record";
 import { pageFor } from "../_door/here";

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
 import { Field, Panel, SaidForm } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { listTokens } from "@/lib/account";

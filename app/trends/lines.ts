@@ -1,5 +1,5 @@
 import { causeNames, imperfectionNames } from "@/app/filter-questions";
-import type { GroupLine, ParetoLine, RejectPoint } from "@/components/trends/trend-links";
+import type { GroupLine, ParetoLine, RejectPoint } from "@/components/trends";
 import { filterQuery, UNKNOWN, type BeadFilter } from "@/lib/record";
 import {
   periodDays,

@@ -1,10 +1,14 @@
 import type { Metadata } from "next";
-import { FilterPanel, type FilterQuestion } from "@/components/beads/filter-panel";
-import { Header } from "@/components/shell/header";
-import { ParetoChart } from "@/components/trends/pareto-chart";
-import { RejectChart } from "@/components/trends/reject-chart";
-import type { ParetoLine } from "@/components/trends/trend-links";
-import { GroupTable, ParetoTable, RejectTable } from "@/components/trends/trend-tables";
+import { FilterPanel, type FilterQuestion } from "@/components/beads";
+import { Header } from "@/components/shell";
+import {
+  GroupTable,
+  ParetoChart,
+  ParetoTable,
+  RejectChart,
+  RejectTable,
+  type ParetoLine,
+} from "@/components/trends";
 import styles from "@/components/trends/trends.module.css";
 import { Panel, type PanelTone } from "@/components/ui";
 import { assessContext, findBeads, readFilter, type BeadFilter } from "@/lib/record";

@@ -13,7 +13,7 @@ import type { BeadJudgement } from "@/lib/assess";
 import type { Result } from "@/lib/base";
 import { reasonWords, resultWords, rowLimitText, rowValueText, verdictWords } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
-import { CriteriaOptions } from "@/components/criteria/criteria-options";
+import { CriteriaOptions } from "@/components/criteria";
 import { Field, Panel, type PanelTone } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import styles from "./beside-panel.module.css";

@@ -1,7 +1,7 @@
 "use client";
 
 import Link from "next/link";
-import { buttonClass, Panel } from "@/components/ui";
+import { Panel, buttonClass } from "@/components/ui";
 import { diagnoseSentences, type Check, type ShopCounts } from "@/lib/diagnose";
 import { applyChange, proposal, type TriedChange } from "@/lib/assess";
 import { changeText, settableChange } from "@/lib/report";

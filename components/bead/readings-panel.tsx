@@ -3,7 +3,7 @@
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
 import { Button, Choice, Field, Panel } from "@/components/ui";
-import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas/gauges";
+import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas";
 import type { BeadReading } from "@/lib/assess";
 import { beadQuantities, beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import { lengthText } from "@/lib/report";

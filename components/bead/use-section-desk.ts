@@ -1,3 +1,5 @@
+"use client";
+
 import { useMemo, useState } from "react";
 import { markTools, sectionMarkTools, sectionTools, type SectionWork, type Tool } from "@/components/canvas";
 import {

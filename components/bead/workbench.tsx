@@ -3,11 +3,9 @@
 import { Camera, FileText, Gavel, ListTree, Scan, SlidersHorizontal } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
-import { ShopGaugesProvider, type Gauge } from "@/components/canvas/gauges";
-import { CollisionNotice } from "@/components/saving/collision-notice";
-import { useRevision } from "@/components/saving/use-revision";
-import { Header } from "@/components/shell/header";
-import { UnitSwitch } from "@/components/shell/unit-switch";
+import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
+import { CollisionNotice, useRevision } from "@/components/saving";
+import { Header, UnitSwitch } from "@/components/shell";
 import type { ShopCriteria } from "@/lib/accept";
 import { mergeContent, type BeadContent, type PhotoFacts, type TriedChange } from "@/lib/assess";
 import type { ShopCounts } from "@/lib/diagnose";

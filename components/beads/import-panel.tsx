@@ -3,7 +3,7 @@
 import { FileUp } from "lucide-react";
 import Link from "next/link";
 import { useState } from "react";
-import { Button, buttonClass, Panel } from "@/components/ui";
+import { Button, Panel, buttonClass } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import { ok, refused, type Answer, type Line } from "@/lib/base";
 import styles from "./import-panel.module.css";

@@ -11,7 +11,7 @@ import { MarkCardBudget } from "./mark-card-budget";
 import styles from "./mark-card.module.css";
 import { namesLeftAndRight, patternChoices, patternNames, placeChoices, stretchNames } from "./mark-words";
 import { NoteField } from "./note-field";
-import { palette } from "./palette";
+import { palette } from "@/components/picture";
 import type { MarkCardProps } from "./types";
 
 /** Everything said about one mark. Each choice is one change; nothing waits for a save button. */

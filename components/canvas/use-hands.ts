@@ -1,15 +1,15 @@
-import { useRef, type RefObject } from "react";
+"use client";
+
+import { useRef } from "react";
+import { usePointers, type EaselState } from "@/components/canvas-kit";
 import { dragDraft, gripAt, release, tap, type Grip, type Reach, type Scenery } from "./gesture";
 import { markAt } from "./hit";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
-import { usePointers } from "./use-pointers";
-import type { ViewControl } from "./use-view";
 
 /** What finger and mouse do to the drawing: a grip decided at the press, a draft while it lasts, one action at its end. */
 export function useHands(
-  box: RefObject<HTMLElement | null>,
-  control: ViewControl,
+  { boxRef, control }: EaselState,
   marking: Marking,
   scenery: Scenery,
   picked: PickedPoint,
@@ -28,7 +28,7 @@ export function useHands(
     picked.pick(handle);
     return handle !== null;
   };
-  return usePointers(box, control, {
+  return usePointers(boxRef, control, {
     grip: (at, css) => {
       onPress();
       draftAtPress.current = draft;

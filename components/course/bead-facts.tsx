@@ -1,4 +1,4 @@
-import { VerdictBadge } from "@/components/beads/verdict-badge";
+import { VerdictBadge } from "@/components/beads";
 import { Panel } from "@/components/ui";
 import type { BeadSummary } from "@/lib/report";
 import styles from "./course.module.css";

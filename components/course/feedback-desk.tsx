@@ -2,10 +2,8 @@
 
 import Link from "next/link";
 import { useReducer, useState, useTransition, type ReactNode } from "react";
-import type { CanvasPhoto } from "@/components/canvas";
-import { CollisionNotice } from "@/components/saving/collision-notice";
-import { isCollision, type Save, type Stored } from "@/components/saving/saver";
-import { useRevision } from "@/components/saving/use-revision";
+import type { CanvasPhoto } from "@/components/canvas-kit";
+import { CollisionNotice, isCollision, useRevision, type Save, type Stored } from "@/components/saving";
 import { Button, Chip, Field, Panel } from "@/components/ui";
 import { inWords, type Answer } from "@/lib/base";
 import {
@@ -22,7 +20,7 @@ import {
 import type { Drawing } from "@/lib/marks";
 import page from "./course.module.css";
 import styles from "./layer-canvas.module.css";
-import { LayerBoard } from "./layer-board";
+import { LayerBoard } from "@/components/layer";
 import { RubricMarking } from "./rubric-marking";
 
 export interface DeskPhoto extends CanvasPhoto {

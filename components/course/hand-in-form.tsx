@@ -3,7 +3,7 @@
 import { Camera, ImageUp } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useEffect, useId, useState, type ReactNode } from "react";
-import { Button, buttonClass, Chip, Field } from "@/components/ui";
+import { Button, Chip, Field, buttonClass } from "@/components/ui";
 import { inWords } from "@/lib/base";
 import type { RunChoices } from "@/lib/course";
 import { fieldLabel, parseReading, quantityOf, type RunSetup } from "@/lib/setup";

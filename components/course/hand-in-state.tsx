@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { VerdictBadge, type VerdictWord } from "@/components/beads/verdict-badge";
+import { VerdictBadge, type VerdictWord } from "@/components/beads";
 import styles from "./course.module.css";
 
 export interface ShownHandIn {

@@ -1,7 +1,7 @@
 import { Panel } from "@/components/ui";
 import { itemsOver, rubricScore, scoreText, stepWords, type ReturnedFeedback } from "@/lib/course";
 import styles from "./course.module.css";
-import { LayeredPhoto } from "./layered-photo";
+import { LayeredPhoto } from "@/components/layer";
 
 /** Feedback as it was returned: read from the frozen text and nothing else. */
 export function ReturnedView({

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { VerdictBadge } from "@/components/beads/verdict-badge";
+import { VerdictBadge } from "@/components/beads";
 import type { ProgressBead, ProgressStep } from "@/lib/course";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
 import styles from "./course.module.css";

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { buttonClass, Panel } from "@/components/ui";
+import { Panel, buttonClass } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import type { CriteriaSummary } from "@/lib/accept";
 import styles from "./criteria.module.css";

@@ -3,9 +3,7 @@
 import { Plus } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useState } from "react";
-import { SaveBar } from "@/components/saving/save-bar";
-import type { Save } from "@/components/saving/saver";
-import { useEdited, type Editing, type SavedAndSaid } from "@/components/saving/use-edited";
+import { SaveBar, useEdited, type Editing, type Save, type SavedAndSaid } from "@/components/saving";
 import { Button, Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import type { ShopRow } from "@/lib/accept";

@@ -1,8 +1,7 @@
 "use client";
 
-import { LengthField } from "@/components/criteria/length-field";
-import { SaveBar } from "@/components/saving/save-bar";
-import { useEdited, type Editing } from "@/components/saving/use-edited";
+import { LengthField } from "@/components/criteria";
+import { SaveBar, useEdited, type Editing } from "@/components/saving";
 import { Field, Panel } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 import type { InspectionDraft, JobWeld } from "@/lib/inspect";

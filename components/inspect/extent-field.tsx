@@ -1,7 +1,7 @@
 "use client";
 
 import { useState, type ReactNode } from "react";
-import { useTyped } from "@/components/setup/use-typed";
+import { useTyped } from "@/components/setup";
 import { Choice, Field } from "@/components/ui";
 import { LONGEST_WELD_MM, type Extent } from "@/lib/inspect";
 import {

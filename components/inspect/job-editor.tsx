@@ -1,10 +1,7 @@
 "use client";
 
-import { CriteriaOptions } from "@/components/criteria/criteria-options";
-import { LengthField } from "@/components/criteria/length-field";
-import { NewerVersion } from "@/components/criteria/newer-version";
-import { SaveBar } from "@/components/saving/save-bar";
-import { useEdited, type Editing } from "@/components/saving/use-edited";
+import { CriteriaOptions, LengthField, NewerVersion } from "@/components/criteria";
+import { SaveBar, useEdited, type Editing } from "@/components/saving";
 import { Button, Field, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import { wholeWeld, type JobContent, type JobPart, type JobWeld } from "@/lib/inspect";

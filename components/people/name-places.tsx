@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import { logSubject } from "@/components/log/log-words";
+import { logSubject } from "@/components/log";
 import { Button } from "@/components/ui";
 import form from "@/components/ui/form.module.css";
 

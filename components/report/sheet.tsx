@@ -1,4 +1,4 @@
-import { MarkOverlay } from "@/components/canvas";
+import { MarkOverlay } from "@/components/picture";
 import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { ACROSS, printedScene } from "./printed-scene";
 import { SectionPart } from "./sheet-section";

@@ -51,6 +51,8 @@ const CASING = 2;
 const BADGE_HEIGHT = 20;
 export const BADGE_TEXT = 15;
 export const LABEL_TEXT = 15;
+/** A letter's mean width over its height, for the text face at weight 600; a little generous. */
+export const LETTER_WIDTH = 0.56;
 
 const offsetBy = (at: Point, offset: Point, unitPx: number): Point => ({
   x: at.x + offset.x * unitPx,

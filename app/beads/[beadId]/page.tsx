@@ -2,8 +2,8 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor, here, ownOnly } from "@/app/_door/here";
-import { Workbench } from "@/components/bead/workbench";
-import type { Gauge } from "@/components/canvas/gauges";
+import { Workbench } from "@/components/bead";
+import type { Gauge } from "@/components/canvas";
 import type { Db } from "@/lib/db";
 import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/inspect";
 import {

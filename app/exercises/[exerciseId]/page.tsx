@@ -3,12 +3,10 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
-import { ActionButton } from "@/components/course/action-form";
-import { ClassView } from "@/components/course/class-view";
+import { ActionButton, ClassView, HandInState, QrCode } from "@/components/course";
 import styles from "@/components/course/course.module.css";
-import { QrCode } from "@/components/course/qr-code";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Panel, buttonClass } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { classCounts, startingSetup, type ClassBead } from "@/lib/course";
 import {
@@ -24,8 +22,7 @@ import { dayText, setupRows } from "@/lib/report";
 import { openExerciseAction } from "../actions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
-import { newerVersion } from "@/components/criteria/newer-version";
-import { HandInState } from "@/components/course/hand-in-state";
+import { newerVersion } from "@/components/criteria";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Exercise" };

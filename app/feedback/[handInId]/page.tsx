@@ -3,15 +3,17 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
-import { ActionButton } from "@/components/course/action-form";
-import { BeadFacts } from "@/components/course/bead-facts";
+import {
+  ActionButton,
+  BeadFacts,
+  CausesBeside,
+  FeedbackDesk,
+  Reply,
+  ReturnedView,
+} from "@/components/course";
 import styles from "@/components/course/course.module.css";
-import { FeedbackDesk } from "@/components/course/feedback-desk";
-import { Reply } from "@/components/course/reply";
-import { ReturnedView } from "@/components/course/returned-view";
-import { CausesBeside } from "@/components/course/causes-beside";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Panel, buttonClass } from "@/components/ui";
 import { db } from "@/lib/db";
 import { emptyDrawing } from "@/lib/marks";
 import {

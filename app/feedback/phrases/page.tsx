@@ -2,10 +2,10 @@ import { ArrowDown, ArrowUp, Trash2 } from "lucide-react";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { pageFor } from "@/app/_door/here";
-import { ActionButton, ActionForm } from "@/components/course/action-form";
+import { ActionButton, ActionForm } from "@/components/course";
 import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Button, Field, Panel, buttonClass } from "@/components/ui";
 import { listPhrases } from "@/lib/record";
 import { addPhraseAction, changePhraseAction, deletePhraseAction, movePhraseAction } from "../actions";
 

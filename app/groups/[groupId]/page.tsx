@@ -3,11 +3,10 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { classBeads } from "@/app/exercises/class-beads";
 import { pageFor } from "@/app/_door/here";
-import { ActionButton, ActionForm } from "@/components/course/action-form";
-import { ClassView } from "@/components/course/class-view";
+import { ActionButton, ActionForm, ClassView } from "@/components/course";
 import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Button, Field, Panel, buttonClass } from "@/components/ui";
 import { classCounts } from "@/lib/course";
 import {
   getGroup,

@@ -1,12 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { DraftEditor } from "@/components/inspect/draft-editor";
-import { OpenWelds } from "@/components/inspect/open-welds";
-import { RecordView } from "@/components/inspect/record-view";
-import { SignForm } from "@/components/inspect/sign-form";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel, SaidForm } from "@/components/ui";
+import { DraftEditor, OpenWelds, RecordView, SignForm } from "@/components/inspect";
+import { Header } from "@/components/shell";
+import { Panel, SaidForm, buttonClass } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { movedSince, openPoints, instrumentNames } from "@/lib/inspect";
 import { personIdOf } from "@/lib/people";

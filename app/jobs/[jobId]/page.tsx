@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { JobEditor } from "@/components/inspect/job-editor";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Field, Panel, SaidForm } from "@/components/ui";
+import { JobEditor } from "@/components/inspect";
+import { Header } from "@/components/shell";
+import { Field, Panel, SaidForm, buttonClass } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { listCriteria } from "@/lib/accept";
 import { getJob, jobBeads, listBeads, listInspections, listPeople, shopSetsToChoose } from "@/lib/record";

@@ -3,10 +3,8 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor } from "@/app/_door/here";
-import { BenchCard } from "@/components/report/bench-card";
-import { PdfLink } from "@/components/report/pdf-link";
-import { PrintButton } from "@/components/report/print-button";
-import { Header } from "@/components/shell/header";
+import { BenchCard, PdfLink, PrintButton } from "@/components/report";
+import { Header } from "@/components/shell";
 import { assessContext, getBead } from "@/lib/record";
 import { benchCard } from "@/lib/report";
 

@@ -3,10 +3,8 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor, here } from "@/app/_door/here";
-import { PdfLink } from "@/components/report/pdf-link";
-import { PrintButton } from "@/components/report/print-button";
-import { Sheet } from "@/components/report/sheet";
-import { Header } from "@/components/shell/header";
+import { PdfLink, PrintButton, Sheet } from "@/components/report";
+import { Header } from "@/components/shell";
 import { assessContext, beadThing, getBead } from "@/lib/record";
 import { sheetDocument } from "@/lib/report";
 

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { RecordView } from "@/components/inspect/record-view";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
+import { RecordView } from "@/components/inspect";
+import { Header } from "@/components/shell";
+import { Panel, buttonClass } from "@/components/ui";
 import styles from "@/components/ui/form.module.css";
 import { acceptedBeyond, movedSince } from "@/lib/inspect";
 import { jobBeads, listSigned, signerName } from "@/lib/record";
