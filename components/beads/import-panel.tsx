@@ -3,8 +3,7 @@
 import { FileUp } from "lucide-react";
 import Link from "next/link";
 import { useState } from "react";
-import { Button, Panel, buttonClass } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { Button, buttonClass, form, page, Panel } from "@/components/ui";
 import { ok, refused, type Answer, type Line } from "@/lib/base";
 import styles from "./import-panel.module.css";
 
@@ -80,7 +79,7 @@ export function ImportPanel() {
           }}
         />
       </label>
-      <p className={form.note}>It is checked first and nothing is written until you say so.</p>
+      <p className={page.note}>It is checked first and nothing is written until you say so.</p>
       <div aria-live="polite" className={styles.answer}>
         {answer && !answer.ok && (
           <ul className={`${form.said} ${form.refused} ${styles.lines}`}>
@@ -154,14 +153,14 @@ function PlanView({ plan }: { plan: Plan }) {
       {plan.criteria
         .filter(({ fate }) => fate !== "same")
         .map(({ id, title, fate }) => (
-          <p key={id} className={fate === "differs" ? `${form.said} ${form.refused}` : form.note}>
+          <p key={id} className={fate === "differs" ? `${form.said} ${form.refused}` : page.note}>
             {fate === "differs"
               ? `The limits “${title}” (${id}) are here with other content, so this archive cannot be imported.`
               : `The limits “${title}” (${id}) ${plan.done ? "came" : "would come"} along.`}
           </p>
         ))}
       {plan.jobs.map((job) => (
-        <p key={job.id} className={job.fate === "differs" ? `${form.said} ${form.refused}` : form.note}>
+        <p key={job.id} className={job.fate === "differs" ? `${form.said} ${form.refused}` : page.note}>
           Job {job.ownNumber}{" "}
           {plan.done && job.fate !== "differs" ? (
             <Link href={`/jobs/${job.id}`}>{job.title}</Link>
@@ -172,13 +171,13 @@ function PlanView({ plan }: { plan: Plan }) {
         </p>
       ))}
       {plan.otherTables && (
-        <p className={form.note}>
+        <p className={page.note}>
           The archive was made with other tables of limits than this version carries: a verdict may read
           differently here.
         </p>
       )}
-      <div className={form.scroll} role="region" aria-label="Beads of the archive" tabIndex={0}>
-        <table className={form.table}>
+      <div className={page.scroll} role="region" aria-label="Beads of the archive" tabIndex={0}>
+        <table className={page.table}>
           <thead>
             <tr>
               <th scope="col">Bead</th>

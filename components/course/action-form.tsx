@@ -1,8 +1,8 @@
 "use client";
 
 import { useRef, useState, useTransition, type ReactNode } from "react";
+import { page } from "@/components/ui";
 import { inWords, refused, type Answer } from "@/lib/base";
-import styles from "./course.module.css";
 
 /**
  * A form that sends its fields to an action and says in a sentence why something was refused; what was typed stays
@@ -25,7 +25,7 @@ export function ActionForm({
   return (
     <form
       ref={form}
-      className={className ?? styles.form}
+      className={className ?? page.stack}
       aria-label={label}
       aria-busy={pending}
       onSubmit={(event) => {
@@ -45,7 +45,7 @@ export function ActionForm({
     >
       {children}
       {message && (
-        <p className={styles.alert} role="alert">
+        <p className={page.alert} role="alert">
           {message}
         </p>
       )}
@@ -82,7 +82,7 @@ export function ActionButton({
   return (
     <>
       {asking ? (
-        <span className={styles.buttons} role="group" aria-label={sure}>
+        <span className={page.buttons} role="group" aria-label={sure}>
           <span>{sure}</span>
           <button type="button" className={className} autoFocus onClick={run}>
             Yes
@@ -102,7 +102,7 @@ export function ActionButton({
         </button>
       )}
       {message && (
-        <p className={styles.alert} role="alert">
+        <p className={page.alert} role="alert">
           {message}
         </p>
       )}

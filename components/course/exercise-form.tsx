@@ -2,14 +2,13 @@
 
 import { useState, useTransition } from "react";
 import { SetupForm } from "@/components/setup";
-import { Button, Field, Panel } from "@/components/ui";
+import { Button, Field, form, page, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import { inWords, type Answer } from "@/lib/base";
 import { startingSetup, type ExerciseContent } from "@/lib/course";
 import { checkSetup, fieldLabel, type RunSetup } from "@/lib/setup";
 import { electrodeClasses, joints, positions } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
-import styles from "./course.module.css";
 import { CriteriaFields } from "./criteria-fields";
 import { RubricLines } from "./rubric-lines";
 
@@ -71,7 +70,7 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
     say({ setup, joint: setup.joint, position: setup.position, electrodeClass: setup.electrodeClass });
   const shown = startingSetup(content);
   return (
-    <div className={styles.form}>
+    <div className={page.stack}>
       <Panel title="What is asked" tone="straw">
         <Field label="Title">
           {(ids) => (
@@ -94,7 +93,7 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
             />
           )}
         </Field>
-        <div className={styles.row}>
+        <div className={page.fields}>
           <Pick
             label={fieldLabel("joint")}
             value={content.joint}
@@ -151,7 +150,7 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
             </select>
           )}
         </Field>
-        <details className={styles.details}>
+        <details className={page.details}>
           <summary>The whole set-up</summary>
           <SetupForm setup={shown} onChange={setSetup} units={units} findings={checkSetup(shown)} />
         </details>
@@ -170,7 +169,7 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
             />
           )}
         </Field>
-        <label className={styles.check}>
+        <label className={form.check}>
           <input
             type="checkbox"
             checked={input.open}
@@ -178,7 +177,7 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
           />
           Takes beads now
         </label>
-        <label className={styles.check}>
+        <label className={form.check}>
           <input
             type="checkbox"
             checked={input.withoutAccount}
@@ -188,11 +187,11 @@ export function ExerciseForm({ initial, criteria, setups, words, units, save }: 
         </label>
       </Panel>
       {message && (
-        <p className={styles.alert} role="alert">
+        <p className={page.alert} role="alert">
           {message}
         </p>
       )}
-      <div className={styles.buttons}>
+      <div className={page.buttons}>
         <Button tone="main" size="large" disabled={pending} onClick={send}>
           Save the exercise
         </Button>

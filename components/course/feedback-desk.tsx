@@ -4,7 +4,7 @@ import Link from "next/link";
 import { useReducer, useState, useTransition, type ReactNode } from "react";
 import type { CanvasPhoto } from "@/components/canvas-kit";
 import { CollisionNotice, isCollision, useRevision, type Save, type Stored } from "@/components/saving";
-import { Button, Chip, Field, Panel } from "@/components/ui";
+import { Button, Chip, Field, page, Panel } from "@/components/ui";
 import { inWords, type Answer } from "@/lib/base";
 import {
   editLayer,
@@ -18,8 +18,7 @@ import {
   type RubricLine,
 } from "@/lib/course";
 import type { Drawing } from "@/lib/marks";
-import page from "./course.module.css";
-import styles from "./layer-canvas.module.css";
+import styles from "./feedback-desk.module.css";
 import { LayerBoard } from "@/components/layer";
 import { RubricMarking } from "./rubric-marking";
 

@@ -3,14 +3,13 @@
 import { Camera, ImageUp } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useEffect, useId, useState, type ReactNode } from "react";
-import { Button, Chip, Field, buttonClass } from "@/components/ui";
+import { Button, buttonClass, Chip, Field, page } from "@/components/ui";
 import { inWords } from "@/lib/base";
 import type { RunChoices } from "@/lib/course";
 import { fieldLabel, parseReading, quantityOf, type RunSetup } from "@/lib/setup";
 import { polarities } from "@/lib/trade";
 import { inputText, parseOrUnknown, unitsSentence, type UnitPreferences } from "@/lib/units";
-import styles from "./course.module.css";
-import form from "./hand-in-form.module.css";
+import styles from "./hand-in-form.module.css";
 import { sendHandIn } from "./send-hand-in";
 
 const asked = ["wireFeedMPerMin", "volts", "ctwdMm"] as const;
@@ -75,7 +74,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
 
   return (
     <form
-      className={styles.form}
+      className={page.stack}
       aria-label="Hand in"
       onSubmit={(event) => {
         event.preventDefault();
@@ -117,10 +116,10 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
         </>
       )}
       <PhotoPick photo={photo} onPick={setPhoto} />
-      <details className={styles.details} open>
+      <details className={page.details} open>
         <summary>How you ran it</summary>
-        <p className={styles.soft}>The set-up of the exercise is filled in. Change what was different.</p>
-        <div className={styles.row}>
+        <p className={page.note}>The set-up of the exercise is filled in. Change what was different.</p>
+        <div className={page.fields}>
           {asked.map((name) => (
             <Field
               key={name}
@@ -148,7 +147,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
           ))}
         </Labelled>
         {facts.length > 0 && (
-          <p className={styles.soft}>{facts.map(({ label, value }) => `${label}: ${value}`).join(" · ")}</p>
+          <p className={page.note}>{facts.map(({ label, value }) => `${label}: ${value}`).join(" · ")}</p>
         )}
       </details>
       <Field label="Note for your instructor, if any">
@@ -163,7 +162,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
         )}
       </Field>
       {message && (
-        <p className={styles.alert} role="alert">
+        <p className={page.alert} role="alert">
           {message}
         </p>
       )}
@@ -198,11 +197,11 @@ function missing(form: {
 function Labelled({ label, children }: { label: string; children: ReactNode }) {
   const id = useId();
   return (
-    <div role="group" aria-labelledby={id} className={form.group}>
-      <span id={id} className={form.label}>
+    <div role="group" aria-labelledby={id} className={styles.group}>
+      <span id={id} className={styles.label}>
         {label}
       </span>
-      <div className={styles.buttons}>{children}</div>
+      <div className={page.buttons}>{children}</div>
     </div>
   );
 }
@@ -216,7 +215,7 @@ function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (photo: File
     return () => URL.revokeObjectURL(url);
   }, [photo]);
   const input = (label: string, capture: boolean, icon: ReactNode) => (
-    <label className={`${buttonClass("plain", "large")} ${form.pick}`}>
+    <label className={`${buttonClass("plain", "large")} ${styles.pick}`}>
       {icon} {label}
       <input
         type="file"
@@ -231,8 +230,8 @@ function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (photo: File
     </label>
   );
   return (
-    <div className={form.group}>
-      <div className={styles.buttons}>
+    <div className={styles.group}>
+      <div className={page.buttons}>
         {input("Take a photo", true, <Camera aria-hidden="true" />)}
         {input("Choose a photo", false, <ImageUp aria-hidden="true" />)}
       </div>
@@ -242,7 +241,7 @@ function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (photo: File
         </p>
       )}
       {/* A browser that cannot show the format (HEIC) shows nothing here; the photo is sent all the same. */}
-      {shown && <img className={form.preview} src={shown} alt="" onError={() => setShown(null)} />}
+      {shown && <img className={styles.preview} src={shown} alt="" onError={() => setShown(null)} />}
     </div>
   );
 }

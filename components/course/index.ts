@@ -1,5 +1,6 @@
 export { ActionButton, ActionForm } from "./action-form";
 export { BeadFacts } from "./bead-facts";
+export { BenchNotice } from "./bench-notice";
 export { CausesBeside } from "./causes-beside";
 export { ClassView } from "./class-view";
 export { ExerciseForm } from "./exercise-form";

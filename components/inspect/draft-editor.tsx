@@ -2,8 +2,7 @@
 
 import { LengthField } from "@/components/criteria";
 import { SaveBar, useEdited, type Editing } from "@/components/saving";
-import { Field, Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { Field, form, Panel } from "@/components/ui";
 import type { InspectionDraft, JobWeld } from "@/lib/inspect";
 import { lengthText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";

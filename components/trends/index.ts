@@ -1,4 +1,4 @@
-export { ParetoChart } from "./pareto-chart";
-export { RejectChart } from "./reject-chart";
+export { GroupPanel } from "./group-panel";
+export { ParetoPanel } from "./pareto-panel";
+export { RejectPanel } from "./reject-panel";
 export { type GroupLine, type ParetoLine, type RejectPoint } from "./trend-links";
-export { GroupTable, ParetoTable, RejectTable } from "./trend-tables";

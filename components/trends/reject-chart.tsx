@@ -39,7 +39,7 @@ export function RejectChart({ points, centre }: { points: readonly RejectPoint[]
           <CartesianGrid stroke="var(--line)" vertical={false} />
           <XAxis
             dataKey="label"
-            tick={{ fill: "var(--ink)", fontSize: 14 }}
+            tick={{ fill: "var(--ink)", fontSize: 15 }}
             stroke="var(--ink)"
             padding={{ left: 24, right: 24 }}
           />
@@ -48,7 +48,7 @@ export function RejectChart({ points, centre }: { points: readonly RejectPoint[]
             ticks={[0, 0.25, 0.5, 0.75, 1]}
             tickFormatter={percent}
             width={58}
-            tick={{ fill: "var(--ink)", fontSize: 14 }}
+            tick={{ fill: "var(--ink)", fontSize: 15 }}
             stroke="var(--ink)"
           />
           <ReferenceLine y={centre} stroke="var(--blue)" strokeWidth={2} />

@@ -100,7 +100,10 @@ function plateOf(
 
 function plateSize(lines: readonly string[], unitPx: number): readonly [width: number, height: number] {
   const letters = Math.max(...lines.map((line) => line.length));
-  return [(letters * TEXT * LETTER_WIDTH + 2 * PAD) * unitPx, (lines.length * TEXT * LEADING + 2 * PAD) * unitPx];
+  return [
+    (letters * TEXT * LETTER_WIDTH + 2 * PAD) * unitPx,
+    (lines.length * TEXT * LEADING + 2 * PAD) * unitPx,
+  ];
 }
 
 /** Where an item's words stand: a text where it was put, an arrow's beyond its tail, clear of the shaft. */

@@ -5,8 +5,7 @@ import { currentUnits } from "@/app/_door/current-units";
 import { ownOnly, pageFor } from "@/app/_door/here";
 import { ShopEditor, ShopLimits, Versions } from "@/components/criteria";
 import { Header, UnitSwitch } from "@/components/shell";
-import { Panel, SaidForm } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { page, Panel, SaidForm } from "@/components/ui";
 import { chooseUnitsAction } from "@/app/beads/actions";
 import { listShopSets, newestVersions } from "@/lib/record";
 import { readShopSetAction, saveShopSetAction, tryShopSetAction, withdrawShopSetAction } from "../actions";
@@ -38,7 +37,7 @@ export default async function ShopSetPage({ params, searchParams }: Props) {
         <Link href="/criteria">All criteria</Link>
         <UnitSwitch choice={units.choice} onChoose={chooseUnitsAction} />
       </Header>
-      <main className={form.page}>
+      <main className={page.page}>
         <h1>
           {shown.content.title}, version {shown.version}
         </h1>

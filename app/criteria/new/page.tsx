@@ -4,8 +4,7 @@ import { currentUnits } from "@/app/_door/current-units";
 import { ownOnly, pageFor } from "@/app/_door/here";
 import { CriteriaOptions, ShopEditor, emptyDraft, type ShopDraft } from "@/components/criteria";
 import { Header, UnitSwitch } from "@/components/shell";
-import { Field, Panel, buttonClass } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { buttonClass, Field, form, page, Panel } from "@/components/ui";
 import { chooseUnitsAction } from "@/app/beads/actions";
 import { listCriteria, shopRowsFrom, weldKinds, type ShopCopy, type WeldKind } from "@/lib/accept";
 import { getShopSet, shopSetsToChoose } from "@/lib/record";
@@ -39,7 +38,7 @@ export default async function NewShopSetPage({ searchParams }: { searchParams: P
         <Link href="/criteria">All criteria</Link>
         <UnitSwitch choice={units.choice} onChoose={chooseUnitsAction} />
       </Header>
-      <main className={form.page}>
+      <main className={page.page}>
         <h1>Write limits</h1>
         <Panel title="Start from" tone="blue">
           <form className={form.form}>

@@ -4,9 +4,8 @@ import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
 import { ActionButton, ClassView, HandInState, QrCode } from "@/components/course";
-import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell";
-import { Panel, buttonClass } from "@/components/ui";
+import { buttonClass, page, Panel } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { classCounts, startingSetup, type ClassBead } from "@/lib/course";
 import {
@@ -44,15 +43,15 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               <Link href={`/groups/${exercise.group.id}`}>{exercise.group.name}</Link>
             </p>
             <h1>{exercise.title}</h1>
           </div>
-          <div className={styles.buttons}>
+          <div className={page.buttons}>
             <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
               Change
             </Link>
@@ -64,10 +63,10 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
             </Link>
           </div>
         </div>
-        <div className={styles.columns}>
+        <div className={page.columns}>
           <Panel title="What is asked" tone="straw">
-            {exercise.content.aim && <p className={styles.words}>{exercise.content.aim}</p>}
-            <table className={styles.table}>
+            {exercise.content.aim && <p className={page.words}>{exercise.content.aim}</p>}
+            <table className={page.plainTable}>
               <tbody>
                 {setupRows(startingSetup(exercise.content), units.preferences).map(({ label, value }) => (
                   <tr key={label}>
@@ -111,13 +110,13 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
   const { address, onlyHere } = await handInAddress(exercise.code);
   return (
     <Panel title="Handing in" tone={exercise.open ? "ok" : "danger"}>
-      <p className={styles.code}>{exercise.code}</p>
+      <p className={page.code}>{exercise.code}</p>
       <QrCode address={address} side={220} label={`Hand-in address ${address}`} />
-      <a className={styles.address} href={address}>
+      <a className={page.address} href={address}>
         {address}
       </a>
       {onlyHere && (
-        <p className={styles.notice}>
+        <p className={page.notice}>
           This Toeline answers on this machine only, so a phone cannot reach the address. It can once accounts
           are set up and Toeline is served to the network.
         </p>
@@ -127,7 +126,7 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
         {exercise.withoutAccount ? ", without an account." : ", from people who are signed in."}
         {exercise.dueAt && ` Due ${dayText(exercise.dueAt)}.`}
       </p>
-      <div className={styles.buttons}>
+      <div className={page.buttons}>
         <ActionButton
           className={buttonClass()}
           action={openExerciseAction.bind(null, exercise.id, !exercise.open)}
@@ -155,7 +154,7 @@ function WhoHandedIn({
       <p>
         {members.length - missing.length} of {members.length} in the group have handed in.
       </p>
-      <ul className={styles.list}>
+      <ul className={page.list}>
         {handIns.map((handIn) => (
           <HandInState
             key={handIn.id}

@@ -11,9 +11,8 @@ import {
   Reply,
   ReturnedView,
 } from "@/components/course";
-import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell";
-import { Panel, buttonClass } from "@/components/ui";
+import { buttonClass, page, Panel } from "@/components/ui";
 import { db } from "@/lib/db";
 import { emptyDrawing } from "@/lib/marks";
 import {
@@ -61,7 +60,7 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
       <CausesBeside causes={sheet.causes} marked={sheet.marks.length > 0} />
       {handIn.note && (
         <Panel title="The student’s note">
-          <p className={styles.words}>{handIn.note}</p>
+          <p className={page.words}>{handIn.note}</p>
         </Panel>
       )}
     </>
@@ -69,10 +68,10 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               {writes ? (
                 <Link href={`/exercises/${exercise.id}`}>{exercise.title}</Link>
               ) : (
@@ -85,7 +84,7 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
               {handIn.late && ", late"}
             </p>
           </div>
-          <div className={styles.buttons}>
+          <div className={page.buttons}>
             {writes && (
               <Link className={buttonClass()} href="/feedback">
                 All waiting
@@ -140,7 +139,7 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
           />
         ) : (
           <>
-            <p className={styles.notice}>Handed in. Your instructor has not returned feedback yet.</p>
+            <p className={page.notice}>Handed in. Your instructor has not returned feedback yet.</p>
             {beside}
           </>
         )}

@@ -3,9 +3,8 @@ import Link from "next/link";
 import { currentUnits } from "@/app/_door/current-units";
 import { here, ownOnly } from "@/app/_door/here";
 import { ActionForm, HandInForm } from "@/components/course";
-import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell";
-import { Button, Field, Panel, buttonClass } from "@/components/ui";
+import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
 import { normaliseCode, startingSetup } from "@/lib/course";
 import { getGroup, getPerson, listBeads, recordSentence, takingExercise } from "@/lib/record";
 import { dayText, setupRows } from "@/lib/report";
@@ -34,10 +33,10 @@ export default async function HandInPage({ params, searchParams }: Props) {
     const [refusal] = taking.issues;
     return (
       <Shell title="This cannot be handed in here">
-        <p className={styles.alert} role="alert">
+        <p className={page.alert} role="alert">
           {refusal && recordSentence(refusal)}
         </p>
-        <div className={styles.buttons}>
+        <div className={page.buttons}>
           {refusal?.code === "hand-in-needs-account" && (
             <Link className={buttonClass("main", "large")} href="/sign-in">
               Sign in
@@ -62,10 +61,10 @@ export default async function HandInPage({ params, searchParams }: Props) {
   return (
     <Shell title={exercise.title} kicker={exercise.group.name}>
       {withdrawn && (
-        <p className={styles.notice}>Your hand-in was withdrawn. Hand in another bead if you like.</p>
+        <p className={page.notice}>Your hand-in was withdrawn. Hand in another bead if you like.</p>
       )}
-      {exercise.content.aim && <p className={styles.words}>{exercise.content.aim}</p>}
-      {exercise.dueAt && <p className={styles.soft}>Due {dayText(exercise.dueAt)}.</p>}
+      {exercise.content.aim && <p className={page.words}>{exercise.content.aim}</p>}
+      {exercise.dueAt && <p className={page.note}>Due {dayText(exercise.dueAt)}.</p>}
       <HandInForm
         code={exercise.code}
         students={(group?.members ?? []).map(({ id, name, mark }) => ({
@@ -104,9 +103,9 @@ function Shell({ title, kicker, children }: { title: string; kicker?: string; ch
   return (
     <>
       <Header />
-      <main className={`${styles.main} ${styles.narrow}`}>
+      <main className={`${page.page} ${page.column}`}>
         <div>
-          {kicker && <p className={styles.soft}>{kicker}</p>}
+          {kicker && <p className={page.note}>{kicker}</p>}
           <h1>{title}</h1>
         </div>
         {children}

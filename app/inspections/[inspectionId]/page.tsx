@@ -3,8 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { DraftEditor, OpenWelds, RecordView, SignForm } from "@/components/inspect";
 import { Header } from "@/components/shell";
-import { Panel, SaidForm, buttonClass } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { buttonClass, form, page, Panel, SaidForm } from "@/components/ui";
 import { movedSince, openPoints, instrumentNames } from "@/lib/inspect";
 import { personIdOf } from "@/lib/people";
 import {
@@ -45,12 +44,12 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
       <Header>
         <Link href={`/jobs/${job.id}`}>Job {job.number}</Link>
       </Header>
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>
           Inspection {inspection.number}:{" "}
           {draft.open ? "draft, not signed" : `signed, revision ${newest?.revision}`}
         </h1>
-        <div className={styles.row}>
+        <div className={form.row}>
           {draft.open && (
             <a className={buttonClass()} href={`/api/inspections/${inspectionId}/pdf?draft`}>
               PDF of the draft

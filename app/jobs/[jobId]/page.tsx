@@ -3,8 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { JobEditor } from "@/components/inspect";
 import { Header } from "@/components/shell";
-import { Field, Panel, SaidForm, buttonClass } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { buttonClass, Field, form, page, Panel, SaidForm } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { getJob, jobBeads, listBeads, listInspections, listPeople, shopSetsToChoose } from "@/lib/record";
 import { currentUnits } from "../../_door/current-units";
@@ -40,12 +39,12 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
       <Header>
         <Link href="/jobs">All jobs</Link>
       </Header>
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>
           Job {job.number}: {job.content.title}
         </h1>
         <Panel title="Inspections" tone="blue">
-          <div className={styles.row}>
+          <div className={form.row}>
             {inspections.map((one) => (
               <Link key={one.id} href={`/inspections/${one.id}`} className={buttonClass()}>
                 Inspection {one.number}: {one.draft.open ? "draft" : `signed, revision ${one.signed}`}
@@ -70,7 +69,7 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
             {beads
               .filter(({ weldId }) => weldId === weld.id)
               .map((bead) => (
-                <div key={bead.id} className={styles.row}>
+                <div key={bead.id} className={form.row}>
                   <Link href={`/beads/${bead.id}`} className={buttonClass()}>
                     Bead {bead.number}: {bead.content.title}
                   </Link>

@@ -3,9 +3,8 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { pageFor } from "@/app/_door/here";
 import { StudentSteps, type StudentBead } from "@/components/course";
-import styles from "@/components/course/course.module.css";
 import { Header } from "@/components/shell";
-import { buttonClass } from "@/components/ui";
+import { buttonClass, page } from "@/components/ui";
 import { countedBead, progress } from "@/lib/course";
 import { assessContext, getPerson, listBeads, listHandIns } from "@/lib/record";
 import { dayText } from "@/lib/report";
@@ -44,10 +43,10 @@ export default async function StudentPage({ params }: { params: Promise<{ person
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               <Link href={now.may("course.read") ? "/students" : "/"}>
                 {now.may("course.read") ? "All students" : "All beads"}
               </Link>

@@ -13,8 +13,14 @@ type Kind = "touch" | "mouse";
 const stretch: Grip<HeldThing> = { kind: "stretch" };
 
 /** A hand on the glass, one photo pixel per CSS pixel. */
-const press = (id: number, x: number, y: number, grip: Grip<HeldThing> = stretch, kind: Kind = "touch", time = 0) =>
-  ({ type: "press", id, at: { x, y }, photo: { x, y }, time, kind, grip }) as const;
+const press = (
+  id: number,
+  x: number,
+  y: number,
+  grip: Grip<HeldThing> = stretch,
+  kind: Kind = "touch",
+  time = 0,
+) => ({ type: "press", id, at: { x, y }, photo: { x, y }, time, kind, grip }) as const;
 const join = (id: number, x: number, y: number) => ({ type: "join", id, at: { x, y } }) as const;
 const move = (id: number, x: number, y: number, time = 50, kind: Kind = "touch") =>
   ({ type: "move", id, at: { x, y }, photo: { x, y }, time, kind }) as const;

@@ -3,10 +3,9 @@ import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { here } from "@/app/_door/here";
 import { ActionButton, BeadFacts, KeepAddress, Reply, ReturnedView } from "@/components/course";
-import styles from "@/components/course/course.module.css";
 import { LayeredPhoto } from "@/components/layer";
 import { Header } from "@/components/shell";
-import { buttonClass } from "@/components/ui";
+import { buttonClass, page } from "@/components/ui";
 import { assessContext, getBead, getFeedback, handInBySecret } from "@/lib/record";
 import { dayText, summariseBead } from "@/lib/report";
 import { replyBySecretAction, withdrawBySecretAction } from "../../actions";
@@ -34,10 +33,10 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
   return (
     <>
       <Header />
-      <main className={`${styles.main} ${returned ? "" : styles.narrow}`}>
-        <div className={styles.top}>
+      <main className={`${page.wide} ${returned ? "" : page.column}`}>
+        <div className={page.top}>
           <div>
-            <p className={styles.soft}>
+            <p className={page.note}>
               {handIn.student} · handed in {dayText(handIn.handedInAt)}
               {handIn.late && ", late"}
             </p>
@@ -79,8 +78,8 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
                 name={`Photo ${i + 1}, ${photo.role}`}
               />
             ))}
-            {handIn.note && <p className={styles.words}>Your note: {handIn.note}</p>}
-            <div className={styles.buttons}>
+            {handIn.note && <p className={page.words}>Your note: {handIn.note}</p>}
+            <div className={page.buttons}>
               <ActionButton
                 className={buttonClass("danger")}
                 sure="Take this bead back?"
