@@ -15,28 +15,20 @@ import type { BenchProps } from "./shared";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
-/** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
-export function PhotoBoard({
-  photo,
-  sizes,
-  selectedId,
-  onSelect,
-  onAction,
-  onSection,
-  state,
-  assessment,
-  units,
-  number,
-}: Pick<BenchProps, "state" | "assessment" | "units"> & {
-  photo: WorkPhoto;
+interface BoardProps extends Pick<BenchProps, "state" | "assessment" | "units"> {
+  readonly photo: WorkPhoto;
   /** Of its marks, by id. */
-  sizes: ReadonlyMap<string, MeasuredMark>;
-  selectedId: string | null;
-  onSelect: (id: string | null) => void;
-  onAction: (action: EditAction) => void;
-  onSection: (action: SectionAction) => void;
-  number: number;
-}) {
+  readonly sizes: ReadonlyMap<string, MeasuredMark>;
+  readonly selectedId: string | null;
+  readonly onSelect: (id: string | null) => void;
+  readonly onAction: (action: EditAction) => void;
+  readonly onSection: (action: SectionAction) => void;
+  readonly number: number;
+}
+
+/** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
+export function PhotoBoard(props: BoardProps) {
+  const { photo, onAction, onSection, state, assessment, units } = props;
   const board = useRef<HTMLDivElement>(null);
   // On a phone what was pressed lies below the photo, and the work goes on above.
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
@@ -56,30 +48,7 @@ export function PhotoBoard({
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
-        <BeadCanvas
-          photo={{
-            viewUrl: `/api/photos/${photo.sha256}/view`,
-            smallUrl: `/api/photos/${photo.sha256}/small`,
-            widthPx: photo.widthPx,
-            heightPx: photo.heightPx,
-            name: `Photo ${state.photos.indexOf(photo) + 1} of bead ${number}`,
-          }}
-          history={photo.history}
-          onAction={onAction}
-          selectedId={selectedId}
-          onSelect={onSelect}
-          tool={tool}
-          onToolChange={setTool}
-          offered={desk.offered}
-          section={desk.work}
-          sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
-          shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, photo, units)}
-          scaleLabel={scaleText(drawing.scale, units)}
-          scaleKind={picking.kind}
-          onScalePicked={picking.onPicked}
-          onScaleCancelled={picking.drop}
-          suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
-        />
+        <PhotoCanvas {...{ ...props, desk, picking, tool }} onToolChange={setTool} />
       </div>
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
@@ -96,8 +65,7 @@ export function PhotoBoard({
       )}
       <ScalePanel
         scale={drawing.scale}
-        photo={photo}
-        units={units}
+        {...{ photo, units }}
         picking={tool === "scale"}
         kind={picking.kind}
         onKind={(kind) => {
@@ -110,6 +78,51 @@ export function PhotoBoard({
       />
       <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
     </>
+  );
+}
+
+/** The canvas, told what this photo shows and in which words. */
+function PhotoCanvas({
+  photo,
+  sizes,
+  selectedId,
+  onSelect,
+  onAction,
+  state,
+  units,
+  number,
+  desk,
+  picking,
+  tool,
+  onToolChange,
+}: BoardProps & {
+  desk: ReturnType<typeof useSectionDesk>;
+  picking: ReturnType<typeof useScalePicking>;
+  tool: Tool;
+  onToolChange: (tool: Tool) => void;
+}) {
+  const drawing = photo.history.present;
+  return (
+    <BeadCanvas
+      photo={{
+        viewUrl: `/api/photos/${photo.sha256}/view`,
+        smallUrl: `/api/photos/${photo.sha256}/small`,
+        widthPx: photo.widthPx,
+        heightPx: photo.heightPx,
+        name: `Photo ${state.photos.indexOf(photo) + 1} of bead ${number}`,
+      }}
+      history={photo.history}
+      {...{ selectedId, onSelect, onAction, tool, onToolChange }}
+      offered={desk.offered}
+      section={desk.work}
+      sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
+      shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, photo, units)}
+      scaleLabel={scaleText(drawing.scale, units)}
+      scaleKind={picking.kind}
+      onScalePicked={picking.onPicked}
+      onScaleCancelled={picking.drop}
+      suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
+    />
   );
 }
 

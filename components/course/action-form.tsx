@@ -22,6 +22,12 @@ export function ActionForm({
   const form = useRef<HTMLFormElement>(null);
   const [message, setMessage] = useState<string | null>(null);
   const [pending, start] = useTransition();
+  const send = (data: FormData) =>
+    start(async () => {
+      const answer = await action(data).catch(orUnreachable);
+      setMessage(answer && !answer.ok ? inWords(answer) : null);
+      if (!answer || answer.ok) form.current?.reset();
+    });
   return (
     <form
       ref={form}
@@ -30,17 +36,7 @@ export function ActionForm({
       aria-busy={pending}
       onSubmit={(event) => {
         event.preventDefault();
-        if (pending) return;
-        const data = new FormData(event.currentTarget);
-        start(async () => {
-          const answer = await action(data).catch((error: unknown) => {
-            // A redirect travels as an error and must go on travelling.
-            if (error instanceof Error && "digest" in error) throw error;
-            return unreachable;
-          });
-          setMessage(answer && !answer.ok ? inWords(answer) : null);
-          if (!answer || answer.ok) form.current?.reset();
-        });
+        if (!pending) send(new FormData(event.currentTarget));
       }}
     >
       {children}
@@ -57,6 +53,12 @@ const unreachable = refused(
   "unreachable",
   "Toeline did not answer, so nothing was saved. Check the connection and try again.",
 );
+
+function orUnreachable(error: unknown): Answer<never> {
+  // A redirect travels as an error and must go on travelling.
+  if (error instanceof Error && "digest" in error) throw error;
+  return unreachable;
+}
 
 /** A button for one deed with an answer. `sure`: asked before it is done, for what cannot be taken back. */
 export function ActionButton({

@@ -27,10 +27,21 @@ export function useEdited<C>({ start, revision, save, readStored }: Editing<C>) 
     setContent(next);
     setEdited(true);
   };
+  const keepMine = (stored: Stored<C>) => {
+    setEdited(false);
+    keepOwn(stored);
+  };
+  const takeOther = (stored: Stored<C>) => {
+    setSetAside(content);
+    replace(stored.content);
+    takeStored(stored);
+  };
+  const bringBack = (mine: C) => {
+    replace(mine);
+    setSetAside(null);
+  };
   return {
-    content,
-    state,
-    readStored,
+    ...{ content, state, readStored },
     said: isEdited ? null : saidOf(state),
     pending: state.kind === "saving",
     change: (part: Partial<C>) => {
@@ -43,29 +54,10 @@ export function useEdited<C>({ start, revision, save, readStored }: Editing<C>) 
       void send();
     },
     choices: [
-      {
-        label: "Keep mine",
-        choose: (stored: Stored<C>) => {
-          setEdited(false);
-          keepOwn(stored);
-        },
-      },
-      {
-        label: "Take the other one; mine stays at hand",
-        choose: (stored: Stored<C>) => {
-          setSetAside(content);
-          replace(stored.content);
-          takeStored(stored);
-        },
-      },
+      { label: "Keep mine", choose: keepMine },
+      { label: "Take the other one; mine stays at hand", choose: takeOther },
     ],
-    bringBack:
-      setAside === null
-        ? null
-        : () => {
-            replace(setAside);
-            setSetAside(null);
-          },
+    bringBack: setAside === null ? null : () => bringBack(setAside),
   };
 }
 
