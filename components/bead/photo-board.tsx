@@ -28,22 +28,12 @@ interface BoardProps extends Pick<BenchProps, "state" | "assessment" | "units"> 
 
 /** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
 export function PhotoBoard(props: BoardProps) {
-  const { photo, onAction, onSection, state, assessment, units } = props;
+  const { photo, onAction, onSection, units } = props;
   const board = useRef<HTMLDivElement>(null);
   // On a phone what was pressed lies below the photo, and the work goes on above.
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
-  const [held, setTool] = useState<Tool>("move");
+  const { desk, tool, setTool, setScale, picking } = useBoardTools(props, show);
   const drawing = photo.history.present;
-  const found = assessment.photos.find(({ photoId }) => photoId === photo.id)?.section ?? null;
-  const desk = useSectionDesk({ photo, joint: state.setup.joint, found, onSection, onTool: setTool });
-  // Another photo may have come up, on which this tool is none.
-  const tool = desk.offered.includes(held) ? held : "move";
-  const setScale = (scale: Scale | null) => {
-    if (scale) onAction({ type: "scale.set", scale });
-    setTool(scale ? desk.toolAfterScale : "move");
-    if (desk.work) show();
-  };
-  const picking = useScalePicking(setScale);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
@@ -79,6 +69,21 @@ export function PhotoBoard(props: BoardProps) {
       <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
     </>
   );
+}
+
+/** The tool in hand, the section under work and the scale being picked. */
+function useBoardTools({ photo, state, assessment, onAction, onSection }: BoardProps, show: () => void) {
+  const [held, setTool] = useState<Tool>("move");
+  const found = assessment.photos.find(({ photoId }) => photoId === photo.id)?.section ?? null;
+  const desk = useSectionDesk({ photo, joint: state.setup.joint, found, onSection, onTool: setTool });
+  // Another photo may have come up, on which this tool is none.
+  const tool = desk.offered.includes(held) ? held : "move";
+  const setScale = (scale: Scale | null) => {
+    if (scale) onAction({ type: "scale.set", scale });
+    setTool(scale ? desk.toolAfterScale : "move");
+    if (desk.work) show();
+  };
+  return { desk, tool, setTool, setScale, picking: useScalePicking(setScale) };
 }
 
 /** The canvas, told what this photo shows and in which words. */

@@ -59,26 +59,14 @@ export function ImportPanel() {
     setAnswer(await send(chosen, query));
     setWorking(false);
   };
+  const look = (chosen: File) => {
+    setFile(chosen);
+    void ask(chosen, "?check=yes");
+  };
   const plan = answer?.ok ? answer.value : null;
   return (
     <Panel title="An archive from another machine" tone="blue">
-      <label className={buttonClass("main", "large", styles.choose)}>
-        <FileUp size={24} aria-hidden="true" /> {working ? "Looking into it …" : "Choose an archive"}
-        <input
-          type="file"
-          accept=".zip,application/zip"
-          className="visually-hidden"
-          disabled={working}
-          onChange={(event) => {
-            const chosen = event.target.files?.[0];
-            // The same file again is a choice as well.
-            event.target.value = "";
-            if (!chosen) return;
-            setFile(chosen);
-            void ask(chosen, "?check=yes");
-          }}
-        />
-      </label>
+      <ChooseFile working={working} onChoose={look} />
       <p className={page.note}>It is checked first and nothing is written until you say so.</p>
       <div aria-live="polite" className={styles.answer}>
         {answer && !answer.ok && (
@@ -90,22 +78,38 @@ export function ImportPanel() {
         )}
         {plan && <PlanView plan={plan} />}
       </div>
-      {plan &&
-        !plan.done &&
-        file &&
-        somethingNew(plan) &&
-        plan.criteria.every(({ fate }) => fate !== "differs") && (
-          <Button
-            tone="main"
-            disabled={working}
-            onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
-          >
-            {plan.conflicts > 0
-              ? `Import ${newWords(plan)}, leave the other ${plan.conflicts} as here`
-              : `Import ${newWords(plan)}`}
-          </Button>
-        )}
+      {plan && file && mayImport(plan) && (
+        <Button
+          tone="main"
+          disabled={working}
+          onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
+        >
+          {plan.conflicts > 0
+            ? `Import ${newWords(plan)}, leave the other ${plan.conflicts} as here`
+            : `Import ${newWords(plan)}`}
+        </Button>
+      )}
     </Panel>
+  );
+}
+
+function ChooseFile({ working, onChoose }: { working: boolean; onChoose: (file: File) => void }) {
+  return (
+    <label className={buttonClass("main", "large", styles.choose)}>
+      <FileUp size={24} aria-hidden="true" /> {working ? "Looking into it …" : "Choose an archive"}
+      <input
+        type="file"
+        accept=".zip,application/zip"
+        className="visually-hidden"
+        disabled={working}
+        onChange={({ target }) => {
+          const chosen = target.files?.[0];
+          // The same file again is a choice as well.
+          target.value = "";
+          if (chosen) onChoose(chosen);
+        }}
+      />
+    </label>
   );
 }
 
@@ -113,6 +117,8 @@ const beadWord = (count: number): string => (count === 1 ? "1 bead" : `${count} 
 
 const newJobs = ({ jobs }: Plan): number => jobs.filter(({ fate }) => fate === "new").length;
 const somethingNew = (plan: Plan): boolean => plan.fresh > 0 || newJobs(plan) > 0;
+const mayImport = (plan: Plan): boolean =>
+  !plan.done && somethingNew(plan) && plan.criteria.every(({ fate }) => fate !== "differs");
 
 /** "2 beads and 1 job" */
 function newWords(plan: Plan): string {

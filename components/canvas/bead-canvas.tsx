@@ -1,7 +1,7 @@
 "use client";
 
 import type { KeyboardEvent, ReactNode } from "react";
-import { Easel, crossPicture, undoCommand, useEasel } from "@/components/canvas-kit";
+import { crossPicture, Easel, undoCommand, useEasel, type EaselState } from "@/components/canvas-kit";
 import styles from "./bead-canvas.module.css";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
@@ -21,31 +21,17 @@ import { keyHelp } from "./words";
 
 /** The photo with its marks: everything a hand, a mouse or a keyboard does to it becomes one action per gesture. */
 export default function BeadCanvas(props: BeadCanvasProps) {
-  const { photo, history, selectedId, readOnly = false } = props;
-  const easel = useEasel(photo);
-  const { unitPx } = easel;
+  const { history, readOnly = false } = props;
+  const easel = useEasel(props.photo);
   const marking = useMarking(props);
-  const { tool, draft, preview } = marking;
-  const { shapes, marks, inHand } = useScene(props, marking, unitPx);
-  const handles = readOnly
-    ? []
-    : handlesOf(preview, tool, selectedId, unitPx, photo.widthPx, sectionInHand(props, marking));
-  const picked = usePickedPoint(handles, marking);
-  const scenery: Scenery = { tool, draft, drawing: history.present, shapes, handles, selectedId, unitPx };
-  const keys = useKeys({ marking, scenery, picked, easel, readOnly });
-  const { loupe, listeners } = useHands(easel, marking, scenery, picked, keys.hideCross);
-  const drafted = [
-    ...inHand,
-    ...draftPicture(draft, unitPx),
-    ...handlePicture(handles, picked.handle?.key ?? null, unitPx),
-    ...(keys.cross ? crossPicture(keys.cross, unitPx) : []),
-  ];
+  const { draft } = marking;
+  const { marks, drafted, picked, loupe, listeners, onKeyDown } = useBoard(props, easel, marking);
   return (
     <Board props={props} marking={marking}>
       <Easel
         {...{ easel, marks, listeners }}
         words={easelWords(props, marking)}
-        onKeyDown={keys.onKeyDown}
+        onKeyDown={onKeyDown}
         draft={drafted}
         loupe={loupe && { ...loupe, photo: loupeCentre(loupe.photo, draft) }}
       >
@@ -68,6 +54,28 @@ export default function BeadCanvas(props: BeadCanvasProps) {
       </Easel>
     </Board>
   );
+}
+
+/** What is on the board and what hands and keys do to it. */
+function useBoard(props: BeadCanvasProps, easel: EaselState, marking: Marking) {
+  const { photo, history, selectedId, readOnly = false } = props;
+  const { unitPx } = easel;
+  const { tool, draft, preview } = marking;
+  const { shapes, marks, inHand } = useScene(props, marking, unitPx);
+  const handles = readOnly
+    ? []
+    : handlesOf(preview, tool, selectedId, unitPx, photo.widthPx, sectionInHand(props, marking));
+  const picked = usePickedPoint(handles, marking);
+  const scenery: Scenery = { tool, draft, drawing: history.present, shapes, handles, selectedId, unitPx };
+  const { cross, hideCross, onKeyDown } = useKeys({ marking, scenery, picked, easel, readOnly });
+  const { loupe, listeners } = useHands(easel, marking, scenery, picked, hideCross);
+  const drafted = [
+    ...inHand,
+    ...draftPicture(draft, unitPx),
+    ...handlePicture(handles, picked.handle?.key ?? null, unitPx),
+    ...(cross ? crossPicture(cross, unitPx) : []),
+  ];
+  return { marks, drafted, picked, loupe, listeners, onKeyDown };
 }
 
 const easelWords = ({ history }: BeadCanvasProps, { tool, draft, offered }: Marking) => ({

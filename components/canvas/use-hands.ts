@@ -17,12 +17,6 @@ export function useHands(
 ) {
   const { tool, draft, drawing, shapes, unitPx } = scenery;
   const draftAtPress = useRef(draft);
-  const reachOf = (css: number): Reach => ({
-    again: css * unitPx,
-    tolerance: 2.5 * unitPx,
-    scaleKind: marking.scaleKind,
-    ...(marking.edge ? { edge: marking.edge } : {}),
-  });
   const pickPointOf = (grip: Grip): boolean => {
     const handle = grip.kind === "handle" && grip.handle.role === "point" ? grip.handle : null;
     picked.pick(handle);
@@ -37,15 +31,22 @@ export function useHands(
     onDrag: (grip, drag) => marking.setDraft(dragDraft(grip, draftAtPress.current, { ...drag, tool })),
     onRelease: (grip, drag, css) => {
       pickPointOf(grip);
-      marking.settle(release(grip, draftAtPress.current, { ...drag, tool }, reachOf(css)));
+      marking.settle(release(grip, draftAtPress.current, { ...drag, tool }, reachOf(css, unitPx, marking)));
     },
     onTap: (grip, at, css) => {
       if (pickPointOf(grip)) return;
       if (tool === "move") marking.select(markAt(drawing, shapes, at, css, unitPx));
-      else marking.settle(tap(grip, draftAtPress.current, tool, at, reachOf(css)));
+      else marking.settle(tap(grip, draftAtPress.current, tool, at, reachOf(css, unitPx, marking)));
     },
     onGiveUp: () => marking.setDraft(draftAtPress.current),
     onHover: marking.hover,
     zoomsOnDoubleTap: tool === "move",
   });
 }
+
+const reachOf = (css: number, unitPx: number, { scaleKind, edge }: Marking): Reach => ({
+  again: css * unitPx,
+  tolerance: 2.5 * unitPx,
+  scaleKind,
+  ...(edge ? { edge } : {}),
+});

@@ -126,6 +126,17 @@ function Pick<T extends string>({
   );
 }
 
+/** What of a set-up the exercise asks for. */
+const askedOf = ({ joint, position, electrodeClass }: RunSetup) => ({ joint, position, electrodeClass });
+
+/** What the exercise already asks for stays. */
+const startedFrom = (setup: RunSetup, content: ExerciseContent): Partial<ExerciseContent> => ({
+  setup,
+  joint: content.joint ?? setup.joint,
+  position: content.position ?? setup.position,
+  electrodeClass: content.electrodeClass ?? setup.electrodeClass,
+});
+
 /** The set-up a student starts from. */
 export function StartPanel({
   content,
@@ -140,22 +151,11 @@ export function StartPanel({
   onSay: Say;
 }) {
   const shown = startingSetup(content);
-  /** What the exercise already asks for stays. */
   const startFrom = (name: string) => {
-    const setup = setups.find((one) => one.name === name)?.setup;
-    if (!setup) return;
-    const { joint, position, electrodeClass } = content;
-    onSay({
-      setup,
-      joint: joint ?? setup.joint,
-      position: position ?? setup.position,
-      electrodeClass: electrodeClass ?? setup.electrodeClass,
-    });
+    const found = setups.find((one) => one.name === name);
+    if (found) onSay(startedFrom(found.setup, content));
   };
-  const setSetup = (setup: RunSetup) => {
-    const { joint, position, electrodeClass } = setup;
-    onSay({ setup, joint, position, electrodeClass });
-  };
+  const setSetup = (setup: RunSetup) => onSay({ setup, ...askedOf(setup) });
   return (
     <Panel title="Set-up to start from" tone="blue">
       <Field

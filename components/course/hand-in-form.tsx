@@ -12,6 +12,7 @@ import styles from "./hand-in-form.module.css";
 import {
   asked,
   errorOf,
+  firstError,
   readTexts,
   runOf,
   startTexts,
@@ -47,16 +48,13 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
     typedName: "",
   });
   const [photo, setPhoto] = useState<File | null>(null);
-  const [texts, setTexts] = useState(() => startTexts(setup, units));
-  const [polarity, setPolarity] = useState(setup.polarity);
+  const run = useTypedRun(setup, units);
   const [note, setNote] = useState("");
-  const read = readTexts(texts, units);
   const sending = useHandingIn(code);
   const send = () => {
-    const wrong =
-      missing(student, signedInAs, photo) ?? asked.map((name) => errorOf(read[name])).find(Boolean);
+    const wrong = missing(student, signedInAs, photo) ?? firstError(run.read);
     if (wrong || !photo) return sending.say(wrong ?? null);
-    return sending.send(photo, { ...saidBy(student, signedInAs), note, run: runOf(read, polarity) });
+    return sending.send(photo, { ...saidBy(student, signedInAs), note, run: runOf(run.read, run.polarity) });
   };
   return (
     <form
@@ -69,7 +67,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
     >
       <Who {...{ students, signedInAs, student }} onChange={setStudent} />
       <PhotoPick photo={photo} onPick={setPhoto} />
-      <HowRun {...{ texts, read, polarity, units, facts }} onTexts={setTexts} onPolarity={setPolarity} />
+      <HowRun {...run} {...{ units, facts }} />
       <Field label="Note for your instructor, if any">
         {(ids) => (
           <textarea
@@ -91,6 +89,13 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
       </Button>
     </form>
   );
+}
+
+/** How it was run, as it is being typed. */
+function useTypedRun(setup: RunSetup, units: UnitPreferences) {
+  const [texts, onTexts] = useState(() => startTexts(setup, units));
+  const [polarity, onPolarity] = useState(setup.polarity);
+  return { texts, onTexts, polarity, onPolarity, read: readTexts(texts, units) };
 }
 
 /** One hand-in on its way: how much of it has gone, and why it was refused. */

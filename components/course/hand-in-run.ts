@@ -23,6 +23,10 @@ export const readTexts = (texts: RunTexts, units: UnitPreferences): ReadRun =>
 export const errorOf = (read: ReadRun[Asked]): string | null =>
   read.ok ? null : read.issues.map(unitsSentence).join(" ");
 
+/** What is wrong with the first of them that is wrong. */
+export const firstError = (read: ReadRun): string | null =>
+  asked.map((name) => errorOf(read[name])).find(Boolean) ?? null;
+
 /** The numbers as they were read; what could not be read is not known. */
 export function runOf(read: ReadRun, polarity: RunChoices["polarity"]): RunChoices {
   const value = (name: Asked) => (read[name].ok ? read[name].value : null);

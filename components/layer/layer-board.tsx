@@ -70,18 +70,8 @@ export function LayerBoard({ photo, drawing, history, onAction }: LayerBoardProp
           onCancel={() => setTextAt(null)}
         />
       )}
-      {selected && "words" in selected && !textAt && (
-        <WordsField
-          key={selected.id}
-          label={selected.kind === "arrow" ? "Words at the arrow" : "Words on the photo"}
-          start={selected.words}
-          onDone={(words) => {
-            onAction({ type: "words", id: selected.id, words });
-            setSelectedId(null);
-          }}
-          onCancel={() => setSelectedId(null)}
-          waits
-        />
+      {selected && !textAt && (
+        <ItsWords key={selected.id} item={selected} onAction={onAction} onDone={() => setSelectedId(null)} />
       )}
       <LayerCanvas
         key={photo.viewUrl}
@@ -141,6 +131,31 @@ function Tools({
         <Trash2 size={20} aria-hidden="true" /> Delete
       </button>
     </div>
+  );
+}
+
+/** Asks anew for the words of what is picked, where it has any. */
+function ItsWords({
+  item,
+  onAction,
+  onDone,
+}: {
+  item: LayerItem;
+  onAction: (action: LayerAction) => void;
+  onDone: () => void;
+}) {
+  if (!("words" in item)) return null;
+  return (
+    <WordsField
+      label={item.kind === "arrow" ? "Words at the arrow" : "Words on the photo"}
+      start={item.words}
+      onDone={(words) => {
+        onAction({ type: "words", id: item.id, words });
+        onDone();
+      }}
+      onCancel={onDone}
+      waits
+    />
   );
 }
 
