@@ -112,6 +112,13 @@ function recordedOptions(
   return found.has(null) ? [...known, { value: UNKNOWN, label: "Not recorded" }] : known;
 }
 
+const sortQuestion: Omit<FilterQuestion, "value"> = {
+  name: "sort",
+  label: "Sort by",
+  kind: "choice",
+  options: optionsOf(sortWords),
+};
+
 /** Every question a list of beads can be narrowed by, with the answers that stand in the records. */
 export function filterQuestions(
   filter: BeadFilter,
@@ -141,17 +148,7 @@ export function filterQuestions(
       value: value(field),
       options: [],
     })),
-    ...(sort
-      ? [
-          {
-            name: "sort",
-            label: "Sort by",
-            kind: "choice",
-            value: value("sort"),
-            options: optionsOf(sortWords),
-          } satisfies FilterQuestion,
-        ]
-      : []),
+    ...(sort ? [{ ...sortQuestion, value: value("sort") }] : []),
   ];
 }
 

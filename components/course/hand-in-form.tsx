@@ -43,10 +43,8 @@ interface Student {
 
 /** Who, a photo, four numbers and a word: handed in with one press. */
 export function HandInForm({ code, students, signedInAs, setup, facts, units }: HandInFormProps) {
-  const [student, setStudent] = useState<Student>({
-    who: students.length === 0 ? TYPED : "",
-    typedName: "",
-  });
+  const who = students.length === 0 ? TYPED : "";
+  const [student, setStudent] = useState<Student>({ who, typedName: "" });
   const [photo, setPhoto] = useState<File | null>(null);
   const run = useTypedRun(setup, units);
   const [note, setNote] = useState("");

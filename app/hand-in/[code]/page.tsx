@@ -29,26 +29,7 @@ export default async function HandInPage({ params, searchParams }: Props) {
   const now = await here();
   const who = signedInStudent(now);
   const taking = await takingExercise(now.db, code, who.by !== null);
-  if (!taking.ok) {
-    const [refusal] = taking.issues;
-    return (
-      <Shell title="This cannot be handed in here">
-        <p className={page.alert} role="alert">
-          {refusal && recordSentence(refusal)}
-        </p>
-        <div className={page.buttons}>
-          {refusal?.code === "hand-in-needs-account" && (
-            <Link className={buttonClass("main", "large")} href="/sign-in">
-              Sign in
-            </Link>
-          )}
-          <Link className={buttonClass("plain", "large")} href="/hand-in">
-            Another code
-          </Link>
-        </div>
-      </Shell>
-    );
-  }
+  if (!taking.ok) return <Refused refusal={taking.issues[0]} />;
   const exercise = taking.value;
   const [group, units, own, beads] = await Promise.all([
     getGroup(now.db, exercise.group.id),
@@ -76,26 +57,52 @@ export default async function HandInPage({ params, searchParams }: Props) {
         facts={setupRows({ ...setup, ...askedAgain }, units.preferences)}
         units={units.preferences}
       />
-      {offered.length > 0 && (
-        <Panel title="Or hand in a bead you have">
-          <ActionForm action={handInBeadAction.bind(null, exercise.code)} label="Hand in a bead you have">
-            <Field label="Bead">
-              {(ids) => (
-                <select {...ids} name="bead">
-                  {offered.map(({ id, number, content }) => (
-                    <option key={id} value={id}>
-                      {number} {content.title}
-                    </option>
-                  ))}
-                </select>
-              )}
-            </Field>
-            <Field label="Note, if any">{(ids) => <input {...ids} name="note" maxLength={600} />}</Field>
-            <Button type="submit">Hand in this bead</Button>
-          </ActionForm>
-        </Panel>
-      )}
+      {offered.length > 0 && <OwnBeads code={exercise.code} beads={offered} />}
     </Shell>
+  );
+}
+
+/** Why nothing can be handed in here, and the way on. */
+function Refused({ refusal }: { refusal: Parameters<typeof recordSentence>[0] | undefined }) {
+  return (
+    <Shell title="This cannot be handed in here">
+      <p className={page.alert} role="alert">
+        {refusal && recordSentence(refusal)}
+      </p>
+      <div className={page.buttons}>
+        {refusal?.code === "hand-in-needs-account" && (
+          <Link className={buttonClass("main", "large")} href="/sign-in">
+            Sign in
+          </Link>
+        )}
+        <Link className={buttonClass("plain", "large")} href="/hand-in">
+          Another code
+        </Link>
+      </div>
+    </Shell>
+  );
+}
+
+/** What a signed-in student has photographed already. */
+function OwnBeads({ code, beads }: { code: string; beads: Awaited<ReturnType<typeof listBeads>> }) {
+  return (
+    <Panel title="Or hand in a bead you have">
+      <ActionForm action={handInBeadAction.bind(null, code)} label="Hand in a bead you have">
+        <Field label="Bead">
+          {(ids) => (
+            <select {...ids} name="bead">
+              {beads.map(({ id, number, content }) => (
+                <option key={id} value={id}>
+                  {number} {content.title}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field label="Note, if any">{(ids) => <input {...ids} name="note" maxLength={600} />}</Field>
+        <Button type="submit">Hand in this bead</Button>
+      </ActionForm>
+    </Panel>
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { pageFor } from "@/app/_door/here";
+import { pageFor, type Here } from "@/app/_door/here";
 import { StudentSteps, type StudentBead } from "@/components/course";
 import { Header } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
@@ -18,28 +18,7 @@ export default async function StudentPage({ params }: { params: Promise<{ person
   const now = await pageFor("bead.read", { personId });
   const person = await getPerson(now.db, personId);
   if (!person) notFound();
-  const [newest, handIns, context] = await Promise.all([
-    listBeads(now.db, { welderId: personId }),
-    listHandIns(now.db, { personId }),
-    assessContext(now.db),
-  ]);
-  const beads: readonly StudentBead[] = [...newest].reverse().map((bead) => {
-    const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
-    const { imperfections, cause, verdict } = countedBead(bead.content, bead.photos, context);
-    return {
-      beadId: bead.id,
-      number: bead.number,
-      title: bead.content.title,
-      day: dayText(bead.createdAt),
-      photo: bead.photos[0]?.sha256 ?? null,
-      exerciseId: handIn?.exerciseId ?? null,
-      lookedFor: bead.content.judgement.lookedFor,
-      imperfections,
-      verdict,
-      cause: cause?.name ?? null,
-      feedback: handIn && { handInId: handIn.id, returned: Boolean(handIn.feedback?.returnedAt) },
-    };
-  });
+  const beads = await studentBeads(now, personId);
   return (
     <>
       <Header />
@@ -65,4 +44,30 @@ export default async function StudentPage({ params }: { params: Promise<{ person
       </main>
     </>
   );
+}
+
+/** Oldest first, each with what it shows and whether it was handed in. */
+async function studentBeads({ db }: Here, personId: string): Promise<readonly StudentBead[]> {
+  const [newest, handIns, context] = await Promise.all([
+    listBeads(db, { welderId: personId }),
+    listHandIns(db, { personId }),
+    assessContext(db),
+  ]);
+  return [...newest].reverse().map((bead) => {
+    const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
+    const { imperfections, cause, verdict } = countedBead(bead.content, bead.photos, context);
+    return {
+      beadId: bead.id,
+      number: bead.number,
+      title: bead.content.title,
+      day: dayText(bead.createdAt),
+      photo: bead.photos[0]?.sha256 ?? null,
+      exerciseId: handIn?.exerciseId ?? null,
+      lookedFor: bead.content.judgement.lookedFor,
+      imperfections,
+      verdict,
+      cause: cause?.name ?? null,
+      feedback: handIn && { handInId: handIn.id, returned: Boolean(handIn.feedback?.returnedAt) },
+    };
+  });
 }
