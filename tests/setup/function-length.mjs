@@ -8,6 +8,9 @@ const JSX = new Set(["JSXElement", "JSXFragment"]);
 const linesOf = ({ loc }) =>
   Array.from({ length: loc.end.line - loc.start.line + 1 }, (_, i) => loc.start.line + i);
 
+const nameOf = (node) =>
+  FUNCTIONS.has(node.type) ? (node.id?.name ?? node.parent?.id?.name ?? node.parent?.key?.name) : undefined;
+
 /** The nodes below one, without those that lead up again. */
 function below(node) {
   return Object.entries(node)
@@ -32,7 +35,13 @@ export const functionLength = {
     schema: [
       {
         type: "object",
-        properties: { most: { type: "integer" }, layout: { type: "integer" }, logic: { type: "integer" } },
+        properties: {
+          most: { type: "integer" },
+          layout: { type: "integer" },
+          logic: { type: "integer" },
+          /** Functions that are longer and known to be. */
+          except: { type: "array", items: { type: "string" } },
+        },
         additionalProperties: false,
       },
     ],
@@ -44,11 +53,12 @@ export const functionLength = {
     },
   },
   create(context) {
-    const { most = 40, layout = 80, logic: mostLogic = 20 } = context.options[0] ?? {};
+    const { most = 40, layout = 80, logic: mostLogic = 20, except = [] } = context.options[0] ?? {};
+    const isKnown = (node) => node !== null && (except.includes(nameOf(node)) || isKnown(node.parent));
     const check = (node) => {
       const lines = linesOf(node).length;
-      if (lines <= most) return;
-      const name = node.id?.name ?? node.parent?.id?.name ?? node.parent?.key?.name ?? "This function";
+      if (lines <= most || isKnown(node)) return;
+      const name = nameOf(node) ?? "This function";
       const markup = layoutLines(node.body);
       const logic = linesOf(node.body).filter((line) => !markup.has(line)).length;
       const report = (messageId) =>
