@@ -2,6 +2,7 @@ import type { AskedFor, FilterQuestion } from "@/components/beads";
 import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
 import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/record";
+import { outcomeWords, verdictWords } from "@/lib/report";
 import { fieldLabel, fieldRow, filterableFields, filterName, type SetupField } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
 
@@ -59,9 +60,9 @@ const fixed: readonly { field: Field; label: string; words: Words }[] = [
     field: "verdict",
     label: "Verdict",
     words: {
-      accept: "Meets the criteria",
-      reject: "Does not meet",
-      "cannot-say": "Cannot say yet",
+      accept: verdictWords.accept.short,
+      reject: verdictWords.reject.short,
+      "cannot-say": verdictWords["cannot-say"].short,
       decided: "Met or not met",
       none: "No criteria chosen",
     },
@@ -69,13 +70,7 @@ const fixed: readonly { field: Field; label: string; words: Words }[] = [
   {
     field: "outcome",
     label: "What the change did",
-    words: {
-      cured: "Cured",
-      better: "Better",
-      "no-difference": "No difference",
-      worse: "Worse",
-      unknown: "Not said",
-    },
+    words: { ...outcomeWords, [UNKNOWN]: "Not said" },
   },
   { field: "photo", label: "Photo", words: { yes: "With a photo", no: "Without" } },
 ];

@@ -317,6 +317,16 @@ describe("the folders of components", () => {
     expect(silent).toEqual([]);
   });
 
+  it("cost a page only what it shows", () => {
+    // The bundler drops what a door offers and nobody takes, as long as loading a file does nothing by itself.
+    const { sideEffects } = JSON.parse(readFileSync(path.join(root, "package.json"), "utf8"));
+    expect(sideEffects).toEqual(["*.css"]);
+    const bare = files
+      .filter((file) => /^(app|components|lib)\//.test(file))
+      .flatMap((file) => [...textOf(file).matchAll(/^import "([^"]+)";/gm)].map(([, name = ""]) => name));
+    expect(bare.filter((name) => !name.endsWith(".css") && name !== "server-only")).toEqual([]);
+  });
+
   it("would notice each of these", () => {
     expect(folderComplaint("components/layer/x.tsx", "@/components/canvas")).toContain("may not import");
     expect(folderComplaint("components/layer/x.tsx", "../canvas-kit/view")).toContain("past the door");
