@@ -317,6 +317,37 @@ describe("the folders of components", () => {
     expect(silent).toEqual([]);
   });
 
+  it("offer at their doors only what somebody outside takes", () => {
+    const namesOf = (clause: ts.NamedImports | ts.NamedExports): readonly string[] =>
+      clause.elements.map(
+        (one) => (ts.isImportSpecifier(one) && one.propertyName ? one.propertyName : one.name).text,
+      );
+    const treeOf = (file: string): ts.SourceFile =>
+      ts.createSourceFile(file, textOf(file), ts.ScriptTarget.Latest, true);
+    const taken = new Set(
+      [...files, ...sourceFiles("tests")].flatMap((file) =>
+        treeOf(file).statements.flatMap((statement): readonly string[] => {
+          if (!ts.isImportDeclaration(statement) || !ts.isStringLiteral(statement.moduleSpecifier)) return [];
+          const folder = folderOf(resolve(file, statement.moduleSpecifier.text) ?? "");
+          const named = statement.importClause?.namedBindings;
+          if (folder === null || folder === folderOf(file) || !named || !ts.isNamedImports(named)) return [];
+          return namesOf(named).map((name) => `${folder} ${name}`);
+        }),
+      ),
+    );
+    const offered = [...folders.keys()].flatMap((folder) =>
+      treeOf(`components/${folder}/index.ts`).statements.flatMap((statement): readonly string[] =>
+        ts.isExportDeclaration(statement) &&
+        statement.exportClause &&
+        ts.isNamedExports(statement.exportClause)
+          ? namesOf(statement.exportClause).map((name) => `${folder} ${name}`)
+          : [],
+      ),
+    );
+    expect(offered.length).toBeGreaterThan(70);
+    expect(offered.filter((one) => !taken.has(one))).toEqual([]);
+  });
+
   it("cost a page only what it shows", () => {
     // The bundler drops what a door offers and nobody takes, as long as loading a file does nothing by itself.
     const { sideEffects } = JSON.parse(readFileSync(path.join(root, "package.json"), "utf8"));

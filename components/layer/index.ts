@@ -1,2 +1,2 @@
-export { LayerBoard, type LayerBoardProps } from "./layer-board";
+export { LayerBoard } from "./layer-board";
 export { LayeredPhoto } from "./layered-photo";

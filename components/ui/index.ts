@@ -1,4 +1,4 @@
-export { Button, buttonClass, type ButtonProps } from "./button";
+export { Button, buttonClass } from "./button";
 export { Chip } from "./chip";
 export { Choice } from "./choice";
 export { Field } from "./field";

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { layerInk } from "@/components/picture/layer-ink";
 import { highlight, palette } from "@/components/picture/palette";
 
 const theme = readFileSync(new URL("../../../app/theme.css", import.meta.url), "utf8");
@@ -28,6 +29,7 @@ test("the inks are the theme's", () => {
     ["blue", "purple", "bronze", "danger", "ink", "straw"].map(token),
   );
   expect(highlight.fill).toBe(token("straw"));
+  expect([layerInk.line, layerInk.words, layerInk.selected]).toEqual(["ok", "ink", "straw"].map(token));
 });
 
 test("every ink stands out from its casing and carries its letters", () => {
