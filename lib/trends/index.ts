@@ -5,6 +5,5 @@ export { type PChart, type PChartPoint } from "./p-chart";
 export { trendSentence } from "./sentences";
 export { shareOf, type Share } from "./share";
 export { signalLines } from "./signal-lines";
-export { type Signal } from "./signals";
 export { shareText } from "./share-text";
 export { trendReport, type TrendGroup, type TrendReport } from "./trend-report";
