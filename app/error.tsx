@@ -1,6 +1,6 @@
 "use client";
 
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
 import { Button } from "@/components/ui";
 
 /** Our own mistakes end here: a sentence and a way on, never a stack trace. */

@@ -1,7 +1,8 @@
-import type { AskedFor, FilterQuestion } from "@/components/beads/filter-panel";
+import type { AskedFor, FilterQuestion } from "@/components/beads";
 import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
 import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/find";
+import { outcomeWords, verdictWords } from "@/lib/report";
 import { fieldLabel, fieldRow, filterableFields, filterName, type SetupField } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
 
@@ -59,9 +60,9 @@ const fixed: readonly { field: Field; label: string; words: Words }[] = [
     field: "verdict",
     label: "Verdict",
     words: {
-      accept: "Meets the criteria",
-      reject: "Does not meet",
-      "cannot-say": "Cannot say yet",
+      accept: verdictWords.accept.short,
+      reject: verdictWords.reject.short,
+      "cannot-say": verdictWords["cannot-say"].short,
       decided: "Met or not met",
       none: "No criteria chosen",
     },
@@ -69,13 +70,7 @@ const fixed: readonly { field: Field; label: string; words: Words }[] = [
   {
     field: "outcome",
     label: "What the change did",
-    words: {
-      cured: "Cured",
-      better: "Better",
-      "no-difference": "No difference",
-      worse: "Worse",
-      unknown: "Not said",
-    },
+    words: { ...outcomeWords, [UNKNOWN]: "Not said" },
   },
   { field: "photo", label: "Photo", words: { yes: "With a photo", no: "Without" } },
 ];
@@ -112,6 +107,13 @@ function recordedOptions(
   return found.has(null) ? [...known, { value: UNKNOWN, label: "Not recorded" }] : known;
 }
 
+const sortQuestion: Omit<FilterQuestion, "value"> = {
+  name: "sort",
+  label: "Sort by",
+  kind: "choice",
+  options: optionsOf(sortWords),
+};
+
 /** Every question a list of beads can be narrowed by, with the answers that stand in the records. */
 export function filterQuestions(
   filter: BeadFilter,
@@ -141,17 +143,7 @@ export function filterQuestions(
       value: value(field),
       options: [],
     })),
-    ...(sort
-      ? [
-          {
-            name: "sort",
-            label: "Sort by",
-            kind: "choice",
-            value: value("sort"),
-            options: optionsOf(sortWords),
-          } satisfies FilterQuestion,
-        ]
-      : []),
+    ...(sort ? [{ ...sortQuestion, value: value("sort") }] : []),
   ];
 }
 

@@ -6,7 +6,7 @@ import "@fontsource/barlow/600.css";
 import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
-import { MenuProvider } from "@/components/shell/header-menu";
+import { MenuProvider } from "@/components/shell";
 import { getPerson } from "@/lib/roster";
 import { here } from "./_door/here";
 import { menuFor } from "./_door/menu";

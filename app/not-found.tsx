@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
 import { buttonClass } from "@/components/ui";
 
 export default function NotFound() {

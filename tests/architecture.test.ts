@@ -12,10 +12,12 @@ interface Room {
   readonly mayImport: ReadonlySet<string> | "any";
 }
 
-/** The table is written once, in DEVELOPERS.md, and read from there, so that plan and check cannot part. */
+/** The tables are written once, in DEVELOPERS.md, and read from there, so that plan and check cannot part. */
+const sectionOf = (heading: string): string =>
+  readFileSync(path.join(root, "DEVELOPERS.md"), "utf8").split(`## ${heading}\n`)[1]?.split("\n## ")[0] ?? "";
+
 function readTable(): Map<string, Room> {
-  const text = readFileSync(path.join(root, "DEVELOPERS.md"), "utf8");
-  const section = text.split("## Who may import whom")[1]?.split("\n## ")[0] ?? "";
+  const section = sectionOf("Who may import whom");
   const rooms = new Map<string, Room>();
   for (const [, name = "", floor = "", list = ""] of section.matchAll(
     /^\| *([a-z-]+) *\| *(\d) *\| *(.+?) *\|$/gm,
@@ -24,6 +26,16 @@ function readTable(): Map<string, Room> {
     rooms.set(name, { name, floor: Number(floor), mayImport });
   }
   return rooms;
+}
+
+/** Folders of components and what each may import of the others: name, what it holds, its list. */
+function readFolders(): Map<string, ReadonlySet<string>> {
+  const rows = sectionOf("Folders of components").matchAll(/^\| *([a-z-]+) *\|[^|]+\| *([a-z, -]+?) *\|$/gm);
+  return new Map(
+    [...rows]
+      .filter(([, name]) => name !== "folder" && !/^-+$/.test(name ?? ""))
+      .map(([, name = "", list = ""]) => [name, new Set(list === "nothing" ? [] : list.split(", "))]),
+  );
 }
 
 function sourceFiles(folder: string): string[] {
@@ -113,6 +125,42 @@ function importsBetweenRooms(): ReadonlySet<string> {
     }),
   );
   return new Set(pairs);
+}
+
+const folders = readFolders();
+const folderOf = (relative: string): string | null =>
+  /^components\/([^/]+)(?:\/|$)/.exec(relative)?.[1] ?? null;
+
+/** What is wrong with an import of a folder of components, in a sentence, or null. */
+function folderComplaint(file: string, specifier: string): string | null {
+  const target = resolve(file, specifier);
+  const other = target && folderOf(target);
+  const own = folderOf(file);
+  if (!target || !other || other === own) return null;
+  if (target !== `components/${other}`) return `${specifier} goes past the door of components/${other}`;
+  if (own !== null && !folders.get(own)?.has(other))
+    return `components/${own} may not import components/${other}`;
+  return null;
+}
+
+/** Hooks that React has in the browser only: a file that uses one must say so, or a page that reaches it breaks. */
+const browserHooks =
+  /^use(State|Reducer|Ref|Effect|LayoutEffect|EffectEvent|Context|Transition|ActionState|Optimistic|DeferredValue|SyncExternalStore)$/;
+
+function saysClient(text: string): boolean {
+  return /^\s*"use client"/.test(text);
+}
+
+function usesBrowserHooks(file: string, text: string): boolean {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
+  return source.statements.some(
+    (statement) =>
+      ts.isImportDeclaration(statement) &&
+      statement.moduleSpecifier.getText() === '"react"' &&
+      statement.importClause?.namedBindings !== undefined &&
+      ts.isNamedImports(statement.importClause.namedBindings) &&
+      statement.importClause.namedBindings.elements.some(({ name }) => browserHooks.test(name.text)),
+  );
 }
 
 /** Purity in names: comments and strings are not read, only identifiers used as values. */
@@ -255,6 +303,109 @@ describe("the import table of DEVELOPERS.md", () => {
     expect(complaint("components/bead/x.tsx", "@/lib/db")).toBe("components may not import db");
     expect(complaint("lib/store/x.ts", "@/prisma/generated/client")).toContain("only lib/db");
     expect(importsOf('import type { A } from "@/lib/db";', "x.ts")).toHaveLength(1);
+  });
+});
+
+describe("the folders of components", () => {
+  const inComponents = files.filter((file) => file.startsWith("components/"));
+  const textOf = (file: string): string => readFileSync(path.join(root, file), "utf8");
+  const imports = [...inComponents, ...files.filter((file) => file.startsWith("app/"))].flatMap((file) =>
+    importsOf(textOf(file), file).map((one) => ({ ...one, file })),
+  );
+
+  it("are all in their table, and nothing else is", () => {
+    const there = readdirSync(path.join(root, "components"));
+    expect([...folders.keys()].sort()).toEqual(there.sort());
+  });
+
+  it("have a door each, written by hand", () => {
+    const doors = [...folders.keys()].map((name) => textOf(`components/${name}/index.ts`));
+    expect(doors.filter((text) => /export \*|"use client"/.test(text))).toEqual([]);
+  });
+
+  it("run in no circle", () => {
+    const left = new Map(folders);
+    for (let before = -1; before !== left.size;) {
+      before = left.size;
+      for (const [name, list] of left) if (![...list].some((other) => left.has(other))) left.delete(name);
+    }
+    expect([...left.keys()]).toEqual([]);
+  });
+
+  it("are entered by their doors, by whom the table lets in", () => {
+    const broken = imports.flatMap(({ file, specifier, line }) => {
+      const wrong = folderComplaint(file, specifier);
+      return wrong ? [`${file}:${line} ${wrong}`] : [];
+    });
+    expect(broken).toEqual([]);
+  });
+
+  it("use every permission they have", () => {
+    const used = new Set(
+      imports.map(
+        ({ file, specifier }) => `${folderOf(file)} -> ${folderOf(resolve(file, specifier) ?? "")}`,
+      ),
+    );
+    const given = [...folders].flatMap(([name, list]) => [...list].map((other) => `${name} -> ${other}`));
+    expect(given.filter((one) => !used.has(one))).toEqual([]);
+  });
+
+  it("say where they need the browser", () => {
+    const silent = inComponents.filter(
+      (file) => usesBrowserHooks(file, textOf(file)) && !saysClient(textOf(file)),
+    );
+    expect(silent).toEqual([]);
+  });
+
+  it("offer at their doors only what somebody outside takes", () => {
+    const namesOf = (clause: ts.NamedImports | ts.NamedExports): readonly string[] =>
+      clause.elements.map(
+        (one) => (ts.isImportSpecifier(one) && one.propertyName ? one.propertyName : one.name).text,
+      );
+    const treeOf = (file: string): ts.SourceFile =>
+      ts.createSourceFile(file, textOf(file), ts.ScriptTarget.Latest, true);
+    const taken = new Set(
+      [...files, ...sourceFiles("tests")].flatMap((file) =>
+        treeOf(file).statements.flatMap((statement): readonly string[] => {
+          if (!ts.isImportDeclaration(statement) || !ts.isStringLiteral(statement.moduleSpecifier)) return [];
+          const folder = folderOf(resolve(file, statement.moduleSpecifier.text) ?? "");
+          const named = statement.importClause?.namedBindings;
+          if (folder === null || folder === folderOf(file) || !named || !ts.isNamedImports(named)) return [];
+          return namesOf(named).map((name) => `${folder} ${name}`);
+        }),
+      ),
+    );
+    const offered = [...folders.keys()].flatMap((folder) =>
+      treeOf(`components/${folder}/index.ts`).statements.flatMap((statement): readonly string[] =>
+        ts.isExportDeclaration(statement) &&
+        statement.exportClause &&
+        ts.isNamedExports(statement.exportClause)
+          ? namesOf(statement.exportClause).map((name) => `${folder} ${name}`)
+          : [],
+      ),
+    );
+    expect(offered.length).toBeGreaterThan(70);
+    expect(offered.filter((one) => !taken.has(one))).toEqual([]);
+  });
+
+  it("cost a page only what it shows", () => {
+    // The bundler drops what a door offers and nobody takes, as long as loading a file does nothing by itself.
+    const { sideEffects } = JSON.parse(readFileSync(path.join(root, "package.json"), "utf8"));
+    expect(sideEffects).toEqual(["*.css"]);
+    const bare = files
+      .filter((file) => /^(app|components|lib)\//.test(file))
+      .flatMap((file) => [...textOf(file).matchAll(/^import "([^"]+)";/gm)].map(([, name = ""]) => name));
+    expect(bare.filter((name) => !name.endsWith(".css") && name !== "server-only")).toEqual([]);
+  });
+
+  it("would notice each of these", () => {
+    expect(folderComplaint("components/layer/x.tsx", "@/components/canvas")).toContain("may not import");
+    expect(folderComplaint("components/layer/x.tsx", "../canvas-kit/view")).toContain("past the door");
+    expect(folderComplaint("app/x/page.tsx", "@/components/ui/page.module.css")).toContain("past the door");
+    expect(folderComplaint("app/x/page.tsx", "@/components/ui")).toBeNull();
+    const hook = 'import { useState, type ReactNode } from "react";';
+    expect(usesBrowserHooks("x.tsx", hook) && !saysClient(hook)).toBe(true);
+    expect(usesBrowserHooks("x.tsx", 'import { useId } from "react";')).toBe(false);
   });
 });
 

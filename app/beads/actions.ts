@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
-import { emptyBeadJudgement, TriedChangeSchema } from "@/lib/assess";
+import { nextBead, TriedChangeSchema } from "@/lib/assess";
 import { refused, type Answer } from "@/lib/base";
 import { createBead, getBead } from "@/lib/beads";
 import { deleteSetup, resetShopCounts, saveSetup, type SavedSetupRecord } from "@/lib/shop";
@@ -32,32 +32,16 @@ export const runAgain = beadActionFor(
     const before = await getBead(db, beadId);
     if (!change.success || !nextSetup.success || !before)
       throw new Error("the next bead was asked for with unreadable values");
-    const { title, welder, judgement } = before.content;
     const made = await createBead(pen, {
-      title: nextTitle(title),
-      welder,
+      ...nextBead(before.content, change.data, nextSetup.data),
       welderId: before.welderId,
-      setup: nextSetup.data,
       previousId: beadId,
-      judgement: {
-        ...emptyBeadJudgement,
-        criteriaId: judgement.criteriaId,
-        criteriaSettings: judgement.criteriaSettings,
-        weld: judgement.weld,
-        tried: change.data,
-      },
     });
     if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
     revalidatePath("/");
     redirect(`/beads/${made.value.id}`);
   },
 );
-
-/** "Lap on 2 mm" -> "Lap on 2 mm, try 2" -> "…, try 3". */
-function nextTitle(title: string): string {
-  const [, base = title, count] = /^(.*), try (\d+)$/.exec(title) ?? [];
-  return `${base}, try ${count ? Number(count) + 1 : 2}`.slice(0, 120);
-}
 
 export const resetShopCountsAction = actionFor("settings.write", [], async ({ pen }): Promise<void> => {
   await resetShopCounts(pen, new Date());

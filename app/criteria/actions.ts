@@ -1,10 +1,8 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { ShopDraft } from "@/components/criteria/shop-draft";
-import type { TriedVerdict } from "@/components/criteria/try-out";
-import type { SavedShopSet } from "@/components/criteria/shop-editor";
-import type { Stored } from "@/components/saving/saver";
+import type { SavedShopSet, ShopDraft, TriedVerdict } from "@/components/criteria";
+import type { Stored } from "@/components/saving";
 import type { Said } from "@/components/ui";
 import { ShopCriteriaSchema, shopSetId } from "@/lib/accept";
 import { assess, defaultAssessContext, marksAcrossPhotos } from "@/lib/assess";

@@ -1,4 +1,4 @@
-import type { TriedBead } from "@/components/criteria/try-out";
+import type { TriedBead } from "@/components/criteria";
 import type { Db } from "@/lib/db";
 import { listBeads } from "@/lib/beads";
 

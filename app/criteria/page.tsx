@@ -1,12 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { CodeSet } from "@/components/criteria/code-set";
-import styles from "@/components/criteria/criteria.module.css";
-import { ShopLimits } from "@/components/criteria/shop-limits";
-import { Versions } from "@/components/criteria/versions";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { CodeSet, ShopLimits, Versions } from "@/components/criteria";
+import { Header } from "@/components/shell";
+import { buttonClass, page, Panel } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { listShopSets, newestVersions } from "@/lib/shop";
 import { currentUnits } from "../_door/current-units";
@@ -23,7 +19,7 @@ export default async function CriteriaPage() {
   return (
     <>
       <Header />
-      <main className={form.page}>
+      <main className={page.page}>
         <h1>Criteria</h1>
         <p>
           Which of these applies is said by the governing code, the contract and the procedure. Acceptance is
@@ -38,7 +34,7 @@ export default async function CriteriaPage() {
           </div>
         )}
         {sets.length === 0 && (
-          <p className={form.note}>None yet. An exercise or a contract may need its own.</p>
+          <p className={page.note}>None yet. An exercise or a contract may need its own.</p>
         )}
         {newestVersions(sets).map((set) => (
           <Panel
@@ -59,7 +55,7 @@ export default async function CriteriaPage() {
           </Panel>
         ))}
         <h2>Standards and codes</h2>
-        <p className={styles.soft}>
+        <p className={page.note}>
           Limits in mm; t thickness of the plate, s nominal thickness of a butt weld, a throat and z leg asked
           for, b width of the face, L length of the weld. Figures marked “check your copy” rest on memory or
           an older edition.

@@ -1,9 +1,8 @@
 import { Download } from "lucide-react";
 import type { Metadata } from "next";
 import Link from "next/link";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel, type PanelTone } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Header } from "@/components/shell";
+import { buttonClass, form, page, Panel, type PanelTone } from "@/components/ui";
 import { findBeads } from "@/lib/find";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { pageFor } from "../_door/here";
@@ -44,7 +43,7 @@ export default async function ExportsPage() {
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>Export</h1>
         <p>
           These take all {all.length} beads you may see. For some of them,{" "}
@@ -54,7 +53,7 @@ export default async function ExportsPage() {
         {files.map(({ href, title, tone, text }) => (
           <Panel key={href} title={title} tone={tone}>
             <p>{text}</p>
-            <div className={styles.row}>
+            <div className={form.row}>
               <a className={buttonClass("main")} href={href} download>
                 <Download size={20} aria-hidden="true" /> {href.split("/").at(-1)}
               </a>

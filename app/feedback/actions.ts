@@ -1,7 +1,7 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { Saved, Stored } from "@/components/saving/saver";
+import type { Saved, Stored } from "@/components/saving";
 import { ok, type Answer } from "@/lib/base";
 import type { FeedbackContent } from "@/lib/course";
 import { personIdOf } from "@/lib/people";

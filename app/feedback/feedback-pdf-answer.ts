@@ -1,7 +1,6 @@
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
-import { palette } from "@/components/canvas/palette";
-import { layerInk } from "@/components/course/layer-ink";
+import { layerInk, palette } from "@/components/picture";
 import type { Db } from "@/lib/db";
 import { feedbackPdf } from "@/lib/pdf";
 import { getFeedback, type HandInRecord } from "@/lib/classroom";

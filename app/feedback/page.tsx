@@ -1,9 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import styles from "@/components/course/course.module.css";
-import { HandInState } from "@/components/course/hand-in-state";
-import { Header } from "@/components/shell/header";
-import { buttonClass } from "@/components/ui";
+import { HandInState } from "@/components/course";
+import { Header } from "@/components/shell";
+import { buttonClass, page } from "@/components/ui";
 import { listHandIns } from "@/lib/classroom";
 import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
@@ -19,10 +18,10 @@ export default async function FeedbackListPage() {
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               <Link href="/groups">All groups</Link>
             </p>
             <h1>Feedback</h1>
@@ -33,7 +32,7 @@ export default async function FeedbackListPage() {
           </Link>
         </div>
         {[...waiting, ...returned].length > 0 && (
-          <ul className={styles.list}>
+          <ul className={page.list}>
             {[...waiting, ...returned].map((handIn) => (
               <HandInState
                 key={handIn.id}

@@ -1,9 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { ActionForm } from "@/components/course/action-form";
-import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { ActionForm } from "@/components/course";
+import { Header } from "@/components/shell";
+import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
 import { listHandIns } from "@/lib/classroom";
 import { listGroups } from "@/lib/roster";
 import { pageFor } from "../_door/here";
@@ -19,13 +18,13 @@ export default async function GroupsPage() {
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
             <h1>Groups</h1>
             <p>{groups.length === 0 ? "No group yet." : `${groups.length} in all.`}</p>
           </div>
-          <div className={styles.buttons}>
+          <div className={page.buttons}>
             <Link className={buttonClass(waiting > 0 ? "main" : "plain")} href="/feedback">
               {waiting === 0 ? "Nothing waits for feedback" : `${waiting} waiting for feedback`}
             </Link>
@@ -34,13 +33,13 @@ export default async function GroupsPage() {
             </Link>
           </div>
         </div>
-        <ul className={styles.list}>
+        <ul className={page.list}>
           {groups.map((group) => (
-            <li key={group.id} className={styles.item}>
+            <li key={group.id} className={page.item}>
               <h3>
                 <Link href={`/groups/${group.id}`}>{group.name}</Link>
               </h3>
-              <span className={styles.soft}>
+              <span className={page.note}>
                 {plural(group.members.length, "student")} · {plural(group.exercises, "exercise")}
                 {group.closedAt && " · closed"}
               </span>
@@ -48,7 +47,7 @@ export default async function GroupsPage() {
           ))}
         </ul>
         <Panel title="New group" tone="straw">
-          <ActionForm action={createGroupAction} className={styles.row} label="New group">
+          <ActionForm action={createGroupAction} className={page.fields} label="New group">
             <Field label="Name of the group">
               {(ids) => <input {...ids} name="name" maxLength={80} required autoComplete="off" />}
             </Field>

@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { Button, Field } from "@/components/ui";
+import { Header } from "@/components/shell";
+import { Button, Field, page } from "@/components/ui";
 import { exerciseByCode } from "@/lib/classroom";
 import { recordSentence } from "@/lib/store";
 import { here } from "../_door/here";
@@ -20,9 +19,9 @@ export default async function HandInDoor({ searchParams }: { searchParams: Promi
   return (
     <>
       <Header />
-      <main className={`${styles.main} ${styles.narrow}`}>
+      <main className={`${page.page} ${page.column}`}>
         <h1>Hand in a bead</h1>
-        <form className={styles.form} action="/hand-in">
+        <form className={page.stack} action="/hand-in">
           <Field label="Code on the bench" hint="Six letters and digits." error={unknown}>
             {(ids) => (
               <input

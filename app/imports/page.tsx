@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import { ImportPanel } from "@/components/beads/import-panel";
-import { Header } from "@/components/shell/header";
-import styles from "@/components/ui/form.module.css";
+import { ImportPanel } from "@/components/beads";
+import { Header } from "@/components/shell";
+import { page } from "@/components/ui";
 import { pageFor } from "../_door/here";
 
 export const dynamic = "force-dynamic";
@@ -12,7 +12,7 @@ export default async function ImportsPage() {
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>Import</h1>
         <p>
           An archive holds beads with their original photos and checksums, or a whole job with its inspections

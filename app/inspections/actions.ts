@@ -2,8 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { Stored } from "@/components/saving/saver";
-import type { SavedAndSaid } from "@/components/saving/use-edited";
+import type { SavedAndSaid, Stored } from "@/components/saving";
 import type { Said } from "@/components/ui";
 import { makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
 import { fail, issue, ok, refused, type Answer } from "@/lib/base";

@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
-import { InstrumentFields } from "@/components/inspect/instrument-fields";
-import { Header } from "@/components/shell/header";
-import { Panel, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { InstrumentFields } from "@/components/inspect";
+import { Header } from "@/components/shell";
+import { page, Panel, SaidForm } from "@/components/ui";
 import { calibrationOn, instrumentNames } from "@/lib/inspect";
 import { listInstruments } from "@/lib/jobs";
 import { pageFor } from "../_door/here";
@@ -19,9 +18,9 @@ export default async function InstrumentsPage() {
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>Instruments</h1>
-        {instruments.length === 0 && <p className={styles.note}>None yet. A record names what was used.</p>}
+        {instruments.length === 0 && <p className={page.note}>None yet. A record names what was used.</p>}
         {instruments.map(({ id, content, retiredAt }) => {
           const isOverdue = calibrationOn(content, today) === "overdue";
           return (

@@ -2,15 +2,12 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { Stored } from "@/components/saving/saver";
-import type { SavedAndSaid } from "@/components/saving/use-edited";
+import type { SavedAndSaid, Stored } from "@/components/saving";
 import type { Said } from "@/components/ui";
-import { emptyBeadJudgement } from "@/lib/assess";
 import { fail, issue, ok, type Answer } from "@/lib/base";
 import { createBead } from "@/lib/beads";
 import { attachBead, createInspection, createJob, getJob, saveJob } from "@/lib/jobs";
-import type { JobContent } from "@/lib/inspect";
-import { emptyRunSetup } from "@/lib/setup";
+import { beadForWeld, type JobContent } from "@/lib/inspect";
 import { actionFor, anything, basedOn, form, id } from "../_door/action-for";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
@@ -55,20 +52,11 @@ export const newBeadForWeldAction = actionFor(
     const job = await getJob(db, jobId);
     const weld = job?.content.welds.find(({ id }) => id === weldId);
     if (!job || !weld) return recordAnswer(fail(issue("weld-gone")));
-    const part = job.content.parts.find(({ id }) => id === weld.partId);
     const made = await createBead(pen, {
-      title: `Job ${job.number}, weld ${weld.number}`,
+      ...beadForWeld(job, weld),
       welderId: weld.welderId ?? welderOf(actor),
       jobId,
       weldId,
-      judgement: { ...emptyBeadJudgement, criteriaId: job.content.criteriaId },
-      setup: {
-        ...emptyRunSetup,
-        process: job.content.process,
-        joint: weld.joint,
-        position: weld.position,
-        thicknessMm: part?.thicknessMm ?? null,
-      },
     });
     if (!made.ok) return recordAnswer(made);
     revalidatePath("/");

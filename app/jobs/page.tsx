@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { Header } from "@/components/shell/header";
-import { Field, Panel, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Header } from "@/components/shell";
+import { Field, form, page, Panel, SaidForm } from "@/components/ui";
 import { listInspections, listJobs } from "@/lib/jobs";
 import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
@@ -17,11 +16,9 @@ export default async function JobsPage() {
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>Jobs and inspections</h1>
-        {jobs.length === 0 && (
-          <p className={styles.note}>No job yet. A job holds parts, drawings and welds.</p>
-        )}
+        {jobs.length === 0 && <p className={page.note}>No job yet. A job holds parts, drawings and welds.</p>}
         {jobs.map(({ id, number, content, createdAt }) => (
           <Panel
             key={id}
@@ -32,11 +29,11 @@ export default async function JobsPage() {
             }
             tone="blue"
           >
-            <p className={styles.note}>
+            <p className={page.note}>
               {dayText(createdAt)} · {content.welds.length} welds
               {content.procedure && ` · WPS ${content.procedure}`}
             </p>
-            <div className={styles.row}>
+            <div className={form.row}>
               {inspections
                 .filter(({ jobId }) => jobId === id)
                 .map((one) => (

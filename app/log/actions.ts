@@ -1,6 +1,6 @@
 "use server";
 
-import type { Verified } from "@/components/log/verify-panel";
+import type { Verified } from "@/components/log";
 import { dataDir } from "@/lib/db";
 import { ledgerSentence } from "@/lib/ledger";
 import { verifyRecords } from "@/lib/verify";

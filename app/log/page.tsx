@@ -1,10 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { actionText, detailPhrases, logSubject, type LogSubject } from "@/components/log/log-words";
-import { VerifyPanel } from "@/components/log/verify-panel";
-import { Header } from "@/components/shell/header";
-import { buttonClass } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { VerifyPanel, actionText, detailPhrases, logSubject, type LogSubject } from "@/components/log";
+import { Header } from "@/components/shell";
+import { buttonClass, page } from "@/components/ui";
 import { numbersOfBeads } from "@/lib/beads";
 import { personNames } from "@/lib/roster";
 import { newestEntries } from "@/lib/store";
@@ -35,15 +33,15 @@ export default async function LogPage({ searchParams }: Props) {
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>Log</h1>
-        <p className={styles.note}>
+        <p className={page.note}>
           Every change is entered here and never altered: each entry is sealed together with the seal of the
           one before, so a change made behind the program&apos;s back shows.
         </p>
         <VerifyPanel verify={verifyAction} />
-        <div className={styles.scroll} tabIndex={0} role="region" aria-label="Log entries">
-          <table className={styles.table}>
+        <div className={page.scroll} tabIndex={0} role="region" aria-label="Log entries">
+          <table className={page.table}>
             <thead>
               <tr>
                 <th scope="col">No.</th>
@@ -66,7 +64,7 @@ export default async function LogPage({ searchParams }: Props) {
                     <Subject of={logSubject(entry.subject)} beadNumbers={beadNumbers} />
                   </td>
                   <td>{detailPhrases(entry.detail).join("; ")}</td>
-                  <td className={styles.mono} title={entry.hash}>
+                  <td className={page.mono} title={entry.hash}>
                     {entry.hash.slice(0, 12)}
                   </td>
                 </tr>
@@ -90,7 +88,7 @@ function Subject({ of, beadNumbers }: { of: LogSubject; beadNumbers: ReadonlyMap
   const name = of.kind === "Bead" && number !== undefined ? `Bead ${number}` : `${of.kind} ${of.id}`;
   const gone = of.kind === "Bead" && number === undefined;
   return of.href && !gone ? (
-    <Link className={styles.cellLink} href={of.href} title={of.id}>
+    <Link className={page.cellLink} href={of.href} title={of.id}>
       {name}
     </Link>
   ) : (

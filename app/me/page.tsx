@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { Header } from "@/components/shell/header";
-import { Field, Panel, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Header } from "@/components/shell";
+import { Field, page, Panel, SaidForm } from "@/components/ui";
 import { roleDuties, roleNames } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { pageFor } from "../_door/here";
@@ -18,7 +17,7 @@ export default async function MePage() {
   return (
     <>
       <Header />
-      <main className={`${styles.page} ${styles.narrow}`}>
+      <main className={`${page.page} ${page.narrow}`}>
         <h1>{person.name}</h1>
         <p>
           {roleNames[person.role]}

@@ -1,9 +1,7 @@
 import type { Metadata } from "next";
-import { PersonPanel } from "@/components/people/person-panel";
-import { PersonFields } from "@/components/people/person-fields";
-import { Header } from "@/components/shell/header";
-import { Panel, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { PersonFields, PersonPanel } from "@/components/people";
+import { Header } from "@/components/shell";
+import { page, Panel, SaidForm } from "@/components/ui";
 import { accountsRequired } from "@/lib/account";
 import { roleDuties, roleNames, roles } from "@/lib/people";
 import { listPeople } from "@/lib/roster";
@@ -27,10 +25,10 @@ export default async function PeoplePage() {
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>People</h1>
         {!accountsRequired() && (
-          <p className={styles.note}>
+          <p className={page.note}>
             This Toeline answers on this machine only and asks nobody to sign in. Accounts are needed to sign
             inspection records, and before it may be reached from the network.
           </p>

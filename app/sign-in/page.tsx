@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { Header } from "@/components/shell/header";
-import { Field, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Header } from "@/components/shell";
+import { Field, page, SaidForm } from "@/components/ui";
 import { here } from "../_door/here";
 import { signInAction } from "./actions";
 
@@ -15,7 +14,7 @@ export default async function SignInPage() {
   return (
     <>
       <Header />
-      <main className={`${styles.page} ${styles.narrow}`}>
+      <main className={`${page.page} ${page.narrow}`}>
         <h1>Sign in</h1>
         <SaidForm action={signInAction} submit="Sign in">
           <Field label="Sign-in name">
@@ -29,7 +28,7 @@ export default async function SignInPage() {
             )}
           </Field>
         </SaidForm>
-        <p className={styles.note}>
+        <p className={page.note}>
           No account? The owner of this Toeline, or your instructor, opens one. To hand in a bead, open the
           address on the bench instead.
         </p>

@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Header } from "@/components/shell";
+import { buttonClass, form, page, Panel } from "@/components/ui";
 import { pageFor } from "../_door/here";
 
 export const dynamic = "force-dynamic";
@@ -12,7 +11,7 @@ export default async function StripPage() {
   return (
     <>
       <Header />
-      <main className={`${styles.page} ${styles.narrow}`}>
+      <main className={`${page.page} ${page.narrow}`}>
         <h1>Scale strip to print</h1>
         <Panel title="Print and check" tone="straw">
           <ol>
@@ -23,7 +22,7 @@ export default async function StripPage() {
             </li>
             <li>Cut along the dashed line.</li>
           </ol>
-          <div className={styles.row}>
+          <div className={form.row}>
             <a className={buttonClass("main", "large")} href="/strip/strip.pdf?paper=a4">
               A4
             </a>

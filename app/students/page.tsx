@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
-import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
+import { Header } from "@/components/shell";
+import { page } from "@/components/ui";
 import { personIdOf } from "@/lib/people";
 import { listHandIns } from "@/lib/classroom";
 import { listGroups, listPeople } from "@/lib/roster";
@@ -24,22 +24,22 @@ export default async function StudentsPage() {
   return (
     <>
       <Header />
-      <main className={styles.main}>
+      <main className={page.wide}>
         <div>
-          <p className={styles.trail}>
+          <p className={page.trail}>
             <Link href="/groups">All groups</Link>
           </p>
           <h1>Students</h1>
         </div>
         {students.length === 0 && <p>Nobody yet. Add students on the page of their group.</p>}
-        <ul className={styles.list}>
+        <ul className={page.list}>
           {students.map(({ id, name, mark }) => (
-            <li key={id} className={styles.item}>
-              <Link className={styles.link} href={`/students/${id}`}>
+            <li key={id} className={page.item}>
+              <Link className={page.link} href={`/students/${id}`}>
                 {name}
                 {mark && ` (${mark})`}
               </Link>
-              <span className={styles.soft}>
+              <span className={page.note}>
                 {groups
                   .filter(({ members }) => members.some((member) => member.id === id))
                   .map((group) => `${group.name} · `)}

@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
-import { Header } from "@/components/shell/header";
-import { Field, Panel, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Header } from "@/components/shell";
+import { Field, form, page, Panel, SaidForm } from "@/components/ui";
 import { listTokens } from "@/lib/account";
 import { reach, scopeNames, scopes, scopeOfDeed, deeds, type Actor, type Scope } from "@/lib/people";
 import { getPerson, listPeople } from "@/lib/roster";
@@ -27,9 +26,9 @@ export default async function TokensPage() {
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>Tokens</h1>
-        <p className={styles.note}>
+        <p className={page.note}>
           For programs that read or write over HTTP: send <code>authorization: Bearer …</code>. What there is
           stands in <a href="/api/openapi.json">the API description</a>. A token never signs a record.
         </p>
@@ -39,7 +38,7 @@ export default async function TokensPage() {
             <ul>
               {own.map((token) => (
                 <li key={token.id}>
-                  <strong>{token.name}</strong> <span className={styles.mono}>{token.start}…</span>,{" "}
+                  <strong>{token.name}</strong> <span className={page.mono}>{token.start}…</span>,{" "}
                   {token.scopes.map((scope) => scopeNames[scope]).join("; ")}
                   {token.expiresAt ? `, until ${token.expiresAt.slice(0, 10)}` : ""}
                   <SaidForm
@@ -60,7 +59,7 @@ export default async function TokensPage() {
                   <legend>It may</legend>
                   {grantable({ kind: "person", personId: person.id, role: person.role, scopes: null }).map(
                     (scope) => (
-                      <label key={scope} className={styles.check}>
+                      <label key={scope} className={form.check}>
                         <input type="checkbox" name="scopes" value={scope} /> {scopeNames[scope]}
                       </label>
                     ),

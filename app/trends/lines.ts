@@ -1,15 +1,7 @@
 import { causeNames, imperfectionNames } from "@/app/filter-questions";
-import type { GroupLine, ParetoLine, RejectPoint } from "@/components/trends/trend-links";
+import type { GroupLine, ParetoLine, RejectPoint } from "@/components/trends";
 import { filterQuery, UNKNOWN, type BeadFilter } from "@/lib/find";
-import {
-  periodDays,
-  shareText,
-  type ParetoRow,
-  type PChart,
-  type PChartPoint,
-  type Signal,
-  type TrendGroup,
-} from "@/lib/trends";
+import { periodDays, shareText, type ParetoRow, type PChartPoint, type TrendGroup } from "@/lib/trends";
 import type { Grouping } from "./grouping";
 
 const listOf = (filter: BeadFilter): string => `/?${filterQuery(filter)}`;
@@ -83,20 +75,4 @@ export function groupLines(
     mostSeen: mostSeen && (imperfectionNames[mostSeen] ?? mostSeen),
     href: listOf({ ...filter, [by.field]: key ?? UNKNOWN }),
   }));
-}
-
-const ruleWords: Readonly<Record<Signal["rule"], string>> = {
-  "beyond-limit": "beyond its control limit",
-  "eight-on-one-side": "eight periods in a row on one side of the centre",
-  "two-of-three-beyond-two-sigma": "two of three beyond two sigma",
-  "four-of-five-beyond-one-sigma": "four of five beyond one sigma",
-};
-
-/** What on the chart asks for a reason, a line each. */
-export function signalLines({ signals, points }: PChart): readonly string[] {
-  return signals.map(({ rule, side, from, to }) => {
-    const [first, last] = [points[from]?.label ?? "", points[to]?.label ?? ""];
-    const where = first === last ? first : `${first} to ${last}`;
-    return `${where}: ${ruleWords[rule]}, ${side === "above" ? "more" : "fewer"} rejects than the rest. Look for what changed.`;
-  });
 }

@@ -1,20 +1,16 @@
 import type { Metadata } from "next";
-import { FilterPanel, type FilterQuestion } from "@/components/beads/filter-panel";
-import { Header } from "@/components/shell/header";
-import { ParetoChart } from "@/components/trends/pareto-chart";
-import { RejectChart } from "@/components/trends/reject-chart";
-import type { ParetoLine } from "@/components/trends/trend-links";
-import { GroupTable, ParetoTable, RejectTable } from "@/components/trends/trend-tables";
-import styles from "@/components/trends/trends.module.css";
-import { Panel, type PanelTone } from "@/components/ui";
+import { FilterPanel, type FilterQuestion } from "@/components/beads";
+import { Header } from "@/components/shell";
+import { GroupPanel, ParetoPanel, RejectPanel } from "@/components/trends";
+import { page, Panel } from "@/components/ui";
 import { findBeads, readFilter, type BeadFilter } from "@/lib/find";
 import { assessContext } from "@/lib/shop";
-import { periods, shareText, trendReport, trendSentence, type TrendReport } from "@/lib/trends";
+import { periods, shareText, trendReport, trendSentence, type Period, type TrendReport } from "@/lib/trends";
 import { asParams, askedFor, filterQuestions, hiddenParts } from "../filter-questions";
 import { pageFor } from "../_door/here";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { groupingOf, groupings } from "./grouping";
-import { groupLines, paretoLines, rejectPoints, signalLines } from "./lines";
+import { groupLines, paretoLines, rejectPoints } from "./lines";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Trends" };
@@ -38,10 +34,10 @@ export default async function TrendsPage({
   return (
     <>
       <Header />
-      <main className={styles.page}>
+      <main className={page.wide}>
         <div>
           <h1>Trends</h1>
-          <p role="status" className={styles.sum}>
+          <p role="status" className={page.sum}>
             {summary(report, all.length)}
           </p>
         </div>
@@ -72,15 +68,9 @@ export default async function TrendsPage({
           none="No cause is confirmed yet: run a bead again with the proposed change and say what it did."
           note="A cause counts when the next bead, with that one change, was cured. It stands at the bead that had the fault."
         />
-        <RejectPanel report={report} filter={filter} period={period} />
+        <Rejects report={report} filter={filter} period={period} />
         {report.groups.length > 0 && (
-          <Panel title={`By ${by.label.toLowerCase()}`} tone="bronze">
-            <GroupTable lines={groupLines(report.groups, filter, by)} what={by.label} />
-            <p className={styles.note}>
-              Where two bars overlap widely, the difference may be chance. The mark is what was counted, the
-              bar its 95 % interval (Wilson).
-            </p>
-          </Panel>
+          <GroupPanel label={by.label} lines={groupLines(report.groups, filter, by)} />
         )}
       </main>
     </>
@@ -120,73 +110,23 @@ function summary({ beads, rejects }: TrendReport, all: number): string {
     .join(" ");
 }
 
-function ParetoPanel({
-  title,
-  tone,
-  what,
-  lines,
-  none,
-  note,
-}: {
-  title: string;
-  tone: PanelTone;
-  what: string;
-  lines: readonly ParetoLine[];
-  none: string;
-  note: string;
-}) {
-  return (
-    <Panel title={title} tone={tone}>
-      {lines.length === 0 ? (
-        <p>{none}</p>
-      ) : (
-        <div className={styles.pair}>
-          <ParetoChart lines={lines} label={title} />
-          <ParetoTable lines={lines} caption={title} what={what} />
-        </div>
-      )}
-      <p className={styles.note}>{note}</p>
-    </Panel>
-  );
-}
-
-function RejectPanel({
+/** The control chart, or why there is none. */
+function Rejects({
   report: { chart },
   filter,
   period,
 }: {
   report: TrendReport;
   filter: BeadFilter;
-  period: string;
+  period: Period;
 }) {
-  if (!chart.ok)
+  if (chart.ok)
     return (
-      <Panel title="Rejects over time" tone="straw">
-        <p>{chart.issues.map(trendSentence).join(" ")}</p>
-      </Panel>
+      <RejectPanel chart={chart.value} lines={rejectPoints(chart.value.points, filter)} period={period} />
     );
-  const { centre, points, trialLimits, skipped } = chart.value;
-  const lines = rejectPoints(points, filter);
-  const signals = signalLines(chart.value);
   return (
     <Panel title="Rejects over time" tone="straw">
-      {signals.length > 0 && (
-        <ul className={styles.signals}>
-          {signals.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
-      )}
-      <div className={styles.pair}>
-        <RejectChart points={lines} centre={centre.value ?? 0} />
-        <RejectTable points={lines} />
-      </div>
-      <p className={styles.note}>
-        All together: {shareText(centre)}. Limits: centre ± 3 √(p̄ (1 − p̄) / n) for each {period}’s own number
-        of beads (p-chart, NIST/SEMATECH e-Handbook 6.3.3.2).
-        {trialLimits && " Fewer than 20 points: trial limits, to be drawn again as the record grows."}
-        {skipped.length > 0 && ` Without a decided verdict: ${skipped.join(", ")}.`}
-      </p>
+      <p>{chart.issues.map(trendSentence).join(" ")}</p>
     </Panel>
   );
 }

@@ -13,9 +13,8 @@ import type { BeadJudgement } from "@/lib/assess";
 import type { Result } from "@/lib/base";
 import { reasonWords, resultWords, rowLimitText, rowValueText, verdictWords } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
-import { CriteriaOptions } from "@/components/criteria/criteria-options";
-import { Field, Panel, type PanelTone } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { CriteriaOptions } from "@/components/criteria";
+import { Field, page, Panel, type PanelTone } from "@/components/ui";
 import styles from "./beside-panel.module.css";
 import shared from "./verdict-panel.module.css";
 import { settingsOnChoice } from "./settings-on-choice";
@@ -102,8 +101,8 @@ export function SideBySide({
       </div>
       <p>{countSentence(differences.length, alike)}</p>
       {differences.length > 0 && (
-        <div className={form.scroll} role="region" aria-label="Where they differ" tabIndex={0}>
-          <table className={form.table}>
+        <div className={page.scroll} role="region" aria-label="Where they differ" tabIndex={0}>
+          <table className={page.table}>
             <thead>
               <tr>
                 <th scope="col">Clause</th>

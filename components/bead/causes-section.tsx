@@ -1,8 +1,8 @@
 "use client";
 
 import Link from "next/link";
-import { buttonClass, Panel } from "@/components/ui";
-import { diagnoseSentences, type Check, type ShopCounts } from "@/lib/diagnose";
+import { Panel, buttonClass } from "@/components/ui";
+import { diagnoseSentences, type Check, type Diagnosis, type ShopCounts } from "@/lib/diagnose";
 import { applyChange, proposal, type TriedChange } from "@/lib/assess";
 import { changeText, settableChange } from "@/lib/report";
 import type { RunSetup } from "@/lib/setup";
@@ -11,27 +11,20 @@ import type { BenchProps } from "./shared";
 import { ShopPanel } from "./shop-panel";
 import { TriedPanel } from "./tried-panel";
 
+interface CausesProps extends BenchProps {
+  readonly previous: { readonly id: string; readonly number: number; readonly title: string } | null;
+  readonly shop: { readonly counts: ShopCounts; readonly onReset: () => Promise<void> };
+  readonly onGoMark: () => void;
+  readonly onRunAgain: (tried: TriedChange, setup: RunSetup) => Promise<void>;
+}
+
+const markCount = ({ photos }: BenchProps["state"]): number =>
+  photos.reduce((sum, photo) => sum + photo.history.present.marks.length, 0);
+
 /** Causes on the workbench: nothing to say yet, or the panel with its answers wired to the bead. */
-export function CausesSection({
-  beadId,
-  state,
-  dispatch,
-  assessment,
-  units,
-  previous,
-  shop,
-  onGoMark,
-  onRunAgain,
-}: BenchProps & {
-  previous: { readonly id: string; readonly number: number; readonly title: string } | null;
-  shop: { readonly counts: ShopCounts; readonly onReset: () => Promise<void> };
-  onGoMark: () => void;
-  onRunAgain: (tried: TriedChange, setup: RunSetup) => Promise<void>;
-}) {
+export function CausesSection(props: CausesProps) {
+  const { beadId, state, assessment, shop } = props;
   const { diagnosis } = assessment;
-  const { answers, lookedFor } = state.judgement;
-  const marks = state.photos.reduce((sum, photo) => sum + photo.history.present.marks.length, 0);
-  const somethingSaid = state.setup.process !== null || marks > 0;
   if (!diagnosis.ok) {
     const [first] = diagnosis.issues;
     return (
@@ -40,7 +33,7 @@ export function CausesSection({
       </Panel>
     );
   }
-  if (!somethingSaid) {
+  if (state.setup.process === null && markCount(state) === 0) {
     return (
       <Panel tone="straw" title="Nothing to weigh yet">
         <p>
@@ -49,51 +42,66 @@ export function CausesSection({
       </Panel>
     );
   }
-
-  /** A look that found nothing is a tick; one that found something is a mark, and marks are drawn on the photo. */
-  function answer(check: Check, answerId: string) {
-    if (check.imperfection === null) {
-      return dispatch({ type: "judgement", change: { answers: { ...answers, [check.id]: answerId } } });
-    }
-    if (answerId !== "absent") return onGoMark();
-    dispatch({ type: "judgement", change: { lookedFor: [...new Set([...lookedFor, check.imperfection])] } });
-  }
-
-  const { tried, outcome } = state.judgement;
   return (
     <div style={{ display: "grid", gap: "var(--space-4)" }}>
-      {previous && tried && (
-        <TriedPanel
-          previous={previous}
-          tried={tried}
-          outcome={outcome}
-          onOutcome={(next) => dispatch({ type: "judgement", change: { outcome: next } })}
-        />
-      )}
-      {previous && tried && (
-        <Link className={buttonClass("plain")} href={`/beads/${beadId}/compare`}>
-          Side by side with bead {previous.number}
-        </Link>
-      )}
-      <CausesPanel
-        diagnosis={diagnosis.value}
-        proposed={proposal(diagnosis.value)}
-        lookedAt={lookedFor.length > 0 || marks > 0}
-        answers={answers}
-        units={units}
-        onAnswer={answer}
-        onForgetAnswers={() => dispatch({ type: "judgement", change: { answers: {} } })}
-        onRunAgain={(change) =>
-          onRunAgain(
-            { causeId: change.causeId, sentence: change.sentence, step: changeText(change, units) },
-            applyChange(state.setup, settableChange(change, units)),
-          )
-        }
-      />
+      <Tried {...props} />
+      <WeighedCauses {...props} diagnosis={diagnosis.value} />
       <Link className={buttonClass("plain")} href={`/beads/${beadId}/card`}>
         Bench card: the change and the settings, large
       </Link>
       <ShopPanel shop={shop} />
     </div>
+  );
+}
+
+/** What was changed since the bead before, and what it did. */
+function Tried({ beadId, state, dispatch, previous }: CausesProps) {
+  const { tried, outcome } = state.judgement;
+  if (!previous || !tried) return null;
+  return (
+    <>
+      <TriedPanel
+        previous={previous}
+        tried={tried}
+        outcome={outcome}
+        onOutcome={(next) => dispatch({ type: "judgement", change: { outcome: next } })}
+      />
+      <Link className={buttonClass("plain")} href={`/beads/${beadId}/compare`}>
+        Side by side with bead {previous.number}
+      </Link>
+    </>
+  );
+}
+
+function WeighedCauses({
+  state,
+  dispatch,
+  units,
+  diagnosis,
+  onGoMark,
+  onRunAgain,
+}: CausesProps & { diagnosis: Diagnosis }) {
+  const { answers, lookedFor } = state.judgement;
+  /** A look that found nothing is a tick; one that found something is a mark, and marks are drawn on the photo. */
+  const answer = (check: Check, answerId: string) => {
+    if (check.imperfection === null)
+      return dispatch({ type: "judgement", change: { answers: { ...answers, [check.id]: answerId } } });
+    if (answerId !== "absent") return onGoMark();
+    dispatch({ type: "judgement", change: { lookedFor: [...new Set([...lookedFor, check.imperfection])] } });
+  };
+  return (
+    <CausesPanel
+      {...{ diagnosis, answers, units }}
+      proposed={proposal(diagnosis)}
+      lookedAt={lookedFor.length > 0 || markCount(state) > 0}
+      onAnswer={answer}
+      onForgetAnswers={() => dispatch({ type: "judgement", change: { answers: {} } })}
+      onRunAgain={(change) =>
+        onRunAgain(
+          { causeId: change.causeId, sentence: change.sentence, step: changeText(change, units) },
+          applyChange(state.setup, settableChange(change, units)),
+        )
+      }
+    />
   );
 }

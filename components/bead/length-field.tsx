@@ -1,6 +1,6 @@
 "use client";
 
-import { useTyped } from "@/components/setup/use-typed";
+import { useTyped } from "@/components/setup";
 import { Field } from "@/components/ui";
 import { inputText, parseLength, type UnitPreferences } from "@/lib/units";
 

@@ -15,73 +15,30 @@ import type { BenchProps } from "./shared";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
-/** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
-export function PhotoBoard({
-  photo,
-  sizes,
-  selectedId,
-  onSelect,
-  onAction,
-  onSection,
-  state,
-  assessment,
-  units,
-  number,
-}: Pick<BenchProps, "state" | "assessment" | "units"> & {
-  photo: WorkPhoto;
+interface BoardProps extends Pick<BenchProps, "state" | "assessment" | "units"> {
+  readonly photo: WorkPhoto;
   /** Of its marks, by id. */
-  sizes: ReadonlyMap<string, MeasuredMark>;
-  selectedId: string | null;
-  onSelect: (id: string | null) => void;
-  onAction: (action: EditAction) => void;
-  onSection: (action: SectionAction) => void;
-  number: number;
-}) {
+  readonly sizes: ReadonlyMap<string, MeasuredMark>;
+  readonly selectedId: string | null;
+  readonly onSelect: (id: string | null) => void;
+  readonly onAction: (action: EditAction) => void;
+  readonly onSection: (action: SectionAction) => void;
+  readonly number: number;
+}
+
+/** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
+export function PhotoBoard(props: BoardProps) {
+  const { photo, onAction, onSection, units } = props;
   const board = useRef<HTMLDivElement>(null);
   // On a phone what was pressed lies below the photo, and the work goes on above.
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
-  const [held, setTool] = useState<Tool>("move");
+  const { calibration, desk, tool, setTool, setScale, picking } = useBoardTools(props, show);
   const drawing = photo.history.present;
-  const said = assessment.photos.find(({ photoId }) => photoId === photo.id);
-  const found = said?.section ?? null;
-  const calibration = said?.calibration ?? null;
-  const desk = useSectionDesk({ photo, joint: state.setup.joint, found, onSection, onTool: setTool });
-  // Another photo may have come up, on which this tool is none.
-  const tool = desk.offered.includes(held) ? held : "move";
-  const setScale = (scale: Scale | null) => {
-    if (scale) onAction({ type: "scale.set", scale });
-    setTool(scale ? desk.toolAfterScale : "move");
-    if (desk.work) show();
-  };
-  const picking = useScalePicking(setScale);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
-        <BeadCanvas
-          photo={{
-            viewUrl: `/api/photos/${photo.sha256}/view`,
-            smallUrl: `/api/photos/${photo.sha256}/small`,
-            widthPx: photo.widthPx,
-            heightPx: photo.heightPx,
-            name: `Photo ${state.photos.indexOf(photo) + 1} of bead ${number}`,
-          }}
-          history={photo.history}
-          onAction={onAction}
-          selectedId={selectedId}
-          onSelect={onSelect}
-          tool={tool}
-          onToolChange={setTool}
-          offered={desk.offered}
-          section={desk.work}
-          sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
-          shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, calibration, units)}
-          scaleLabel={scaleText(drawing.scale, units)}
-          scaleKind={picking.kind}
-          onScalePicked={picking.onPicked}
-          onScaleCancelled={picking.drop}
-          suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
-        />
+        <PhotoCanvas {...{ ...props, calibration, desk, picking, tool }} onToolChange={setTool} />
       </div>
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
@@ -98,9 +55,7 @@ export function PhotoBoard({
       )}
       <ScalePanel
         scale={drawing.scale}
-        calibration={calibration}
-        photo={photo}
-        units={units}
+        {...{ calibration, photo, units }}
         picking={tool === "scale"}
         kind={picking.kind}
         onKind={(kind) => {
@@ -113,6 +68,76 @@ export function PhotoBoard({
       />
       <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
     </>
+  );
+}
+
+/** The tool in hand, the section under work and the scale being picked. */
+function useBoardTools({ photo, state, assessment, onAction, onSection }: BoardProps, show: () => void) {
+  const [held, setTool] = useState<Tool>("move");
+  const said = assessment.photos.find(({ photoId }) => photoId === photo.id);
+  const found = said?.section ?? null;
+  const desk = useSectionDesk({ photo, joint: state.setup.joint, found, onSection, onTool: setTool });
+  // Another photo may have come up, on which this tool is none.
+  const tool = desk.offered.includes(held) ? held : "move";
+  const setScale = (scale: Scale | null) => {
+    if (scale) onAction({ type: "scale.set", scale });
+    setTool(scale ? desk.toolAfterScale : "move");
+    if (desk.work) show();
+  };
+  return {
+    desk,
+    tool,
+    setTool,
+    setScale,
+    calibration: said?.calibration ?? null,
+    picking: useScalePicking(setScale),
+  };
+}
+
+/** The canvas, told what this photo shows and in which words. */
+function PhotoCanvas({
+  photo,
+  sizes,
+  selectedId,
+  onSelect,
+  onAction,
+  state,
+  units,
+  number,
+  calibration,
+  desk,
+  picking,
+  tool,
+  onToolChange,
+}: BoardProps & {
+  calibration: ReturnType<typeof useBoardTools>["calibration"];
+  desk: ReturnType<typeof useSectionDesk>;
+  picking: ReturnType<typeof useScalePicking>;
+  tool: Tool;
+  onToolChange: (tool: Tool) => void;
+}) {
+  const drawing = photo.history.present;
+  return (
+    <BeadCanvas
+      photo={{
+        viewUrl: `/api/photos/${photo.sha256}/view`,
+        smallUrl: `/api/photos/${photo.sha256}/small`,
+        widthPx: photo.widthPx,
+        heightPx: photo.heightPx,
+        name: `Photo ${state.photos.indexOf(photo) + 1} of bead ${number}`,
+      }}
+      history={photo.history}
+      {...{ selectedId, onSelect, onAction, tool, onToolChange }}
+      offered={desk.offered}
+      section={desk.work}
+      sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
+      shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, calibration, units)}
+      scaleLabel={scaleText(drawing.scale, units)}
+      scaleKind={picking.kind}
+      onScalePicked={picking.onPicked}
+      onScaleCancelled={picking.drop}
+      suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
+    />
   );
 }
 

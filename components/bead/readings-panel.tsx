@@ -3,7 +3,7 @@
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
 import { Button, Choice, Field, Panel } from "@/components/ui";
-import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas/gauges";
+import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas";
 import type { BeadReading } from "@/lib/assess";
 import { beadQuantities, beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import { lengthText } from "@/lib/report";
@@ -56,7 +56,8 @@ export function ReadingsPanel({
   );
 }
 
-function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading: BeadReading) => void }) {
+/** A reading as it is being typed. */
+function useTypedReading(units: UnitPreferences, onAdd: (reading: BeadReading) => void) {
   const [quantity, setQuantity] = useState<BeadQuantity>("leg-1");
   const gauges = [...useGauges(), protractor];
   const [chosen, setGauge] = useState<Gauge | null>(null);
@@ -64,8 +65,7 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
   const gauge = chosen ?? (isAngle(quantity) ? protractor : gauges[0]!);
   const [text, setText] = useState("");
   const [error, setError] = useState<string | null>(null);
-
-  function add() {
+  const add = () => {
     const parsed = isAngle(quantity)
       ? parseAngle(text)
       : parseLength(text, { default: units.length, allowZero: true });
@@ -73,19 +73,30 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
     onAdd({ quantity, value: parsed.value, instrument: gauge.name, resolution: gauge.resolution });
     setText("");
     setError(null);
-  }
+  };
+  return { quantity, setQuantity, gauges, gauge, setGauge, text, setText, error, add };
+}
 
+function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading: BeadReading) => void }) {
+  const { quantity, gauges, gauge, ...typed } = useTypedReading(units, onAdd);
+  const gaugeOf = (name: string) => gauges.find((one) => one.name === name)!;
   return (
     <form
       className={styles.form}
       onSubmit={(event) => {
         event.preventDefault();
-        add();
+        typed.add();
       }}
     >
       <Field label="What">
         {(ids) => (
-          <Choice {...ids} value={quantity} options={beadQuantities} nameOf={nameOf} onChoose={setQuantity} />
+          <Choice
+            {...ids}
+            value={quantity}
+            options={beadQuantities}
+            nameOf={nameOf}
+            onChoose={typed.setQuantity}
+          />
         )}
       </Field>
       <Field label="Read with">
@@ -94,19 +105,19 @@ function NewReading({ units, onAdd }: { units: UnitPreferences; onAdd: (reading:
             {...ids}
             value={gauge.name}
             options={gauges.map(({ name }) => name)}
-            nameOf={(name) => gaugeLabel(gauges.find((one) => one.name === name)!)}
-            onChoose={(name) => setGauge(gauges.find((one) => one.name === name)!)}
+            nameOf={(name) => gaugeLabel(gaugeOf(name))}
+            onChoose={(name) => typed.setGauge(gaugeOf(name))}
           />
         )}
       </Field>
-      <Field label={isAngle(quantity) ? "Degrees" : `Reading (${units.length})`} error={error}>
+      <Field label={isAngle(quantity) ? "Degrees" : `Reading (${units.length})`} error={typed.error}>
         {(ids) => (
           <input
             {...ids}
-            value={text}
+            value={typed.text}
             inputMode="text"
             autoComplete="off"
-            onChange={(event) => setText(event.target.value)}
+            onChange={(event) => typed.setText(event.target.value)}
           />
         )}
       </Field>

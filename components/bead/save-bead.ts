@@ -1,4 +1,4 @@
-import type { Saved, Stored } from "@/components/saving/saver";
+import type { Saved, Stored } from "@/components/saving";
 import type { BeadContent, PhotoFacts } from "@/lib/assess";
 import { ok, refused, type Answer, type Line } from "@/lib/base";
 

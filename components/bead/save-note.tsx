@@ -1,5 +1,5 @@
 import { Check, CircleAlert, LoaderCircle } from "lucide-react";
-import type { SaveState } from "@/components/saving/saver";
+import type { SaveState } from "@/components/saving";
 import styles from "./save-note.module.css";
 
 /** Whether what is on the screen is also in the store. */

@@ -79,14 +79,12 @@ function SizeForm({
   const [texts, setTexts] = useState<readonly string[]>(labels.map(() => ""));
   const [errors, setErrors] = useState<readonly (string | null)[]>([]);
 
-  function accept() {
+  const accept = () => {
     const parsed = texts.map((text) => parseLength(text, { default: units.length }));
-    setErrors(
-      parsed.map((one) => (one.ok ? null : one.issues[0] ? unitsSentence(one.issues[0]) : "Type a length.")),
-    );
+    setErrors(parsed.map(errorOf));
     const sizes = parsed.flatMap((one) => (one.ok ? [one.value] : []));
     if (sizes.length === labels.length) onSizes(sizes);
-  }
+  };
 
   return (
     <>
@@ -117,15 +115,7 @@ function SizeForm({
             )}
           </Field>
         ))}
-        {kind === "two-points" && (
-          <div className={styles.known}>
-            {known.map((one) => (
-              <Chip key={one.name} on={texts[0] === one.text} onClick={() => setTexts([one.text])}>
-                {one.name}
-              </Chip>
-            ))}
-          </div>
-        )}
+        {kind === "two-points" && <KnownLengths text={texts[0]} onText={(text) => setTexts([text])} />}
         <p>
           The scale holds in the plane the object lies in. Higher or lower, sizes are off; the error stated
           with them includes it.
@@ -140,5 +130,23 @@ function SizeForm({
         </div>
       </form>
     </>
+  );
+}
+
+const errorOf = (read: ReturnType<typeof parseLength>): string | null => {
+  if (read.ok) return null;
+  return read.issues[0] ? unitsSentence(read.issues[0]) : "Type a length.";
+};
+
+/** Lengths of things that lie about, one tap each. */
+function KnownLengths({ text, onText }: { text: string | undefined; onText: (text: string) => void }) {
+  return (
+    <div className={styles.known}>
+      {known.map((one) => (
+        <Chip key={one.name} on={text === one.text} onClick={() => onText(one.text)}>
+          {one.name}
+        </Chip>
+      ))}
+    </div>
   );
 }

@@ -1,4 +1,4 @@
-import { sendPhoto } from "@/components/saving/send-photo";
+import { sendPhoto } from "@/components/saving";
 import type { PhotoRole } from "@/lib/assess";
 import type { Answer, Line } from "@/lib/base";
 

@@ -1,3 +1,5 @@
+"use client";
+
 import { useMemo, useState } from "react";
 import { markTools, sectionMarkTools, sectionTools, type SectionWork, type Tool } from "@/components/canvas";
 import {
@@ -67,20 +69,17 @@ export function beginsPart(section: PhotoSection, action: SectionAction): boolea
   }
 }
 
+interface SectionWorkplace {
+  readonly photo: WorkPhoto;
+  readonly joint: Joint | null;
+  readonly found: SectionAssessment | null;
+  readonly onSection: (action: SectionAction) => void;
+  readonly onTool: (tool: Tool) => void;
+}
+
 /** What the board needs to know to work on a section: which tools, which edge, and what comes next by itself. */
-export function useSectionDesk({
-  photo,
-  joint,
-  found,
-  onSection,
-  onTool,
-}: {
-  photo: WorkPhoto;
-  joint: Joint | null;
-  found: SectionAssessment | null;
-  onSection: (action: SectionAction) => void;
-  onTool: (tool: Tool) => void;
-}): SectionDesk {
+export function useSectionDesk(place: SectionWorkplace): SectionDesk {
+  const { photo, joint, found, onTool } = place;
   const [job, setJob] = useState<SectionJob>("section");
   const [picked, setPicked] = useState<SectionEdgeRole | null>(null);
   const { section: drawn, scale } = photo.history.present;
@@ -90,32 +89,30 @@ export function useSectionDesk({
     [photo.role, drawn, joint],
   );
   const role = edgeInHand(section, picked);
-  const isMeasuring = job === "section" && section !== null;
+  const measured = job === "section" ? section : null;
   return {
     job,
     setJob,
     offered: offeredTools(photo, job, section),
     section,
     role,
-    work: isMeasuring
-      ? {
-          section,
-          // While the figures are still those of the drawing before, what was found lies elsewhere.
-          places: found?.section === section ? (found?.measures.places ?? null) : null,
-          role,
-          onAction: (action) => {
-            onSection(action);
-            if (!beginsPart(section, action)) return;
-            setPicked(null);
-            onTool(toolOfStep(nextSectionStep(editSection(section, action), scale !== null)));
-          },
-        }
-      : null,
+    work: measured && {
+      section: measured,
+      // While the figures are still those of the drawing before, what was found lies elsewhere.
+      places: found?.section === section ? (found?.measures.places ?? null) : null,
+      role,
+      onAction: (action) => {
+        place.onSection(action);
+        if (!beginsPart(measured, action)) return;
+        setPicked(null);
+        onTool(toolOfStep(nextSectionStep(editSection(measured, action), scale !== null)));
+      },
+    },
     take: (step) => {
       setPicked(step.kind === "edge" ? step.role : null);
       onTool(toolOfStep(step));
     },
-    toolAfterScale: isMeasuring ? toolOfStep(nextSectionStep(section, true)) : "move",
+    toolAfterScale: measured ? toolOfStep(nextSectionStep(measured, true)) : "move",
   };
 }
 

@@ -15,7 +15,7 @@ import {
   type RowWords,
 } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
-import { CriteriaOptions } from "@/components/criteria/criteria-options";
+import { CriteriaOptions } from "@/components/criteria";
 import { Chip, Field, Panel } from "@/components/ui";
 import { LookedFor } from "./looked-for";
 import { settingsOnChoice } from "./settings-on-choice";

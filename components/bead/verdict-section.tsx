@@ -1,7 +1,7 @@
 "use client";
 
 import { useMemo } from "react";
-import { NewerVersion } from "@/components/criteria/newer-version";
+import { NewerVersion } from "@/components/criteria";
 import { acceptSentence, listCriteria, type ShopCriteria } from "@/lib/accept";
 import { judgeBeside, marksAcrossPhotos } from "@/lib/assess";
 import { BesidePanel } from "./beside-panel";

@@ -17,6 +17,11 @@ function factsToAsk(set: CriteriaSummary, { joint }: RunSetup): readonly WeldFac
   return asked.filter((name) => name !== "alongLapEdge" || joint === "lap");
 }
 
+const yes = [true, "Yes"] as const;
+const no = [false, "No"] as const;
+const unsure = [null, "Don't know"] as const;
+const seamAnswers = [...seams.map((seam) => [seam, seamWords[seam]] as const), unsure];
+
 /** What a code asks about the weld itself. "Don't know" is an answer, and leaves the clause open. */
 export function WeldQuestionsPanel({
   set,
@@ -33,61 +38,71 @@ export function WeldQuestionsPanel({
 }) {
   const asked = factsToAsk(set, setup);
   if (asked.length === 0) return null;
-  const put = (change: Partial<WeldQuestions>) => onChange({ ...weld, ...change });
   return (
     <Panel title="About this weld" tone="straw">
-      {asked.map((name) => {
-        const text = weldFactWords[name];
-        switch (name) {
-          case "rootWidthMm":
-            return (
-              <LengthField
-                key={name}
-                label={text}
-                valueMm={weld.rootWidthMm}
-                units={units}
-                // Nought or less is no width; the schema would refuse the whole save.
-                onValue={(mm) => put({ rootWidthMm: mm !== null && mm > 0 ? mm : null })}
-              />
-            );
-          case "seam":
-            return (
-              <Question<Seam | null>
-                key={name}
-                text={text}
-                value={weld.seam}
-                answers={[...seams.map((seam) => [seam, seamWords[seam]] as const), [null, "Don't know"]]}
-                onAnswer={(seam) => put({ seam })}
-              />
-            );
-          case "closed":
-            return (
-              <Question
-                key={name}
-                text={text}
-                value={weld.closed}
-                answers={[yes, no]}
-                onAnswer={(closed) => put({ closed })}
-              />
-            );
-          default:
-            return (
-              <Question<boolean | null>
-                key={name}
-                text={text}
-                value={weld[name]}
-                answers={[yes, no, [null, "Don't know"]]}
-                onAnswer={(answer) => put({ [name]: answer })}
-              />
-            );
-        }
-      })}
+      {asked.map((name) => (
+        <WeldQuestion
+          key={name}
+          {...{ name, weld, units }}
+          onChange={(change) => onChange({ ...weld, ...change })}
+        />
+      ))}
     </Panel>
   );
 }
 
-const yes = [true, "Yes"] as const;
-const no = [false, "No"] as const;
+function WeldQuestion({
+  name,
+  weld,
+  units,
+  onChange,
+}: {
+  name: WeldFactName;
+  weld: WeldQuestions;
+  units: UnitPreferences;
+  onChange: (change: Partial<WeldQuestions>) => void;
+}) {
+  const text = weldFactWords[name];
+  switch (name) {
+    case "rootWidthMm":
+      return (
+        <LengthField
+          label={text}
+          valueMm={weld.rootWidthMm}
+          units={units}
+          // Nought or less is no width; the schema would refuse the whole save.
+          onValue={(mm) => onChange({ rootWidthMm: mm !== null && mm > 0 ? mm : null })}
+        />
+      );
+    case "seam":
+      return (
+        <Question<Seam | null>
+          text={text}
+          value={weld.seam}
+          answers={seamAnswers}
+          onAnswer={(seam) => onChange({ seam })}
+        />
+      );
+    case "closed":
+      return (
+        <Question
+          text={text}
+          value={weld.closed}
+          answers={[yes, no]}
+          onAnswer={(closed) => onChange({ closed })}
+        />
+      );
+    default:
+      return (
+        <Question<boolean | null>
+          text={text}
+          value={weld[name]}
+          answers={[yes, no, unsure]}
+          onAnswer={(answer) => onChange({ [name]: answer })}
+        />
+      );
+  }
+}
 
 function Question<T extends string | boolean | null>({
   text,

@@ -1,23 +1,24 @@
 "use client";
 
-import { Camera, FileText, Gavel, ListTree, Scan, SlidersHorizontal } from "lucide-react";
+import { FileText } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
-import { ShopGaugesProvider, type Gauge } from "@/components/canvas/gauges";
-import { CollisionNotice } from "@/components/saving/collision-notice";
-import { useRevision } from "@/components/saving/use-revision";
-import { Header } from "@/components/shell/header";
-import { UnitSwitch } from "@/components/shell/unit-switch";
+import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
+import { useRevision } from "@/components/saving";
+import { Header, UnitSwitch } from "@/components/shell";
 import type { ShopCriteria } from "@/lib/accept";
-import { mergeContent, type BeadContent, type PhotoFacts, type TriedChange } from "@/lib/assess";
+import type { BeadContent, PhotoFacts, TriedChange } from "@/lib/assess";
 import type { ShopCounts } from "@/lib/diagnose";
 import type { RunSetup } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
+import { BenchCollision, type Saving } from "./bench-collision";
+import { BenchTabs, partsOf, type PartId } from "./bench-tabs";
 import { CausesSection } from "./causes-section";
 import { PhotoSection } from "./photo-section";
-import { readBead, saveBead, type StoredBead } from "./save-bead";
+import { saveBead } from "./save-bead";
 import { SaveNote } from "./save-note";
 import { SectionPart } from "./section-part";
+import type { BenchProps } from "./shared";
 import { SetupSection, type SavedSetup, type SetupStore } from "./setup-section";
 import { useAssessment } from "./use-assessment";
 import { VerdictSection } from "./verdict-section";
@@ -50,132 +51,96 @@ export interface WorkbenchProps {
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
 }
 
-const parts = [
-  { id: "photo", label: "Marks", icon: Camera },
-  { id: "setup", label: "Set-up", icon: SlidersHorizontal },
-  { id: "causes", label: "Causes", icon: ListTree },
-  { id: "verdict", label: "Verdict", icon: Gavel },
-  { id: "section", label: "Section", icon: Scan },
-] as const;
-type SectionId = (typeof parts)[number]["id"];
-
 /**
  * One bead from photo to verdict. On a wide screen the photo stays in view and the other parts take turns beside it; on a
  * phone all take turns, chosen from a bar under the thumb. A photo of a cut weld brings a part of its own.
  */
-export function Workbench({
-  bead,
-  units,
-  savedSetups,
-  lastSetup,
-  setupStore,
-  shop,
-  onRunAgain,
-  onChooseUnits,
-}: WorkbenchProps) {
+export function Workbench(props: WorkbenchProps) {
+  const { bead, units, shop } = props;
   const [state, dispatch] = useReducer(work, bead, ({ content, photos }) => startWork(content, photos));
-  const [chosen, setSection] = useState<SectionId>("photo");
+  const [chosen, setSection] = useState<PartId>("photo");
   const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
-  const isCut = state.photos.some(({ role }) => role === "section");
-  const sections = parts.filter(({ id }) => isCut || id !== "section");
-  const section = sections.some(({ id }) => id === chosen) ? chosen : "photo";
   const content = useMemo(() => toContent(state), [state]);
   const save = useRevision("auto", bead.revision, content, saveBead.bind(null, bead.id));
-  const replace = (next: BeadContent, { photos }: StoredBead) =>
-    dispatch({ type: "replace", state: startWork(next, photos) });
   const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
   const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
-  const shown = state.photos.find(({ id }) => id === shownId) ?? state.photos[0];
-  const first = shown?.role === "section" ? "section" : "setup";
-  const beside = section === "photo" ? first : section;
-
+  const offered = partsOf(state.photos, chosen, shownId);
+  const { section, beside } = offered;
   return (
     <ShopGaugesProvider value={shop.gauges}>
       <div className={styles.page}>
-        <Header>
-          <SaveNote state={save.state} />
-          <Link
-            href={`/beads/${bead.id}/sheet`}
-            className={styles.sheetLink}
-            onClick={() => void save.flush()}
-          >
-            <FileText size={20} aria-hidden="true" /> Sheet
-          </Link>
-          <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
-        </Header>
-        <CollisionNotice
-          className={styles.notice}
-          state={save.state}
-          readStored={() => readBead(bead.id)}
-          onRetry={() => void save.flush()}
-          choices={[
-            {
-              label: "Keep both: all marks of both, my settings",
-              choose: (stored) => {
-                replace(mergeContent(content, stored.content), stored);
-                save.keepOwn(stored);
-              },
-            },
-            {
-              label: "Keep mine",
-              choose: (stored) => {
-                replace(content, stored);
-                save.keepOwn(stored);
-              },
-            },
-            {
-              label: "Take the other one",
-              choose: (stored) => {
-                replace(stored.content, stored);
-                save.takeStored(stored);
-              },
-            },
-          ]}
-        />
+        <BenchHeader {...props} save={save} />
+        <BenchCollision beadId={bead.id} {...{ content, save, dispatch }} />
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
             <PhotoSection {...shared} number={bead.number} shownId={shownId} onShow={setShownId} />
           </section>
-          <section className={styles.side} aria-label={sections.find(({ id }) => id === beside)?.label}>
-            <nav className={styles.tabs} aria-label="Parts of this bead">
-              {sections.map(({ id, label, icon: Icon }) => (
-                <button
-                  key={id}
-                  type="button"
-                  data-tab={id}
-                  aria-current={section === id ? "true" : beside === id ? "page" : undefined}
-                  onClick={() => setSection(id)}
-                >
-                  <Icon size={22} aria-hidden="true" />
-                  {label}
-                  {id === "setup" && assessment.stops > 0 && (
-                    <span className={styles.count}>{assessment.stops}</span>
-                  )}
-                </button>
-              ))}
-            </nav>
+          <section className={styles.side} aria-label={offered.parts.find(({ id }) => id === beside)?.label}>
+            <BenchTabs {...offered} stops={assessment.stops} onChoose={setSection} />
             <div className={styles.part} data-part={beside}>
-              {beside === "setup" && (
-                <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />
-              )}
-              {beside === "causes" && (
-                <CausesSection
-                  {...shared}
-                  previous={bead.previous}
-                  shop={shop}
-                  onGoMark={() => setSection("photo")}
-                  onRunAgain={async (tried, setup) => {
-                    await save.flush();
-                    await onRunAgain(tried, setup);
-                  }}
-                />
-              )}
-              {beside === "verdict" && <VerdictSection {...shared} shopSets={shop.sets} />}
-              {beside === "section" && <SectionPart {...shared} />}
+              <Beside
+                part={beside}
+                shared={shared}
+                bench={props}
+                flush={save.flush}
+                onGoMark={() => setSection("photo")}
+              />
             </div>
           </section>
         </main>
       </div>
     </ShopGaugesProvider>
   );
+}
+
+/** Who saves, the way to the sheet, the units. */
+function BenchHeader({ bead, units, onChooseUnits, save }: WorkbenchProps & { save: Saving }) {
+  return (
+    <Header>
+      <SaveNote state={save.state} />
+      <Link href={`/beads/${bead.id}/sheet`} className={styles.sheetLink} onClick={() => void save.flush()}>
+        <FileText size={20} aria-hidden="true" /> Sheet
+      </Link>
+      <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
+    </Header>
+  );
+}
+
+/** The part that lies beside the photo. */
+function Beside({
+  part,
+  shared,
+  bench: { bead, savedSetups, lastSetup, setupStore, shop, onRunAgain },
+  flush,
+  onGoMark,
+}: {
+  part: PartId;
+  shared: BenchProps;
+  bench: WorkbenchProps;
+  flush: Saving["flush"];
+  onGoMark: () => void;
+}) {
+  switch (part) {
+    case "setup":
+      return <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />;
+    case "causes":
+      return (
+        <CausesSection
+          {...shared}
+          previous={bead.previous}
+          shop={shop}
+          onGoMark={onGoMark}
+          onRunAgain={async (tried, setup) => {
+            await flush();
+            await onRunAgain(tried, setup);
+          }}
+        />
+      );
+    case "verdict":
+      return <VerdictSection {...shared} shopSets={shop.sets} />;
+    case "section":
+      return <SectionPart {...shared} />;
+    case "photo":
+      return null;
+  }
 }

@@ -1,6 +1,6 @@
 import { SlidersHorizontal, X } from "lucide-react";
 import Link from "next/link";
-import { buttonClass, Field } from "@/components/ui";
+import { Field, buttonClass } from "@/components/ui";
 import styles from "./filter-panel.module.css";
 
 /** One question of the filter. */

@@ -3,8 +3,7 @@
 import { FileUp } from "lucide-react";
 import Link from "next/link";
 import { useState } from "react";
-import { Button, buttonClass, Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { Button, buttonClass, form, page, Panel } from "@/components/ui";
 import { ok, refused, type Answer, type Line } from "@/lib/base";
 import styles from "./import-panel.module.css";
 
@@ -60,27 +59,15 @@ export function ImportPanel() {
     setAnswer(await send(chosen, query));
     setWorking(false);
   };
+  const look = (chosen: File) => {
+    setFile(chosen);
+    void ask(chosen, "?check=yes");
+  };
   const plan = answer?.ok ? answer.value : null;
   return (
     <Panel title="An archive from another machine" tone="blue">
-      <label className={buttonClass("main", "large", styles.choose)}>
-        <FileUp size={24} aria-hidden="true" /> {working ? "Looking into it …" : "Choose an archive"}
-        <input
-          type="file"
-          accept=".zip,application/zip"
-          className="visually-hidden"
-          disabled={working}
-          onChange={(event) => {
-            const chosen = event.target.files?.[0];
-            // The same file again is a choice as well.
-            event.target.value = "";
-            if (!chosen) return;
-            setFile(chosen);
-            void ask(chosen, "?check=yes");
-          }}
-        />
-      </label>
-      <p className={form.note}>It is checked first and nothing is written until you say so.</p>
+      <ChooseFile working={working} onChoose={look} />
+      <p className={page.note}>It is checked first and nothing is written until you say so.</p>
       <div aria-live="polite" className={styles.answer}>
         {answer && !answer.ok && (
           <ul className={`${form.said} ${form.refused} ${styles.lines}`}>
@@ -91,22 +78,38 @@ export function ImportPanel() {
         )}
         {plan && <PlanView plan={plan} />}
       </div>
-      {plan &&
-        !plan.done &&
-        file &&
-        somethingNew(plan) &&
-        plan.criteria.every(({ fate }) => fate !== "differs") && (
-          <Button
-            tone="main"
-            disabled={working}
-            onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
-          >
-            {plan.conflicts > 0
-              ? `Import ${newWords(plan)}, leave the other ${plan.conflicts} as here`
-              : `Import ${newWords(plan)}`}
-          </Button>
-        )}
+      {plan && file && mayImport(plan) && (
+        <Button
+          tone="main"
+          disabled={working}
+          onClick={() => void ask(file, plan.conflicts > 0 ? "?conflicts=leave" : "")}
+        >
+          {plan.conflicts > 0
+            ? `Import ${newWords(plan)}, leave the other ${plan.conflicts} as here`
+            : `Import ${newWords(plan)}`}
+        </Button>
+      )}
     </Panel>
+  );
+}
+
+function ChooseFile({ working, onChoose }: { working: boolean; onChoose: (file: File) => void }) {
+  return (
+    <label className={buttonClass("main", "large", styles.choose)}>
+      <FileUp size={24} aria-hidden="true" /> {working ? "Looking into it …" : "Choose an archive"}
+      <input
+        type="file"
+        accept=".zip,application/zip"
+        className="visually-hidden"
+        disabled={working}
+        onChange={({ target }) => {
+          const chosen = target.files?.[0];
+          // The same file again is a choice as well.
+          target.value = "";
+          if (chosen) onChoose(chosen);
+        }}
+      />
+    </label>
   );
 }
 
@@ -114,6 +117,8 @@ const beadWord = (count: number): string => (count === 1 ? "1 bead" : `${count} 
 
 const newJobs = ({ jobs }: Plan): number => jobs.filter(({ fate }) => fate === "new").length;
 const somethingNew = (plan: Plan): boolean => plan.fresh > 0 || newJobs(plan) > 0;
+const mayImport = (plan: Plan): boolean =>
+  !plan.done && somethingNew(plan) && plan.criteria.every(({ fate }) => fate !== "differs");
 
 /** "2 beads and 1 job" */
 function newWords(plan: Plan): string {
@@ -154,14 +159,14 @@ function PlanView({ plan }: { plan: Plan }) {
       {plan.criteria
         .filter(({ fate }) => fate !== "same")
         .map(({ id, title, fate }) => (
-          <p key={id} className={fate === "differs" ? `${form.said} ${form.refused}` : form.note}>
+          <p key={id} className={fate === "differs" ? `${form.said} ${form.refused}` : page.note}>
             {fate === "differs"
               ? `The limits “${title}” (${id}) are here with other content, so this archive cannot be imported.`
               : `The limits “${title}” (${id}) ${plan.done ? "came" : "would come"} along.`}
           </p>
         ))}
       {plan.jobs.map((job) => (
-        <p key={job.id} className={job.fate === "differs" ? `${form.said} ${form.refused}` : form.note}>
+        <p key={job.id} className={job.fate === "differs" ? `${form.said} ${form.refused}` : page.note}>
           Job {job.ownNumber}{" "}
           {plan.done && job.fate !== "differs" ? (
             <Link href={`/jobs/${job.id}`}>{job.title}</Link>
@@ -172,13 +177,13 @@ function PlanView({ plan }: { plan: Plan }) {
         </p>
       ))}
       {plan.otherTables && (
-        <p className={form.note}>
+        <p className={page.note}>
           The archive was made with other tables of limits than this version carries: a verdict may read
           differently here.
         </p>
       )}
-      <div className={form.scroll} role="region" aria-label="Beads of the archive" tabIndex={0}>
-        <table className={form.table}>
+      <div className={page.scroll} role="region" aria-label="Beads of the archive" tabIndex={0}>
+        <table className={page.table}>
           <thead>
             <tr>
               <th scope="col">Bead</th>

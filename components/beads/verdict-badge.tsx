@@ -1,13 +1,8 @@
 import { CircleCheck, CircleHelp, CircleX } from "lucide-react";
+import { verdictWords } from "@/lib/report";
 import styles from "./verdict-badge.module.css";
 
-export type VerdictWord = "accept" | "reject" | "cannot-say";
-
-export const verdictWords: Readonly<Record<VerdictWord, string>> = {
-  accept: "Meets the criteria",
-  reject: "Does not meet",
-  "cannot-say": "Cannot say yet",
-};
+export type VerdictWord = keyof typeof verdictWords;
 
 /** Told by icon and word, not by colour alone. */
 export function VerdictBadge({ verdict }: { verdict: VerdictWord | null }) {
@@ -15,7 +10,7 @@ export function VerdictBadge({ verdict }: { verdict: VerdictWord | null }) {
   const Icon = verdict === "accept" ? CircleCheck : verdict === "reject" ? CircleX : CircleHelp;
   return (
     <span className={`${styles.badge} ${styles[verdict]}`}>
-      <Icon size={18} aria-hidden="true" /> {verdictWords[verdict]}
+      <Icon size={18} aria-hidden="true" /> {verdictWords[verdict].short}
     </span>
   );
 }

@@ -1,13 +1,11 @@
 "use client";
+
 import dynamic from "next/dynamic";
-import styles from "./bead-canvas.module.css";
+import { EaselWaiting } from "@/components/canvas-kit";
 import type { BeadCanvasProps } from "./types";
 
-/** Konva draws in the browser only; until it has arrived the place is kept free. */
-const Loaded = dynamic(() => import("./bead-canvas"), {
-  ssr: false,
-  loading: () => <div className={styles.waiting}>Loading the photo …</div>,
-});
+/** A canvas lives in the browser only; until it has arrived the place is kept free. */
+const Loaded = dynamic(() => import("./bead-canvas"), { ssr: false, loading: EaselWaiting });
 
 /** Another photo is another canvas: view and draft start afresh. */
 export function BeadCanvas(props: BeadCanvasProps) {

@@ -1,9 +1,9 @@
+import { highlight } from "@/components/picture";
 import { assertNever } from "@/lib/base";
 import type { Point } from "@/lib/geometry";
 import type { MarkShapeData, Primitive, SceneShape } from "@/lib/marks";
 import type { Draft } from "./draft";
 import type { Handle } from "./handles";
-import { highlight } from "./palette";
 import { scaleStrokes } from "./scale-picks";
 
 /** A filled disc; sizes in photo pixels. */
@@ -118,17 +118,4 @@ export function selectionPicture(shapes: readonly SceneShape[], selectedId: stri
     }
     return [];
   });
-}
-
-/** The keyboard's cross-hair: four arms that leave the point itself open. */
-export function crossPicture(at: Point, unitPx: number): readonly Primitive[] {
-  const arm = (dx: number, dy: number): Figure =>
-    path(
-      [5, 26].map((reach) => ({ x: at.x + dx * reach * unitPx, y: at.y + dy * reach * unitPx })),
-      false,
-    );
-  return [arm(1, 0), arm(-1, 0), arm(0, 1), arm(0, -1)].flatMap((figure) => [
-    { ...figure, stroke: highlight.light, width: 6 * unitPx, dash: [] },
-    { ...figure, stroke: highlight.line, width: 2.5 * unitPx, dash: [] },
-  ]);
 }

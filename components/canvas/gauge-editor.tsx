@@ -1,3 +1,5 @@
+"use client";
+
 import { Plus, Trash2 } from "lucide-react";
 import { useState } from "react";
 import { Button, Choice, Field } from "@/components/ui";

@@ -1,3 +1,4 @@
+import { grainOf, roundPoint, roundPx, type Grip as KitGrip, type PhotoDrag } from "@/components/canvas-kit";
 import { assertNever } from "@/lib/base";
 import { add, distance, subtract, type Point } from "@/lib/geometry";
 import type { Drawing, PhotoPoint, SceneShape } from "@/lib/marks";
@@ -5,17 +6,11 @@ import { closeFreehand, finish, placePoint, type Draft, type PathKinds, type Ste
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
 import type { Tool } from "./types";
-import { grainOf, roundPoint, roundPx } from "./view";
 
-/** What a press took hold of. Decided once, at the press; a long press turns "stretch" into "place". */
-export type Grip =
-  | { readonly kind: "pan" }
-  | { readonly kind: "handle"; readonly handle: Handle }
-  | { readonly kind: "mark"; readonly id: string }
-  /** The point follows the finger and is set on release. */
-  | { readonly kind: "place" }
-  /** The press point is set; the drag gives a radius, a straight line or a freehand outline. */
-  | { readonly kind: "stretch" };
+/** What a press took hold of. Stretching gives a radius, a straight line or a freehand outline. */
+export type Grip = KitGrip<
+  { readonly kind: "handle"; readonly handle: Handle } | { readonly kind: "mark"; readonly id: string }
+>;
 
 /** What there is to take hold of. */
 export interface Scenery {
@@ -45,13 +40,9 @@ export function gripAt(scenery: Scenery, at: Point, reach: number): Grip {
 /** What is measured from is placed point by point, never drawn in one go. */
 const placed: ReadonlySet<Tool> = new Set<Tool>(["scale", "metal", "edge", "root"]);
 
-/** A drag so far, photo pixels. */
-export interface Drag {
+/** A drag so far, with the tool in hand. */
+export interface Drag extends PhotoDrag {
   readonly tool: Tool;
-  readonly from: PhotoPoint;
-  readonly to: PhotoPoint;
-  /** Every place the pointer has been, first to last. */
-  readonly trail: readonly PhotoPoint[];
 }
 
 /** The draft as it was at the press, changed by the drag. */

@@ -1,3 +1,4 @@
+import { roundPx } from "@/components/canvas-kit";
 import { distance, type Point } from "@/lib/geometry";
 import {
   fewestPoints,
@@ -13,7 +14,6 @@ import { scalePicks } from "./scale-picks";
 import { between, type Handle } from "./handle";
 import { sectionHandles } from "./section-handles";
 import type { SectionWork, Tool } from "./types";
-import { roundPx } from "./view";
 
 export type { Handle } from "./handle";
 

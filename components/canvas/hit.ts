@@ -1,5 +1,5 @@
 import { assertNever } from "@/lib/base";
-import { distance, projectOnPolyline, type Point } from "@/lib/geometry";
+import { distance, distanceToPolyline, type Point } from "@/lib/geometry";
 import { offsetBy, type MarkShapeData, type SceneShape } from "@/lib/marks";
 import type { Drawing } from "@/lib/marks";
 
@@ -20,12 +20,12 @@ export function shapeDistance(shape: MarkShapeData, at: Point): number {
     case "point":
       return Math.max(0, distance(shape.at, at) - (shape.radius ?? 0));
     case "line":
-      return Math.abs(projectOnPolyline(at, shape.points)?.offset ?? Infinity);
+      return distanceToPolyline(at, shape.points);
     case "outline": {
       if (isInside(at, shape.points)) return 0;
       const [first] = shape.points;
       const closed = first ? [...shape.points, first] : shape.points;
-      return Math.abs(projectOnPolyline(at, closed)?.offset ?? Infinity);
+      return distanceToPolyline(at, closed);
     }
     default:
       return assertNever(shape);

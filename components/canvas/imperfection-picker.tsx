@@ -5,7 +5,7 @@ import { useRef, useState } from "react";
 import { groupStyles } from "@/lib/marks";
 import { isoNumberText, type Imperfection, type ImperfectionId } from "@/lib/trade";
 import styles from "./imperfection-picker.module.css";
-import { palette } from "./palette";
+import { palette } from "@/components/picture";
 import { pickerGroups } from "./picker-list";
 import type { ImperfectionPickerProps } from "./types";
 

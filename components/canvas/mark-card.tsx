@@ -11,77 +11,29 @@ import { MarkCardBudget } from "./mark-card-budget";
 import styles from "./mark-card.module.css";
 import { namesLeftAndRight, patternChoices, patternNames, placeChoices, stretchNames } from "./mark-words";
 import { NoteField } from "./note-field";
-import { palette } from "./palette";
+import { palette } from "@/components/picture";
 import type { MarkCardProps } from "./types";
 
 /** Everything said about one mark. Each choice is one change; nothing waits for a save button. */
 export function MarkCard(props: MarkCardProps) {
-  const { mark, number, onAction, joint = null, position = null, readOnly = false } = props;
+  const { mark, number, onAction, readOnly = false } = props;
   const [isNaming, setNaming] = useState(false);
-  const { name, look, group, inspectorFirst } = imperfections[mark.imperfection];
-  const { letter, stroke } = markStyle(mark);
-  const ink = palette.inks[stroke.ink];
+  const { look, inspectorFirst } = imperfections[mark.imperfection];
   const describe = (about: Partial<MarkDescription>) =>
     onAction({ type: "mark.describe", id: mark.id, about });
-  const places = placeChoices(joint, position, mark.place);
-
+  const remove = () => {
+    onAction({ type: "mark.remove", id: mark.id });
+    props.onClose?.();
+  };
   return (
     <section className={styles.card} aria-label={`Mark ${number}`} data-testid="mark-card">
-      <header className={styles.head}>
-        <span className={styles.badge} style={{ background: ink.line, color: ink.onLine }}>
-          {number}
-          {letter}
-        </span>
-        <button
-          type="button"
-          className={styles.name}
-          disabled={readOnly}
-          onClick={() => setNaming(true)}
-          aria-label={`${name}. Change what it is`}
-        >
-          {name} {!readOnly && <ChevronDown aria-hidden="true" />}
-        </button>
-        {props.size !== undefined && <strong className={styles.size}>{props.size}</strong>}
-        {props.onClose && (
-          <button type="button" className={styles.bin} aria-label="Close the mark" onClick={props.onClose}>
-            <X aria-hidden="true" />
-          </button>
-        )}
-      </header>
+      <CardHead {...props} onRename={() => setNaming(true)} />
       {props.measured && <MarkCardBudget measured={props.measured} units={props.units} />}
       <p>{look}</p>
       {inspectorFirst && (
         <p className={styles.warn}>Show it to an inspector before anything is changed or repaired.</p>
       )}
-      <ChoiceRow
-        name="Where across the weld"
-        hint={namesLeftAndRight(places) ? "Left and right as seen from start to crater." : undefined}
-        choices={places}
-        isOn={(id) => id === mark.place}
-        onToggle={(id) => describe({ place: id === mark.place ? null : id })}
-        disabled={readOnly}
-      />
-      <ChoiceRow
-        name="Where along it"
-        choices={stretches.map((id) => ({ id, name: stretchNames[id] }))}
-        isOn={(id) => id === mark.stretch}
-        onToggle={(id) => describe({ stretch: id === mark.stretch ? null : id })}
-        disabled={readOnly}
-      />
-      <ChoiceRow
-        name="How it lies"
-        hint="Tick all that are true."
-        choices={patternChoices(group, mark.patterns).map((id) => ({ id, name: patternNames[id] }))}
-        isOn={(id) => mark.patterns.includes(id)}
-        onToggle={(id) =>
-          describe({
-            patterns: mark.patterns.includes(id)
-              ? mark.patterns.filter((other) => other !== id)
-              : [...mark.patterns, id],
-          })
-        }
-        disabled={readOnly}
-      />
+      <Whereabouts {...props} onDescribe={describe} />
       <GaugeEditor
         key={`gauge-${mark.id}`}
         readings={mark.gauge}
@@ -96,13 +48,7 @@ export function MarkCard(props: MarkCardProps) {
         readOnly={readOnly}
       />
       {!readOnly && (
-        <Button
-          tone="danger"
-          onClick={() => {
-            onAction({ type: "mark.remove", id: mark.id });
-            props.onClose?.();
-          }}
-        >
+        <Button tone="danger" onClick={remove}>
           <Trash2 aria-hidden="true" size={20} /> Delete mark {number}
         </Button>
       )}
@@ -118,5 +64,86 @@ export function MarkCard(props: MarkCardProps) {
         {...(props.suggested ? { suggested: props.suggested } : {})}
       />
     </section>
+  );
+}
+
+/** Number, name and size. */
+function CardHead({
+  mark,
+  number,
+  size,
+  onClose,
+  onRename,
+  readOnly = false,
+}: MarkCardProps & { onRename: () => void }) {
+  const { name } = imperfections[mark.imperfection];
+  const { letter, stroke } = markStyle(mark);
+  const ink = palette.inks[stroke.ink];
+  return (
+    <header className={styles.head}>
+      <span className={styles.badge} style={{ background: ink.line, color: ink.onLine }}>
+        {number}
+        {letter}
+      </span>
+      <button
+        type="button"
+        className={styles.name}
+        disabled={readOnly}
+        onClick={onRename}
+        aria-label={`${name}. Change what it is`}
+      >
+        {name} {!readOnly && <ChevronDown aria-hidden="true" />}
+      </button>
+      {size !== undefined && <strong className={styles.size}>{size}</strong>}
+      {onClose && (
+        <button type="button" className={styles.bin} aria-label="Close the mark" onClick={onClose}>
+          <X aria-hidden="true" />
+        </button>
+      )}
+    </header>
+  );
+}
+
+/** Where it is on the weld, and how it lies. */
+function Whereabouts({
+  mark,
+  joint = null,
+  position = null,
+  readOnly = false,
+  onDescribe,
+}: MarkCardProps & { onDescribe: (about: Partial<MarkDescription>) => void }) {
+  const places = placeChoices(joint, position, mark.place);
+  const { patterns } = mark;
+  const toggled = (id: (typeof patterns)[number]) =>
+    patterns.includes(id) ? patterns.filter((other) => other !== id) : [...patterns, id];
+  return (
+    <>
+      <ChoiceRow
+        name="Where across the weld"
+        hint={namesLeftAndRight(places) ? "Left and right as seen from start to crater." : undefined}
+        choices={places}
+        isOn={(id) => id === mark.place}
+        onToggle={(id) => onDescribe({ place: id === mark.place ? null : id })}
+        disabled={readOnly}
+      />
+      <ChoiceRow
+        name="Where along it"
+        choices={stretches.map((id) => ({ id, name: stretchNames[id] }))}
+        isOn={(id) => id === mark.stretch}
+        onToggle={(id) => onDescribe({ stretch: id === mark.stretch ? null : id })}
+        disabled={readOnly}
+      />
+      <ChoiceRow
+        name="How it lies"
+        hint="Tick all that are true."
+        choices={patternChoices(imperfections[mark.imperfection].group, patterns).map((id) => ({
+          id,
+          name: patternNames[id],
+        }))}
+        isOn={(id) => patterns.includes(id)}
+        onToggle={(id) => onDescribe({ patterns: toggled(id) })}
+        disabled={readOnly}
+      />
+    </>
   );
 }

@@ -2,7 +2,7 @@
 import { markStyle, type Mark } from "@/lib/marks";
 import { imperfections } from "@/lib/trade";
 import styles from "./mark-list.module.css";
-import { palette } from "./palette";
+import { palette } from "@/components/picture";
 
 /**
  * The marks as buttons, for a screen reader and for a thumb that cannot hit a line: the same numbers as on the photo.

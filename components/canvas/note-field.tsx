@@ -1,3 +1,5 @@
+"use client";
+
 import { useId } from "react";
 import { useTypedText } from "@/components/ui";
 import styles from "./mark-card.module.css";

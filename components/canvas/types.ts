@@ -1,3 +1,4 @@
+import type { CanvasPhoto } from "@/components/canvas-kit";
 import type { PhotoSection, SectionAction } from "@/lib/assess";
 import type { DrawingAction, EditAction, History, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
 import type { ImperfectionId, Joint, Position } from "@/lib/trade";
@@ -37,18 +38,6 @@ export interface SectionWork {
   readonly role: SectionEdgeRole;
   /** One finished gesture. Feed it to `editSection`. */
   readonly onAction: (action: SectionAction) => void;
-}
-
-export interface CanvasPhoto {
-  /** Upright; may have fewer pixels than the original, marks stay in the original's. */
-  readonly viewUrl: string;
-  /** Shown until the view image has arrived. */
-  readonly smallUrl: string;
-  /** Upright original, pixels. */
-  readonly widthPx: number;
-  readonly heightPx: number;
-  /** Said to a screen reader, for example "Photo 2, back side". */
-  readonly name?: string;
 }
 
 /** What the toe labels depend on; both unknown is fine. */

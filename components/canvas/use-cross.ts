@@ -1,10 +1,11 @@
+"use client";
+
 import { useState } from "react";
-import { add, times, type Point } from "@/lib/geometry";
+import { grainOf, roundPoint, useAim, type EaselState } from "@/components/canvas-kit";
+import type { Point } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
 import type { Handle } from "./handles";
 import type { Marking } from "./use-marking";
-import type { ViewControl } from "./use-view";
-import { grainOf, pickPoint, roundPoint, type Size } from "./view";
 
 export interface Cross {
   /** Where it is, photo pixels; null while nobody uses the keyboard. */
@@ -21,37 +22,33 @@ export interface Cross {
   readonly hide: () => void;
 }
 
-/** The keyboard's finger: a cross-hair in photo pixels, which may carry a point of what is selected. */
-export function useCross(marking: Marking, control: ViewControl, box: Size): Cross {
-  const [shown, setShown] = useState<Point | null>(null);
+/** The cross-hair of the marks, which may carry a point of what is selected. */
+export function useCross(marking: Marking, easel: EaselState): Cross {
+  const aim = useAim(easel.control, easel.box);
   const [carried, setCarried] = useState<Handle | null>(null);
-  const unitPx = 1 / control.view.zoom;
-  const middle = (): Point => pickPoint(control.view, { x: box.width / 2, y: box.height / 2 });
   /** With the grain of the view it is set in. */
-  const seen = (at: Point): PhotoPoint => ({ ...roundPoint(at), grainPx: grainOf(unitPx) });
-
+  const seen = (at: Point): PhotoPoint => ({ ...roundPoint(at), grainPx: grainOf(easel.unitPx) });
   const goTo = (at: Point) => {
-    setShown(at);
-    control.show(at);
+    aim.goTo(at);
     if (carried) marking.setDraft({ kind: "change", action: carried.move(seen(at)) });
     else marking.hover(at);
   };
   return {
-    shown,
+    shown: aim.shown,
     stand: () => {
-      const at = seen(shown ?? middle());
-      setShown(at);
+      const at = seen(aim.at());
+      aim.show(at);
       return at;
     },
     carried,
     goTo,
-    moveBy: (by) => goTo(seen(add(shown ?? middle(), times(by, unitPx)))),
+    moveBy: (by) => goTo(seen(aim.beside(by))),
     pickUp: (handle) => {
       setCarried(handle);
-      setShown(handle.at);
+      aim.show(handle.at);
       marking.say("Point picked up. Move it, then Space to put it down.");
     },
     putDown: () => setCarried(null),
-    hide: () => setShown(null),
+    hide: aim.hide,
   };
 }

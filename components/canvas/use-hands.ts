@@ -1,15 +1,15 @@
-import { useRef, type RefObject } from "react";
+"use client";
+
+import { useRef } from "react";
+import { usePointers, type EaselState } from "@/components/canvas-kit";
 import { dragDraft, gripAt, release, tap, type Grip, type Reach, type Scenery } from "./gesture";
 import { markAt } from "./hit";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
-import { usePointers } from "./use-pointers";
-import type { ViewControl } from "./use-view";
 
 /** What finger and mouse do to the drawing: a grip decided at the press, a draft while it lasts, one action at its end. */
 export function useHands(
-  box: RefObject<HTMLElement | null>,
-  control: ViewControl,
+  { boxRef, control }: EaselState,
   marking: Marking,
   scenery: Scenery,
   picked: PickedPoint,
@@ -17,18 +17,12 @@ export function useHands(
 ) {
   const { tool, draft, drawing, shapes, unitPx } = scenery;
   const draftAtPress = useRef(draft);
-  const reachOf = (css: number): Reach => ({
-    again: css * unitPx,
-    tolerance: 2.5 * unitPx,
-    scaleKind: marking.scaleKind,
-    ...(marking.edge ? { edge: marking.edge } : {}),
-  });
   const pickPointOf = (grip: Grip): boolean => {
     const handle = grip.kind === "handle" && grip.handle.role === "point" ? grip.handle : null;
     picked.pick(handle);
     return handle !== null;
   };
-  return usePointers(box, control, {
+  return usePointers(boxRef, control, {
     grip: (at, css) => {
       onPress();
       draftAtPress.current = draft;
@@ -37,15 +31,22 @@ export function useHands(
     onDrag: (grip, drag) => marking.setDraft(dragDraft(grip, draftAtPress.current, { ...drag, tool })),
     onRelease: (grip, drag, css) => {
       pickPointOf(grip);
-      marking.settle(release(grip, draftAtPress.current, { ...drag, tool }, reachOf(css)));
+      marking.settle(release(grip, draftAtPress.current, { ...drag, tool }, reachOf(css, unitPx, marking)));
     },
     onTap: (grip, at, css) => {
       if (pickPointOf(grip)) return;
       if (tool === "move") marking.select(markAt(drawing, shapes, at, css, unitPx));
-      else marking.settle(tap(grip, draftAtPress.current, tool, at, reachOf(css)));
+      else marking.settle(tap(grip, draftAtPress.current, tool, at, reachOf(css, unitPx, marking)));
     },
     onGiveUp: () => marking.setDraft(draftAtPress.current),
     onHover: marking.hover,
     zoomsOnDoubleTap: tool === "move",
   });
 }
+
+const reachOf = (css: number, unitPx: number, { scaleKind, edge }: Marking): Reach => ({
+  again: css * unitPx,
+  tolerance: 2.5 * unitPx,
+  scaleKind,
+  ...(edge ? { edge } : {}),
+});

@@ -1,3 +1,5 @@
+"use client";
+
 import { useState } from "react";
 import type { Drawing } from "@/lib/marks";
 import type { SectionEdgeRole } from "@/lib/section";

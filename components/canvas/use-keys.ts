@@ -1,16 +1,15 @@
 import type { KeyboardEvent } from "react";
+import { wrapIndex, type EaselState } from "@/components/canvas-kit";
 import { distance } from "@/lib/geometry";
 import { shapePoints } from "@/lib/marks";
 import { fewestOf, placePoint } from "./draft";
 import type { Scenery } from "./gesture";
 import { handleAt } from "./handles";
 import { markAt } from "./hit";
-import { keyCommand, nextIndex, wrapIndex, type KeyCommand } from "./key-commands";
+import { keyCommand, nextIndex, type KeyCommand } from "./key-commands";
 import { useCross, type Cross } from "./use-cross";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
-import type { ViewControl } from "./use-view";
-import type { Size } from "./view";
 
 /** CSS pixels: how near the cross-hair counts as on it. */
 const REACH = 12;
@@ -19,14 +18,14 @@ interface Hands {
   readonly marking: Marking;
   readonly scenery: Scenery;
   readonly picked: PickedPoint;
-  readonly control: ViewControl;
+  readonly easel: EaselState;
   readonly cross: Cross;
   readonly readOnly: boolean;
 }
 
 /** The whole of marking by keyboard. */
-export function useKeys(hands: Omit<Hands, "cross">, box: Size) {
-  const cross = useCross(hands.marking, hands.control, box);
+export function useKeys(hands: Omit<Hands, "cross">) {
+  const cross = useCross(hands.marking, hands.easel);
   const all = { ...hands, cross };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -38,7 +37,8 @@ export function useKeys(hands: Omit<Hands, "cross">, box: Size) {
 
 /** Carries a command out; false leaves the key to the browser. */
 function obey(command: KeyCommand, hands: Hands): boolean {
-  const { control, cross, marking } = hands;
+  const { cross, marking } = hands;
+  const { control } = hands.easel;
   switch (command.do) {
     case "aim":
       cross.moveBy(command.by);

@@ -1,16 +1,17 @@
+"use client";
+
 import { useMemo, useState } from "react";
+import { newMarkId, roundPx } from "@/components/canvas-kit";
 import { distance, type Point } from "@/lib/geometry";
 import { newMark, reduce, startHistory, type Drawing, type Mark, type MarkShapeData } from "@/lib/marks";
 import { editSection, type PhotoSection } from "@/lib/assess";
 import type { SectionEdgeRole } from "@/lib/section";
 import type { ImperfectionId } from "@/lib/trade";
 import { finish, takeBackPoint, type Draft, type Finished, type Step } from "./draft";
-import { newMarkId } from "./new-mark-id";
 import { scalePicked, type ScalePickKind } from "./scale-picks";
 import { markTools, type BeadCanvasProps, type CanvasChange, type Tool } from "./types";
 import { useHeldDraft } from "./use-held-draft";
 import { useSaid } from "./use-said";
-import { roundPx } from "./view";
 import { isSectionAction, sayChange, sayDraft, sayMark, sayStep, toolWords } from "./words";
 
 export interface Marking {

@@ -1,3 +1,5 @@
+"use client";
+
 import { useState } from "react";
 import type { Handle } from "./handles";
 import type { Marking } from "./use-marking";

@@ -1,3 +1,5 @@
+"use client";
+
 import { useState } from "react";
 
 /** What a live region says. The same words twice in a row are told apart by a space, or they would be read once. */

@@ -1,8 +1,10 @@
+"use client";
+
 import { useMemo } from "react";
+import { palette } from "@/components/picture";
 import { fitLabels, primitives, scene, type Primitive, type SceneShape } from "@/lib/marks";
 import { selectionPicture } from "./draft-picture";
 import { sectionScene } from "@/lib/report";
-import { palette } from "./palette";
 import { shapesInHand } from "./preview";
 import type { BeadCanvasProps } from "./types";
 import type { Marking } from "./use-marking";

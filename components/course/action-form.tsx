@@ -1,8 +1,8 @@
 "use client";
 
 import { useRef, useState, useTransition, type ReactNode } from "react";
+import { page } from "@/components/ui";
 import { inWords, refused, type Answer } from "@/lib/base";
-import styles from "./course.module.css";
 
 /**
  * A form that sends its fields to an action and says in a sentence why something was refused; what was typed stays
@@ -22,30 +22,26 @@ export function ActionForm({
   const form = useRef<HTMLFormElement>(null);
   const [message, setMessage] = useState<string | null>(null);
   const [pending, start] = useTransition();
+  const send = (data: FormData) =>
+    start(async () => {
+      const answer = await action(data).catch(orUnreachable);
+      setMessage(answer && !answer.ok ? inWords(answer) : null);
+      if (!answer || answer.ok) form.current?.reset();
+    });
   return (
     <form
       ref={form}
-      className={className ?? styles.form}
+      className={className ?? page.stack}
       aria-label={label}
       aria-busy={pending}
       onSubmit={(event) => {
         event.preventDefault();
-        if (pending) return;
-        const data = new FormData(event.currentTarget);
-        start(async () => {
-          const answer = await action(data).catch((error: unknown) => {
-            // A redirect travels as an error and must go on travelling.
-            if (error instanceof Error && "digest" in error) throw error;
-            return unreachable;
-          });
-          setMessage(answer && !answer.ok ? inWords(answer) : null);
-          if (!answer || answer.ok) form.current?.reset();
-        });
+        if (!pending) send(new FormData(event.currentTarget));
       }}
     >
       {children}
       {message && (
-        <p className={styles.alert} role="alert">
+        <p className={page.alert} role="alert">
           {message}
         </p>
       )}
@@ -57,6 +53,12 @@ const unreachable = refused(
   "unreachable",
   "Toeline did not answer, so nothing was saved. Check the connection and try again.",
 );
+
+function orUnreachable(error: unknown): Answer<never> {
+  // A redirect travels as an error and must go on travelling.
+  if (error instanceof Error && "digest" in error) throw error;
+  return unreachable;
+}
 
 /** A button for one deed with an answer. `sure`: asked before it is done, for what cannot be taken back. */
 export function ActionButton({
@@ -82,7 +84,7 @@ export function ActionButton({
   return (
     <>
       {asking ? (
-        <span className={styles.buttons} role="group" aria-label={sure}>
+        <span className={page.buttons} role="group" aria-label={sure}>
           <span>{sure}</span>
           <button type="button" className={className} autoFocus onClick={run}>
             Yes
@@ -102,7 +104,7 @@ export function ActionButton({
         </button>
       )}
       {message && (
-        <p className={styles.alert} role="alert">
+        <p className={page.alert} role="alert">
           {message}
         </p>
       )}

@@ -1,7 +1,6 @@
-import { VerdictBadge } from "@/components/beads/verdict-badge";
-import { Panel } from "@/components/ui";
+import { VerdictBadge } from "@/components/beads";
+import { page, Panel } from "@/components/ui";
 import type { BeadSummary } from "@/lib/report";
-import styles from "./course.module.css";
 
 /** What Toeline itself says of the bead, from what was marked and recorded. */
 export function BeadFacts({ summary, href }: { summary: BeadSummary; href?: string }) {
@@ -10,7 +9,7 @@ export function BeadFacts({ summary, href }: { summary: BeadSummary; href?: stri
       title={`What Toeline reads off bead ${summary.number}`}
       aside={<VerdictBadge verdict={summary.verdict} />}
     >
-      <p className={styles.soft}>{summary.setupLine}</p>
+      <p className={page.note}>{summary.setupLine}</p>
       <p>
         {summary.seen.length === 0 ? "Nothing is marked on it yet." : `Marked: ${summary.seen.join(", ")}.`}
       </p>
@@ -20,11 +19,11 @@ export function BeadFacts({ summary, href }: { summary: BeadSummary; href?: stri
         </p>
       )}
       {href && (
-        <a className={styles.link} href={href}>
+        <a className={page.link} href={href}>
           Open the bead to mark what is there
         </a>
       )}
-      <p className={styles.soft}>Acceptance belongs to the governing code and qualified people.</p>
+      <p className={page.note}>Acceptance belongs to the governing code and qualified people.</p>
     </Panel>
   );
 }

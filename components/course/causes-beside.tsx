@@ -1,6 +1,5 @@
-import { Panel } from "@/components/ui";
+import { page, Panel } from "@/components/ui";
 import type { SheetCause } from "@/lib/report";
-import styles from "./course.module.css";
 
 /** The likely causes beside the instructor's own eye. */
 export function CausesBeside({ causes, marked }: { causes: readonly SheetCause[]; marked: boolean }) {
@@ -11,7 +10,7 @@ export function CausesBeside({ causes, marked }: { causes: readonly SheetCause[]
         {causes.map(({ name, chance, speaksFor }) => (
           <li key={name}>
             <strong>{name}</strong>, {chance}
-            {speaksFor[0] && <p className={styles.soft}>{speaksFor[0]}</p>}
+            {speaksFor[0] && <p className={page.note}>{speaksFor[0]}</p>}
           </li>
         ))}
       </ol>

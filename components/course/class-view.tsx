@@ -1,7 +1,6 @@
 import Link from "next/link";
-import { Panel } from "@/components/ui";
+import { page, Panel } from "@/components/ui";
 import { intervalText, shareText, type ClassCount, type ClassCounts } from "@/lib/course";
-import styles from "./course.module.css";
 
 /** What is wrong most in a class and whose causes repeat; counts as counts, their interval beside them. */
 export function ClassView({
@@ -16,7 +15,7 @@ export function ClassView({
 }) {
   if (counts.beads === 0) return null;
   return (
-    <section aria-label={title} className={styles.form}>
+    <section aria-label={title} className={page.stack}>
       <h2>{title}</h2>
       <p>
         {counts.beads} {counts.beads === 1 ? "bead" : "beads"} by {counts.students}{" "}
@@ -25,7 +24,7 @@ export function ClassView({
         {counts.looked > 0 && ` Nothing found on ${shareText(counts.clean)}.`}
         {counts.meets.of > 0 && ` Meets its criteria, of those with a verdict: ${shareText(counts.meets)}.`}
       </p>
-      <div className={styles.columns}>
+      <div className={page.columns}>
         <Panel title="What is wrong most" tone="bronze">
           <CountTable head="Imperfection" rows={counts.wrong} />
         </Panel>
@@ -36,7 +35,7 @@ export function ClassView({
           {counts.repeats.length === 0 ? (
             <p>Nobody had the same first cause on two beads.</p>
           ) : (
-            <ul className={styles.list}>
+            <ul className={page.list}>
               {counts.repeats.map(({ student, causeId, name, times, of, handInIds }) => (
                 <li key={`${student} ${causeId}`}>
                   <strong>{studentNames[student] ?? "Unknown"}</strong>: {name}, {times} of {of} beads{" "}
@@ -54,7 +53,7 @@ export function ClassView({
 function CountTable({ head, rows }: { head: string; rows: readonly ClassCount[] }) {
   if (rows.length === 0) return <p>Nothing counted yet.</p>;
   return (
-    <table className={styles.table}>
+    <table className={page.plainTable}>
       <thead>
         <tr>
           <th scope="col">{head}</th>
@@ -69,7 +68,7 @@ function CountTable({ head, rows }: { head: string; rows: readonly ClassCount[] 
             <td>
               {shareText(share)}
               <br />
-              <small className={styles.soft}>{intervalText(share)}</small>
+              <small className={page.note}>{intervalText(share)}</small>
             </td>
             <td>
               <Leads ids={handInIds} />
@@ -88,7 +87,7 @@ function Leads({ ids }: { ids: readonly string[] }) {
       {ids.map((id, i) => (
         <Link
           key={id}
-          className={styles.lead}
+          className={page.lead}
           href={`/feedback/${id}`}
           aria-label={`Hand-in ${i + 1} of ${ids.length}`}
         >

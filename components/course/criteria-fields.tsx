@@ -1,7 +1,6 @@
 "use client";
 
-import { CriteriaOptions } from "@/components/criteria/criteria-options";
-import { NewerVersion } from "@/components/criteria/newer-version";
+import { CriteriaOptions, NewerVersion } from "@/components/criteria";
 import { Field } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import type { ExerciseContent } from "@/lib/course";

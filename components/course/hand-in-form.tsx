@@ -1,20 +1,27 @@
 "use client";
 
-import { Camera, ImageUp } from "lucide-react";
 import { useRouter } from "next/navigation";
-import { useEffect, useId, useState, type ReactNode } from "react";
-import { Button, buttonClass, Chip, Field } from "@/components/ui";
+import { useId, useState, type ReactNode } from "react";
+import { Button, Chip, Field, page } from "@/components/ui";
 import { inWords } from "@/lib/base";
 import type { RunChoices } from "@/lib/course";
-import { fieldLabel, parseReading, quantityOf, type RunSetup } from "@/lib/setup";
+import { fieldLabel, quantityOf, type RunSetup } from "@/lib/setup";
 import { polarities } from "@/lib/trade";
-import { inputText, parseOrUnknown, unitsSentence, type UnitPreferences } from "@/lib/units";
-import styles from "./course.module.css";
-import form from "./hand-in-form.module.css";
-import { sendHandIn } from "./send-hand-in";
-
-const asked = ["wireFeedMPerMin", "volts", "ctwdMm"] as const;
-type Asked = (typeof asked)[number];
+import type { UnitPreferences } from "@/lib/units";
+import styles from "./hand-in-form.module.css";
+import {
+  asked,
+  errorOf,
+  firstError,
+  readTexts,
+  runOf,
+  startTexts,
+  type Asked,
+  type ReadRun,
+  type RunTexts,
+} from "./hand-in-run";
+import { PhotoPick } from "./photo-pick";
+import { sendHandIn, type SentForm } from "./send-hand-in";
 
 export interface HandInFormProps {
   readonly code: string;
@@ -28,129 +35,37 @@ export interface HandInFormProps {
 
 const TYPED = "typed";
 
+/** Who hands in: chosen from the list, or a name typed in. */
+interface Student {
+  readonly who: string;
+  readonly typedName: string;
+}
+
 /** Who, a photo, four numbers and a word: handed in with one press. */
 export function HandInForm({ code, students, signedInAs, setup, facts, units }: HandInFormProps) {
-  const router = useRouter();
-  const [who, setWho] = useState(students.length === 0 ? TYPED : "");
-  const [typedName, setTypedName] = useState("");
+  const who = students.length === 0 ? TYPED : "";
+  const [student, setStudent] = useState<Student>({ who, typedName: "" });
   const [photo, setPhoto] = useState<File | null>(null);
-  const [texts, setTexts] = useState(() => startTexts(setup, units));
-  const [polarity, setPolarity] = useState(setup.polarity);
+  const run = useTypedRun(setup, units);
   const [note, setNote] = useState("");
-  const [sent, setSent] = useState<number | null>(null);
-  const [message, setMessage] = useState<string | null>(null);
-  const read = Object.fromEntries(
-    asked.map((name) => [name, parseOrUnknown(texts[name], (text) => parseReading(name, text, units))]),
-  ) as Record<Asked, ReturnType<typeof parseOrUnknown>>;
-
-  const send = async () => {
-    const wrong =
-      missing({ signedInAs, who, typedName, photo }) ??
-      asked.map((name) => errorOf(read[name])).find(Boolean);
-    if (wrong || !photo) return setMessage(wrong ?? null);
-    const value = (name: Asked) => (read[name].ok ? read[name].value : null);
-    const run: RunChoices = {
-      wireFeedMPerMin: value("wireFeedMPerMin"),
-      volts: value("volts"),
-      ctwdMm: value("ctwdMm"),
-      polarity,
-    };
-    setMessage(null);
-    setSent(0);
-    const answer = await sendHandIn(
-      code,
-      photo,
-      {
-        personId: signedInAs === null && who !== TYPED ? who : null,
-        givenName: signedInAs === null && who === TYPED ? typedName : null,
-        note,
-        run,
-      },
-      setSent,
-    );
-    if (answer.ok) return router.push(answer.value.address);
-    setSent(null);
-    setMessage(inWords(answer));
+  const sending = useHandingIn(code);
+  const send = () => {
+    const wrong = missing(student, signedInAs, photo) ?? firstError(run.read);
+    if (wrong || !photo) return sending.say(wrong ?? null);
+    return sending.send(photo, { ...saidBy(student, signedInAs), note, run: runOf(run.read, run.polarity) });
   };
-
   return (
     <form
-      className={styles.form}
+      className={page.stack}
       aria-label="Hand in"
       onSubmit={(event) => {
         event.preventDefault();
         void send();
       }}
     >
-      {signedInAs !== null ? (
-        <p>Handing in as {signedInAs}.</p>
-      ) : (
-        <>
-          {students.length > 0 && (
-            <Field label="Who are you?">
-              {(ids) => (
-                <select {...ids} value={who} onChange={(event) => setWho(event.target.value)}>
-                  <option value="">Choose your name …</option>
-                  {students.map(({ id, name }) => (
-                    <option key={id} value={id}>
-                      {name}
-                    </option>
-                  ))}
-                  <option value={TYPED}>I am not in this list</option>
-                </select>
-              )}
-            </Field>
-          )}
-          {who === TYPED && (
-            <Field label="Your name">
-              {(ids) => (
-                <input
-                  {...ids}
-                  value={typedName}
-                  maxLength={80}
-                  autoComplete="name"
-                  onChange={(event) => setTypedName(event.target.value)}
-                />
-              )}
-            </Field>
-          )}
-        </>
-      )}
+      <Who {...{ students, signedInAs, student }} onChange={setStudent} />
       <PhotoPick photo={photo} onPick={setPhoto} />
-      <details className={styles.details} open>
-        <summary>How you ran it</summary>
-        <p className={styles.soft}>The set-up of the exercise is filled in. Change what was different.</p>
-        <div className={styles.row}>
-          {asked.map((name) => (
-            <Field
-              key={name}
-              label={`${fieldLabel(name)} (${quantityOf(name).unit(units)})`}
-              error={errorOf(read[name])}
-            >
-              {(ids) => (
-                <input
-                  {...ids}
-                  inputMode="decimal"
-                  autoComplete="off"
-                  placeholder="not known"
-                  value={texts[name]}
-                  onChange={({ target }) => setTexts((old) => ({ ...old, [name]: target.value }))}
-                />
-              )}
-            </Field>
-          ))}
-        </div>
-        <Labelled label={fieldLabel("polarity")}>
-          {polarities.map((one) => (
-            <Chip key={one} on={polarity === one} onClick={() => setPolarity(polarity === one ? null : one)}>
-              {one}
-            </Chip>
-          ))}
-        </Labelled>
-        {facts.length > 0 && (
-          <p className={styles.soft}>{facts.map(({ label, value }) => `${label}: ${value}`).join(" · ")}</p>
-        )}
-      </details>
+      <HowRun {...run} {...{ units, facts }} />
       <Field label="Note for your instructor, if any">
         {(ids) => (
           <textarea
@@ -162,87 +77,159 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
           />
         )}
       </Field>
-      {message && (
-        <p className={styles.alert} role="alert">
-          {message}
+      {sending.message && (
+        <p className={page.alert} role="alert">
+          {sending.message}
         </p>
       )}
-      <Button type="submit" tone="main" size="large" disabled={sent !== null}>
-        {sent === null ? "Hand in" : `Sending, ${Math.round(sent * 100)} %`}
+      <Button type="submit" tone="main" size="large" disabled={sending.sent !== null}>
+        {sending.sent === null ? "Hand in" : `Sending, ${Math.round(sending.sent * 100)} %`}
       </Button>
     </form>
   );
 }
 
-function startTexts(setup: RunSetup, units: UnitPreferences): Record<Asked, string> {
-  const text = (name: Asked) => inputText(quantityOf(name).input, setup[name], units);
-  return { wireFeedMPerMin: text("wireFeedMPerMin"), volts: text("volts"), ctwdMm: text("ctwdMm") };
+/** How it was run, as it is being typed. */
+function useTypedRun(setup: RunSetup, units: UnitPreferences) {
+  const [texts, onTexts] = useState(() => startTexts(setup, units));
+  const [polarity, onPolarity] = useState(setup.polarity);
+  return { texts, onTexts, polarity, onPolarity, read: readTexts(texts, units) };
 }
 
-function errorOf(read: ReturnType<typeof parseOrUnknown>): string | null {
-  return read.ok ? null : read.issues.map(unitsSentence).join(" ");
+/** One hand-in on its way: how much of it has gone, and why it was refused. */
+function useHandingIn(code: string) {
+  const router = useRouter();
+  const [sent, setSent] = useState<number | null>(null);
+  const [message, setMessage] = useState<string | null>(null);
+  const send = async (photo: File, form: SentForm) => {
+    setMessage(null);
+    setSent(0);
+    const answer = await sendHandIn(code, photo, form, setSent);
+    if (answer.ok) return router.push(answer.value.address);
+    setSent(null);
+    setMessage(inWords(answer));
+  };
+  return { sent, message, say: setMessage, send };
 }
 
-function missing(form: {
-  signedInAs: string | null;
-  who: string;
-  typedName: string;
-  photo: File | null;
-}): string | null {
-  if (form.signedInAs === null && form.who === "") return "Choose your name from the list first.";
-  if (form.signedInAs === null && form.who === TYPED && form.typedName.trim() === "")
-    return "Type your name first.";
-  return form.photo ? null : "Take or choose a photo of the bead first.";
+const saidBy = ({ who, typedName }: Student, signedInAs: string | null) => ({
+  personId: signedInAs === null && who !== TYPED ? who : null,
+  givenName: signedInAs === null && who === TYPED ? typedName : null,
+});
+
+function missing({ who, typedName }: Student, signedInAs: string | null, photo: File | null): string | null {
+  if (signedInAs === null && who === "") return "Choose your name from the list first.";
+  if (signedInAs === null && who === TYPED && typedName.trim() === "") return "Type your name first.";
+  return photo ? null : "Take or choose a photo of the bead first.";
+}
+
+function Who({
+  students,
+  signedInAs,
+  student,
+  onChange,
+}: Pick<HandInFormProps, "students" | "signedInAs"> & {
+  student: Student;
+  onChange: (student: Student) => void;
+}) {
+  if (signedInAs !== null) return <p>Handing in as {signedInAs}.</p>;
+  return (
+    <>
+      {students.length > 0 && (
+        <Field label="Who are you?">
+          {(ids) => (
+            <select
+              {...ids}
+              value={student.who}
+              onChange={({ target }) => onChange({ ...student, who: target.value })}
+            >
+              <option value="">Choose your name …</option>
+              {students.map(({ id, name }) => (
+                <option key={id} value={id}>
+                  {name}
+                </option>
+              ))}
+              <option value={TYPED}>I am not in this list</option>
+            </select>
+          )}
+        </Field>
+      )}
+      {student.who === TYPED && (
+        <Field label="Your name">
+          {(ids) => (
+            <input
+              {...ids}
+              value={student.typedName}
+              maxLength={80}
+              autoComplete="name"
+              onChange={({ target }) => onChange({ ...student, typedName: target.value })}
+            />
+          )}
+        </Field>
+      )}
+    </>
+  );
+}
+
+/** How it was run; the set-up of the exercise is filled in. */
+function HowRun({
+  texts,
+  read,
+  polarity,
+  units,
+  facts,
+  onTexts,
+  onPolarity,
+}: Pick<HandInFormProps, "units" | "facts"> & {
+  texts: RunTexts;
+  read: ReadRun;
+  polarity: RunChoices["polarity"];
+  onTexts: (texts: RunTexts) => void;
+  onPolarity: (polarity: RunChoices["polarity"]) => void;
+}) {
+  const label = (name: Asked) => `${fieldLabel(name)} (${quantityOf(name).unit(units)})`;
+  return (
+    <details className={page.details} open>
+      <summary>How you ran it</summary>
+      <p className={page.note}>The set-up of the exercise is filled in. Change what was different.</p>
+      <div className={page.fields}>
+        {asked.map((name) => (
+          <Field key={name} label={label(name)} error={errorOf(read[name])}>
+            {(ids) => (
+              <input
+                {...ids}
+                inputMode="decimal"
+                autoComplete="off"
+                placeholder="not known"
+                value={texts[name]}
+                onChange={({ target }) => onTexts({ ...texts, [name]: target.value })}
+              />
+            )}
+          </Field>
+        ))}
+      </div>
+      <Labelled label={fieldLabel("polarity")}>
+        {polarities.map((one) => (
+          <Chip key={one} on={polarity === one} onClick={() => onPolarity(polarity === one ? null : one)}>
+            {one}
+          </Chip>
+        ))}
+      </Labelled>
+      {facts.length > 0 && (
+        <p className={page.note}>{facts.map(({ label, value }) => `${label}: ${value}`).join(" · ")}</p>
+      )}
+    </details>
+  );
 }
 
 function Labelled({ label, children }: { label: string; children: ReactNode }) {
   const id = useId();
   return (
-    <div role="group" aria-labelledby={id} className={form.group}>
-      <span id={id} className={form.label}>
+    <div role="group" aria-labelledby={id} className={styles.group}>
+      <span id={id} className={styles.label}>
         {label}
       </span>
-      <div className={styles.buttons}>{children}</div>
-    </div>
-  );
-}
-
-function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (photo: File) => void }) {
-  const [shown, setShown] = useState<string | null>(null);
-  useEffect(() => {
-    if (!photo) return;
-    const url = URL.createObjectURL(photo);
-    setShown(url);
-    return () => URL.revokeObjectURL(url);
-  }, [photo]);
-  const input = (label: string, capture: boolean, icon: ReactNode) => (
-    <label className={`${buttonClass("plain", "large")} ${form.pick}`}>
-      {icon} {label}
-      <input
-        type="file"
-        className="visually-hidden"
-        accept="image/*,.heic,.heif"
-        {...(capture ? { capture: "environment" as const } : {})}
-        onChange={({ target }) => {
-          const [file] = target.files ?? [];
-          if (file) onPick(file);
-        }}
-      />
-    </label>
-  );
-  return (
-    <div className={form.group}>
-      <div className={styles.buttons}>
-        {input("Take a photo", true, <Camera aria-hidden="true" />)}
-        {input("Choose a photo", false, <ImageUp aria-hidden="true" />)}
-      </div>
-      {photo && (
-        <p role="status">
-          {photo.name}, {(photo.size / 2 ** 20).toFixed(1)} MB
-        </p>
-      )}
-      {/* A browser that cannot show the format (HEIC) shows nothing here; the photo is sent all the same. */}
-      {shown && <img className={form.preview} src={shown} alt="" onError={() => setShown(null)} />}
+      <div className={page.buttons}>{children}</div>
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import Link from "next/link";
-import { VerdictBadge, type VerdictWord } from "@/components/beads/verdict-badge";
-import styles from "./course.module.css";
+import { VerdictBadge, type VerdictWord } from "@/components/beads";
+import { page } from "@/components/ui";
 
 export interface ShownHandIn {
   readonly id: string;
@@ -11,9 +11,9 @@ export interface ShownHandIn {
 }
 
 const stateOf = ({ feedback }: ShownHandIn) => {
-  if (feedback?.repliedAt) return { word: "replied", tone: styles.good };
-  if (feedback?.returnedAt) return { word: "returned", tone: styles.good };
-  return feedback ? { word: "draft", tone: styles.wait } : { word: "waiting", tone: styles.wait };
+  if (feedback?.repliedAt) return { word: "replied", tone: page.good };
+  if (feedback?.returnedAt) return { word: "returned", tone: page.good };
+  return feedback ? { word: "draft", tone: page.wait } : { word: "waiting", tone: page.wait };
 };
 
 /** One hand-in in a list: whose, when, and how far its answer is. */
@@ -30,16 +30,16 @@ export function HandInState({
 }) {
   const { word, tone } = stateOf(handIn);
   return (
-    <li className={styles.item}>
-      <Link className={styles.link} href={`/feedback/${handIn.id}`}>
+    <li className={page.item}>
+      <Link className={page.link} href={`/feedback/${handIn.id}`}>
         {handIn.student ?? "Name removed"}
         {withExercise && `, ${handIn.exerciseTitle}`}
       </Link>
-      <span className={styles.soft}>
+      <span className={page.note}>
         {day}
         {handIn.late && " · late"}
       </span>
-      <span className={`${styles.tag} ${tone}`}>{word}</span>
+      <span className={`${page.tag} ${tone}`}>{word}</span>
       {verdict && <VerdictBadge verdict={verdict} />}
     </li>
   );

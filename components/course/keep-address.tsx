@@ -1,8 +1,7 @@
 "use client";
 
 import { useState, useSyncExternalStore } from "react";
-import { Button } from "@/components/ui";
-import styles from "./course.module.css";
+import { Button, page } from "@/components/ui";
 
 const never = () => () => undefined;
 
@@ -26,14 +25,14 @@ export function KeepAddress({ address }: { address: string }) {
     }
   };
   return (
-    <div className={styles.done} role="status">
+    <div className={page.done} role="status">
       <strong>Handed in. Keep this page’s address: your feedback appears here.</strong>
       <p>Whoever has the address sees it, so keep it to yourself. It is shown nowhere else.</p>
-      <p className={styles.address}>
+      <p className={page.address}>
         {origin}
         {address}
       </p>
-      <div className={styles.buttons}>
+      <div className={page.buttons}>
         <Button onClick={() => void keep()}>Keep the address</Button>
         {kept && <span>{kept}</span>}
       </div>

@@ -1,7 +1,6 @@
-import { Button, Field, Panel } from "@/components/ui";
+import { Button, Field, page, Panel } from "@/components/ui";
 import type { Answer } from "@/lib/base";
 import { ActionForm } from "./action-form";
-import styles from "./course.module.css";
 
 /** The student's reply beside the answer; the form only where they may write it. */
 export function Reply({
@@ -18,8 +17,8 @@ export function Reply({
     <Panel title="The student’s reply" tone="blue">
       {reply !== null && (
         <div>
-          <p className={styles.words}>{reply}</p>
-          <p className={styles.soft}>{day}</p>
+          <p className={page.words}>{reply}</p>
+          <p className={page.note}>{day}</p>
         </div>
       )}
       {action && (

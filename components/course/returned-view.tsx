@@ -1,7 +1,6 @@
-import { Panel } from "@/components/ui";
+import { page, Panel } from "@/components/ui";
 import { itemsOver, rubricScore, scoreText, stepWords, type ReturnedFeedback } from "@/lib/course";
-import styles from "./course.module.css";
-import { LayeredPhoto } from "./layered-photo";
+import { LayeredPhoto } from "@/components/layer";
 
 /** Feedback as it was returned: read from the frozen text and nothing else. */
 export function ReturnedView({
@@ -30,7 +29,7 @@ export function ReturnedView({
           name={`Photo ${i + 1}, ${photo.role}`}
         />
       ))}
-      <div className={styles.columns}>
+      <div className={page.columns}>
         <Panel title="Your instructor says" tone="ok">
           {quick.length > 0 && (
             <ul>
@@ -39,12 +38,12 @@ export function ReturnedView({
               ))}
             </ul>
           )}
-          {remark.trim() !== "" && <p className={styles.words}>{remark}</p>}
+          {remark.trim() !== "" && <p className={page.words}>{remark}</p>}
           {quick.length === 0 && remark.trim() === "" && <p>See the marks on the photo.</p>}
         </Panel>
         {rubric.length > 0 && (
           <Panel title="Rubric" tone="purple" aside={<strong>{score}</strong>}>
-            <table className={styles.table}>
+            <table className={page.plainTable}>
               <thead>
                 <tr>
                   <th scope="col">Line</th>
@@ -65,8 +64,8 @@ export function ReturnedView({
           </Panel>
         )}
       </div>
-      <p className={styles.soft}>
-        Returned {day}, frozen. <span className={styles.address}>SHA-256 {digest.slice(0, 16)}…</span>
+      <p className={page.note}>
+        Returned {day}, frozen. <span className={page.address}>SHA-256 {digest.slice(0, 16)}…</span>
       </p>
     </>
   );

@@ -1,4 +1,4 @@
-import { sendPhoto } from "@/components/saving/send-photo";
+import { sendPhoto } from "@/components/saving";
 import type { Answer } from "@/lib/base";
 import type { RunChoices } from "@/lib/course";
 

@@ -1,8 +1,8 @@
 import Link from "next/link";
-import { VerdictBadge } from "@/components/beads/verdict-badge";
+import { VerdictBadge } from "@/components/beads";
+import { page } from "@/components/ui";
 import type { ProgressBead, ProgressStep } from "@/lib/course";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
-import styles from "./course.module.css";
 
 export interface StudentBead extends ProgressBead {
   readonly number: number;
@@ -27,11 +27,11 @@ export function StudentSteps({
 }) {
   if (beads.length === 0) return <p>No bead yet.</p>;
   return (
-    <ol className={styles.list}>
+    <ol className={page.list}>
       {beads.map((bead, i) => (
-        <li key={bead.beadId} className={styles.item}>
+        <li key={bead.beadId} className={page.item}>
           {bead.photo && (
-            <img className={styles.thumb} src={`/api/photos/${bead.photo}/thumb`} alt="" loading="lazy" />
+            <img className={page.thumb} src={`/api/photos/${bead.photo}/thumb`} alt="" loading="lazy" />
           )}
           <div style={{ flex: "1 1 320px" }}>
             <h3>
@@ -39,7 +39,7 @@ export function StudentSteps({
                 {bead.number} {bead.title}
               </Link>
             </h3>
-            <p className={styles.soft}>
+            <p className={page.note}>
               {bead.day}
               {bead.cause && ` · first cause: ${bead.cause}`}
             </p>
@@ -54,7 +54,7 @@ export function StudentSteps({
           </div>
           <VerdictBadge verdict={bead.verdict} />
           {bead.feedback && (
-            <Link className={styles.link} href={`/feedback/${bead.feedback.handInId}`}>
+            <Link className={page.link} href={`/feedback/${bead.feedback.handInId}`}>
               {bead.feedback.returned ? "Feedback" : "Handed in"}
             </Link>
           )}
@@ -67,10 +67,10 @@ export function StudentSteps({
 function Step({ step, before }: { step: ProgressStep | undefined; before: StudentBead | undefined }) {
   if (!step || !before) return null;
   const lines = [
-    { word: "Gone", ids: step.gone, tone: styles.good },
-    { word: "Still there", ids: step.stayed, tone: styles.bad },
-    { word: "New", ids: step.fresh, tone: styles.bad },
-    { word: "Not marked this time, and nobody said they looked", ids: step.notLooked, tone: styles.wait },
+    { word: "Gone", ids: step.gone, tone: page.good },
+    { word: "Still there", ids: step.stayed, tone: page.bad },
+    { word: "New", ids: step.fresh, tone: page.bad },
+    { word: "Not marked this time, and nobody said they looked", ids: step.notLooked, tone: page.wait },
   ].filter(({ ids }) => ids.length > 0);
   if (lines.length === 0 && step.verdict === null) return null;
   return (

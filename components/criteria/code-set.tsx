@@ -1,6 +1,5 @@
 import Link from "next/link";
-import { buttonClass, Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { buttonClass, page, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import styles from "./criteria.module.css";
 
@@ -26,8 +25,8 @@ export function CodeSet({ set, copies }: { readonly set: CriteriaSummary; readon
       </p>
       <details className={styles.more}>
         <summary>Its limits</summary>
-        <div className={form.scroll} role="region" aria-label={`Limits of ${set.title}`} tabIndex={0}>
-          <table className={form.table}>
+        <div className={page.scroll} role="region" aria-label={`Limits of ${set.title}`} tabIndex={0}>
+          <table className={page.table}>
             <thead>
               <tr>
                 <th scope="col">Clause</th>

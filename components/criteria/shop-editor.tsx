@@ -3,11 +3,8 @@
 import { Plus } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { useState } from "react";
-import { SaveBar } from "@/components/saving/save-bar";
-import type { Save } from "@/components/saving/saver";
-import { useEdited, type Editing, type SavedAndSaid } from "@/components/saving/use-edited";
-import { Button, Field, Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { SaveBar, useEdited, type Editing, type Save, type SavedAndSaid } from "@/components/saving";
+import { Button, Field, form, Panel } from "@/components/ui";
 import type { ShopRow } from "@/lib/accept";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./criteria.module.css";
@@ -15,41 +12,28 @@ import { draftErrors, movedRow, newRow, type ShopDraft } from "./shop-draft";
 import { ShopRowFields } from "./shop-row-fields";
 import { TryOut, type TriedBead, type TryOn } from "./try-out";
 
+const MOST_ROWS = 100;
+
 /** The revision is the version; the key is where a new set is found. */
 export type SavedShopSet = SavedAndSaid & { readonly key: string };
+
+interface ShopEditorProps extends Omit<Editing<ShopDraft>, "save"> {
+  readonly save: Save<ShopDraft, SavedShopSet>;
+  readonly tryOn: TryOn;
+  readonly beads: readonly TriedBead[];
+  readonly units: UnitPreferences;
+}
 
 /**
  * Limits being written: rows of one limit each, tried on a bead of the shop before they are saved as a version.
  * Revision 0 is a set that is not saved yet.
  */
-export function ShopEditor({
-  tryOn,
-  beads,
-  units,
-  ...editing
-}: Omit<Editing<ShopDraft>, "save"> & {
-  readonly save: Save<ShopDraft, SavedShopSet>;
-  readonly tryOn: TryOn;
-  readonly beads: readonly TriedBead[];
-  readonly units: UnitPreferences;
-}) {
-  const router = useRouter();
-  const [isLeaving, setLeaving] = useState(false);
-  const isNew = editing.revision === 0;
-  const saveAndOpen = async (basedOn: number, draft: ShopDraft) => {
-    const answer = await editing.save(basedOn, draft);
-    if (!isNew || !answer.ok) return answer;
-    setLeaving(true);
-    router.push(`/criteria/${answer.value.key}`);
-    return answer;
-  };
-  const edited = useEdited({ ...editing, save: saveAndOpen });
+export function ShopEditor({ tryOn, beads, units, ...editing }: ShopEditorProps) {
+  const { edited, isNew, isLeaving } = useShopSet(editing);
   const { content, change, submit } = edited;
   const [asked, setAsked] = useState(false);
   const errors = draftErrors(content);
   const error = (path: string): string | undefined => (asked ? errors.get(path) : undefined);
-  const { rows } = content;
-  const setRows = (next: readonly ShopRow[]) => change({ rows: next });
   return (
     <form
       className={styles.editor}
@@ -61,55 +45,9 @@ export function ShopEditor({
         if (errors.size === 0) submit();
       }}
     >
-      <Panel title="What it is called" tone="blue">
-        <Field
-          label="Title"
-          hint="An exercise or a contract, as it stands in the choice: “Stringers, first week”."
-          error={error("title") && "Give the limits a title of up to 120 letters."}
-        >
-          {(ids) => (
-            <input
-              {...ids}
-              value={content.title}
-              maxLength={120}
-              autoComplete="off"
-              onChange={({ target }) => change({ title: target.value })}
-            />
-          )}
-        </Field>
-        <Field label="Note" hint="For whom it is meant, what it rests on.">
-          {(ids) => (
-            <textarea
-              {...ids}
-              rows={3}
-              maxLength={2000}
-              value={content.note}
-              onChange={({ target }) => change({ note: target.value })}
-            />
-          )}
-        </Field>
-      </Panel>
-      {rows.map((row, place) => (
-        <ShopRowFields
-          key={row.id}
-          row={row}
-          place={place}
-          last={place === rows.length - 1}
-          units={units}
-          error={(field) => error(`rows.${place}.${field}`)}
-          onChange={(next) => setRows(rows.map((one) => (one.id === row.id ? next : one)))}
-          onMove={(by) => setRows(movedRow(rows, place, by))}
-          onRemove={() => setRows(rows.filter(({ id }) => id !== row.id))}
-        />
-      ))}
-      {rows.length < 100 && (
-        <div>
-          <Button onClick={() => setRows([...rows, newRow(rows)])}>
-            <Plus size={20} aria-hidden="true" /> Add a limit
-          </Button>
-        </div>
-      )}
-      {rows.length === 0 && asked && (
+      <NamePanel {...{ content, change }} titleError={error("title")} />
+      <Rows rows={content.rows} units={units} error={error} onRows={(rows) => change({ rows })} />
+      {content.rows.length === 0 && asked && (
         <p role="alert" className={`${form.said} ${form.refused}`}>
           Add at least one limit.
         </p>
@@ -125,5 +63,99 @@ export function ShopEditor({
         {isNew ? "Save as version 1" : "Save as the next version"}
       </SaveBar>
     </form>
+  );
+}
+
+/** A set being edited; a new one is opened under its key once it is saved. */
+function useShopSet(editing: Pick<ShopEditorProps, "start" | "revision" | "save" | "readStored">) {
+  const router = useRouter();
+  const [isLeaving, setLeaving] = useState(false);
+  const isNew = editing.revision === 0;
+  const saveAndOpen = async (basedOn: number, draft: ShopDraft) => {
+    const answer = await editing.save(basedOn, draft);
+    if (!isNew || !answer.ok) return answer;
+    setLeaving(true);
+    router.push(`/criteria/${answer.value.key}`);
+    return answer;
+  };
+  return { edited: useEdited({ ...editing, save: saveAndOpen }), isNew, isLeaving };
+}
+
+function NamePanel({
+  content: { title, note },
+  change,
+  titleError,
+}: {
+  content: ShopDraft;
+  change: (part: Partial<ShopDraft>) => void;
+  titleError: string | undefined;
+}) {
+  return (
+    <Panel title="What it is called" tone="blue">
+      <Field
+        label="Title"
+        hint="An exercise or a contract, as it stands in the choice: “Stringers, first week”."
+        error={titleError && "Give the limits a title of up to 120 letters."}
+      >
+        {(ids) => (
+          <input
+            {...ids}
+            value={title}
+            maxLength={120}
+            autoComplete="off"
+            onChange={({ target }) => change({ title: target.value })}
+          />
+        )}
+      </Field>
+      <Field label="Note" hint="For whom it is meant, what it rests on.">
+        {(ids) => (
+          <textarea
+            {...ids}
+            rows={3}
+            maxLength={2000}
+            value={note}
+            onChange={({ target }) => change({ note: target.value })}
+          />
+        )}
+      </Field>
+    </Panel>
+  );
+}
+
+/** One limit each, in the order they are shown in. */
+function Rows({
+  rows,
+  units,
+  error,
+  onRows,
+}: {
+  rows: readonly ShopRow[];
+  units: UnitPreferences;
+  error: (path: string) => string | undefined;
+  onRows: (rows: readonly ShopRow[]) => void;
+}) {
+  return (
+    <>
+      {rows.map((row, place) => (
+        <ShopRowFields
+          key={row.id}
+          row={row}
+          place={place}
+          last={place === rows.length - 1}
+          units={units}
+          error={(field) => error(`rows.${place}.${field}`)}
+          onChange={(next) => onRows(rows.map((one) => (one.id === row.id ? next : one)))}
+          onMove={(by) => onRows(movedRow(rows, place, by))}
+          onRemove={() => onRows(rows.filter(({ id }) => id !== row.id))}
+        />
+      ))}
+      {rows.length < MOST_ROWS && (
+        <div>
+          <Button onClick={() => onRows([...rows, newRow(rows)])}>
+            <Plus size={20} aria-hidden="true" /> Add a limit
+          </Button>
+        </div>
+      )}
+    </>
   );
 }

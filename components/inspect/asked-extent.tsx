@@ -1,4 +1,4 @@
-import { LengthField } from "@/components/criteria/length-field";
+import { LengthField } from "@/components/criteria";
 import { wholeWeld, type JobWeld } from "@/lib/inspect";
 import type { UnitPreferences } from "@/lib/units";
 import { ExtentField } from "./extent-field";

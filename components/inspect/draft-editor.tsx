@@ -1,10 +1,8 @@
 "use client";
 
-import { LengthField } from "@/components/criteria/length-field";
-import { SaveBar } from "@/components/saving/save-bar";
-import { useEdited, type Editing } from "@/components/saving/use-edited";
-import { Field, Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { LengthField } from "@/components/criteria";
+import { SaveBar, useEdited, type Editing } from "@/components/saving";
+import { Field, form, Panel } from "@/components/ui";
 import type { InspectionDraft, JobWeld } from "@/lib/inspect";
 import { lengthText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";

@@ -1,7 +1,7 @@
 "use client";
 
 import { useState, type ReactNode } from "react";
-import { useTyped } from "@/components/setup/use-typed";
+import { useTyped } from "@/components/setup";
 import { Choice, Field } from "@/components/ui";
 import { LONGEST_WELD_MM, type Extent } from "@/lib/inspect";
 import {
@@ -24,18 +24,7 @@ const toExtent = (kind: Kind, value: number | null): Extent | null => {
 const numberOf = (extent: Extent | null): number | null =>
   extent === null ? null : extent.kind === "percent" ? extent.percent : extent.lengthMm;
 
-/**
- * How much of a weld: a number and its unit, % of the length or a length in the person's unit. Empty is "not recorded".
- * With another unit chosen the number that was typed is read anew in that unit.
- */
-export function ExtentField({
-  label,
-  hint,
-  extent,
-  units,
-  allowZero,
-  onChange,
-}: {
+interface ExtentFieldProps {
   readonly label: string;
   readonly hint?: ReactNode;
   readonly extent: Extent | null;
@@ -43,32 +32,17 @@ export function ExtentField({
   /** Nothing of it was seen is an answer; nothing of it is asked is none. */
   readonly allowZero: boolean;
   readonly onChange: (extent: Extent | null) => void;
-}) {
-  const [chosen, setChosen] = useState<Kind>("percent");
-  const kind = extent?.kind ?? chosen;
-  const parseAs = (as: Kind) => (text: string) =>
-    as === "percent"
-      ? parsePercent(text, { allowZero })
-      : parseLength(text, { default: units.length, allowZero, max: LONGEST_WELD_MM });
-  const typed = useTyped({
-    value: numberOf(extent),
-    unit: kind === "percent" ? "%" : units.length,
-    write: (value) =>
-      kind === "percent" ? inputText("plain", value, metric) : inputText("length", value, units),
-    parse: parseAs(kind),
-    store: (value) => {
-      setChosen(kind);
-      onChange(toExtent(kind, value));
-    },
-  });
-  const switchTo = (next: Kind) => {
-    const read = parseOrUnknown(typed.text, parseAs(next));
-    setChosen(next);
-    typed.leave();
-    onChange(toExtent(next, read.ok ? read.value : null));
-  };
+}
+
+/**
+ * How much of a weld: a number and its unit, % of the length or a length in the person's unit. Empty is "not recorded".
+ * With another unit chosen the number that was typed is read anew in that unit.
+ */
+export function ExtentField(props: ExtentFieldProps) {
+  const { label, units } = props;
+  const { kind, typed, switchTo } = useTypedExtent(props);
   return (
-    <Field label={label} hint={hint} error={typed.error}>
+    <Field label={label} hint={props.hint} error={typed.error}>
       {(ids) => (
         <div className={styles.extent}>
           <input
@@ -92,4 +66,31 @@ export function ExtentField({
       )}
     </Field>
   );
+}
+
+function useTypedExtent({ extent, units, allowZero, onChange }: ExtentFieldProps) {
+  const [chosen, setChosen] = useState<Kind>("percent");
+  const kind = extent?.kind ?? chosen;
+  const parseAs = (as: Kind) => (text: string) =>
+    as === "percent"
+      ? parsePercent(text, { allowZero })
+      : parseLength(text, { default: units.length, allowZero, max: LONGEST_WELD_MM });
+  const typed = useTyped({
+    value: numberOf(extent),
+    unit: kind === "percent" ? "%" : units.length,
+    write: (value) =>
+      kind === "percent" ? inputText("plain", value, metric) : inputText("length", value, units),
+    parse: parseAs(kind),
+    store: (value) => {
+      setChosen(kind);
+      onChange(toExtent(kind, value));
+    },
+  });
+  const switchTo = (next: Kind) => {
+    const read = parseOrUnknown(typed.text, parseAs(next));
+    setChosen(next);
+    typed.leave();
+    onChange(toExtent(next, read.ok ? read.value : null));
+  };
+  return { kind, typed, switchTo };
 }

@@ -1,10 +1,7 @@
 "use client";
 
-import { CriteriaOptions } from "@/components/criteria/criteria-options";
-import { LengthField } from "@/components/criteria/length-field";
-import { NewerVersion } from "@/components/criteria/newer-version";
-import { SaveBar } from "@/components/saving/save-bar";
-import { useEdited, type Editing } from "@/components/saving/use-edited";
+import { CriteriaOptions, LengthField, NewerVersion } from "@/components/criteria";
+import { SaveBar, useEdited, type Editing } from "@/components/saving";
 import { Button, Field, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import { wholeWeld, type JobContent, type JobPart, type JobWeld } from "@/lib/inspect";
@@ -30,6 +27,30 @@ const freshId = (letter: string, rows: readonly { readonly id: string }[]): stri
   return `${letter}${next}`;
 };
 
+/** What can be done to the parts and welds of a job. */
+function rowEdits({ parts, welds }: JobContent, change: (part: Partial<JobContent>) => void) {
+  return {
+    setPart: (id: string, part: Partial<JobPart>) =>
+      change({ parts: parts.map((one) => (one.id === id ? { ...one, ...part } : one)) }),
+    setWeld: (id: string, weld: Partial<JobWeld>) =>
+      change({ welds: welds.map((one) => (one.id === id ? { ...one, ...weld } : one)) }),
+    strikePart: (id: string) => change({ parts: parts.filter((one) => one.id !== id) }),
+    strikeWeld: (id: string) => change({ welds: welds.filter((one) => one.id !== id) }),
+    addPart: () => {
+      const id = freshId("p", parts);
+      const name = `Part ${parts.length + 1}`;
+      change({ parts: [...parts, { id, name, drawing: "", material: "", thicknessMm: null }] });
+    },
+    addWeld: () => {
+      const id = freshId("w", welds);
+      const partId = parts[0]?.id ?? null;
+      const unsaid = { joint: null, position: null, welderId: null, welderMark: "", lengthMm: null };
+      const asked = { asked: wholeWeld, askedNote: "" };
+      change({ welds: [...welds, { id, number: `W${id.slice(1)}`, partId, ...unsaid, ...asked }] });
+    },
+  };
+}
+
 /** Everything a job says, saved as a whole. */
 export function JobEditor({
   criteria,
@@ -43,23 +64,7 @@ export function JobEditor({
 }) {
   const edited = useEdited(editing);
   const { content, change, submit } = edited;
-  const setPart = (id: string, part: Partial<JobPart>) =>
-    change({ parts: content.parts.map((one) => (one.id === id ? { ...one, ...part } : one)) });
-  const setWeld = (id: string, weld: Partial<JobWeld>) =>
-    change({ welds: content.welds.map((one) => (one.id === id ? { ...one, ...weld } : one)) });
-  const addPart = () => {
-    const id = freshId("p", content.parts);
-    const name = `Part ${content.parts.length + 1}`;
-    change({ parts: [...content.parts, { id, name, drawing: "", material: "", thicknessMm: null }] });
-  };
-  const addWeld = () => {
-    const id = freshId("w", content.welds);
-    const partId = content.parts[0]?.id ?? null;
-    const unsaid = { joint: null, position: null, welderId: null, welderMark: "", lengthMm: null };
-    const asked = { asked: wholeWeld, askedNote: "" };
-    const weld = { id, number: `W${id.slice(1)}`, partId, ...unsaid, ...asked };
-    change({ welds: [...content.welds, weld] });
-  };
+  const rows = rowEdits(content, change);
   return (
     <Panel title="What is to be inspected" tone="straw">
       <form
@@ -76,11 +81,11 @@ export function JobEditor({
             key={part.id}
             part={part}
             units={units}
-            change={(next) => setPart(part.id, next)}
-            strike={() => change({ parts: content.parts.filter(({ id }) => id !== part.id) })}
+            change={(next) => rows.setPart(part.id, next)}
+            strike={() => rows.strikePart(part.id)}
           />
         ))}
-        <Button onClick={addPart}>Add a part</Button>
+        <Button onClick={rows.addPart}>Add a part</Button>
         {content.welds.map((weld) => (
           <WeldFields
             key={weld.id}
@@ -88,11 +93,11 @@ export function JobEditor({
             parts={content.parts}
             people={people}
             units={units}
-            change={(next) => setWeld(weld.id, next)}
-            strike={() => change({ welds: content.welds.filter(({ id }) => id !== weld.id) })}
+            change={(next) => rows.setWeld(weld.id, next)}
+            strike={() => rows.strikeWeld(weld.id)}
           />
         ))}
-        <Button onClick={addWeld}>Add a weld</Button>
+        <Button onClick={rows.addWeld}>Add a weld</Button>
         <SaveBar edited={edited}>Save the job</SaveBar>
       </form>
     </Panel>

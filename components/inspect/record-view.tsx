@@ -1,5 +1,4 @@
-import { Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { page, Panel } from "@/components/ui";
 import { beadRows, recordSections, resultNames, type RecordRow, type SignedRecord } from "@/lib/inspect";
 import styles from "./inspect.module.css";
 
@@ -31,7 +30,7 @@ export function RecordView({
     <>
       <Panel title="Result" tone={tones[record.result]}>
         <p className={styles.result}>{resultNames[record.result]}</p>
-        <p className={form.note}>{record.statement}</p>
+        <p className={page.note}>{record.statement}</p>
       </Panel>
       {signature && <SignaturePanel signature={signature} signer={signer} />}
       <Points record={record} />

@@ -1,7 +1,6 @@
 "use client";
 
-import { Button } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { Button, form } from "@/components/ui";
 import { extentStanding, extentText, weldPartText, type InspectionDraft, type JobWeld } from "@/lib/inspect";
 import type { UnitPreferences } from "@/lib/units";
 import { ExtentField } from "./extent-field";

@@ -2,8 +2,7 @@
 
 import { ShieldCheck } from "lucide-react";
 import { useState, useTransition } from "react";
-import { Button, Panel } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Button, form, page, Panel } from "@/components/ui";
 
 /** What the verifier looked at, and one sentence per finding. */
 export interface Verified {
@@ -33,13 +32,13 @@ export function VerifyPanel({ verify }: { verify: () => Promise<Verified> }) {
       </Button>
       <div aria-live="polite">
         {failed && (
-          <p className={`${styles.said} ${styles.refused}`}>
+          <p className={`${form.said} ${form.refused}`}>
             The records could not be read just now. Reload the page and try again.
           </p>
         )}
         {answer && (
           <>
-            <p className={`${styles.said} ${answer.findings.length === 0 ? "" : styles.refused}`}>
+            <p className={`${form.said} ${answer.findings.length === 0 ? "" : form.refused}`}>
               {answer.findings.length === 0
                 ? `Everything fits: ${answer.looked}.`
                 : `${answer.findings.length === 1 ? "One finding" : `${answer.findings.length} findings`} among ${answer.looked}. Keep a copy of the data folder before anything is repaired.`}
@@ -50,8 +49,8 @@ export function VerifyPanel({ verify }: { verify: () => Promise<Verified> }) {
               ))}
             </ul>
             {answer.head && (
-              <p className={styles.note}>
-                Newest seal: <span className={styles.mono}>{answer.head}</span>. Written down outside this
+              <p className={page.note}>
+                Newest seal: <span className={page.mono}>{answer.head}</span>. Written down outside this
                 machine, it shows later whether the log was cut off.
               </p>
             )}

@@ -1,9 +1,8 @@
 "use client";
 
 import { useState } from "react";
-import { logSubject } from "@/components/log/log-words";
-import { Button } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { logSubject } from "@/components/log";
+import { Button, page } from "@/components/ui";
 
 export interface ShownPlace {
   readonly subject: string;
@@ -31,9 +30,9 @@ export function NamePlaces({ look }: { readonly look: () => Promise<readonly Sho
       <Button onClick={() => void ask()} disabled={places === "looking"}>
         {places === "looking" ? "Looking …" : "Look for the name in titles and notes"}
       </Button>
-      {places === "failed" && <p className={form.note}>It could not be looked for. Try again.</p>}
+      {places === "failed" && <p className={page.note}>It could not be looked for. Try again.</p>}
       {Array.isArray(places) && places.length === 0 && (
-        <p className={form.note}>The name stands in no other text.</p>
+        <p className={page.note}>The name stands in no other text.</p>
       )}
       {Array.isArray(places) && places.length > 0 && (
         <ul>

@@ -1,11 +1,10 @@
 "use client";
 
-import { Field, Panel, SaidForm, type Said, type SaidAction } from "@/components/ui";
+import { Field, form, Panel, SaidForm, type Said, type SaidAction } from "@/components/ui";
 import type { Answer } from "@/lib/base";
 import { roleNames, type Role } from "@/lib/people";
 import { NamePlaces, type ShownPlace } from "./name-places";
 import { PersonFields } from "./person-fields";
-import form from "@/components/ui/form.module.css";
 import styles from "./person-panel.module.css";
 
 export interface ShownPerson {

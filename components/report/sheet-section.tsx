@@ -1,4 +1,4 @@
-import { CroppedPhoto } from "@/components/canvas";
+import { CroppedPhoto } from "@/components/picture";
 import { CHECK_YOUR_COPY, type SheetDocument, type SheetSection } from "@/lib/report";
 import { ACROSS_CROP, printedScene } from "./printed-scene";
 import styles from "./sheet.module.css";

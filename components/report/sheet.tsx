@@ -1,4 +1,4 @@
-import { MarkOverlay } from "@/components/canvas";
+import { MarkOverlay } from "@/components/picture";
 import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { ACROSS, printedScene } from "./printed-scene";
 import { SectionPart } from "./sheet-section";
@@ -8,26 +8,7 @@ import styles from "./sheet.module.css";
 export function Sheet({ sheet }: { sheet: SheetDocument }) {
   return (
     <article className={styles.sheet}>
-      <header className={styles.head}>
-        <div>
-          <p className={styles.kicker}>
-            Bead {sheet.number}, revision {sheet.revision} · {sheet.day}
-          </p>
-          <h1>{sheet.title}</h1>
-          {sheet.welder && <p>Run by {sheet.welder}</p>}
-        </div>
-        {sheet.verdict && (
-          <div className={styles.verdictBox}>
-            <p className={styles.word}>{sheet.verdict.word}</p>
-            <p>{sheet.verdict.criteria}</p>
-            {sheet.verdict.checkYourCopy && (
-              <p>
-                <strong>Check your copy.</strong>
-              </p>
-            )}
-          </div>
-        )}
-      </header>
+      <SheetHead sheet={sheet} />
       {sheet.inspectorFirst && (
         <p className={styles.stop}>
           A qualified inspector sees this bead before anything is changed or repaired.
@@ -35,43 +16,10 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
       )}
       <div className={styles.top}>
         <Photos sheet={sheet} />
-        <section>
-          <h2>How it was run</h2>
-          {sheet.setup.length === 0 ? (
-            <p>Not recorded.</p>
-          ) : (
-            <dl className={styles.setup}>
-              {sheet.setup.map(({ label, value }) => (
-                <div key={label}>
-                  <dt>{label}</dt>
-                  <dd>{value}</dd>
-                </div>
-              ))}
-            </dl>
-          )}
-          {sheet.setupFindings.length > 0 && (
-            <ul className={styles.findings}>
-              {sheet.setupFindings.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          )}
-        </section>
+        <HowRun sheet={sheet} />
       </div>
       <Marks sheet={sheet} />
-      {sheet.change && (
-        <section className={styles.change}>
-          <h2>Change this one thing</h2>
-          <p className={styles.changeSentence}>
-            {sheet.change.sentence}
-            {sheet.change.step && <span> {sheet.change.step}.</span>}
-          </p>
-          <p>{sheet.change.reason}</p>
-          {sheet.nextChanges.length > 0 && (
-            <p>Only if that does not cure it: {sheet.nextChanges.join(" Then: ")}</p>
-          )}
-        </section>
-      )}
+      <Change sheet={sheet} />
       <div className={styles.columns}>
         <Causes causes={sheet.causes} causeless={sheet.causeless} />
         <VerdictPart sheet={sheet} />
@@ -94,6 +42,75 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
         ))}
       </footer>
     </article>
+  );
+}
+
+function SheetHead({ sheet }: { sheet: SheetDocument }) {
+  return (
+    <header className={styles.head}>
+      <div>
+        <p className={styles.kicker}>
+          Bead {sheet.number}, revision {sheet.revision} · {sheet.day}
+        </p>
+        <h1>{sheet.title}</h1>
+        {sheet.welder && <p>Run by {sheet.welder}</p>}
+      </div>
+      {sheet.verdict && (
+        <div className={styles.verdictBox}>
+          <p className={styles.word}>{sheet.verdict.word}</p>
+          <p>{sheet.verdict.criteria}</p>
+          {sheet.verdict.checkYourCopy && (
+            <p>
+              <strong>Check your copy.</strong>
+            </p>
+          )}
+        </div>
+      )}
+    </header>
+  );
+}
+
+function HowRun({ sheet }: { sheet: SheetDocument }) {
+  return (
+    <section>
+      <h2>How it was run</h2>
+      {sheet.setup.length === 0 ? (
+        <p>Not recorded.</p>
+      ) : (
+        <dl className={styles.setup}>
+          {sheet.setup.map(({ label, value }) => (
+            <div key={label}>
+              <dt>{label}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {sheet.setupFindings.length > 0 && (
+        <ul className={styles.findings}>
+          {sheet.setupFindings.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Change({ sheet }: { sheet: SheetDocument }) {
+  if (!sheet.change) return null;
+  return (
+    <section className={styles.change}>
+      <h2>Change this one thing</h2>
+      <p className={styles.changeSentence}>
+        {sheet.change.sentence}
+        {sheet.change.step && <span> {sheet.change.step}.</span>}
+      </p>
+      <p>{sheet.change.reason}</p>
+      {sheet.nextChanges.length > 0 && (
+        <p>Only if that does not cure it: {sheet.nextChanges.join(" Then: ")}</p>
+      )}
+    </section>
   );
 }
 

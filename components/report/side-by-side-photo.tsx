@@ -1,4 +1,4 @@
-import { MarkOverlay } from "@/components/canvas";
+import { MarkOverlay } from "@/components/picture";
 import { VIEW_WIDTH, type AlignedPhoto, type LaidPhoto } from "@/lib/assess";
 import { fitLabels, scene, warpDrawing, type SceneShape } from "@/lib/marks";
 import { rulerTicks, type SheetDocument } from "@/lib/report";

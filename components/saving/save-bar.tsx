@@ -1,5 +1,4 @@
-import { Button, SaidLine } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { Button, form, SaidLine } from "@/components/ui";
 import { CollisionNotice } from "./collision-notice";
 import type { useEdited } from "./use-edited";
 
@@ -17,7 +16,7 @@ export function SaveBar<C>({
   return (
     <>
       {readStored && <CollisionNotice state={state} readStored={readStored} choices={choices} />}
-      <div className={styles.row}>
+      <div className={form.row}>
         <Button type="submit" tone="main" disabled={works || state.kind === "collided"}>
           {works ? "Working …" : children}
         </Button>

@@ -19,53 +19,53 @@ export interface Editing<C> {
 
 /** Content that is edited and saved as a whole at a press; what another window saved meanwhile is never lost. */
 export function useEdited<C>({ start, revision, save, readStored }: Editing<C>) {
-  const [content, setContent] = useState(start);
-  const [isEdited, setEdited] = useState(false);
+  const { content, isEdited, setEdited, replace, change } = useContent(start);
   const [setAside, setSetAside] = useState<C | null>(null);
   const { state, send, takeStored, keepOwn } = useRevision("asked", revision, content, save);
-  const replace = (next: C) => {
+  const keepMine = (stored: Stored<C>) => {
+    setEdited(false);
+    keepOwn(stored);
+  };
+  const takeOther = (stored: Stored<C>) => {
+    setSetAside(content);
+    replace(stored.content);
+    takeStored(stored);
+  };
+  const bringBack = (mine: C) => {
+    replace(mine);
+    setSetAside(null);
+  };
+  const submit = () => {
+    setEdited(false);
+    setSetAside(null);
+    void send();
+  };
+  return {
+    ...{ content, state, readStored, change, submit },
+    said: isEdited ? null : saidOf(state),
+    pending: state.kind === "saving",
+    choices: [
+      { label: "Keep mine", choose: keepMine },
+      { label: "Take the other one; mine stays at hand", choose: takeOther },
+    ],
+    bringBack: setAside === null ? null : () => bringBack(setAside),
+  };
+}
+
+/** What stands on the screen, and whether it was touched since it was last saved or shown. */
+function useContent<C>(start: C) {
+  const [content, setContent] = useState(start);
+  const [isEdited, setEdited] = useState(false);
+  const edit = (next: (before: C) => C) => {
     setContent(next);
     setEdited(true);
   };
   return {
     content,
-    state,
-    readStored,
-    said: isEdited ? null : saidOf(state),
-    pending: state.kind === "saving",
-    change: (part: Partial<C>) => {
-      setContent((before) => ({ ...before, ...part }));
-      setEdited(true);
-    },
-    submit: () => {
-      setEdited(false);
-      setSetAside(null);
-      void send();
-    },
-    choices: [
-      {
-        label: "Keep mine",
-        choose: (stored: Stored<C>) => {
-          setEdited(false);
-          keepOwn(stored);
-        },
-      },
-      {
-        label: "Take the other one; mine stays at hand",
-        choose: (stored: Stored<C>) => {
-          setSetAside(content);
-          replace(stored.content);
-          takeStored(stored);
-        },
-      },
-    ],
-    bringBack:
-      setAside === null
-        ? null
-        : () => {
-            replace(setAside);
-            setSetAside(null);
-          },
+    isEdited,
+    setEdited,
+    replace: (next: C) => edit(() => next),
+    change: (part: Partial<C>) => edit((before) => ({ ...before, ...part })),
   };
 }
 

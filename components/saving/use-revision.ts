@@ -1,7 +1,8 @@
 "use client";
 
 import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from "react";
-import { Saver, type Save, type Saved } from "./saver";
+import type { Refusal } from "@/lib/base";
+import { Saver, type Save, type Saved, type SaveState } from "./saver";
 
 /** How long the hands must rest before what they did is saved. */
 const QUIET_MS = 500;
@@ -12,6 +13,22 @@ const unreachable = {
     "Toeline did not answer, so nothing was saved. What you typed stays here; check the connection and try again.",
 } as const;
 
+type When = "auto" | "asked";
+
+/** Saving as a screen holds it in its hands. */
+export interface Revision<V extends Saved> {
+  readonly state: SaveState<V>;
+  /** Sends what is not sent yet; the revision after it, null where it was refused. */
+  readonly flush: () => Promise<number | null>;
+  readonly send: () => Promise<number | null>;
+  /** Somebody else's answer told of a collision. */
+  readonly collide: (refusal: Refusal) => void;
+  /** The screen shows the stored version now: nothing to send. */
+  readonly takeStored: (stored: Saved) => void;
+  /** What is on the screen goes over the stored version, shortly, so that the screen can change first. */
+  readonly keepOwn: (stored: Saved) => void;
+}
+
 /**
  * The one way a screen saves at a revision. `auto` saves shortly after each change and when the page is left; `asked`
  * saves at `send`.
@@ -20,11 +37,11 @@ const unreachable = {
  * @param content What is on the screen now: a new object after each change.
  */
 export function useRevision<C, V extends Saved>(
-  when: "auto" | "asked",
+  when: When,
   revision: number,
   content: C,
   save: Save<C, V>,
-) {
+): Revision<V> {
   const saving = useRef(save);
   const [saver] = useState(
     () =>
@@ -42,7 +59,21 @@ export function useRevision<C, V extends Saved>(
     const timer = setTimeout(() => void flush(), QUIET_MS);
     return () => clearTimeout(timer);
   }, [saver, flush, content, when]);
+  useFlushWhenLeaving(flush, when);
 
+  const takeStored = useCallback((stored: Saved) => saver.settle(stored.revision, true), [saver]);
+  const keepOwn = useCallback(
+    (stored: Saved) => {
+      saver.settle(stored.revision, false);
+      setTimeout(() => void (when === "auto" ? flush() : send()), QUIET_MS);
+    },
+    [saver, flush, send, when],
+  );
+  return { state, flush, send, collide, takeStored, keepOwn };
+}
+
+/** What was changed last is sent before the page is gone. */
+function useFlushWhenLeaving(flush: () => Promise<unknown>, when: When): void {
   useEffect(() => {
     if (when === "asked") return;
     const leaving = () => void flush();
@@ -53,16 +84,4 @@ export function useRevision<C, V extends Saved>(
       window.removeEventListener("pagehide", leaving);
     };
   }, [flush, when]);
-
-  /** The screen shows the stored version now: nothing to send. */
-  const takeStored = useCallback((stored: Saved) => saver.settle(stored.revision, true), [saver]);
-  /** What is on the screen goes over the stored version, shortly, so that the screen can change first. */
-  const keepOwn = useCallback(
-    (stored: Saved) => {
-      saver.settle(stored.revision, false);
-      setTimeout(() => void (when === "auto" ? flush() : send()), QUIET_MS);
-    },
-    [saver, flush, send, when],
-  );
-  return { state, flush, send, collide, takeStored, keepOwn };
 }

@@ -1,2 +1,3 @@
-export { SavedSetups, type SavedSetupsProps } from "./saved-setups";
-export { SetupForm, type SetupFormProps } from "./setup-form";
+export { SavedSetups } from "./saved-setups";
+export { SetupForm } from "./setup-form";
+export { useTyped } from "./use-typed";

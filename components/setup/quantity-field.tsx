@@ -18,17 +18,11 @@ import { useTyped } from "./use-typed";
 
 /** A number with its unit: typed as one likes, shown in the other unit beside it, with the usual window below. */
 export function QuantityField({ name, quick }: { name: NumberField; quick?: readonly number[] }) {
-  const { prefix, setup, set, units, findings } = useForm();
+  const { prefix, setup, units, findings } = useForm();
   const { label, hint: howToRead } = fieldRow(name);
   const kind = quantityOf(name);
   const value = setup[name];
-  const typed = useTyped({
-    value,
-    unit: kind.unit(units),
-    write: (stored) => inputText(kind.input, stored, units),
-    parse: (text) => parseReading(name, text, units),
-    store: (stored) => set({ [name]: stored }),
-  });
+  const typed = useTypedQuantity(name);
   const id = controlId(prefix, name);
   const hint = useHint(name, howToRead);
   const described = [
@@ -73,6 +67,19 @@ export function QuantityField({ name, quick }: { name: NumberField; quick?: read
       <FieldNotes field={name} />
     </div>
   );
+}
+
+/** The number as it is being typed, in the person's units. */
+function useTypedQuantity(name: NumberField) {
+  const { setup, set, units } = useForm();
+  const kind = quantityOf(name);
+  return useTyped({
+    value: setup[name],
+    unit: kind.unit(units),
+    write: (stored) => inputText(kind.input, stored, units),
+    parse: (text) => parseReading(name, text, units),
+    store: (stored) => set({ [name]: stored }),
+  });
 }
 
 /** What stands under the field: how to read it, and the usual window unless a finding about it says so already. */

@@ -27,7 +27,6 @@ export function RejectChart({ points, centre }: { points: readonly RejectPoint[]
     ...point,
     interval: [point.value - point.low, point.high - point.value] as [number, number],
   }));
-  const limit = { type: "step" as const, isAnimationActive: false, dot: false, activeDot: false };
   return (
     <figure className={styles.chart} aria-label="Reject rate over time with control limits">
       <ResponsiveContainer width="100%" height={340}>
@@ -39,7 +38,7 @@ export function RejectChart({ points, centre }: { points: readonly RejectPoint[]
           <CartesianGrid stroke="var(--line)" vertical={false} />
           <XAxis
             dataKey="label"
-            tick={{ fill: "var(--ink)", fontSize: 14 }}
+            tick={{ fill: "var(--ink)", fontSize: 15 }}
             stroke="var(--ink)"
             padding={{ left: 24, right: 24 }}
           />
@@ -48,24 +47,12 @@ export function RejectChart({ points, centre }: { points: readonly RejectPoint[]
             ticks={[0, 0.25, 0.5, 0.75, 1]}
             tickFormatter={percent}
             width={58}
-            tick={{ fill: "var(--ink)", fontSize: 14 }}
+            tick={{ fill: "var(--ink)", fontSize: 15 }}
             stroke="var(--ink)"
           />
           <ReferenceLine y={centre} stroke="var(--blue)" strokeWidth={2} />
-          <Line
-            dataKey="upperLimit"
-            stroke="var(--purple)"
-            strokeDasharray="8 5"
-            strokeWidth={2}
-            {...limit}
-          />
-          <Line
-            dataKey="lowerLimit"
-            stroke="var(--purple)"
-            strokeDasharray="8 5"
-            strokeWidth={2}
-            {...limit}
-          />
+          {limitLine("upperLimit")}
+          {limitLine("lowerLimit")}
           <Line
             dataKey="value"
             type="linear"
@@ -88,31 +75,51 @@ export function RejectChart({ points, centre }: { points: readonly RejectPoint[]
               direction="y"
             />
           </Line>
-          <Tooltip
-            isAnimationActive={false}
-            content={({ active, payload }) => {
-              const point = payload[0]?.payload as RejectPoint | undefined;
-              return active && point ? (
-                <p className={styles.tip}>
-                  <strong>{point.label}</strong>: {point.text}
-                </p>
-              ) : null;
-            }}
-          />
+          <Tooltip isAnimationActive={false} content={Tip} />
         </ComposedChart>
       </ResponsiveContainer>
-      <figcaption className={styles.key}>
-        <span>
-          <i className={styles.keyCentre} /> all together
-        </span>
-        <span>
-          <i className={styles.keyLimit} /> control limits
-        </span>
-        <span>⌶ 95 % interval</span>
-        <span>▲ beyond a limit</span>
-        <span>○ too few beads for firm limits</span>
-      </figcaption>
+      <Key />
     </figure>
+  );
+}
+
+const limitLine = (dataKey: "upperLimit" | "lowerLimit") => (
+  <Line
+    dataKey={dataKey}
+    type="step"
+    stroke="var(--purple)"
+    strokeDasharray="8 5"
+    strokeWidth={2}
+    isAnimationActive={false}
+    dot={false}
+    activeDot={false}
+  />
+);
+
+function Tip({ active, payload }: { active: boolean; payload: readonly { readonly payload?: unknown }[] }) {
+  const point = payload[0]?.payload as RejectPoint | undefined;
+  if (!active || !point) return null;
+  return (
+    <p className={styles.tip}>
+      <strong>{point.label}</strong>: {point.text}
+    </p>
+  );
+}
+
+/** What the strokes and shapes of the chart mean. */
+function Key() {
+  return (
+    <figcaption className={styles.key}>
+      <span>
+        <i className={styles.keyCentre} /> all together
+      </span>
+      <span>
+        <i className={styles.keyLimit} /> control limits
+      </span>
+      <span>⌶ 95 % interval</span>
+      <span>▲ beyond a limit</span>
+      <span>○ too few beads for firm limits</span>
+    </figcaption>
   );
 }
 

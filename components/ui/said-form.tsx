@@ -3,7 +3,8 @@
 import { startTransition, useActionState, type ReactNode } from "react";
 import { inWords, type Answer } from "@/lib/base";
 import { Button, type ButtonProps } from "./button";
-import styles from "./form.module.css";
+import form from "./form.module.css";
+import page from "./page.module.css";
 
 /** What a form tells when it is done. */
 export interface Said {
@@ -37,18 +38,18 @@ export function SaidForm({
   const [answer, run, pending] = useActionState(action, nothingSaid);
   return (
     <form
-      className={className ?? styles.form}
+      className={className ?? form.form}
       onSubmit={(event) => {
         // Through the handler and not the attribute: React empties a form after its action, refusals included.
         event.preventDefault();
-        const form = event.currentTarget;
-        const data = new FormData(form, (event.nativeEvent as SubmitEvent).submitter);
+        const { submitter } = event.nativeEvent as SubmitEvent;
+        const data = new FormData(event.currentTarget, submitter);
         startTransition(() => run(data));
       }}
       action={run}
     >
       {children}
-      <div className={styles.row}>
+      <div className={form.row}>
         <Button type="submit" tone={tone} disabled={pending}>
           {pending ? "Working …" : submit}
         </Button>
@@ -63,12 +64,12 @@ export function SaidLine({ answer }: { answer: Answer<Said> | null }) {
   const text = answer && (answer.ok ? answer.value.text : inWords(answer));
   if (!answer || !text) return null;
   return (
-    <p className={`${styles.said} ${answer.ok ? "" : styles.refused}`} role={answer.ok ? "status" : "alert"}>
+    <p className={`${form.said} ${answer.ok ? "" : form.refused}`} role={answer.ok ? "status" : "alert"}>
       {text}
       {answer.ok && answer.value.once && (
         <>
           {" "}
-          <code className={styles.mono}>{answer.value.once}</code>
+          <code className={page.mono}>{answer.value.once}</code>
         </>
       )}
     </p>

@@ -60,13 +60,22 @@ export function paintSteepToe(draft: SceneDraft, options: SteepToeOptions): void
     });
     path.push([x, toe]);
   }
-  const thin = Math.max(1, Math.round(0.6 / grid.stepMm));
+  recordToe(draft, options, path, toeAngle(draft, path, outward, plan));
+}
+
+function recordToe(
+  draft: SceneDraft,
+  { side, fromMm, toMm }: SteepToeOptions,
+  path: readonly PlanPoint[],
+  angleDeg: number,
+): void {
+  const thin = Math.max(1, Math.round(0.6 / draft.grid.stepMm));
   draft.records.push({
     kind: "steep-toe",
     outline: path.filter((_, i) => i % thin === 0),
     closed: false,
-    sizes: { lengthMm: options.toMm - options.fromMm, angleDeg: toeAngle(draft, path, outward, plan) },
-    place: toePlace(draft, options.side),
+    sizes: { lengthMm: toMm - fromMm, angleDeg },
+    place: toePlace(draft, side),
     stretch: "run",
   });
 }

@@ -14,6 +14,15 @@ export interface GrindingMarkOptions {
   readonly seed: number;
 }
 
+/** Where a hollow of the half axes `a` and `b` ends, along and across it: walked outwards until its share is one. */
+const rimOf = (shareAt: (along: number, across: number) => number, a: number, b: number) =>
+  Array.from({ length: 40 }, (_, i): readonly [along: number, across: number] => {
+    const angle = (2 * Math.PI * i) / 40;
+    let t = 0.3;
+    while (t < 1.4 && shareAt(t * a * Math.cos(angle), t * b * Math.sin(angle)) < 1) t += 0.01;
+    return [t * a * Math.cos(angle), t * b * Math.sin(angle)];
+  });
+
 /** Where the edge of a disc dug in: a hollow as long as the sweep, bright, scored along it. */
 export function paintGrindingMark(draft: SceneDraft, options: GrindingMarkOptions): void {
   const { grid } = draft;
@@ -42,13 +51,10 @@ export function paintGrindingMark(draft: SceneDraft, options: GrindingMarkOption
     raiseMask(grid.mask.bare, k, worn * (0.86 + 0.12 * score));
     if (worn > 0.5) grid.mask.fume[k] = grid.mask.soot[k] = 0;
   });
-  const outline = Array.from({ length: 40 }, (_, i): PlanPoint => {
-    const angle = (2 * Math.PI * i) / 40;
-    let t = 0.3;
-    while (t < 1.4 && shareAt(t * a * Math.cos(angle), t * b * Math.sin(angle)) < 1) t += 0.01;
-    const [along, across] = [t * a * Math.cos(angle), t * b * Math.sin(angle)];
-    return [xMm + along * c - across * s, yMm + along * s + across * c];
-  });
+  const outline = rimOf(shareAt, a, b).map(([along, across]): PlanPoint => [
+    xMm + along * c - across * s,
+    yMm + along * s + across * c,
+  ]);
   draft.records.push({
     kind: "grinding-mark",
     outline,

@@ -11,16 +11,47 @@ export interface TornSurfaceOptions {
   readonly seed: number;
 }
 
-/** Where a tacked-on piece was knocked off: a stump of weld along one side, a torn bright hollow along the other. */
-export function paintTornSurface(draft: SceneDraft, options: TornSurfaceOptions): void {
-  const { grid } = draft;
-  const { xMm, yMm, depthMm, seed } = options;
-  const [a, b] = [options.lengthMm / 2, options.widthMm / 2];
-  const shareAt = (dx: number, dy: number): number => {
+/** Distance from the middle as a share of the ragged edge's, `dx` and `dy` in mm from the middle. */
+type Share = (dx: number, dy: number) => number;
+
+function raggedShare({ lengthMm, widthMm, seed }: TornSurfaceOptions): Share {
+  const [a, b] = [lengthMm / 2, widthMm / 2];
+  return (dx, dy) => {
     const ragged = 0.2 * noise2(dx * 0.55, dy * 0.55, seed) + 0.13 * noise2(dx * 1.9, dy * 1.9, seed + 1);
     return Math.hypot(dx / a, dy / b) * (1 + ragged);
   };
-  const reach = 1.6 * Math.max(a, b);
+}
+
+/** Where a tacked-on piece was knocked off: a stump of weld along one side, a torn bright hollow along the other. */
+export function paintTornSurface(draft: SceneDraft, options: TornSurfaceOptions): void {
+  const { xMm, yMm, depthMm } = options;
+  const b = options.widthMm / 2;
+  const shareAt = raggedShare(options);
+  const reach = 1.6 * Math.max(options.lengthMm / 2, b);
+  tear(draft, options, shareAt, reach);
+  const outline = ring(
+    xMm,
+    yMm,
+    (angle) => {
+      let t = 0.2 * b;
+      while (t < reach && shareAt(t * Math.cos(angle), t * Math.sin(angle)) < 1) t += 0.02;
+      return t;
+    },
+    40,
+  );
+  draft.records.push({
+    kind: "torn-surface",
+    outline,
+    closed: true,
+    sizes: { lengthMm: options.lengthMm, depthMm, areaMmSquared: outlineArea(outline) },
+    place: "beside",
+    stretch: null,
+  });
+}
+
+function tear({ grid }: SceneDraft, options: TornSurfaceOptions, shareAt: Share, reach: number): void {
+  const { xMm, yMm, depthMm, seed } = options;
+  const b = options.widthMm / 2;
   forEachPoint(grid, { x0: xMm - reach, x1: xMm + reach, y0: yMm - reach, y1: yMm + reach }, (k, x, y) => {
     const [dx, dy] = [x - xMm, y - yMm];
     const r = shareAt(dx, dy);
@@ -44,23 +75,5 @@ export function paintTornSurface(draft: SceneDraft, options: TornSurfaceOptions)
     raiseMask(grid.mask.bead, k, 0.7 * inside * (1 - pulledOut));
     raiseMask(grid.mask.bare, k, inside * pulledOut * (0.3 + 0.4 * fibre));
     raiseMask(grid.mask.rust, k, inside * 0.25 * smoothstep(0.2, 0.7, noise2(dx * 1.1, dy * 1.1, seed + 5)));
-  });
-  const outline = ring(
-    xMm,
-    yMm,
-    (angle) => {
-      let t = 0.2 * b;
-      while (t < reach && shareAt(t * Math.cos(angle), t * Math.sin(angle)) < 1) t += 0.02;
-      return t;
-    },
-    40,
-  );
-  draft.records.push({
-    kind: "torn-surface",
-    outline,
-    closed: true,
-    sizes: { lengthMm: options.lengthMm, depthMm, areaMmSquared: outlineArea(outline) },
-    place: "beside",
-    stretch: null,
   });
 }

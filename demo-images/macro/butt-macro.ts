@@ -140,24 +140,29 @@ interface Parts {
   readonly outline: readonly At[];
 }
 
+/** What of the weld lies behind the old joint face of one side. */
+function areaBehind(
+  outline: readonly At[],
+  { points: [, knee], slope }: Groove,
+  t: number,
+  side: 1 | -1,
+): number {
+  const grooveX = (y: number): number => (y < knee[1] ? knee[0] : knee[0] + slope * (y - knee[1]));
+  return slicedArea(outline, (y, from, to) => {
+    if (y > 0 || y < -t) return 0;
+    const x = grooveX(y);
+    return side === 1 ? Math.max(0, to - Math.max(from, x)) : Math.max(0, Math.min(to, -x) - from);
+  });
+}
+
 /** Everything that lib/section says of a butt weld, from the curves themselves and by other means. */
 function sizesOf(b: ButtMacro, groove: Groove, p: Parts): Record<string, number> {
   const t = b.thicknessMm;
   const ys = p.face.map(([, y]) => y);
   const beyond = p.root.map(([, y]) => -t - y);
   const deepest = -Math.min(...p.outline.map(([, y]) => y));
-  const grooveX = (y: number): number => {
-    const [, knee] = groove.points;
-    return y < knee[1] ? knee[0] : knee[0] + groove.slope * (y - knee[1]);
-  };
-  const behind = (side: 1 | -1) =>
-    slicedArea(p.outline, (y, from, to) => {
-      if (y > 0 || y < -t) return 0;
-      const x = grooveX(y);
-      return side === 1 ? Math.max(0, to - Math.max(from, x)) : Math.max(0, Math.min(to, -x) - from);
-    });
   const whole = slicedArea(p.outline, (_, from, to) => to - from);
-  const fused = behind(1) + behind(-1);
+  const fused = areaBehind(p.outline, groove, t, 1) + areaBehind(p.outline, groove, t, -1);
   const one = depthsAlong(groove.points, turned(p.side1));
   const two = depthsAlong(groove.points, p.side2);
   const through = b.rootMm >= 0;

@@ -94,25 +94,26 @@ export function filletMacro(f: FilletMacro): MacroSpec {
     ...platesOf(f, frame),
     outline,
     toes: [toe1, toe2],
-    edges: [
-      { role: "plate-1", points: [plus([0, 0], u1, f.leg1Mm + 2), plus([0, 0], u1, f.leg1Mm + 12)] },
-      {
-        role: "plate-2",
-        points:
-          f.kind === "lap"
-            ? [
-                [0, 0.05 * f.plate2Mm],
-                [0, f.plate2Mm - 0.2],
-              ]
-            : [plus([0, 0], u2, f.leg2Mm + 3), plus([0, 0], u2, f.leg2Mm + 12)],
-      },
-    ],
+    edges: edgesOf(f, frame),
     root,
     faults: [...undercutOf(f, frame), ...f.faults],
     runs: [],
     hazMm: f.hazMm,
     sizes: sizesOf(f, frame, { face, behind1, behind2, outline, root, toe1, toe2 }),
   };
+}
+
+/** The plates' edges as somebody would draw them, well off the toes. */
+function edgesOf(f: FilletMacro, { u1, u2 }: Frame): MacroSpec["edges"] {
+  const lapped: readonly At[] = [
+    [0, 0.05 * f.plate2Mm],
+    [0, f.plate2Mm - 0.2],
+  ];
+  const upright = [plus([0, 0], u2, f.leg2Mm + 3), plus([0, 0], u2, f.leg2Mm + 12)];
+  return [
+    { role: "plate-1", points: [plus([0, 0], u1, f.leg1Mm + 2), plus([0, 0], u1, f.leg1Mm + 12)] },
+    { role: "plate-2", points: f.kind === "lap" ? lapped : upright },
+  ];
 }
 
 function faceOf(toe1: At, toe2: At, f: FilletMacro, bisector: At): readonly At[] {
@@ -224,18 +225,25 @@ interface Parts {
   readonly toe2: At;
 }
 
+/** Of the face over the straight line from toe to toe; below it negative. */
+function heightsOver({ face, toe1, toe2 }: Parts, bisector: At): readonly number[] {
+  const length = apart(toe1, toe2);
+  const across: At = [(toe2[1] - toe1[1]) / length, -(toe2[0] - toe1[0]) / length];
+  const out = inner(across, bisector) < 0 ? ([-across[0], -across[1]] as const) : across;
+  return face.map((point) => inner([point[0] - toe1[0], point[1] - toe1[1]], out));
+}
+
+/** Depths of a melted boundary behind its plate, but for a tenth of the leg at each end. */
+const depths = (curve: readonly At[], u: At, n: At, leg: number): readonly number[] =>
+  // Finer, so that the ends of the range are met.
+  straight(curve, 20)
+    .filter((point) => inner(point, u) >= 0.1 * leg && inner(point, u) <= 0.9 * leg)
+    .map((point) => Math.max(0, -inner(point, n)));
+
 /** Everything that lib/section says of a fillet, from the curves themselves and by other means. */
 function sizesOf(f: FilletMacro, { u1, u2, n1, n2, bisector }: Frame, p: Parts): Record<string, number> {
   const nearest = (from: At): number => Math.min(...p.face.map((point) => apart(point, from)));
-  const length = apart(p.toe1, p.toe2);
-  const across: At = [(p.toe2[1] - p.toe1[1]) / length, -(p.toe2[0] - p.toe1[0]) / length];
-  const out = inner(across, bisector) < 0 ? ([-across[0], -across[1]] as const) : across;
-  const heights = p.face.map((point) => inner([point[0] - p.toe1[0], point[1] - p.toe1[1]], out));
-  const depths = (curve: readonly At[], u: At, n: At, leg: number): readonly number[] =>
-    // Finer, so that the ends of the range are met.
-    straight(curve, 20)
-      .filter((point) => inner(point, u) >= 0.1 * leg && inner(point, u) <= 0.9 * leg)
-      .map((point) => Math.max(0, -inner(point, n)));
+  const heights = heightsOver(p, bisector);
   const one = depths(p.behind1, u1, n1, f.leg1Mm);
   const two = depths(p.behind2, u2, n2, f.leg2Mm);
   const cosine = Math.cos((f.angleDeg * Math.PI) / 360);
@@ -264,7 +272,7 @@ function sizesOf(f: FilletMacro, { u1, u2, n1, n2, bisector }: Frame, p: Parts):
     "fusion-1-least": Math.min(...one),
     "fusion-2-greatest": Math.max(...two),
     "fusion-2-least": Math.min(...two),
-    "face-width": length,
+    "face-width": apart(p.toe1, p.toe2),
     "weld-area": whole,
     "fused-parent-area": whole - laid,
     dilution: (whole - laid) / whole,

@@ -115,18 +115,13 @@ function expose(scene: MacroScene, rgb: Float32Array, depth: Float32Array): void
     }
 }
 
-/** Light from one lamp to the upper left and a bright room; what the ray meets first, and how far away. */
-function shaderOf(scene: MacroScene): (meet: Meet, out: Float64Array) => number {
-  const { spec, params } = scene;
-  const seed = namedSeed(params.seed, `etch ${params.scenario}`);
-  const face = etchedFace(spec, seed);
+type Shader = (meet: Meet, out: Float64Array) => number;
+
+/** The mat under the coupon, with the coupon's shadow on it. */
+function benchShader({ params }: MacroScene, face: ReturnType<typeof etchedFace>): Shader {
   const bench = createBench("rubber-mat", namedSeed(params.seed, "bench"));
-  const object = objectShader(scene);
   const mat = new Float32Array(3);
-  // A polished face mirrors the room: bright towards the lamp, falling off over the coupon.
-  const sheen = (x: number, y: number): number =>
-    1 + 0.16 * Math.tanh((y - x) / 26) + 0.05 * noise2(x * 0.03, y * 0.03, seed + 60);
-  const onBench = (meet: Meet, out: Float64Array): number => {
+  return (meet, out) => {
     const [x, y, t] = meet(-COUPON_MM);
     bench(x, y, mat);
     const under = face.offCoupon(x - 0.35 * COUPON_MM, y + 0.45 * COUPON_MM);
@@ -135,6 +130,18 @@ function shaderOf(scene: MacroScene): (meet: Meet, out: Float64Array) => number 
     for (let c = 0; c < 3; c++) out[c] = 1.3 * mat[c]! * light;
     return t;
   };
+}
+
+/** Light from one lamp to the upper left and a bright room; what the ray meets first, and how far away. */
+function shaderOf(scene: MacroScene): Shader {
+  const { spec, params } = scene;
+  const seed = namedSeed(params.seed, `etch ${params.scenario}`);
+  const face = etchedFace(spec, seed);
+  const onBench = benchShader(scene, face);
+  const object = objectShader(scene);
+  // A polished face mirrors the room: bright towards the lamp, falling off over the coupon.
+  const sheen = (x: number, y: number): number =>
+    1 + 0.16 * Math.tanh((y - x) / 26) + 0.05 * noise2(x * 0.03, y * 0.03, seed + 60);
   return (meet, out) => {
     const [x, y, t] = meet(0);
     const found = object(meet, out);

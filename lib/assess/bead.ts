@@ -79,8 +79,11 @@ export const BeadJudgementSchema = z.object({
 });
 export type BeadJudgement = z.infer<typeof BeadJudgementSchema>;
 
+/** Letters of a bead's title. */
+export const MOST_TITLE = 120;
+
 export const BeadContentSchema = z.object({
-  title: z.string().trim().min(1).max(120),
+  title: z.string().trim().min(1).max(MOST_TITLE),
   welder: z.string().trim().max(80).nullable(),
   setup: RunSetupSchema,
   judgement: BeadJudgementSchema,

@@ -31,6 +31,7 @@ export { sectionSetsFor, type SectionAssessment } from "./assess-section";
 export { editSection, type SectionAction } from "./edit-section";
 export { emptyPhotoSection, PhotoSectionSchema, sectionOf, type PhotoSection } from "./photo-section";
 export { sealedTables } from "./sealed-tables";
+export { nextBead } from "./next-bead";
 export { nextSectionStep, type SectionStep } from "./section-step";
 export { weldKind } from "./weld-kind";
 export { proposal, type Proposal } from "./proposal";

@@ -1,11 +1,8 @@
+import { advance, startHistory, stepBack, stepForward, type History } from "@/lib/marks";
 import type { LayerItem } from "./layer";
 
 /** The items over one photo while they are being drawn. Never stored: only `present` is. */
-export interface LayerHistory {
-  readonly past: readonly (readonly LayerItem[])[];
-  readonly present: readonly LayerItem[];
-  readonly future: readonly (readonly LayerItem[])[];
-}
+export type LayerHistory = History<readonly LayerItem[]>;
 
 export type LayerAction =
   | { readonly type: "add"; readonly item: LayerItem }
@@ -15,30 +12,13 @@ export type LayerAction =
   | { readonly type: "undo" }
   | { readonly type: "redo" };
 
-/** The oldest step is forgotten beyond this many. */
-const MOST_STEPS = 200;
-
-export const startLayer = (items: readonly LayerItem[]): LayerHistory => ({
-  past: [],
-  present: items,
-  future: [],
-});
+export const startLayer = (items: readonly LayerItem[]): LayerHistory => startHistory(items);
 
 /** One step; the same history when nothing changes, so that an undo never does nothing. */
 export function editLayer(history: LayerHistory, action: LayerAction): LayerHistory {
-  const { past, present, future } = history;
-  if (action.type === "undo") {
-    const before = past.at(-1);
-    return before ? { past: past.slice(0, -1), present: before, future: [present, ...future] } : history;
-  }
-  if (action.type === "redo") {
-    const [next, ...rest] = future;
-    return next ? { past: [...past, present], present: next, future: rest } : history;
-  }
-  const next = edited(present, action);
-  return next === present
-    ? history
-    : { past: [...past, present].slice(-MOST_STEPS), present: next, future: [] };
+  if (action.type === "undo") return stepBack(history);
+  if (action.type === "redo") return stepForward(history);
+  return advance(history, edited(history.present, action));
 }
 
 function edited(

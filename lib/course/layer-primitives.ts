@@ -1,4 +1,5 @@
-import type { Primitive } from "@/lib/marks";
+import { distanceToPolyline } from "@/lib/geometry";
+import { LETTER_WIDTH, type Primitive } from "@/lib/marks";
 import type { LayerItem, LayerPoint } from "./layer";
 
 /** Colours of the instructor's hand, as CSS colours; owned by whoever paints. */
@@ -18,8 +19,6 @@ const HEAD = 22;
 const TEXT = 17;
 const LEADING = 1.25;
 const PAD = 7;
-/** Mean width of Barlow's semi-bold letters over their size, rounded up: plates may be a little wide, never narrow. */
-const LETTER = 0.56;
 const LINE_LETTERS = 26;
 
 /** Words in lines of some `LINE_LETTERS` letters, broken at spaces; a longer word stands alone. */
@@ -101,7 +100,10 @@ function plateOf(
 
 function plateSize(lines: readonly string[], unitPx: number): readonly [width: number, height: number] {
   const letters = Math.max(...lines.map((line) => line.length));
-  return [(letters * TEXT * LETTER + 2 * PAD) * unitPx, (lines.length * TEXT * LEADING + 2 * PAD) * unitPx];
+  return [
+    (letters * TEXT * LETTER_WIDTH + 2 * PAD) * unitPx,
+    (lines.length * TEXT * LEADING + 2 * PAD) * unitPx,
+  ];
 }
 
 /** Where an item's words stand: a text where it was put, an arrow's beyond its tail, clear of the shaft. */
@@ -163,14 +165,7 @@ export function distanceToItem(item: LayerItem, at: LayerPoint, unitPx: number):
   if (item.kind === "text") return Infinity;
   const points = item.kind === "arrow" ? [item.from, item.to] : item.points;
   const closed = item.kind === "outline" ? [...points, points[0]!] : points;
-  return Math.min(...closed.slice(1).map((to, i) => distanceToSegment(at, closed[i]!, to)));
-}
-
-function distanceToSegment(at: LayerPoint, a: LayerPoint, b: LayerPoint): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const square = dx * dx + dy * dy;
-  const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((at.x - a.x) * dx + (at.y - a.y) * dy) / square));
-  return Math.hypot(at.x - a.x - t * dx, at.y - a.y - t * dy);
+  return distanceToPolyline(at, closed);
 }
 
 /** The topmost item within `reach` photo pixels; null when none is. */

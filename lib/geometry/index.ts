@@ -13,5 +13,5 @@ export {
 export { convexHull, greatestExtent, leastWidth } from "./hull";
 export { type AnySpace, type Point } from "./point";
 export { crossesItself, linesMeet, polygonArea, signedArea } from "./polygon";
-export { pointAlong, polylineLength, projectOnPolyline } from "./polyline";
+export { distanceToPolyline, pointAlong, polylineLength, projectOnPolyline } from "./polyline";
 export { add, angleDeg, centroidOf, cross, distance, dot, length, midpoint, subtract, times } from "./vector";

@@ -43,6 +43,10 @@ export function projectOnPolyline<S = AnySpace>(
   return best;
 }
 
+/** From a point to the nearest point of a polyline; Infinity for fewer than two points, which are no line to be near. */
+export const distanceToPolyline = (point: Point, polyline: readonly Point[]): number =>
+  Math.abs(projectOnPolyline(point, polyline)?.offset ?? Infinity);
+
 /** The point a given length along, held to the ends. Null for no points. */
 export function pointAlong<S = AnySpace>(polyline: readonly Point<S>[], along: number): Point<S> | null {
   let rest = Math.max(0, along);

@@ -1,3 +1,4 @@
+export { beadForWeld } from "./bead-for-weld";
 export { acceptedBeyond } from "./accepted-beyond";
 export { beadRows, sectionRows, bothText, ruleOf } from "./bead-rows";
 export { emptyInspection, InspectionDraftSchema, type InspectionDraft } from "./draft";

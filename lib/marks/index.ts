@@ -18,16 +18,16 @@ export {
   type Scale,
 } from "./drawing";
 export { newMark } from "./edit-drawing";
-export { advance, startHistory, type History } from "./history";
+export { advance, startHistory, stepBack, stepForward, type History } from "./history";
 export { fitLabels } from "./fit-labels";
-export { offsetBy, primitives, type Primitive } from "./primitives";
+export { LETTER_WIDTH, offsetBy, primitives, type Primitive } from "./primitives";
 export { reduce } from "./reduce";
 export { mapScalePoints, scalePoints } from "./scale-points";
 export { scene } from "./scene";
 export { markStyle } from "./scene-mark";
 export { scaleWords } from "./scene-guides";
 export { groupStyles, type MarkGroup } from "./scene-style";
-export { sceneToSvg, type SvgNode } from "./scene-to-svg";
+export { primitivesToSvg, sceneToSvg, type SvgNode } from "./scene-to-svg";
 export {
   type SceneInk,
   type SceneLabel,

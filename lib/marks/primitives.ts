@@ -51,6 +51,8 @@ const CASING = 2;
 const BADGE_HEIGHT = 20;
 export const BADGE_TEXT = 15;
 export const LABEL_TEXT = 15;
+/** A letter's mean width over its height, for the text face at weight 600; a little generous. */
+export const LETTER_WIDTH = 0.56;
 
 /** Where something stands off a photo point by so many screen units. `unitPx`: photo pixels per screen unit. */
 export const offsetBy = (at: Point<"photo">, offset: Point<"view">, unitPx: number): Point<"photo"> => ({

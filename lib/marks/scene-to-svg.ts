@@ -106,6 +106,9 @@ export function sceneToSvg(
   return {
     tag: "svg",
     attributes: { xmlns: "http://www.w3.org/2000/svg", viewBox: `0 0 ${widthPx} ${heightPx}` },
-    children: shapes.flatMap((shape) => primitives(shape, palette, unitPx)).map(node),
+    children: primitivesToSvg(shapes.flatMap((shape) => primitives(shape, palette, unitPx))),
   };
 }
+
+/** Primitives as SVG elements in the same coordinates, in the same order. */
+export const primitivesToSvg = (list: readonly Primitive[]): readonly SvgNode[] => list.map(node);

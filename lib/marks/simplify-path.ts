@@ -1,4 +1,4 @@
-import { projectOnPolyline, type AnySpace, type Point } from "@/lib/geometry";
+import { type AnySpace, distanceToPolyline, type Point } from "@/lib/geometry";
 
 /**
  * A freehand path with only the points that matter: no point left out lies farther than `tolerance` (the path's
@@ -16,7 +16,7 @@ export function simplifyPath<S = AnySpace>(
     let farthest = -1;
     let distance = tolerance;
     for (let i = from + 1; i < to; i++) {
-      const d = Math.abs(projectOnPolyline(points[i]!, [points[from]!, points[to]!])?.offset ?? 0);
+      const d = distanceToPolyline(points[i]!, [points[from]!, points[to]!]);
       if (d > distance) [farthest, distance] = [i, d];
     }
     if (farthest < 0) continue;

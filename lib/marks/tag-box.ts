@@ -1,5 +1,5 @@
 import type { Point } from "@/lib/geometry";
-import { LABEL_TEXT } from "./primitives";
+import { LABEL_TEXT, LETTER_WIDTH } from "./primitives";
 import { badgeWidth } from "./scene-mark";
 import type { SceneBadge, SceneLabel, SceneRing, SceneSpot } from "./scene-types";
 
@@ -11,8 +11,6 @@ export interface Box {
   readonly bottom: number;
 }
 
-/** A letter's mean width over its height, for the text face at weight 600; a little generous. */
-const LETTER_WIDTH = 0.56;
 const LINE_HEIGHT = 18;
 const BADGE_HEIGHT = 22;
 

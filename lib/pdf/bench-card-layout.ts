@@ -54,62 +54,58 @@ export function layBenchCard(faces: Faces, card: BenchCardDocument): Laid {
 }
 
 function layCard(faces: Faces, card: BenchCardDocument, scale: number, columns: number): Laid {
-  const beside = BODY - QR_SIDE - GAP;
-  const inBox = BODY - BAR - 2 * PAD;
-  const kicker = layText(
-    faces,
-    [
-      run(`After bead ${card.number}, revision ${card.revision} · ${card.day}\n`, "display", 12),
-      run(card.title, "heavy", 17),
-    ],
-    beside,
-    { breaks: true, leading: 1.12 },
-  );
-  const stop = card.inspectorFirst
-    ? layText(
-        faces,
-        [
-          run(
-            "A qualified inspector sees this bead before anything is changed or repaired.",
-            "heavy",
-            15 * scale,
-          ),
-        ],
-        BODY - 2 * PAD,
-      )
-    : null;
-  const change = [
-    { type: "H1", block: balanceText(faces, [run(card.headline, "heavy", 32 * scale)], inBox, 1.06) },
-    ...card.steps.map((step, i) => ({
-      type: "P",
-      block: layText(faces, [run(step, i === 0 ? "heavy" : "display", (i === 0 ? 20 : 13) * scale)], inBox, {
-        leading: 1.14,
-      }),
-    })),
-  ];
-  const changed = card.settings.filter(({ isChanged }) => isChanged);
-  const words =
-    changed.length > 0 ? "Set for the next bead; what is framed is new, all else stays" : "Settings";
-  const heading = layText(faces, [run(words, "heavy", 12)], BODY, { leading: 1.15 });
-  const rows = inRows(
-    card.settings.map((one) => layCell(faces, one, scale, BODY / columns - CELL_GAP)),
+  const words = card.settings.some(({ isChanged }) => isChanged)
+    ? "Set for the next bead; what is framed is new, all else stays"
+    : "Settings";
+  const cells = card.settings.map((one) => layCell(faces, one, scale, BODY / columns - CELL_GAP));
+  const blocks = {
+    kicker: layKicker(faces, card),
+    stop: card.inspectorFirst ? layStop(faces, scale) : null,
+    change: layChange(faces, card, scale),
+    heading: layText(faces, [run(words, "heavy", 12)], BODY, { leading: 1.15 }),
     columns,
-  );
-  const cautions = card.cautions.map((line) =>
-    layText(faces, [run(line, "text", 6.6)], BODY, { leading: 1.2 }),
-  );
-  const height =
-    topHeight(kicker) +
-    (stop ? stop.height + 2 * PAD + GAP / 2 : 0) +
-    boxHeight(change) +
-    GAP +
-    heading.height +
-    6 +
-    rows.reduce((sum, row) => sum + rowHeight(row), 0) +
-    GAP / 2 +
-    cautions.reduce((sum, block) => sum + block.height, 0);
-  return { kicker, stop, change, heading, columns, rows, cautions, height };
+    rows: inRows(cells, columns),
+    cautions: card.cautions.map((line) => layText(faces, [run(line, "text", 6.6)], BODY, { leading: 1.2 })),
+  };
+  return { ...blocks, height: cardHeight(blocks) };
 }
+
+function layKicker(faces: Faces, card: BenchCardDocument): TextBlock {
+  const words = [
+    run(`After bead ${card.number}, revision ${card.revision} · ${card.day}\n`, "display", 12),
+    run(card.title, "heavy", 17),
+  ];
+  return layText(faces, words, BODY - QR_SIDE - GAP, { breaks: true, leading: 1.12 });
+}
+
+function layStop(faces: Faces, scale: number): TextBlock {
+  const words = "A qualified inspector sees this bead before anything is changed or repaired.";
+  return layText(faces, [run(words, "heavy", 15 * scale)], BODY - 2 * PAD);
+}
+
+/** The change as a headline, then its steps, the first of them larger. */
+function layChange(faces: Faces, card: BenchCardDocument, scale: number): Laid["change"] {
+  const inBox = BODY - BAR - 2 * PAD;
+  const step = (words: string, i: number) =>
+    layText(faces, [run(words, i === 0 ? "heavy" : "display", (i === 0 ? 20 : 13) * scale)], inBox, {
+      leading: 1.14,
+    });
+  return [
+    { type: "H1", block: balanceText(faces, [run(card.headline, "heavy", 32 * scale)], inBox, 1.06) },
+    ...card.steps.map((words, i) => ({ type: "P", block: step(words, i) })),
+  ];
+}
+
+const cardHeight = ({ kicker, stop, change, heading, rows, cautions }: Omit<Laid, "height">): number =>
+  topHeight(kicker) +
+  (stop ? stop.height + 2 * PAD + GAP / 2 : 0) +
+  boxHeight(change) +
+  GAP +
+  heading.height +
+  6 +
+  rows.reduce((sum, row) => sum + rowHeight(row), 0) +
+  GAP / 2 +
+  cautions.reduce((sum, block) => sum + block.height, 0);
 
 export const topHeight = (kicker: TextBlock): number => Math.max(kicker.height, QR_SIDE - 12) + GAP / 2;
 export const boxHeight = (change: Laid["change"]): number =>

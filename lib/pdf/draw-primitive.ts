@@ -26,57 +26,63 @@ function setStroke(flow: Flow, colour: string, width: number, dash: readonly num
 
 /** One primitive of the marks as vectors, the same that the screen paints. */
 export function drawPrimitive(flow: Flow, primitive: Primitive, frame: PhotoFrame): void {
-  const k = frame.pointsPerPx;
-  const { doc } = flow;
   switch (primitive.kind) {
-    case "path": {
-      setStroke(
-        flow,
-        primitive.stroke,
-        primitive.width * k,
-        primitive.dash.map((length) => length * k),
-      );
-      primitive.points.forEach((point, i) => {
-        const { x, y } = onPage(point, frame);
-        if (i === 0) doc.moveTo(x, y);
-        else doc.lineTo(x, y);
-      });
-      if (primitive.closed) doc.closePath();
-      doc.stroke();
-      return;
-    }
-    case "circle": {
-      setStroke(
-        flow,
-        primitive.stroke,
-        primitive.width * k,
-        primitive.dash.map((length) => length * k),
-      );
-      const { x, y } = onPage(primitive.at, frame);
-      doc.circle(x, y, primitive.radius * k).stroke();
-      return;
-    }
-    case "plate": {
-      setStroke(flow, primitive.stroke, primitive.strokeWidth * k, []);
-      const { x, y } = onPage(primitive.at, frame);
-      const [width, height] = [primitive.width * k, primitive.height * k];
-      doc.roundedRect(x - width / 2, y - height / 2, width, height, primitive.corner * k);
-      doc.fillAndStroke(primitive.fill, primitive.stroke);
-      return;
-    }
+    case "path":
+      return drawPath(flow, primitive, frame);
+    case "circle":
+      return drawCircle(flow, primitive, frame);
+    case "plate":
+      return drawPlate(flow, primitive, frame);
     case "text":
-      drawWords(flow, primitive, frame);
-      return;
+      return drawWords(flow, primitive, frame);
     default:
       assertNever(primitive);
   }
+}
+
+type Of<Kind extends Primitive["kind"]> = Extract<Primitive, { kind: Kind }>;
+
+/** The stroke of a line, its lengths from photo pixels to points. */
+function inkOf(
+  flow: Flow,
+  { stroke, width, dash }: Of<"path" | "circle">,
+  { pointsPerPx }: PhotoFrame,
+): void {
+  const pattern = dash.map((length) => length * pointsPerPx);
+  setStroke(flow, stroke, width * pointsPerPx, pattern);
+}
+
+function drawPath(flow: Flow, path: Of<"path">, frame: PhotoFrame): void {
+  inkOf(flow, path, frame);
+  path.points.forEach((point, i) => {
+    const { x, y } = onPage(point, frame);
+    if (i === 0) flow.doc.moveTo(x, y);
+    else flow.doc.lineTo(x, y);
+  });
+  if (path.closed) flow.doc.closePath();
+  flow.doc.stroke();
+}
+
+function drawCircle(flow: Flow, circle: Of<"circle">, frame: PhotoFrame): void {
+  inkOf(flow, circle, frame);
+  const { x, y } = onPage(circle.at, frame);
+  flow.doc.circle(x, y, circle.radius * frame.pointsPerPx).stroke();
+}
+
+function drawPlate(flow: Flow, plate: Of<"plate">, frame: PhotoFrame): void {
+  const k = frame.pointsPerPx;
+  setStroke(flow, plate.stroke, plate.strokeWidth * k, []);
+  const { x, y } = onPage(plate.at, frame);
+  const [width, height] = [plate.width * k, plate.height * k];
+  flow.doc.roundedRect(x - width / 2, y - height / 2, width, height, plate.corner * k);
+  flow.doc.fillAndStroke(plate.fill, plate.stroke);
 }
 
 /**
  * Words with their middle at a height; the halo is stroked under them first. Words that the photo's edge would cut
  * are left to the table: half a size is worse than none.
  */
-function drawWords(flow: Flow, words: Extract<Primitive, { kind: "text" }>, frame: PhotoFrame): void {
+function drawWords(flow: Flow, words: Of<"text">, frame: PhotoFrame): void {
   const size = words.size * frame.pointsPerPx;
   const block = layText(flow.faces, [run(words.text, "strong", size, words.fill)], Infinity, { leading: 1 });
   const pieces = block.lines[0] ?? [];

@@ -67,54 +67,49 @@ export async function feedbackPdf(input: FeedbackPdfInput): Promise<Uint8Array> 
   });
 }
 
-function drawLayeredPhoto(
-  flow: Flow,
-  { returned, photos, palette, layerInk }: FeedbackPdfInput,
-  i: number,
-): void {
-  const photo = returned.photos[i]!;
+function drawLayeredPhoto(flow: Flow, input: FeedbackPdfInput, i: number): void {
+  const photo = input.returned.photos[i]!;
   const { widthPx, heightPx, drawing } = photo;
-  const items = itemsOver(returned.layers, photo.id);
+  const items = itemsOver(input.returned.layers, photo.id);
   const scale = Math.min(BODY_WIDTH / widthPx, PHOTO_HEIGHT / heightPx);
   const [width, height] = [widthPx * scale, heightPx * scale];
   makeRoom(flow, height + CAPTION);
-  const frame = { x: LEFT, y: flow.y, width, pointsPerPx: scale };
-  const labels = (mark: Mark) => imperfections[mark.imperfection].name;
-  const marks = fitLabels(scene(drawing, { labels, widthPx }), UNIT_PT / scale, null, photo);
-  const alt = `Photo ${i + 1}. Marked by the student: ${drawing.marks.map(labels).join(", ") || "nothing"}. Drawn by the instructor: ${items.map(itemName).join("; ") || "nothing"}.`;
-  asTag(
-    flow,
-    flow.root,
-    "Figure",
-    () => {
-      flow.doc.save();
-      flow.doc.rect(LEFT, flow.y, width, height).clip();
-      const jpeg = photos.get(photo.sha256);
-      if (jpeg) flow.doc.image(Buffer.from(jpeg), LEFT, flow.y, { width, height });
-      for (const shape of marks)
-        for (const one of primitives(shape, palette, UNIT_PT / scale)) drawPrimitive(flow, one, frame);
-      for (const one of layerPrimitives(items, layerInk, LAYER_UNIT_PT / scale))
-        drawPrimitive(flow, one, frame);
-      flow.doc.restore();
-    },
-    alt,
-  );
+  const alt = `Photo ${i + 1}. Marked by the student: ${drawing.marks.map(nameOf).join(", ") || "nothing"}. Drawn by the instructor: ${items.map(itemName).join("; ") || "nothing"}.`;
+  asTag(flow, flow.root, "Figure", () => drawBothHands(flow, input, photo, scale), alt);
   asDecoration(flow.doc, () => {
     flow.doc.lineWidth(RULE.hair).strokeColor(flow.ink).undash();
     flow.doc.rect(LEFT, flow.y, width, height).stroke();
   });
   flow.y += height + 2;
-  const there = photos.has(photo.sha256) ? "" : " The picture is missing.";
+  const there = input.photos.has(photo.sha256) ? "" : " The picture is missing.";
   const caption = `Photo ${i + 1}, ${photo.role}. Numbered marks: the student’s. Heavy lines and framed words: the instructor’s.${there}`;
-  putBlock(
-    flow,
-    flow.root,
-    "Caption",
-    layText(flow.faces, [run(caption, "text", 8.5)], BODY_WIDTH),
-    LEFT,
-    flow.y,
-  );
+  const block = layText(flow.faces, [run(caption, "text", 8.5)], BODY_WIDTH);
+  putBlock(flow, flow.root, "Caption", block, LEFT, flow.y);
   flow.y += CAPTION;
+}
+
+const nameOf = (mark: Mark): string => imperfections[mark.imperfection].name;
+
+/** The photo where the flow stands, the student's marks on it and the instructor's layer over them. */
+function drawBothHands(
+  flow: Flow,
+  { returned, photos, palette, layerInk }: FeedbackPdfInput,
+  photo: ReturnedFeedback["photos"][number],
+  scale: number,
+): void {
+  const { widthPx, heightPx, drawing } = photo;
+  const [width, height] = [widthPx * scale, heightPx * scale];
+  const frame = { x: LEFT, y: flow.y, width, pointsPerPx: scale };
+  const marks = fitLabels(scene(drawing, { labels: nameOf, widthPx }), UNIT_PT / scale, null, photo);
+  const layer = layerPrimitives(itemsOver(returned.layers, photo.id), layerInk, LAYER_UNIT_PT / scale);
+  flow.doc.save();
+  flow.doc.rect(LEFT, flow.y, width, height).clip();
+  const jpeg = photos.get(photo.sha256);
+  if (jpeg) flow.doc.image(Buffer.from(jpeg), LEFT, flow.y, { width, height });
+  for (const shape of marks)
+    for (const one of primitives(shape, palette, UNIT_PT / scale)) drawPrimitive(flow, one, frame);
+  for (const one of layer) drawPrimitive(flow, one, frame);
+  flow.doc.restore();
 }
 
 function drawRemarks(flow: Flow, { quick, remark }: ReturnedFeedback): void {

@@ -4,6 +4,6 @@ export { pareto, type ParetoRow } from "./pareto";
 export { type PChart, type PChartPoint } from "./p-chart";
 export { trendSentence } from "./sentences";
 export { shareOf, type Share } from "./share";
-export { type Signal } from "./signals";
+export { signalLines } from "./signal-lines";
 export { shareText } from "./share-text";
 export { trendReport, type TrendGroup, type TrendReport } from "./trend-report";

@@ -3,13 +3,9 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { ownOnly, pageFor } from "@/app/_door/here";
-import { ShopEditor } from "@/components/criteria/shop-editor";
-import { ShopLimits } from "@/components/criteria/shop-limits";
-import { Versions } from "@/components/criteria/versions";
-import { Header } from "@/components/shell/header";
-import { UnitSwitch } from "@/components/shell/unit-switch";
-import { Panel, SaidForm } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { ShopEditor, ShopLimits, Versions } from "@/components/criteria";
+import { Header, UnitSwitch } from "@/components/shell";
+import { page, Panel, SaidForm } from "@/components/ui";
 import { chooseUnitsAction } from "@/app/beads/actions";
 import { listShopSets, newestVersions } from "@/lib/shop";
 import { readShopSetAction, saveShopSetAction, tryShopSetAction, withdrawShopSetAction } from "../actions";
@@ -41,7 +37,7 @@ export default async function ShopSetPage({ params, searchParams }: Props) {
         <Link href="/criteria">All criteria</Link>
         <UnitSwitch choice={units.choice} onChoose={chooseUnitsAction} />
       </Header>
-      <main className={form.page}>
+      <main className={page.page}>
         <h1>
           {shown.content.title}, version {shown.version}
         </h1>

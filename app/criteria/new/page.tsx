@@ -2,15 +2,18 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { currentUnits } from "@/app/_door/current-units";
 import { ownOnly, pageFor } from "@/app/_door/here";
-import { CriteriaOptions } from "@/components/criteria/criteria-options";
-import { emptyDraft, type ShopDraft } from "@/components/criteria/shop-draft";
-import { ShopEditor } from "@/components/criteria/shop-editor";
-import { Header } from "@/components/shell/header";
-import { UnitSwitch } from "@/components/shell/unit-switch";
-import { buttonClass, Field, Panel } from "@/components/ui";
-import form from "@/components/ui/form.module.css";
+import { CriteriaOptions, ShopEditor, emptyDraft, type ShopDraft } from "@/components/criteria";
+import { Header, UnitSwitch } from "@/components/shell";
+import { buttonClass, Field, form, page, Panel } from "@/components/ui";
 import { chooseUnitsAction } from "@/app/beads/actions";
-import { listCriteria, shopRowsFrom, weldKinds, type ShopCopy, type WeldKind } from "@/lib/accept";
+import {
+  listCriteria,
+  shopRowsFrom,
+  weldKinds,
+  type ShopCopy,
+  type ShopCriteria,
+  type WeldKind,
+} from "@/lib/accept";
 import { getShopSet, shopSetsToChoose } from "@/lib/shop";
 import { parseLength, type UnitPreferences } from "@/lib/units";
 import type { Db } from "@/lib/db";
@@ -42,60 +45,10 @@ export default async function NewShopSetPage({ searchParams }: { searchParams: P
         <Link href="/criteria">All criteria</Link>
         <UnitSwitch choice={units.choice} onChoose={chooseUnitsAction} />
       </Header>
-      <main className={form.page}>
+      <main className={page.page}>
         <h1>Write limits</h1>
-        <Panel title="Start from" tone="blue">
-          <form className={form.form}>
-            <Field
-              label="Copy of"
-              hint="The copy is the shop’s own and no code any more; the text of the code governs."
-            >
-              {(ids) => (
-                <select {...ids} name="from" defaultValue={asked.from ?? ""}>
-                  <option value="">nothing: an empty list</option>
-                  <CriteriaOptions criteria={listCriteria(sets)} />
-                </select>
-              )}
-            </Field>
-            <Field label="Of a code, as it reads for">
-              {(ids) => (
-                <select {...ids} name="kind" defaultValue={kindOf(asked)}>
-                  {weldKinds.map((kind) => (
-                    <option key={kind} value={kind}>
-                      {kind} welds
-                    </option>
-                  ))}
-                </select>
-              )}
-            </Field>
-            <Field
-              label={`on plate of, ${units.preferences.length}`}
-              hint="A code’s limits may follow the thickness."
-              error={start.problem}
-            >
-              {(ids) => (
-                <input {...ids} name="thickness" autoComplete="off" defaultValue={asked.thickness ?? ""} />
-              )}
-            </Field>
-            <div className={form.row}>
-              <button type="submit" className={buttonClass()}>
-                Start from this
-              </button>
-            </div>
-          </form>
-        </Panel>
-        {start.leftOut.length > 0 && (
-          <Panel title="Not copied" tone="bronze">
-            <p>These the shop’s limits cannot say; where the code governs they hold all the same.</p>
-            <ul>
-              {start.leftOut.map(({ clause, title, why }) => (
-                <li key={clause + title}>
-                  {clause} {title}: {why}
-                </li>
-              ))}
-            </ul>
-          </Panel>
-        )}
+        <StartForm asked={asked} sets={sets} units={units.preferences} problem={start.problem} />
+        {start.leftOut.length > 0 && <NotCopied leftOut={start.leftOut} />}
         <ShopEditor
           key={JSON.stringify(asked)}
           start={start.draft}
@@ -108,6 +61,76 @@ export default async function NewShopSetPage({ searchParams }: { searchParams: P
         />
       </main>
     </>
+  );
+}
+
+function StartForm({
+  asked,
+  sets,
+  units,
+  problem,
+}: {
+  asked: Asked;
+  sets: readonly ShopCriteria[];
+  units: UnitPreferences;
+  problem: string | undefined;
+}) {
+  return (
+    <Panel title="Start from" tone="blue">
+      <form className={form.form}>
+        <Field
+          label="Copy of"
+          hint="The copy is the shop’s own and no code any more; the text of the code governs."
+        >
+          {(ids) => (
+            <select {...ids} name="from" defaultValue={asked.from ?? ""}>
+              <option value="">nothing: an empty list</option>
+              <CriteriaOptions criteria={listCriteria(sets)} />
+            </select>
+          )}
+        </Field>
+        <Field label="Of a code, as it reads for">
+          {(ids) => (
+            <select {...ids} name="kind" defaultValue={kindOf(asked)}>
+              {weldKinds.map((kind) => (
+                <option key={kind} value={kind}>
+                  {kind} welds
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field
+          label={`on plate of, ${units.length}`}
+          hint="A code’s limits may follow the thickness."
+          error={problem}
+        >
+          {(ids) => (
+            <input {...ids} name="thickness" autoComplete="off" defaultValue={asked.thickness ?? ""} />
+          )}
+        </Field>
+        <div className={form.row}>
+          <button type="submit" className={buttonClass()}>
+            Start from this
+          </button>
+        </div>
+      </form>
+    </Panel>
+  );
+}
+
+function NotCopied({ leftOut }: Pick<Start, "leftOut">) {
+  return (
+    <Panel title="Not copied" tone="bronze">
+      <p>These the shop’s limits cannot say; where the code governs they hold all the same.</p>
+      <ul>
+        {leftOut.map(({ clause, title, why }) => (
+          <li key={clause + title}>
+            {clause} {title}: {why}
+          </li>
+        ))}
+      </ul>
+    </Panel>
   );
 }
 

@@ -3,12 +3,9 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
-import { ActionButton } from "@/components/course/action-form";
-import { ClassView } from "@/components/course/class-view";
-import styles from "@/components/course/course.module.css";
-import { QrCode } from "@/components/course/qr-code";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
+import { ActionButton, ClassView, HandInState, QrCode } from "@/components/course";
+import { Header } from "@/components/shell";
+import { buttonClass, page, Panel } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { classCounts, startingSetup, type ClassBead } from "@/lib/course";
 import { getExercise, listHandIns, type ExerciseRecord, type HandInRecord } from "@/lib/classroom";
@@ -18,8 +15,7 @@ import { dayText, setupRows } from "@/lib/report";
 import { openExerciseAction } from "../actions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
-import { newerVersion } from "@/components/criteria/newer-version";
-import { HandInState } from "@/components/course/hand-in-state";
+import { newerVersion } from "@/components/criteria";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Exercise" };
@@ -41,15 +37,15 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               <Link href={`/groups/${exercise.group.id}`}>{exercise.group.name}</Link>
             </p>
             <h1>{exercise.title}</h1>
           </div>
-          <div className={styles.buttons}>
+          <div className={page.buttons}>
             <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
               Change
             </Link>
@@ -61,10 +57,10 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
             </Link>
           </div>
         </div>
-        <div className={styles.columns}>
+        <div className={page.columns}>
           <Panel title="What is asked" tone="straw">
-            {exercise.content.aim && <p className={styles.words}>{exercise.content.aim}</p>}
-            <table className={styles.table}>
+            {exercise.content.aim && <p className={page.words}>{exercise.content.aim}</p>}
+            <table className={page.plainTable}>
               <tbody>
                 {setupRows(startingSetup(exercise.content), units.preferences).map(({ label, value }) => (
                   <tr key={label}>
@@ -108,13 +104,13 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
   const { address, onlyHere } = await handInAddress(exercise.code);
   return (
     <Panel title="Handing in" tone={exercise.open ? "ok" : "danger"}>
-      <p className={styles.code}>{exercise.code}</p>
+      <p className={page.code}>{exercise.code}</p>
       <QrCode address={address} side={220} label={`Hand-in address ${address}`} />
-      <a className={styles.address} href={address}>
+      <a className={page.address} href={address}>
         {address}
       </a>
       {onlyHere && (
-        <p className={styles.notice}>
+        <p className={page.notice}>
           This Toeline answers on this machine only, so a phone cannot reach the address. It can once accounts
           are set up and Toeline is served to the network.
         </p>
@@ -124,7 +120,7 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
         {exercise.withoutAccount ? ", without an account." : ", from people who are signed in."}
         {exercise.dueAt && ` Due ${dayText(exercise.dueAt)}.`}
       </p>
-      <div className={styles.buttons}>
+      <div className={page.buttons}>
         <ActionButton
           className={buttonClass()}
           action={openExerciseAction.bind(null, exercise.id, !exercise.open)}
@@ -152,7 +148,7 @@ function WhoHandedIn({
       <p>
         {members.length - missing.length} of {members.length} in the group have handed in.
       </p>
-      <ul className={styles.list}>
+      <ul className={page.list}>
         {handIns.map((handIn) => (
           <HandInState
             key={handIn.id}

@@ -3,9 +3,9 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
-import styles from "@/components/course/course.module.css";
-import { ExerciseForm } from "@/components/course/exercise-form";
-import { Header } from "@/components/shell/header";
+import { ExerciseForm } from "@/components/course";
+import { Header } from "@/components/shell";
+import { page } from "@/components/ui";
 import { emptyExercise } from "@/lib/course";
 import { getGroup } from "@/lib/roster";
 import { createExerciseAction } from "../actions";
@@ -26,9 +26,9 @@ export default async function NewExercisePage({
   return (
     <>
       <Header />
-      <main className={styles.main}>
+      <main className={page.wide}>
         <div>
-          <p className={styles.trail}>
+          <p className={page.trail}>
             <Link href={`/groups/${group.id}`}>{group.name}</Link>
           </p>
           <h1>New exercise</h1>

@@ -2,16 +2,17 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
-import { pageFor } from "@/app/_door/here";
-import { ActionButton } from "@/components/course/action-form";
-import { BeadFacts } from "@/components/course/bead-facts";
-import styles from "@/components/course/course.module.css";
-import { FeedbackDesk } from "@/components/course/feedback-desk";
-import { Reply } from "@/components/course/reply";
-import { ReturnedView } from "@/components/course/returned-view";
-import { CausesBeside } from "@/components/course/causes-beside";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
+import { pageFor, type Here } from "@/app/_door/here";
+import {
+  ActionButton,
+  BeadFacts,
+  CausesBeside,
+  FeedbackDesk,
+  Reply,
+  ReturnedView,
+} from "@/components/course";
+import { Header } from "@/components/shell";
+import { buttonClass, page, Panel } from "@/components/ui";
 import { assessBead } from "@/lib/assess";
 import { db } from "@/lib/db";
 import { emptyDrawing } from "@/lib/marks";
@@ -34,39 +35,18 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
   const { handInId } = await params;
   const thing = (await handInThing(db(), handInId)) ?? { personId: null };
   const now = await pageFor("feedback.read", thing);
-  const handIn = await getHandIn(now.db, handInId);
-  if (!handIn) notFound();
-  const [bead, exercise, feedback, phrases, units, context] = await Promise.all([
-    getBead(now.db, handIn.beadId),
-    getExercise(now.db, handIn.exerciseId),
-    getFeedback(now.db, handInId),
-    listPhrases(now.db),
-    currentUnits(),
-    assessContext(now.db),
-  ]);
-  if (!bead || !exercise) notFound();
+  const found = await readAll(now, handInId);
+  if (!found) notFound();
+  const { handIn, exercise, feedback } = found;
   const writes = now.may("feedback.write", thing);
   const { returned, digest, returnedAt } = feedback;
-  const assessed = assessBead(bead, context);
-  const sheet = sheetDocument(assessed, units.preferences);
-  const beside = (
-    <>
-      <BeadFacts summary={summariseBead(assessed, units.preferences)} href={`/beads/${bead.id}`} />
-      <CausesBeside causes={sheet.causes} marked={sheet.marks.length > 0} />
-      {handIn.note && (
-        <Panel title="The student’s note">
-          <p className={styles.words}>{handIn.note}</p>
-        </Panel>
-      )}
-    </>
-  );
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               {writes ? (
                 <Link href={`/exercises/${exercise.id}`}>{exercise.title}</Link>
               ) : (
@@ -79,28 +59,7 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
               {handIn.late && ", late"}
             </p>
           </div>
-          <div className={styles.buttons}>
-            {writes && (
-              <Link className={buttonClass()} href="/feedback">
-                All waiting
-              </Link>
-            )}
-            {returned ? (
-              <a className={buttonClass()} href={`/feedback/${handIn.id}/feedback.pdf`}>
-                PDF
-              </a>
-            ) : (
-              now.may("exercise.hand-in", thing) && (
-                <ActionButton
-                  className={buttonClass("danger")}
-                  sure="Withdraw this hand-in?"
-                  action={withdrawAction.bind(null, handIn.id)}
-                >
-                  Withdraw
-                </ActionButton>
-              )
-            )}
-          </div>
+          <Deeds {...found} writes={writes} mayWithdraw={now.may("exercise.hand-in", thing)} />
         </div>
         {returned && digest && returnedAt ? (
           <>
@@ -110,36 +69,105 @@ export default async function FeedbackPage({ params }: { params: Promise<{ handI
               day={feedback.repliedAt && dayText(feedback.repliedAt)}
               action={now.may("feedback.reply", thing) && !writes ? replyAction.bind(null, handIn.id) : null}
             />
-            {beside}
+            <Besides {...found} />
           </>
         ) : writes ? (
-          <FeedbackDesk
-            photos={bead.photos.map((photo, i) => ({
-              id: photo.id,
-              viewUrl: `/api/photos/${photo.sha256}/view`,
-              smallUrl: `/api/photos/${photo.sha256}/small`,
-              widthPx: photo.widthPx,
-              heightPx: photo.heightPx,
-              name: `Photo ${i + 1}, ${photo.role}`,
-              drawing: bead.content.photos[i]?.drawing ?? emptyDrawing,
-            }))}
-            draft={feedback.draft}
-            revision={feedback.revision}
-            rubric={exercise.content.rubric}
-            phrases={phrases.map(({ text }) => text)}
-            save={saveFeedbackAction.bind(null, handIn.id)}
-            readStored={readFeedbackAction.bind(null, handIn.id)}
-            giveBack={returnFeedbackAction.bind(null, handIn.id)}
-            beside={beside}
-          />
+          <Desk {...found} />
         ) : (
           <>
-            <p className={styles.notice}>Handed in. Your instructor has not returned feedback yet.</p>
-            {beside}
+            <p className={page.notice}>Handed in. Your instructor has not returned feedback yet.</p>
+            <Besides {...found} />
           </>
         )}
       </main>
     </>
+  );
+}
+
+/** The hand-in with all that stands beside it; null where it, its bead or its exercise is gone. */
+async function readAll({ db }: Here, handInId: string) {
+  const handIn = await getHandIn(db, handInId);
+  if (!handIn) return null;
+  const [bead, exercise, feedback, phrases, units, context] = await Promise.all([
+    getBead(db, handIn.beadId),
+    getExercise(db, handIn.exerciseId),
+    getFeedback(db, handInId),
+    listPhrases(db),
+    currentUnits(),
+    assessContext(db),
+  ]);
+  return bead && exercise && { handIn, bead, exercise, feedback, phrases, units, context };
+}
+
+type Found = NonNullable<Awaited<ReturnType<typeof readAll>>>;
+
+/** What can be done with the hand-in as a whole. */
+function Deeds({ handIn, feedback, writes, mayWithdraw }: Found & { writes: boolean; mayWithdraw: boolean }) {
+  return (
+    <div className={page.buttons}>
+      {writes && (
+        <Link className={buttonClass()} href="/feedback">
+          All waiting
+        </Link>
+      )}
+      {feedback.returned ? (
+        <a className={buttonClass()} href={`/feedback/${handIn.id}/feedback.pdf`}>
+          PDF
+        </a>
+      ) : (
+        mayWithdraw && (
+          <ActionButton
+            className={buttonClass("danger")}
+            sure="Withdraw this hand-in?"
+            action={withdrawAction.bind(null, handIn.id)}
+          >
+            Withdraw
+          </ActionButton>
+        )
+      )}
+    </div>
+  );
+}
+
+/** What Toeline and the student say. */
+function Besides({ handIn, bead, units, context }: Found) {
+  const assessed = assessBead(bead, context);
+  const sheet = sheetDocument(assessed, units.preferences);
+  return (
+    <>
+      <BeadFacts summary={summariseBead(assessed, units.preferences)} href={`/beads/${bead.id}`} />
+      <CausesBeside causes={sheet.causes} marked={sheet.marks.length > 0} />
+      {handIn.note && (
+        <Panel title="The student’s note">
+          <p className={page.words}>{handIn.note}</p>
+        </Panel>
+      )}
+    </>
+  );
+}
+
+function Desk(found: Found) {
+  const { handIn, bead, exercise, feedback, phrases } = found;
+  return (
+    <FeedbackDesk
+      photos={bead.photos.map((photo, i) => ({
+        id: photo.id,
+        viewUrl: `/api/photos/${photo.sha256}/view`,
+        smallUrl: `/api/photos/${photo.sha256}/small`,
+        widthPx: photo.widthPx,
+        heightPx: photo.heightPx,
+        name: `Photo ${i + 1}, ${photo.role}`,
+        drawing: bead.content.photos[i]?.drawing ?? emptyDrawing,
+      }))}
+      draft={feedback.draft}
+      revision={feedback.revision}
+      rubric={exercise.content.rubric}
+      phrases={phrases.map(({ text }) => text)}
+      save={saveFeedbackAction.bind(null, handIn.id)}
+      readStored={readFeedbackAction.bind(null, handIn.id)}
+      giveBack={returnFeedbackAction.bind(null, handIn.id)}
+      beside={<Besides {...found} />}
+    />
   );
 }
 

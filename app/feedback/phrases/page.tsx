@@ -2,10 +2,9 @@ import { ArrowDown, ArrowUp, Trash2 } from "lucide-react";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { pageFor } from "@/app/_door/here";
-import { ActionButton, ActionForm } from "@/components/course/action-form";
-import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { ActionButton, ActionForm } from "@/components/course";
+import { Header } from "@/components/shell";
+import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
 import { listPhrases } from "@/lib/classroom";
 import { addPhraseAction, changePhraseAction, deletePhraseAction, movePhraseAction } from "../actions";
 
@@ -18,9 +17,9 @@ export default async function PhrasesPage() {
   return (
     <>
       <Header />
-      <main className={styles.main}>
+      <main className={page.wide}>
         <div>
-          <p className={styles.trail}>
+          <p className={page.trail}>
             <Link href="/feedback">Feedback</Link>
           </p>
           <h1>Quick remarks</h1>
@@ -28,13 +27,13 @@ export default async function PhrasesPage() {
             Said with one press while you mark up. What was returned keeps the words it was returned with.
           </p>
         </div>
-        <ul className={styles.list}>
+        <ul className={page.list}>
           {phrases.map(({ id, text }, i) => (
-            <li key={id} className={styles.item}>
+            <li key={id} className={page.item}>
               <ActionForm
                 key={text}
                 action={changePhraseAction.bind(null, id)}
-                className={styles.row}
+                className={page.fields}
                 label={`Quick remark ${i + 1}`}
               >
                 <Field label={`Remark ${i + 1}`}>
@@ -42,7 +41,7 @@ export default async function PhrasesPage() {
                 </Field>
                 <Button type="submit">Save</Button>
               </ActionForm>
-              <span className={styles.buttons}>
+              <span className={page.buttons}>
                 <ActionButton className={buttonClass()} action={movePhraseAction.bind(null, id, -1)}>
                   <ArrowUp aria-label={`Remark ${i + 1} up`} />
                 </ActionButton>
@@ -61,7 +60,7 @@ export default async function PhrasesPage() {
           ))}
         </ul>
         <Panel title="Another one" tone="straw">
-          <ActionForm action={addPhraseAction} className={styles.row} label="New quick remark">
+          <ActionForm action={addPhraseAction} className={page.fields} label="New quick remark">
             <Field label="What you often say">
               {(ids) => (
                 <input

@@ -3,11 +3,9 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { classBeads } from "@/app/exercises/class-beads";
 import { pageFor } from "@/app/_door/here";
-import { ActionButton, ActionForm } from "@/components/course/action-form";
-import { ClassView } from "@/components/course/class-view";
-import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { ActionButton, ActionForm, ClassView } from "@/components/course";
+import { Header } from "@/components/shell";
+import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
 import { classCounts } from "@/lib/course";
 import { listExercises, listHandIns } from "@/lib/classroom";
 import { getGroup, listPeople, type GroupRecord, type PersonRecord } from "@/lib/roster";
@@ -31,16 +29,16 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               <Link href="/groups">All groups</Link>
             </p>
             <h1>{group.name}</h1>
             {group.closedAt && <p>Closed {dayText(group.closedAt)}: it takes no more beads.</p>}
           </div>
-          <div className={styles.buttons}>
+          <div className={page.buttons}>
             <Link className={buttonClass("main")} href={`/exercises/new?group=${group.id}`}>
               New exercise
             </Link>
@@ -52,16 +50,16 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
             </ActionButton>
           </div>
         </div>
-        <div className={styles.columns}>
+        <div className={page.columns}>
           <Panel title="Exercises" tone="bronze">
             {exercises.length === 0 && <p>None yet.</p>}
-            <ul className={styles.list}>
+            <ul className={page.list}>
               {exercises.map((exercise) => (
-                <li key={exercise.id} className={styles.item}>
+                <li key={exercise.id} className={page.item}>
                   <h3>
                     <Link href={`/exercises/${exercise.id}`}>{exercise.title}</Link>
                   </h3>
-                  <span className={styles.soft}>
+                  <span className={page.note}>
                     {exercise.handIns} handed in
                     {exercise.dueAt && ` · due ${dayText(exercise.dueAt)}`}
                     {!exercise.open && " · closed"}
@@ -89,10 +87,10 @@ function Students({ group, people }: { group: GroupRecord; people: readonly Pers
   return (
     <Panel title="Students" tone="purple">
       {group.members.length === 0 && <p>Nobody yet. Students need no account to hand in.</p>}
-      <ul className={styles.list}>
+      <ul className={page.list}>
         {group.members.map((member) => (
-          <li key={member.id} className={styles.item}>
-            <Link className={styles.link} href={`/students/${member.id}`}>
+          <li key={member.id} className={page.item}>
+            <Link className={page.link} href={`/students/${member.id}`}>
               {member.name}
               {member.mark && ` (${member.mark})`}
             </Link>
@@ -106,7 +104,11 @@ function Students({ group, people }: { group: GroupRecord; people: readonly Pers
           </li>
         ))}
       </ul>
-      <ActionForm action={addStudentAction.bind(null, group.id)} className={styles.row} label="Add a student">
+      <ActionForm
+        action={addStudentAction.bind(null, group.id)}
+        className={page.fields}
+        label="Add a student"
+      >
         <Field label="Name">
           {(ids) => <input {...ids} name="name" maxLength={120} required autoComplete="off" />}
         </Field>
@@ -118,7 +120,7 @@ function Students({ group, people }: { group: GroupRecord; people: readonly Pers
       {others.length > 0 && (
         <ActionForm
           action={joinGroupAction.bind(null, group.id)}
-          className={styles.row}
+          className={page.fields}
           label="Add somebody known"
         >
           <Field label="Already known">

@@ -2,11 +2,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { currentUnits } from "@/app/_door/current-units";
 import { here, ownOnly } from "@/app/_door/here";
-import { ActionForm } from "@/components/course/action-form";
-import styles from "@/components/course/course.module.css";
-import { HandInForm } from "@/components/course/hand-in-form";
-import { Header } from "@/components/shell/header";
-import { Button, buttonClass, Field, Panel } from "@/components/ui";
+import { ActionForm, HandInForm } from "@/components/course";
+import { Header } from "@/components/shell";
+import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
 import { normaliseCode, startingSetup } from "@/lib/course";
 import { listBeads } from "@/lib/beads";
 import { takingExercise } from "@/lib/classroom";
@@ -34,26 +32,7 @@ export default async function HandInPage({ params, searchParams }: Props) {
   const now = await here();
   const who = signedInStudent(now);
   const taking = await takingExercise(now.db, code, who.by !== null);
-  if (!taking.ok) {
-    const [refusal] = taking.issues;
-    return (
-      <Shell title="This cannot be handed in here">
-        <p className={styles.alert} role="alert">
-          {refusal && recordSentence(refusal)}
-        </p>
-        <div className={styles.buttons}>
-          {refusal?.code === "hand-in-needs-account" && (
-            <Link className={buttonClass("main", "large")} href="/sign-in">
-              Sign in
-            </Link>
-          )}
-          <Link className={buttonClass("plain", "large")} href="/hand-in">
-            Another code
-          </Link>
-        </div>
-      </Shell>
-    );
-  }
+  if (!taking.ok) return <Refused refusal={taking.issues[0]} />;
   const exercise = taking.value;
   const [group, units, own, beads] = await Promise.all([
     getGroup(now.db, exercise.group.id),
@@ -66,10 +45,10 @@ export default async function HandInPage({ params, searchParams }: Props) {
   return (
     <Shell title={exercise.title} kicker={exercise.group.name}>
       {withdrawn && (
-        <p className={styles.notice}>Your hand-in was withdrawn. Hand in another bead if you like.</p>
+        <p className={page.notice}>Your hand-in was withdrawn. Hand in another bead if you like.</p>
       )}
-      {exercise.content.aim && <p className={styles.words}>{exercise.content.aim}</p>}
-      {exercise.dueAt && <p className={styles.soft}>Due {dayText(exercise.dueAt)}.</p>}
+      {exercise.content.aim && <p className={page.words}>{exercise.content.aim}</p>}
+      {exercise.dueAt && <p className={page.note}>Due {dayText(exercise.dueAt)}.</p>}
       <HandInForm
         code={exercise.code}
         students={(group?.members ?? []).map(({ id, name, mark }) => ({
@@ -81,26 +60,52 @@ export default async function HandInPage({ params, searchParams }: Props) {
         facts={setupRows({ ...setup, ...askedAgain }, units.preferences)}
         units={units.preferences}
       />
-      {offered.length > 0 && (
-        <Panel title="Or hand in a bead you have">
-          <ActionForm action={handInBeadAction.bind(null, exercise.code)} label="Hand in a bead you have">
-            <Field label="Bead">
-              {(ids) => (
-                <select {...ids} name="bead">
-                  {offered.map(({ id, number, content }) => (
-                    <option key={id} value={id}>
-                      {number} {content.title}
-                    </option>
-                  ))}
-                </select>
-              )}
-            </Field>
-            <Field label="Note, if any">{(ids) => <input {...ids} name="note" maxLength={600} />}</Field>
-            <Button type="submit">Hand in this bead</Button>
-          </ActionForm>
-        </Panel>
-      )}
+      {offered.length > 0 && <OwnBeads code={exercise.code} beads={offered} />}
     </Shell>
+  );
+}
+
+/** Why nothing can be handed in here, and the way on. */
+function Refused({ refusal }: { refusal: Parameters<typeof recordSentence>[0] | undefined }) {
+  return (
+    <Shell title="This cannot be handed in here">
+      <p className={page.alert} role="alert">
+        {refusal && recordSentence(refusal)}
+      </p>
+      <div className={page.buttons}>
+        {refusal?.code === "hand-in-needs-account" && (
+          <Link className={buttonClass("main", "large")} href="/sign-in">
+            Sign in
+          </Link>
+        )}
+        <Link className={buttonClass("plain", "large")} href="/hand-in">
+          Another code
+        </Link>
+      </div>
+    </Shell>
+  );
+}
+
+/** What a signed-in student has photographed already. */
+function OwnBeads({ code, beads }: { code: string; beads: Awaited<ReturnType<typeof listBeads>> }) {
+  return (
+    <Panel title="Or hand in a bead you have">
+      <ActionForm action={handInBeadAction.bind(null, code)} label="Hand in a bead you have">
+        <Field label="Bead">
+          {(ids) => (
+            <select {...ids} name="bead">
+              {beads.map(({ id, number, content }) => (
+                <option key={id} value={id}>
+                  {number} {content.title}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field label="Note, if any">{(ids) => <input {...ids} name="note" maxLength={600} />}</Field>
+        <Button type="submit">Hand in this bead</Button>
+      </ActionForm>
+    </Panel>
   );
 }
 
@@ -108,9 +113,9 @@ function Shell({ title, kicker, children }: { title: string; kicker?: string; ch
   return (
     <>
       <Header />
-      <main className={`${styles.main} ${styles.narrow}`}>
+      <main className={`${page.page} ${page.column}`}>
         <div>
-          {kicker && <p className={styles.soft}>{kicker}</p>}
+          {kicker && <p className={page.note}>{kicker}</p>}
           <h1>{title}</h1>
         </div>
         {children}

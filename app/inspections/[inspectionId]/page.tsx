@@ -1,13 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { DraftEditor } from "@/components/inspect/draft-editor";
-import { OpenWelds } from "@/components/inspect/open-welds";
-import { RecordView } from "@/components/inspect/record-view";
-import { SignForm } from "@/components/inspect/sign-form";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { DraftEditor, OpenWelds, RecordView, SignForm } from "@/components/inspect";
+import { Header } from "@/components/shell";
+import { buttonClass, form, page, Panel, SaidForm } from "@/components/ui";
 import { movedSince, openPoints, instrumentNames } from "@/lib/inspect";
 import { personIdOf } from "@/lib/people";
 import {
@@ -48,12 +44,12 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
       <Header>
         <Link href={`/jobs/${job.id}`}>Job {job.number}</Link>
       </Header>
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>
           Inspection {inspection.number}:{" "}
           {draft.open ? "draft, not signed" : `signed, revision ${newest?.revision}`}
         </h1>
-        <div className={styles.row}>
+        <div className={form.row}>
           {draft.open && (
             <a className={buttonClass()} href={`/api/inspections/${inspectionId}/pdf?draft`}>
               PDF of the draft

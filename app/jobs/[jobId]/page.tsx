@@ -1,17 +1,17 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { JobEditor } from "@/components/inspect/job-editor";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Field, Panel, SaidForm } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { JobEditor } from "@/components/inspect";
+import { Header } from "@/components/shell";
+import { buttonClass, Field, form, page, Panel, SaidForm } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
+import type { JobWeld } from "@/lib/inspect";
 import { listBeads } from "@/lib/beads";
 import { getJob, jobBeads, listInspections } from "@/lib/jobs";
 import { listPeople } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
 import { currentUnits } from "../../_door/current-units";
-import { pageFor } from "../../_door/here";
+import { pageFor, type Here } from "../../_door/here";
 import {
   attachBeadAction,
   beginInspectionAction,
@@ -29,13 +29,14 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
   const now = await pageFor("job.read");
   const job = await getJob(now.db, jobId);
   if (!job) notFound();
-  const [beads, all, inspections, people, sets] = await Promise.all([
+  const [beads, all, people, sets, units] = await Promise.all([
     jobBeads(now.db, jobId),
     listBeads(now.db),
-    listInspections(now.db, { jobId }),
     listPeople(now.db),
     shopSetsToChoose(now.db, [job.content.criteriaId]),
+    currentUnits(),
   ]);
+  const writes = now.may("job.write");
   const free = all.filter((bead) => bead.jobId === null);
   const { welds } = job.content;
   return (
@@ -43,94 +44,29 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
       <Header>
         <Link href="/jobs">All jobs</Link>
       </Header>
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>
           Job {job.number}: {job.content.title}
         </h1>
-        <Panel title="Inspections" tone="blue">
-          <div className={styles.row}>
-            {inspections.map((one) => (
-              <Link key={one.id} href={`/inspections/${one.id}`} className={buttonClass()}>
-                Inspection {one.number}: {one.draft.open ? "draft" : `signed, revision ${one.signed}`}
-              </Link>
-            ))}
-          </div>
-          {now.may("job.write") && (
-            <SaidForm action={beginInspectionAction.bind(null, jobId)} submit="New inspection" />
-          )}
-          {now.may("data.export") && (
-            <a
-              href={`/api/export/archive.zip?job=${encodeURIComponent(jobId)}`}
-              className={buttonClass()}
-              download
-            >
-              The whole job as one archive
-            </a>
-          )}
-        </Panel>
+        <Inspections now={now} jobId={jobId} />
         {welds.map((weld) => (
-          <Panel key={weld.id} title={`Weld ${weld.number}`} tone="bronze">
-            {beads
-              .filter(({ weldId }) => weldId === weld.id)
-              .map((bead) => (
-                <div key={bead.id} className={styles.row}>
-                  <Link href={`/beads/${bead.id}`} className={buttonClass()}>
-                    Bead {bead.number}: {bead.content.title}
-                  </Link>
-                  {now.may("job.write") && (
-                    <SaidForm
-                      action={detachBeadAction.bind(null, jobId, bead.id)}
-                      submit={`Take bead ${bead.number} off`}
-                      tone="plain"
-                    />
-                  )}
-                </div>
-              ))}
-            {now.may("job.write") && (
-              <SaidForm
-                action={newBeadForWeldAction.bind(null, jobId, weld.id)}
-                submit="New bead for this weld"
-                tone="plain"
-              />
-            )}
-          </Panel>
+          <WeldPanel
+            key={weld.id}
+            {...{ jobId, weld, writes }}
+            beads={beads.filter(({ weldId }) => weldId === weld.id)}
+          />
         ))}
-        {now.may("job.write") && free.length > 0 && welds.length > 0 && (
-          <Panel title="Attach a bead that is there already">
-            <SaidForm action={attachBeadAction.bind(null, jobId)} submit="Attach" tone="plain">
-              <Field label="Bead">
-                {(ids) => (
-                  <select {...ids} name="bead">
-                    {free.map((bead) => (
-                      <option key={bead.id} value={bead.id}>
-                        {bead.number}: {bead.content.title}
-                      </option>
-                    ))}
-                  </select>
-                )}
-              </Field>
-              <Field label="to weld">
-                {(ids) => (
-                  <select {...ids} name="weld">
-                    {welds.map(({ id, number }) => (
-                      <option key={id} value={id}>
-                        {number}
-                      </option>
-                    ))}
-                  </select>
-                )}
-              </Field>
-            </SaidForm>
-          </Panel>
+        {writes && free.length > 0 && welds.length > 0 && (
+          <AttachPanel jobId={jobId} beads={free} welds={welds} />
         )}
-        {now.may("job.write") && (
+        {writes && (
           <JobEditor
             start={job.content}
             revision={job.revision}
             save={saveJobAction.bind(null, jobId)}
             readStored={readJobAction.bind(null, jobId)}
             criteria={listCriteria(sets)}
-            units={(await currentUnits()).preferences}
+            units={units.preferences}
             people={people.map(({ id, name, mark }) => ({
               id,
               title: [mark, name].filter(Boolean).join(", "),
@@ -139,5 +75,104 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
         )}
       </main>
     </>
+  );
+}
+
+type Beads = Awaited<ReturnType<typeof listBeads>>;
+
+/** Inspections of the job, the next one, and the whole of it as an archive. */
+async function Inspections({ now, jobId }: { now: Here; jobId: string }) {
+  const inspections = await listInspections(now.db, { jobId });
+  return (
+    <Panel title="Inspections" tone="blue">
+      <div className={form.row}>
+        {inspections.map((one) => (
+          <Link key={one.id} href={`/inspections/${one.id}`} className={buttonClass()}>
+            Inspection {one.number}: {one.draft.open ? "draft" : `signed, revision ${one.signed}`}
+          </Link>
+        ))}
+      </div>
+      {now.may("job.write") && (
+        <SaidForm action={beginInspectionAction.bind(null, jobId)} submit="New inspection" />
+      )}
+      {now.may("data.export") && (
+        <a
+          href={`/api/export/archive.zip?job=${encodeURIComponent(jobId)}`}
+          className={buttonClass()}
+          download
+        >
+          The whole job as one archive
+        </a>
+      )}
+    </Panel>
+  );
+}
+
+function WeldPanel({
+  jobId,
+  weld,
+  beads,
+  writes,
+}: {
+  jobId: string;
+  weld: JobWeld;
+  beads: Beads;
+  writes: boolean;
+}) {
+  return (
+    <Panel title={`Weld ${weld.number}`} tone="bronze">
+      {beads.map((bead) => (
+        <div key={bead.id} className={form.row}>
+          <Link href={`/beads/${bead.id}`} className={buttonClass()}>
+            Bead {bead.number}: {bead.content.title}
+          </Link>
+          {writes && (
+            <SaidForm
+              action={detachBeadAction.bind(null, jobId, bead.id)}
+              submit={`Take bead ${bead.number} off`}
+              tone="plain"
+            />
+          )}
+        </div>
+      ))}
+      {writes && (
+        <SaidForm
+          action={newBeadForWeldAction.bind(null, jobId, weld.id)}
+          submit="New bead for this weld"
+          tone="plain"
+        />
+      )}
+    </Panel>
+  );
+}
+
+function AttachPanel({ jobId, beads, welds }: { jobId: string; beads: Beads; welds: readonly JobWeld[] }) {
+  return (
+    <Panel title="Attach a bead that is there already">
+      <SaidForm action={attachBeadAction.bind(null, jobId)} submit="Attach" tone="plain">
+        <Field label="Bead">
+          {(ids) => (
+            <select {...ids} name="bead">
+              {beads.map((bead) => (
+                <option key={bead.id} value={bead.id}>
+                  {bead.number}: {bead.content.title}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field label="to weld">
+          {(ids) => (
+            <select {...ids} name="weld">
+              {welds.map(({ id, number }) => (
+                <option key={id} value={id}>
+                  {number}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      </SaidForm>
+    </Panel>
   );
 }

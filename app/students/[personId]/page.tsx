@@ -1,11 +1,10 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { pageFor } from "@/app/_door/here";
-import { StudentSteps, type StudentBead } from "@/components/course/student-steps";
-import styles from "@/components/course/course.module.css";
-import { Header } from "@/components/shell/header";
-import { buttonClass } from "@/components/ui";
+import { pageFor, type Here } from "@/app/_door/here";
+import { StudentSteps, type StudentBead } from "@/components/course";
+import { Header } from "@/components/shell";
+import { buttonClass, page } from "@/components/ui";
 import { assessBead } from "@/lib/assess";
 import { countedBead, progress } from "@/lib/course";
 import { listBeads } from "@/lib/beads";
@@ -23,35 +22,14 @@ export default async function StudentPage({ params }: { params: Promise<{ person
   const now = await pageFor("bead.read", { personId });
   const person = await getPerson(now.db, personId);
   if (!person) notFound();
-  const [newest, handIns, context] = await Promise.all([
-    listBeads(now.db, { welderId: personId }),
-    listHandIns(now.db, { personId }),
-    assessContext(now.db),
-  ]);
-  const beads: readonly StudentBead[] = [...newest].reverse().map((bead) => {
-    const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
-    const { imperfections, cause, verdict } = countedBead(assessBead(bead, context));
-    return {
-      beadId: bead.id,
-      number: bead.number,
-      title: bead.content.title,
-      day: dayText(bead.createdAt),
-      photo: bead.photos[0]?.sha256 ?? null,
-      exerciseId: handIn?.exerciseId ?? null,
-      lookedFor: bead.content.judgement.lookedFor,
-      imperfections,
-      verdict,
-      cause: cause?.name ?? null,
-      feedback: handIn && { handInId: handIn.id, returned: Boolean(handIn.feedback?.returnedAt) },
-    };
-  });
+  const beads = await studentBeads(now, personId);
   return (
     <>
       <Header />
-      <main className={styles.main}>
-        <div className={styles.top}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
-            <p className={styles.trail}>
+            <p className={page.trail}>
               <Link href={now.may("course.read") ? "/students" : "/"}>
                 {now.may("course.read") ? "All students" : "All beads"}
               </Link>
@@ -70,4 +48,30 @@ export default async function StudentPage({ params }: { params: Promise<{ person
       </main>
     </>
   );
+}
+
+/** Oldest first, each with what it shows and whether it was handed in. */
+async function studentBeads({ db }: Here, personId: string): Promise<readonly StudentBead[]> {
+  const [newest, handIns, context] = await Promise.all([
+    listBeads(db, { welderId: personId }),
+    listHandIns(db, { personId }),
+    assessContext(db),
+  ]);
+  return [...newest].reverse().map((bead) => {
+    const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
+    const { imperfections, cause, verdict } = countedBead(assessBead(bead, context));
+    return {
+      beadId: bead.id,
+      number: bead.number,
+      title: bead.content.title,
+      day: dayText(bead.createdAt),
+      photo: bead.photos[0]?.sha256 ?? null,
+      exerciseId: handIn?.exerciseId ?? null,
+      lookedFor: bead.content.judgement.lookedFor,
+      imperfections,
+      verdict,
+      cause: cause?.name ?? null,
+      feedback: handIn && { handInId: handIn.id, returned: Boolean(handIn.feedback?.returnedAt) },
+    };
+  });
 }

@@ -1,5 +1,4 @@
 import type { Source } from "@/lib/base";
-import { fieldInText } from "@/lib/setup";
 import { commonPractice, fromMemory, ownEstimate } from "@/lib/trade";
 import type { CauseId } from "../cause-ids";
 import type { ReadingContext } from "../reading";

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { handlePicture } from "@/components/canvas/draft-picture";
 import { gripAt, release, type Scenery } from "@/components/canvas/gesture";
 import { handlesOf, RADIUS_STANDOFF } from "@/components/canvas/handles";
-import { REACH } from "@/components/canvas/pointer-machine";
+import { REACH } from "@/components/canvas-kit/pointer-machine";
 import { loupeCentre } from "@/components/canvas/preview";
 import {
   emptyDrawing,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { keyCommand, nextIndex, wrapIndex } from "@/components/canvas/key-commands";
+import { wrapIndex } from "@/components/canvas-kit/look-keys";
+import { keyCommand, nextIndex } from "@/components/canvas/key-commands";
 import { tools } from "@/components/canvas/types";
 import { keyHelp, toolWords } from "@/components/canvas/words";
 

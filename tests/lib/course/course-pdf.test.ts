@@ -3,8 +3,8 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { palette } from "@/components/canvas/palette";
-import { layerInk } from "@/components/course/layer-ink";
+import { palette } from "@/components/picture";
+import { layerInk } from "@/components/picture";
 import {
   classCounts,
   emptyFeedback,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { toPhoto, toScreen, zoomAt, type View } from "@/components/canvas/view";
+import { toPhoto, toScreen, zoomAt, type View } from "@/components/canvas-kit/view";
 import type { LaidPhoto } from "@/lib/assess";
 import type { ToFrame } from "@/lib/assess/align-photo";
 import {

@@ -3,13 +3,11 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor } from "@/app/_door/here";
-import { BenchCard } from "@/components/report/bench-card";
-import { PdfLink } from "@/components/report/pdf-link";
-import { PrintButton } from "@/components/report/print-button";
-import { Header } from "@/components/shell/header";
-import { assessBead } from "@/lib/assess";
+import { BenchCard, PdfLink, PrintButton } from "@/components/report";
+import { Header } from "@/components/shell";
 import { getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
+import { assessBead } from "@/lib/assess";
 import { benchCard } from "@/lib/report";
 
 export const dynamic = "force-dynamic";

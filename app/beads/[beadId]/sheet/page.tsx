@@ -3,13 +3,11 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor, here } from "@/app/_door/here";
-import { PdfLink } from "@/components/report/pdf-link";
-import { PrintButton } from "@/components/report/print-button";
-import { Sheet } from "@/components/report/sheet";
-import { Header } from "@/components/shell/header";
-import { assessBead } from "@/lib/assess";
+import { PdfLink, PrintButton, Sheet } from "@/components/report";
+import { Header } from "@/components/shell";
 import { beadThing, getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
+import { assessBead } from "@/lib/assess";
 import { sheetDocument } from "@/lib/report";
 
 export const dynamic = "force-dynamic";

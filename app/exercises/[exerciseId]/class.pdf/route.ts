@@ -1,6 +1,6 @@
 import { pathRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
-import { palette } from "@/components/canvas/palette";
+import { palette } from "@/components/picture";
 import { canonicalJson } from "@/lib/base";
 import { classPdf } from "@/lib/pdf";
 import { getExercise } from "@/lib/classroom";

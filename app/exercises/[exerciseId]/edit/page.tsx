@@ -3,9 +3,9 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
-import styles from "@/components/course/course.module.css";
-import { ExerciseForm } from "@/components/course/exercise-form";
-import { Header } from "@/components/shell/header";
+import { ExerciseForm } from "@/components/course";
+import { Header } from "@/components/shell";
+import { page } from "@/components/ui";
 import { getExercise } from "@/lib/classroom";
 import { saveExerciseAction } from "../../actions";
 import { formChoices } from "../../form-choices";
@@ -25,9 +25,9 @@ export default async function EditExercisePage({ params }: { params: Promise<{ e
   return (
     <>
       <Header />
-      <main className={styles.main}>
+      <main className={page.wide}>
         <div>
-          <p className={styles.trail}>
+          <p className={page.trail}>
             <Link href={`/exercises/${exercise.id}`}>Back to the exercise</Link>
           </p>
           <h1>Change the exercise</h1>

@@ -2,19 +2,14 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { here } from "@/app/_door/here";
-import { ActionButton } from "@/components/course/action-form";
-import { BeadFacts } from "@/components/course/bead-facts";
-import styles from "@/components/course/course.module.css";
-import { KeepAddress } from "@/components/course/keep-address";
-import { LayeredPhoto } from "@/components/course/layered-photo";
-import { Reply } from "@/components/course/reply";
-import { ReturnedView } from "@/components/course/returned-view";
-import { Header } from "@/components/shell/header";
-import { buttonClass } from "@/components/ui";
-import { assessBead } from "@/lib/assess";
+import { ActionButton, BeadFacts, KeepAddress, Reply, ReturnedView } from "@/components/course";
+import { LayeredPhoto } from "@/components/layer";
+import { Header } from "@/components/shell";
+import { buttonClass, page } from "@/components/ui";
 import { getBead } from "@/lib/beads";
 import { getFeedback, handInBySecret } from "@/lib/classroom";
 import { assessContext } from "@/lib/shop";
+import { assessBead } from "@/lib/assess";
 import { dayText, summariseBead } from "@/lib/report";
 import { replyBySecretAction, withdrawBySecretAction } from "../../actions";
 
@@ -41,10 +36,10 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
   return (
     <>
       <Header />
-      <main className={`${styles.main} ${returned ? "" : styles.narrow}`}>
-        <div className={styles.top}>
+      <main className={`${page.wide} ${returned ? "" : page.column}`}>
+        <div className={page.top}>
           <div>
-            <p className={styles.soft}>
+            <p className={page.note}>
               {handIn.student} · handed in {dayText(handIn.handedInAt)}
               {handIn.late && ", late"}
             </p>
@@ -86,8 +81,8 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
                 name={`Photo ${i + 1}, ${photo.role}`}
               />
             ))}
-            {handIn.note && <p className={styles.words}>Your note: {handIn.note}</p>}
-            <div className={styles.buttons}>
+            {handIn.note && <p className={page.words}>Your note: {handIn.note}</p>}
+            <div className={page.buttons}>
               <ActionButton
                 className={buttonClass("danger")}
                 sure="Take this bead back?"

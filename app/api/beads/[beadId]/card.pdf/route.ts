@@ -1,7 +1,7 @@
 import { currentUnits } from "@/app/_door/current-units";
 import { beadRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
-import { palette } from "@/components/canvas/palette";
+import { palette } from "@/components/picture";
 import { benchCardPdf } from "@/lib/pdf";
 import { assessBead } from "@/lib/assess";
 import { getBead } from "@/lib/beads";

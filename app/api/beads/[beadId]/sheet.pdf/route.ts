@@ -3,7 +3,7 @@ import { currentUnits } from "@/app/_door/current-units";
 import { beadRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
-import { palette } from "@/components/canvas/palette";
+import { palette } from "@/components/picture";
 import { canonicalJson } from "@/lib/base";
 import { sheetPdf } from "@/lib/pdf";
 import { assessBead } from "@/lib/assess";

@@ -1,7 +1,7 @@
 import { pathRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
-import { palette } from "@/components/canvas/palette";
+import { palette } from "@/components/picture";
 import { inspectionPdf } from "@/lib/pdf";
 import { draftRecord, getInspection, listSigned, seenDigest, signerName } from "@/lib/jobs";
 

@@ -1,10 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { RecordView } from "@/components/inspect/record-view";
-import { Header } from "@/components/shell/header";
-import { buttonClass, Panel } from "@/components/ui";
-import styles from "@/components/ui/form.module.css";
+import { RecordView } from "@/components/inspect";
+import { Header } from "@/components/shell";
+import { buttonClass, form, page, Panel } from "@/components/ui";
 import { acceptedBeyond, movedSince } from "@/lib/inspect";
 import { jobBeads, listSigned, signerName } from "@/lib/jobs";
 import { pageFor } from "../../../../_door/here";
@@ -31,7 +30,7 @@ export default async function RevisionPage({
       <Header>
         <Link href={`/inspections/${inspectionId}`}>The inspection</Link>
       </Header>
-      <main className={styles.page}>
+      <main className={page.page}>
         <h1>
           Inspection {record?.inspection.number}, signed revision {one.revision}
         </h1>
@@ -62,7 +61,7 @@ export default async function RevisionPage({
             ))}
           </Panel>
         )}
-        <div className={styles.row}>
+        <div className={form.row}>
           <a
             className={buttonClass("main")}
             href={`/api/inspections/${inspectionId}/pdf?revision=${one.revision}`}
@@ -70,7 +69,7 @@ export default async function RevisionPage({
             PDF of this revision
           </a>
         </div>
-        <p className={styles.mono}>SHA-256 {one.digest}</p>
+        <p className={page.mono}>SHA-256 {one.digest}</p>
         {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
       </main>
     </>

@@ -1,0 +1,57 @@
+"use client";
+
+import type { Dispatch } from "react";
+import { CollisionNotice, type Revision, type Saved } from "@/components/saving";
+import { mergeContent, type BeadContent } from "@/lib/assess";
+import { readBead, type StoredBead } from "./save-bead";
+import { startWork, type WorkAction } from "./work-state";
+import styles from "./workbench.module.css";
+
+export type Saving = Revision<Saved>;
+
+/** Two windows saved the same bead: the person keeps either or both. */
+export function BenchCollision({
+  beadId,
+  content,
+  save,
+  dispatch,
+}: {
+  beadId: string;
+  content: BeadContent;
+  save: Saving;
+  dispatch: Dispatch<WorkAction>;
+}) {
+  const replace = (next: BeadContent, { photos }: StoredBead) =>
+    dispatch({ type: "replace", state: startWork(next, photos) });
+  return (
+    <CollisionNotice
+      className={styles.notice}
+      state={save.state}
+      readStored={() => readBead(beadId)}
+      onRetry={() => void save.flush()}
+      choices={[
+        {
+          label: "Keep both: all marks of both, my settings",
+          choose: (stored) => {
+            replace(mergeContent(content, stored.content), stored);
+            save.keepOwn(stored);
+          },
+        },
+        {
+          label: "Keep mine",
+          choose: (stored) => {
+            replace(content, stored);
+            save.keepOwn(stored);
+          },
+        },
+        {
+          label: "Take the other one",
+          choose: (stored) => {
+            replace(stored.content, stored);
+            save.takeStored(stored);
+          },
+        },
+      ]}
+    />
+  );
+}

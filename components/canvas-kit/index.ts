@@ -1,0 +1,10 @@
+export type { CanvasPhoto } from "./canvas-photo";
+export { crossPicture } from "./cross-picture";
+export { Easel, EaselWaiting } from "./easel";
+export type { Grip, PhotoDrag } from "./grip";
+export { lookCommand, plainKey, undoCommand, wrapIndex, type LookCommand } from "./look-keys";
+export { newMarkId } from "./new-mark-id";
+export { useAim, type Aim } from "./use-aim";
+export { useEasel, type EaselState } from "./use-easel";
+export { usePointers } from "./use-pointers";
+export { grainOf, roundPoint, roundPx } from "./view";

@@ -1,0 +1,15 @@
+export { ActionButton, ActionForm } from "./action-form";
+export { BeadFacts } from "./bead-facts";
+export { BenchNotice } from "./bench-notice";
+export { CausesBeside } from "./causes-beside";
+export { ClassView } from "./class-view";
+export { ExerciseForm } from "./exercise-form";
+export { FeedbackDesk } from "./feedback-desk";
+export { HandInForm } from "./hand-in-form";
+export { HandInState } from "./hand-in-state";
+export { KeepAddress } from "./keep-address";
+export { QrCode } from "./qr-code";
+export { Reply } from "./reply";
+export { ReturnedView } from "./returned-view";
+export { StudentSteps, type StudentBead } from "./student-steps";
+export { WallPage } from "./wall-page";

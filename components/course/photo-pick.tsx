@@ -1,0 +1,47 @@
+"use client";
+
+import { Camera, ImageUp } from "lucide-react";
+import { useEffect, useState, type ReactNode } from "react";
+import { buttonClass, page } from "@/components/ui";
+import styles from "./hand-in-form.module.css";
+
+/** Takes a photo or chooses one, and shows it where the browser can. */
+export function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (photo: File) => void }) {
+  const [shown, setShown] = useState<string | null>(null);
+  useEffect(() => {
+    if (!photo) return;
+    const url = URL.createObjectURL(photo);
+    setShown(url);
+    return () => URL.revokeObjectURL(url);
+  }, [photo]);
+  const input = (label: string, capture: boolean, icon: ReactNode) => (
+    <label className={`${buttonClass("plain", "large")} ${styles.pick}`}>
+      {icon} {label}
+      <input
+        type="file"
+        className="visually-hidden"
+        accept="image/*,.heic,.heif"
+        {...(capture ? { capture: "environment" as const } : {})}
+        onChange={({ target }) => {
+          const [file] = target.files ?? [];
+          if (file) onPick(file);
+        }}
+      />
+    </label>
+  );
+  return (
+    <div className={styles.group}>
+      <div className={page.buttons}>
+        {input("Take a photo", true, <Camera aria-hidden="true" />)}
+        {input("Choose a photo", false, <ImageUp aria-hidden="true" />)}
+      </div>
+      {photo && (
+        <p role="status">
+          {photo.name}, {(photo.size / 2 ** 20).toFixed(1)} MB
+        </p>
+      )}
+      {/* A browser that cannot show the format (HEIC) shows nothing here; the photo is sent all the same. */}
+      {shown && <img className={styles.preview} src={shown} alt="" onError={() => setShown(null)} />}
+    </div>
+  );
+}

@@ -1,0 +1,2 @@
+export { LayerBoard } from "./layer-board";
+export { LayeredPhoto } from "./layered-photo";

@@ -1,0 +1,2 @@
+export { actionText, detailPhrases, logSubject, type LogSubject } from "./log-words";
+export { VerifyPanel, type Verified } from "./verify-panel";

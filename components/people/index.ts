@@ -1,0 +1,2 @@
+export { PersonFields } from "./person-fields";
+export { PersonPanel } from "./person-panel";

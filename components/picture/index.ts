@@ -1,0 +1,3 @@
+export { layerInk } from "./layer-ink";
+export { highlight, palette } from "./palette";
+export { CroppedPhoto, MarkOverlay, svgElements } from "./scene-svg";

@@ -1,0 +1,6 @@
+export { BenchCard } from "./bench-card";
+export { OutcomeForm } from "./outcome-form";
+export { PdfLink } from "./pdf-link";
+export { PrintButton } from "./print-button";
+export { Sheet } from "./sheet";
+export { SideBySide } from "./side-by-side";

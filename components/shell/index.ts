@@ -1,0 +1,3 @@
+export { Header } from "./header";
+export { MenuProvider } from "./header-menu";
+export { UnitSwitch } from "./unit-switch";
