@@ -1,4 +1,5 @@
-import { renderToStaticMarkup } from "react-dom/server";
+import type { ReactNode } from "react";
+import { prerender } from "react-dom/static";
 import { beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { GET as cardPdf } from "@/app/api/beads/[beadId]/card.pdf/route";
 import { GET as sheetPdf } from "@/app/api/beads/[beadId]/sheet.pdf/route";
@@ -166,6 +167,12 @@ const asked = (search = {}) => ({ searchParams: Promise.resolve(search) });
 const request = (path: string) =>
   new Request(`http://localhost:3000${path}`, { headers: { host: "localhost:3000" } });
 
+/** Parts of a page may be asynchronous, so it is waited for whole. */
+async function htmlOf(page: ReactNode): Promise<string> {
+  const { prelude } = await prerender(page);
+  return new Response(prelude).text();
+}
+
 describe("a page assesses each bead it shows once, and calibrates each of its scales once", () => {
   it.each([
     ["the workbench", () => BeadPage(params()), ofLap],
@@ -176,7 +183,7 @@ describe("a page assesses each bead it shows once, and calibrates each of its sc
     ["the list by verdict", () => BeadsPage(asked({ verdict: "cannot-say" })), ofBoth],
     ["the hand-in", () => FeedbackPage({ params: Promise.resolve({ handInId }) }), ofLap],
   ])("%s", async (_, page, expected) => {
-    const html = renderToStaticMarkup(await page());
+    const html = await htmlOf(await page());
     expect(html).toContain("Lap");
     expect(counted()).toEqual(expected);
   });

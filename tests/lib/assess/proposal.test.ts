@@ -19,7 +19,13 @@ describe("proposal", () => {
     const [example] = exampleSetups;
     if (!example) throw new Error("no example");
     const marked = diagnosed({ setup: example.setup, findings: [{ imperfection: "undercut" }] });
-    expect(proposal(marked)?.first).toEqual(marked.firstChange);
+    // One mark and a set-up in order points everywhere: questions instead of a change.
+    expect([proposal(marked), marked.firstChange]).toEqual([null, null]);
+    expect(marked.settling).toHaveLength(2);
+    const both = [{ imperfection: "undercut", place: "both-toes" }, { imperfection: "convex-bead" }];
+    const clear = diagnosed({ setup: { process: "FCAW-S" }, findings: both });
+    expect(proposal(clear)?.first).toEqual(clear.firstChange);
+    expect(clear.firstChange?.causeId).toBe("travel-fast");
     const reversed = diagnosed({ setup: { ...example.setup, polarity: "DCEP" } });
     expect(proposal(reversed)?.first.causeId).toBe("polarity");
   });
@@ -28,8 +34,10 @@ describe("proposal", () => {
     const findings = [{ imperfection: "grinding-mark" }, { imperfection: "missing-length" }];
     for (const { name, setup } of exampleSetups)
       expect(proposal(diagnosed({ setup, findings })), name).toBeNull();
-    const beside = diagnosed({ findings: [...findings, { imperfection: "undercut" }] });
-    const alone = diagnosed({ findings: [{ imperfection: "undercut" }] });
+    const seen = [{ imperfection: "undercut", place: "both-toes" }, { imperfection: "convex-bead" }];
+    const beside = diagnosed({ findings: [...findings, ...seen] });
+    const alone = diagnosed({ findings: seen });
+    expect(alone.firstChange).not.toBeNull();
     expect(proposal(beside)?.first.causeId).toBe(alone.firstChange?.causeId);
   });
 

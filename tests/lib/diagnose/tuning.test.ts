@@ -60,12 +60,13 @@ describe("tuning", () => {
       return result.ok ? (result.value.firstChange?.causeId ?? null) : "refused";
     };
     expect(firstUnder({})).toBe("work-angle");
-    for (const [name, limit] of [
-      ["withMarks", 2],
-      ["lead", 1e6],
-      ["worthTrying", 2],
-      ["ownEvidence", 1e9],
-    ] as const)
-      expect([name, firstUnder({ [name]: limit })]).toEqual([name, null]);
+    for (const limits of [
+      { withMarks: 2, leadAlone: 1e6 },
+      { withMarks: 2, faint: 2 },
+      { lead: 1e6 },
+      { worthTrying: 2 },
+      { ownEvidence: 1e9 },
+    ])
+      expect([limits, firstUnder(limits)]).toEqual([limits, null]);
   });
 });

@@ -83,7 +83,7 @@ describe("sheetDocument", () => {
     const ground = marked(["grinding-mark"]);
     expect([ground.causes, ground.change]).toEqual([[], null]);
     expect(ground.causeless).toEqual([expect.stringContaining("the disc made it")]);
-    const both = marked(["grinding-mark", "undercut"]);
+    const both = marked(["grinding-mark", "undercut", "convex-bead"]);
     expect([both.causes.length, both.causeless.length]).toEqual([3, 1]);
     expect(both.change).not.toBeNull();
   });

@@ -197,16 +197,16 @@ const cases: Record<
     right: { ...t11, process: "FCAW-S", wireFeedMPerMin: 10.16, ctwdMm: 19, amps: 200 },
   },
   "current-below-plate": {
-    wrong: { amps: 60, thicknessMm: 6 },
+    wrong: { process: "FCAW-S", amps: 60, thicknessMm: 6 },
     severity: "note",
     at: "amps",
-    right: { amps: 200, thicknessMm: 6 },
+    right: { process: "FCAW-S", amps: 200, thicknessMm: 6 },
   },
   "current-above-plate": {
-    wrong: { amps: 120, thicknessMm: 1 },
+    wrong: { process: "GMAW", amps: 120, thicknessMm: 1 },
     severity: "note",
     at: "amps",
-    right: { amps: 45, thicknessMm: 1 },
+    right: { process: "GMAW", amps: 45, thicknessMm: 1 },
   },
   "transfer-beyond-plate": {
     wrong: { process: "GMAW", transfer: "short-circuit", thicknessMm: 20 },
