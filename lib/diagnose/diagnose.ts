@@ -2,35 +2,26 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import { electrodeOf, factsOf, windowFor } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
 import { causeless, explainable } from "./causeless";
-import { cautionsFor, inspectorFirst } from "./cautions";
-import { advise } from "./advice/advise";
-import { groundsOf } from "./advice/grounds";
+import { cautionsFor } from "./cautions";
+import { adviceFor } from "./advice/advice-for";
 import { settling } from "./advice/settling";
-import { knownEnough, supportsOf } from "./advice/supports";
-import { changeFor } from "./change";
 import { nextChecks } from "./checks";
 import { contradictionsIn } from "./contradictions";
-import { clearedIn, forbiddenIn } from "./readings/facts";
-import { contrariesIn, evidenceItems } from "./evidence";
 import { explain } from "./explanation";
 import { DiagnoseInputSchema, type DiagnoseInput } from "./input";
 import type { DiagnoseIssue } from "./issues";
 import { lazily } from "./lazily";
-import { withoutEach } from "./leave-one-out";
-import { causeModel, linksFor, type CauseModel } from "./model";
-import { solverFor } from "./network/infer";
+import { linksFor, type CauseModel } from "./model";
 import { bestSet } from "./network/joint";
 import type { Posterior } from "./network/types";
 import { beadPhysics } from "./physics";
 import { presentTuning, type Tuning } from "./tuning";
 import type { ReadingContext } from "./reading";
-import { readingsOf } from "./readings/all";
-import { confirmedTotal } from "./shop-priors";
+import { rankCauses } from "./rank-causes";
 import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
-import type { Diagnosis, JointExplanation, RankedCause } from "./types";
-import { causeProbabilities, weigh, type Weighed } from "./weigh";
-import { whyFor } from "./why";
+import type { Diagnosis, JointExplanation } from "./types";
+import type { Weighed } from "./weigh";
 
 /**
  * From how a bead was run, what is marked and what was answered, to causes, the one change to try, and what to find out
@@ -78,55 +69,17 @@ export function answersTo(questionId: string): readonly string[] | null {
 }
 
 function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagnosis {
-  const model = causeModel(input.setup.process, input.shopCounts, weights);
   const context = contextOf(input);
-  const items = evidenceItems(input, context.electrode, readingsOf(context), weights);
-  const weighed = weigh(model, items);
-  const solver = solverFor(weighed.network, weighed.evidence.present);
-  const posterior = solver.solve(weighed.evidence);
-  const all = causeProbabilities(model, posterior);
-  const without = withoutEach(model, items, weighed, solver, posterior);
-  const confirmed = confirmedTotal(
-    model.causes.map(({ id }) => id),
-    input.shopCounts,
-  );
-  const causes = model.causes
-    .map((cause): RankedCause => {
-      const probability = all.get(cause.id)!;
-      const why = lazily(() => whyFor(model, cause.id, items, probability, without(cause.id)));
-      return {
-        id: cause.id,
-        name: cause.name,
-        sentence: cause.sentence,
-        probability,
-        prior: model.priors.get(cause.id)!,
-        get why() {
-          return why();
-        },
-        change: changeFor(cause, probability, context),
-        shop: confirmed === 0 ? null : { confirmed: input.shopCounts[cause.id] ?? 0, total: confirmed },
-      };
-    })
-    .toSorted((a, b) => b.probability - a.probability);
-  const stopped = inspectorFirst(input).length > 0;
+  const ranking = rankCauses(input, context, weights);
+  const { causes, model, weighed, solver, posterior } = ranking;
   const canExplain = explainable(input);
   const unexplained = causeless(input);
+  const contradictions = contradictionsIn(input, context.facts);
+  const advice = adviceFor(input, context, ranking, contradictions, limits);
+  const { stopped, changes } = advice;
   const joint = lazily(() =>
     canExplain.length === 0 ? null : jointExplanation(model, weighed, posterior, input),
   );
-  const contradictions = contradictionsIn(input, context.facts);
-  const grounds = groundsOf(input, contradictions, clearedIn(context.facts));
-  const bead = {
-    marked: canExplain.length > 0,
-    enough: knownEnough(input),
-    contrary: new Set([
-      ...contrariesIn(input, context.electrode).map(({ cause }) => cause),
-      ...forbiddenIn(input.setup, context.facts),
-    ]),
-    supports: supportsOf(model, items),
-  };
-  const advice = advise(causes, grounds, bead, limits);
-  const changes = advice.first === null ? [] : [advice.first, ...advice.next];
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
   const explanation = lazily(() =>
     explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),
@@ -139,13 +92,13 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
     explainable: canExplain,
     causeless: unexplained,
     // After the inspector, the order stands ready; before, nothing is proposed as the first thing to do.
-    firstChange: stopped ? null : advice.first,
-    nextChanges: stopped ? changes : advice.next,
+    firstChange: stopped ? null : (changes[0] ?? null),
+    nextChanges: stopped ? changes : changes.slice(1),
     get checks() {
       return checks();
     },
     get settling() {
-      return advice.first === null && !stopped && canExplain.length > 0 ? settling(checks()) : [];
+      return changes.length === 0 && !stopped && canExplain.length > 0 ? settling(checks()) : [];
     },
     contradictions,
     cautions: cautionsFor(input, context.electrode, changes),

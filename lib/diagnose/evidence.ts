@@ -91,6 +91,15 @@ export function contrariesIn(input: DiagnoseInput, electrode: ElectrodeClass | n
   );
 }
 
+/** Whether every mark on the bead is one that a hanging pool leaves: then nothing makes it hotter but a reading that is low. */
+export function hangs(input: DiagnoseInput, electrode: ElectrodeClass | null): boolean {
+  const ids = [...new Set(input.findings.map(({ imperfection }) => imperfection))];
+  return (
+    ids.length > 0 &&
+    ids.every((id) => situationsOf(id, input, electrode).some(({ when }) => when.hanging === true))
+  );
+}
+
 function markItem(id: ImperfectionId, inForce: readonly Contrary[]): EvidenceItem {
   const against = inForce.filter((row) => row.imperfection === id);
   return {

@@ -49,6 +49,14 @@ export function clearedIn(facts: readonly SetupFact[]): readonly CauseId[] {
     .map(([cause]) => cause as CauseId);
 }
 
+/** A reading that is too low by its own window, its feed or its plate. */
+export const readsLow = (facts: readonly SetupFact[]): boolean =>
+  facts.some(
+    ({ code, severity }) =>
+      severity !== null &&
+      (code === "reading-below-window" || code === "reading-low-for-feed" || code === "current-below-plate"),
+  );
+
 /**
  * Causes whose cure the record forbids: more current where the plate has too much, less where it has too little. A hanging
  * pool wants less all the same, and a current out of the wire's own window goes back in first.

@@ -721,7 +721,8 @@ export const causes: readonly Cause[] = [
       commonness: "seldom",
       priorReason: SITUATION,
       effortS: 3600,
-      correction: "Stop and have the joint examined; dry consumables, and preheat as the procedure says, come after.",
+      correction:
+        "Stop and have the joint examined; dry consumables, and preheat as the procedure says, come after.",
       direction: "do",
       cureRate: 0.5,
     },
