@@ -1,5 +1,5 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { electrodeOf, factsOf, windowFor } from "@/lib/setup";
+import { electrodeOf, factsOf, processMeant, windowFor } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
 import { causeless, explainable } from "./causeless";
 import { cautionsFor } from "./cautions";
@@ -49,7 +49,12 @@ export function diagnoseWith(input: DiagnoseInput, tuning: Tuning): Result<Diagn
     );
   }
   const unknown = unknownAnswers(parsed.data);
-  return unknown.length > 0 ? fail(...unknown) : ok(diagnoseValid(parsed.data, tuning));
+  return unknown.length > 0 ? fail(...unknown) : ok(diagnoseValid(withProcess(parsed.data), tuning));
+}
+
+/** A class that leaves no choice of process says it, whether or not somebody has written it down. */
+function withProcess(input: DiagnoseInput): DiagnoseInput {
+  return { ...input, setup: { ...input.setup, process: processMeant(input.setup) } };
 }
 
 function unknownAnswers({ answers }: DiagnoseInput): readonly DiagnoseIssue[] {

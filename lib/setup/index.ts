@@ -38,5 +38,5 @@ export { showReading } from "./show-reading";
 export { travelSpeed } from "./travel-speed";
 export { usualWindow } from "./usual-windows";
 export { usualForClass, type Usual } from "./usual";
-export { electrodeOf, windowFor, windowQueryFor } from "./window-for";
+export { electrodeOf, processMeant, windowFor, windowQueryFor } from "./window-for";
 export { wordsInText } from "./words";

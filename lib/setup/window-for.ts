@@ -4,6 +4,7 @@ import {
   positionsMeant,
   type ElectrodeClass,
   type ParameterWindow,
+  type Process,
   type WindowQuery,
 } from "@/lib/trade";
 import type { RunSetup } from "./run-setup";
@@ -20,6 +21,18 @@ export function electrodesMeant(setup: RunSetup): readonly ElectrodeClass[] {
 export function electrodeOf(setup: RunSetup): ElectrodeClass | null {
   const [first, second] = electrodesMeant(setup);
   return second === undefined ? (first ?? null) : null;
+}
+
+/**
+ * The process of a set-up: as recorded, else the one its class leaves no choice about. A class whose gas is open ("G") may
+ * be either kind of flux-cored wire, and says nothing.
+ */
+export function processMeant(setup: RunSetup): Process | null {
+  if (setup.process !== null) return setup.process;
+  const electrode = electrodeOf(setup);
+  return electrode !== null && electrode.gases.length + Number(electrode.process === "SMAW") > 0
+    ? electrode.process
+    : null;
 }
 
 /** What a set-up asks the windows; null when class or diameter is not known. What is unknown stays open. */

@@ -80,9 +80,11 @@ export function forbiddenIn(setup: RunSetup, facts: readonly SetupFact[]): reado
 }
 
 /** What the judged facts of the set-up say about causes, one reading each. */
-export const factReadings: Reader = ({ facts }) =>
-  facts.flatMap((one): readonly Reading[] => {
-    const odds = oddsOfFact(one);
+export const factReadings: Reader = ({ facts }) => {
+  const recorded = facts.flatMap((one) => recordedCause(one) ?? []);
+  return facts.flatMap((one): readonly Reading[] => {
+    // What is in order by one rule clears nothing that another found wrong: the gas of a class that cannot spray.
+    const odds = one.state === "in-order" ? without(oddsOfFact(one), recorded) : oddsOfFact(one);
     const weight = factWeights[one.code];
     if (weight === undefined || Object.keys(odds).length === 0) return [];
     return [
@@ -96,6 +98,10 @@ export const factReadings: Reader = ({ facts }) =>
       }),
     ];
   });
+};
+
+const without = (odds: Odds, causes: readonly CauseId[]): Odds =>
+  Object.fromEntries(Object.entries(odds).filter(([cause]) => !causes.includes(cause as CauseId)));
 
 const unitOf: Partial<Readonly<Record<SetupField, UnitKind>>> = {
   wireFeedMPerMin: "wire-feed",
