@@ -3,7 +3,7 @@ import { bandOdds } from "./odds-from-band";
 import { certainties } from "./certainty";
 import { TRIAL_S } from "./change";
 import { HAND_TRAVEL } from "./readings/hand";
-import { JUDGED_OUT } from "./readings/window";
+import { JUDGED_IN, JUDGED_OUT } from "./readings/window";
 import { surfaceOdds } from "./readings/plate";
 import { MOST, PUBLISHED_WORTH } from "./shop-priors";
 import { STEP } from "./steps/target";
@@ -55,6 +55,7 @@ export const diagnoseTables = {
   bandOdds,
   steps: STEP,
   HAND_TRAVEL,
+  JUDGED_IN,
   JUDGED_OUT,
   surfaceOdds,
   certainties,

@@ -10,7 +10,7 @@ export interface BandLike {
 
 /**
  * Log2 of the factor on the odds of "too high", over the distance above the upper edge in half-widths of the band.
- * Far inside it speaks against (a quarter), at the edge it says nothing, far outside it speaks strongly (32 times).
+ * Far inside it speaks against (a quarter), at the edge it says nothing, two half-widths outside it speaks strongly (32 times), four outside it leaves little doubt (128 times).
  * Own estimate: the shape is what matters, and that it is the same for every quantity.
  */
 const curve: readonly Knot[] = [
@@ -20,6 +20,7 @@ const curve: readonly Knot[] = [
   [0.5, 2.5],
   [1, 4],
   [2, 5],
+  [4, 7],
 ];
 
 /** Narrow bands (a single printed value) are given this share of the value as half-width: nobody holds it closer. */

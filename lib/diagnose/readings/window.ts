@@ -18,6 +18,8 @@ interface Gauge {
   readonly least?: number;
   /** Least factor for the side the value is out on. */
   readonly atLeast?: number;
+  /** Greatest factor for either side. */
+  readonly atMost?: number;
 }
 
 export const entered = (quantity: string, valueSi: number, unitKind: UnitKind): Amount => ({
@@ -34,10 +36,10 @@ const whereInBand = (value: number, { low, high }: BandLike): string =>
 export function gaugeReading(gauge: Gauge): readonly Reading[] {
   const { key, label, value, band, unitKind, high, low } = gauge;
   const graded = oddsFromBand(value, band, gauge.weight, gauge.least);
-  const { atLeast = 0 } = gauge;
+  const { atLeast = 0, atMost = Infinity } = gauge;
   const factors = {
-    high: value > band.high ? Math.max(atLeast, graded.high) : graded.high,
-    low: value < band.low ? Math.max(atLeast, graded.low) : graded.low,
+    high: Math.min(atMost, value > band.high ? Math.max(atLeast, graded.high) : graded.high),
+    low: Math.min(atMost, value < band.low ? Math.max(atLeast, graded.low) : graded.low),
   };
   return [
     {
@@ -63,6 +65,9 @@ export function gaugeReading(gauge: Gauge): readonly Reading[] {
  * least this strongly, however little it is out. Own estimate.
  */
 export const JUDGED_OUT = 5;
+
+/** And what lies inside what the documents allow speaks against both sides at least this much. Own estimate. */
+export const JUDGED_IN = 0.6;
 
 interface Dial {
   readonly unitKind: UnitKind;
@@ -112,6 +117,7 @@ export const windowReadings: Reader = ({ setup, facts }) => {
       ...(pushed ? { high: "push-excess" as const } : {}),
       ...(pair ? { least: VOLTS_HELD_TO } : {}),
       ...(fact.state === "fault" ? { atLeast: JUDGED_OUT } : {}),
+      ...(fact.state === "in-order" && pair ? { atMost: JUDGED_IN } : {}),
       // With the feed known, current says little more: it follows from feed and tip to work.
       weight: field === "amps" && setup.wireFeedMPerMin !== null ? 0.3 : 1,
     });

@@ -8,7 +8,7 @@ describe("oddsFromBand", () => {
   it("speaks against both inside, says nothing at the edge, speaks strongly far outside", () => {
     expect(oddsFromBand(15, seen)).toEqual({ high: 0.25, low: 0.25 });
     expect(oddsFromBand(20, seen).high).toBe(1);
-    expect(oddsFromBand(40, seen).high).toBe(32);
+    expect(oddsFromBand(40, seen).high).toBe(128);
     expect(oddsFromBand(40, seen).low).toBeLessThan(1);
   });
 
