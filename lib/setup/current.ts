@@ -26,6 +26,11 @@ export function wireOf(setup: RunSetup): Wire | null {
     : { kind, diameterMm: setup.electrodeDiameterMm };
 }
 
+/** The transfer as far as it shortens the arc: only solid wire is run in a short arc of its own. */
+export function transferOf({ process, transfer }: RunSetup): RunSetup["transfer"] {
+  return process === "GMAW" ? transfer : null;
+}
+
 /** Current by feed (m/min) and tip to work (mm); null where one of them or the wire's burn-off is not known. */
 export function currentAt(
   setup: RunSetup,
@@ -34,5 +39,5 @@ export function currentAt(
 ): AmpsEstimate | null {
   const wire = wireOf(setup);
   if (wire === null || feedMPerMin === null || ctwdMm === null) return null;
-  return ampsForFeed(wire, feedMPerMin, extensionFromCtwdMm(ctwdMm, setup.transfer));
+  return ampsForFeed(wire, feedMPerMin, extensionFromCtwdMm(ctwdMm, transferOf(setup)));
 }

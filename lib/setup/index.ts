@@ -1,5 +1,5 @@
 export { checkSetup, factsOf } from "./check-setup";
-export { currentAt, wireOf } from "./current";
+export { currentAt, transferOf, wireOf } from "./current";
 export { exampleSetups } from "./examples";
 export {
   answersOf,

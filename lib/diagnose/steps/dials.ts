@@ -1,5 +1,5 @@
 import { feedForAmps, extensionFromCtwdMm } from "@/lib/arc";
-import { fieldInText, isPositionOut, windowQueryFor, wireOf, type RunSetup } from "@/lib/setup";
+import { fieldInText, isPositionOut, transferOf, windowQueryFor, wireOf, type RunSetup } from "@/lib/setup";
 import {
   AMPS_RULE_MAX_MM,
   ampsForThickness,
@@ -151,7 +151,7 @@ function feedAim(setup: RunSetup, from: number, sign: 1 | -1): number | null {
   const plate = plateAmps(setup);
   if (sign < 0 && isPositionOut(setup)) return from * OUT_OF_POSITION_SHARE;
   if (wire === null || plate === null || setup.ctwdMm === null) return null;
-  return feedForAmps(wire, plate.amps, extensionFromCtwdMm(setup.ctwdMm, setup.transfer));
+  return feedForAmps(wire, plate.amps, extensionFromCtwdMm(setup.ctwdMm, transferOf(setup)));
 }
 
 /** The rows that cover this feed; where none does, all of them. */
