@@ -41,11 +41,16 @@ export const corrections: readonly Correction[] = [
   ),
   row(
     "wfs-high",
-    { hanging: true },
+    { hanging: true, processes: ["SMAW"] },
+    "Turn the current down to what this rod is run at out of position.",
+  ),
+  row(
+    "wfs-high",
+    { hanging: true, processes: ["FCAW-S", "FCAW-G", "GMAW"] },
     "Turn feed and volts down together, to what this wire is run at out of position.",
   ),
   row("weave", { hanging: true }, "Wait at each toe and cross the middle quickly."),
-  row("travel-slow", { downByClass: true }, "Travel faster, so that the slag stays behind the arc."),
+  row("travel-slow", { downByClass: true }, "Travel faster, so that slag and pool stay behind the arc."),
   row(
     "placement",
     { joints: ["stringer-pad"] },
