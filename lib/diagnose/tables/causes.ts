@@ -353,7 +353,7 @@ export const causes: readonly Cause[] = [
     "Oil, paint, rust or heavy scale boils in the pool and leaves gas or dirt in it.",
     {
       commonness: "everyday",
-      commonnessIn: { "FCAW-S": "sometimes", "FCAW-G": "often", SMAW: "often" },
+      commonnessIn: { "FCAW-S": "often", "FCAW-G": "often", SMAW: "often" },
       priorReason:
         "Every plate is dirty until cleaned. Slag processes float more of it out; self-shielded wire bears mill scale and light rust.",
       effortS: 180,

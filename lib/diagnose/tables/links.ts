@@ -1112,7 +1112,7 @@ export const causeLinks: readonly CauseLink[] = [
     ],
     [
       "travel-slow",
-      "strong, judged",
+      "middling",
       ALL,
       [
         "gmaw-fcaw-handbook",
