@@ -55,8 +55,4 @@ export default tseslint.config(
   // Run for every point or ray of a picture: in parts they would hand each other colours and directions made anew.
   longer("demo-images", ["createMarch", "createShade", "lightRows"]),
   longer("lib/diagnose", ["diagnoseValid", "estimatesOf", "windowReadings"]),
-  longer("lib/archive", ["planImport"]),
-  longer("lib/jobs", ["signInspection"]),
-  longer("lib/measure", ["calibrate"]),
-  longer("lib/demo", ["addDemoBead"]),
 );
