@@ -1,13 +1,15 @@
 /**
  * `npm run -s measure-house`: the measures by which this house is compared with others and with itself: lines per file
- * and function, functions over 40 lines, share of comments, circles of imports, names a door offers and nobody takes.
+ * and function, functions over 40 lines, share of comments, circles of imports, names a door offers and nobody takes,
+ * names that nothing shipped uses.
  * With a folder, another copy of the house is measured: `npm run -s measure-house -- ../older`.
  */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
+import { deadWood } from "./dead-wood.mjs";
 
-const root = path.resolve(process.argv[2] ?? ".");
+const root = path.resolve(process.argv.slice(2).find((word) => !word.startsWith("--")) ?? ".");
 const LONGEST = 40;
 
 interface Source {
@@ -226,6 +228,14 @@ console.log(
 if (process.argv.includes("--names"))
   for (const name of [...doors.byTestsAlone.map((one) => `tests ${one}`), ...doors.byNobody])
     console.log(`  ${name}`);
+const dead = await deadWood(root);
+const awaited = house.flatMap(({ file, text }) => (/@awaited/.test(text) ? [file] : []));
+console.log(
+  dead === null
+    ? "dead names, files and packages: not configured here"
+    : `dead names, files and packages: ${dead.length}; awaited by a screen: ${awaited.length} (${awaited.join(", ")})`,
+);
+for (const one of dead ?? []) console.log(`  ${one}`);
 const long = house.flatMap(functionsOf).filter((one) => one.lines > LONGEST);
 console.log(`\nfunctions over ${LONGEST} lines: ${long.length}`);
 if (process.argv.includes("--long"))

@@ -22,6 +22,7 @@ const lanes = [
       name: "Lint",
       args: [bin("eslint/bin/eslint.js"), "-c", "tests/setup/eslint.config.mjs", "--max-warnings", "0", "."],
     },
+    { name: "Dead wood", args: [path.join(root, "tests/dead-wood.mjs")] },
     {
       name: "Types",
       // Next writes the route types that the type check reads.

@@ -40,12 +40,6 @@ export interface SectionWork {
   readonly onAction: (action: SectionAction) => void;
 }
 
-/** What the toe labels depend on; both unknown is fine. */
-export interface JointView {
-  readonly joint: Joint | null;
-  readonly position: Position | null;
-}
-
 export interface BeadCanvasProps {
   readonly photo: CanvasPhoto;
   readonly history: History;

@@ -1,4 +1,4 @@
-export { createCard, ID1 } from "./card";
+export { createCard } from "./card";
 export { createDisc } from "./disc";
 export { createRule } from "./rule";
 export { createStrip } from "./strip";
@@ -10,4 +10,4 @@ export {
   placedPoint,
   type Placement,
 } from "./place-object";
-export { scaleObjectKinds, type ScaleObject, type ScaleObjectKind } from "./scale-object";
+export { type ScaleObject } from "./scale-object";

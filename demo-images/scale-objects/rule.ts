@@ -1,10 +1,11 @@
+import { MM_PER_INCH } from "@/lib/base";
 import { noise2 } from "../noise/noise";
 import { distanceToNumber, numberWidth } from "./stroke-digits";
 import { bandShare, roundedCover, type ScaleObject } from "./scale-object";
 
 export const RULE_CODE = 1;
 const LINE_HALF_MM = 0.08;
-const SIXTEENTH_MM = 25.4 / 16;
+const SIXTEENTH_MM = MM_PER_INCH / 16;
 
 function millimetreTick(n: number): number {
   return n % 10 === 0 ? 6.4 : n % 5 === 0 ? 4.8 : 3.2;
@@ -61,9 +62,9 @@ export function createRule(lengthMm: number): ScaleObject {
           ink = Math.max(ink, numberInk(String(n * 10), along - n * 10, low - 6.9, 1.05, step));
       }
       if (high > 7.2 && high < 9.9) {
-        const n = Math.round(along / 25.4);
-        if (n > 0 && n * 25.4 <= lengthMm)
-          ink = Math.max(ink, numberInk(String(n), along - n * 25.4 - 1.7, 9.8 - high, 1.1, step));
+        const n = Math.round(along / MM_PER_INCH);
+        if (n > 0 && n * MM_PER_INCH <= lengthMm)
+          ink = Math.max(ink, numberInk(String(n), along - n * MM_PER_INCH - 1.7, 9.8 - high, 1.1, step));
       }
       return ink;
     },

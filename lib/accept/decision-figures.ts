@@ -1,3 +1,5 @@
+import { MM_PER_INCH } from "@/lib/base";
+
 /** Numbers of our own that a verdict rests on beside the codes' figures; the seal over the tables holds them too. */
 export const decisionFigures = {
   /** 1.65 u of U = 2 u: 95 % on one side (ISO 14253-1; the factor from memory). */
@@ -10,5 +12,5 @@ export const decisionFigures = {
   winding: 0.15,
   windingMm: 1.5,
   /** A gap of a fillet that a code takes off the legs (D1.1 7.21.1: 1/16 in; from memory) is not absent. */
-  wideGapMm: 25.4 / 16,
+  wideGapMm: MM_PER_INCH / 16,
 } as const;

@@ -1,4 +1,4 @@
-import { needsCheck } from "@/lib/base";
+import { MM_PER_INCH, needsCheck } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
 import { constantValue, type UnitSystem } from "./formula";
 import { onceEach } from "./once-each";
@@ -12,7 +12,8 @@ export function testTitle(title: string, test: Test | undefined, units: UnitSyst
   const what = test.of === "count" ? "how many" : test.of[0] === "length" ? "total length" : "sum";
   if (test.window === null) return `${title}: ${what} on the whole weld`;
   const mm = constantValue(test.window, units);
-  const stretch = units === "us" ? `${Number((mm / 25.4).toFixed(3))} in` : `${Number(mm.toFixed(1))} mm`;
+  const stretch =
+    units === "us" ? `${Number((mm / MM_PER_INCH).toFixed(3))} in` : `${Number(mm.toFixed(1))} mm`;
   return `${title}: ${what} in any ${stretch}`;
 }
 

@@ -1,11 +1,6 @@
 import { ARC_MM, ERROR_PER_DOUBLING } from "./amps-for-feed";
 import { burnOffRows, scaled } from "./tables/burn-off-rows";
-import {
-  AREA_RELATIVE_ERROR,
-  depositionRows,
-  STEEL_KG_PER_MM3,
-  STEEL_LB_PER_IN3,
-} from "./tables/deposition-rows";
+import { AREA_RELATIVE_ERROR, depositionRows } from "./tables/deposition-rows";
 import { filletFace } from "./tables/fillet-face";
 import { heatFactors } from "./tables/heat-factors";
 import { passRows } from "./tables/pass-rows";
@@ -16,7 +11,6 @@ export const arcTables = {
   scaled,
   arc: { ARC_MM, ERROR_PER_DOUBLING },
   depositionRows,
-  density: { STEEL_KG_PER_MM3, STEEL_LB_PER_IN3 },
   AREA_RELATIVE_ERROR,
   filletFace,
   passRows,

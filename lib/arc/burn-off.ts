@@ -26,8 +26,3 @@ export function currentForFeed({ a, b, c = 0 }: BurnOff, feedMmPerS: number, ext
   const feed = Math.max(0, feedMmPerS - c);
   return (2 * feed) / (a + Math.sqrt(a * a + 4 * b * extensionMm * feed));
 }
-
-/** Change of current per mm of extension at fixed feed, A/mm: negative whenever current flows. */
-export function currentPerExtension({ a, b }: BurnOff, currentA: number, extensionMm: number): number {
-  return (-b * currentA ** 2) / (a + 2 * b * extensionMm * currentA);
-}

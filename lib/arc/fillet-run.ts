@@ -5,7 +5,7 @@ import { ranged, type Ranged } from "./ranged";
 import { filletFace } from "./tables/fillet-face";
 
 /**
- * Leg of a fillet laid in one pass, feed, travel and leg by conservation of metal: any of the three from the other two.
+ * Leg of a fillet laid in one pass by conservation of metal: the leg from feed and travel, the travel from feed and leg.
  * The face of a real fillet holds up to a fifth more metal than a flat one; the middle of that is taken, and its spread
  * counts in the error. Fit-up gap, unequal legs and spatter beyond the usual are not in it.
  */
@@ -39,26 +39,5 @@ export function travelForLeg(wire: Wire, feedMPerMin: number, legMm: number): Ra
   return ranged(
     travelForAreaMmPerS(deposit, areaFromLegMm2(legMm) * filletFace.areaOverFlat) * 60,
     Math.hypot(deposit.areaRelativeError, filletFace.relativeError),
-  );
-}
-
-/** Feed, m/min, that leaves a leg (mm) at a travel (mm/min). null unless both are positive. */
-export function feedForLeg(wire: Wire, travelMmPerMin: number, legMm: number): Ranged | null {
-  const perFeed = travelForLeg(wire, 1, legMm);
-  if (perFeed === null || !(travelMmPerMin > 0)) return null;
-  return ranged(travelMmPerMin / perFeed.value, perFeed.relativeError);
-}
-
-/**
- * Width of a stringer on plate, mm, from its cross-section: a parabolic cap a seventh to a third as high as wide. A rough
- * figure for spacing beads, not for judging them. null unless feed and travel are positive.
- */
-export function stringerWidthForRun(run: FilletRun): Ranged | null {
-  const area = passAreaMm2(run);
-  if (area === null) return null;
-  const { heightOverWidth, spread } = filletFace.stringer;
-  return ranged(
-    Math.sqrt((1.5 * area.value) / heightOverWidth),
-    Math.hypot(area.relativeError, spread - 1) / 2,
   );
 }

@@ -18,7 +18,7 @@ import { sha256Bytes } from "./export-beads";
 import { placeBeads, unsoundSigned, writeJobs } from "./import-jobs";
 import { planImport, type ImportPlan } from "./import-plan";
 
-export type { ImportPlan, PlannedBead } from "./import-plan";
+export type { ImportPlan } from "./import-plan";
 
 /**
  * - `import-conflicts`: `data.conflicts` beads are here with other content and nobody said what to do with them.

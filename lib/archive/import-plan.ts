@@ -51,6 +51,17 @@ function essence({ number: _number, previous: _previous, ...rest }: ExchangeBead
   return canonicalJson(rest);
 }
 
+/** What comes of a bead: `record` is what lies here under its id, `takenPhotos` the photos that others have. */
+function fateOf(
+  bead: ExchangeBead,
+  record: BeadRecord | undefined,
+  takenPhotos: ReadonlySet<string>,
+): PlannedBead["fate"] {
+  if (record)
+    return exchangeBeads([record]).some((one) => essence(one) === essence(bead)) ? "same" : "differs";
+  return bead.photos.some(({ id }) => takenPhotos.has(id)) ? "photo-taken" : "new";
+}
+
 /** Compares an archive with what is here; nothing is written. */
 export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promise<ImportPlan> {
   const here = new Map<string, BeadRecord>();
@@ -60,13 +71,7 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
   }
   const takenPhotos = await photosElsewhere(db, manifest.beads);
   const taken = new Set((await db.bead.findMany({ select: { number: true } })).map(({ number }) => number));
-  const fateOf = (bead: ExchangeBead): PlannedBead["fate"] => {
-    const record = here.get(bead.id);
-    if (record)
-      return exchangeBeads([record]).some((one) => essence(one) === essence(bead)) ? "same" : "differs";
-    return bead.photos.some(({ id }) => takenPhotos.has(id)) ? "photo-taken" : "new";
-  };
-  const fates = manifest.beads.map((bead) => ({ bead, fate: fateOf(bead) }));
+  const fates = manifest.beads.map((bead) => ({ bead, fate: fateOf(bead, here.get(bead.id), takenPhotos) }));
   const numbers = newNumbers(
     fates.flatMap(({ bead, fate }) => (fate === "new" ? [bead] : [])),
     taken,

@@ -228,7 +228,7 @@ export async function removePhoto(
   });
 }
 
-/** Deletes a bead that no frozen record speaks of. */
+/** Deletes a bead that no frozen record speaks of. @awaited by a screen */
 export async function deleteBead(pen: Pen, id: string): Promise<Result<null, RecordIssue>> {
   return writing(pen, async (tx, log) => {
     const bead = await tx.bead.findUnique({

@@ -10,7 +10,7 @@ import { saveSetup } from "@/lib/shop";
 import { recordSentence, type Pen } from "@/lib/store";
 import { demoBeads, demoHandIns, demoJobWelds, demoSetups, type DemoBead } from "./beads";
 import { addDemoClass, addDemoExercise, type DemoClass } from "./course";
-import { demoDrawing, DemoTruthSchema } from "./drawing";
+import { demoDrawing, DemoTruthSchema, type DemoTruth } from "./drawing";
 import { addDemoJob } from "./job";
 import { addDemoLimits } from "./limits";
 import { daysAgo, made } from "./made";
@@ -31,9 +31,7 @@ async function addDemoBead(
   { personIds }: DemoClass,
   filled: Filled,
 ): Promise<void> {
-  const truth = DemoTruthSchema.parse(
-    JSON.parse(await readFile(path.join(set, `${bead.picture}.json`), "utf8")),
-  );
+  const truth = await demoTruth(bead.picture);
   const welderId = personIds.get(bead.welder);
   if (welderId === undefined) throw new Error(`nobody called ${bead.welder}`);
   const previousId = bead.after && filled.get(bead.after.picture)?.beadId;
@@ -65,6 +63,11 @@ async function addDemoBead(
       photos: [{ id: await addDemoPhoto({ pen, dataDir }, id, bead.picture), role: "face", drawing }],
     }),
   );
+}
+
+/** What the generator says of a picture. */
+async function demoTruth(picture: string): Promise<DemoTruth> {
+  return DemoTruthSchema.parse(JSON.parse(await readFile(path.join(set, `${picture}.json`), "utf8")));
 }
 
 /** The picture's id on the bead. */

@@ -17,6 +17,7 @@ export const certainties = [
 /**
  * How far the likeliest cause may be trusted, in a word for the screen. Takes its stated probability, 0 to 1; a figure
  * that is no number says nothing and is "open". Speaks of a first cause only: the table counts no others.
+ * @awaited by a screen
  */
 export function certaintyOf(probability: number): Certainty {
   return certainties.find(({ from }) => probability >= from)?.word ?? "open";

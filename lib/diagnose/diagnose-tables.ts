@@ -8,7 +8,6 @@ import { surfaceOdds } from "./readings/plate";
 import { MOST, PUBLISHED_WORTH } from "./shop-priors";
 import { STEP } from "./steps/target";
 import { causes } from "./tables/causes";
-import { linkNotes } from "./tables/link-notes";
 import { causeLinks } from "./tables/links";
 import { contraries, lookForce, looks } from "./tables/looks";
 import { corrections } from "./tables/corrections";
@@ -28,7 +27,6 @@ import { commonness, JUDGED_SHARE, LEAK, LEAK_BY_NATURE, linkStrength } from "./
 export const diagnoseTables = {
   causes,
   causeLinks,
-  linkNotes,
   looks,
   lookForce,
   contraries,

@@ -1,5 +1,4 @@
 export { causeIds } from "./cause-ids";
-export { certaintyOf, type Certainty } from "./certainty";
 export { answersTo, diagnose } from "./diagnose";
 export { diagnoseTables } from "./diagnose-tables";
 export { DiagnoseInputSchema, type DiagnoseInput, type ShopCounts } from "./input";

@@ -49,20 +49,3 @@ export const hasSection = ({ content }: Pick<ExchangeBead, "content">): boolean 
 /** The oldest version that holds these beads whole. */
 export const beadFileVersion = (beads: readonly Pick<ExchangeBead, "content">[]) =>
   beads.some(hasSection) ? BEAD_FILE_VERSION : WITHOUT_SECTIONS;
-
-export const BeadFileSchema = z.object({
-  schemaVersion: z.literal(beadFileVersions),
-  bead: ExchangeBeadSchema,
-});
-
-/**
- * The published JSON Schema of a bead file (draft 2020-12), generated from the schema that parses it. It describes
- * what `serialiseBeadFile` writes. Rules between values (a photo's marks belong to a listed photo, ids are unique)
- * are beyond JSON Schema and checked by `parseBeadFile`.
- */
-export function beadFileJsonSchema(): Record<string, unknown> {
-  return {
-    ...z.toJSONSchema(BeadFileSchema, { target: "draft-2020-12", io: "output" }),
-    title: "Toeline bead file",
-  };
-}

@@ -10,14 +10,8 @@ const FORMULA = "=+\\-@＝＋－＠";
  * makes a cell begin there. An apostrophe counts as well, so that taking guards off again is exact.
  */
 const GUARDED = new RegExp(`^(?=[" ]*['${FORMULA}]|[\\t\\r\\n])|(?<=[;,\\t\\r\\n])(?="*['${FORMULA}])`, "g");
-const GUARD = /(?<=^|[;,\t\r\n])'/g;
 
 /** Text that no spreadsheet takes for a formula: guarded by an apostrophe, as a spreadsheet marks text itself. */
 export function guardText(text: string): string {
   return text.replace(GUARDED, "'");
-}
-
-/** The text as it was before `guardText`. */
-export function unguardText(guarded: string): string {
-  return guarded.replace(GUARD, "");
 }

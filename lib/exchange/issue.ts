@@ -9,19 +9,6 @@ import type { Issue } from "@/lib/base";
  * - `photo-unlisted`: marks for a photo the file does not describe (`data.photoId`).
  * - `id-twice`: two beads, photos or marks share `data.id`.
  *
- * Tables
- * - `csv-malformed`: not CSV by RFC 4180 from row `data.row` on (`data.problem`).
- *
- * Annotations
- * - `annotation-malformed`: not a Web Annotation at `path` (`data.problem`).
- * - `annotation-other-photo`: its target is another picture (`data.source`).
- * - `annotation-selector`: the area is given in a form other than SVG (`data.selector`).
- * - `annotations-too-many`: `data.found` of at most `data.most`.
- * - `svg-too-large`: `data.characters` of at most `data.most`.
- * - `svg-refused`: it holds something an area has no use for (`data.what`): a script, a DOCTYPE, a foreign element.
- * - `svg-unreadable`: not well formed (`data.problem`).
- * - `svg-shape`: an element or geometry we have no mark for (`data.what`).
- *
  * Archives
  * - `archive-not-zip`, `archive-unreadable` (`data.name`): damaged, or packed in a way we do not read.
  * - `archive-too-large`: `data.bytes` of at most `data.most`, declared or found while unpacking (`data.name`).
@@ -36,15 +23,6 @@ export const exchangeIssueCodes = [
   "malformed",
   "photo-unlisted",
   "id-twice",
-  "csv-malformed",
-  "annotation-malformed",
-  "annotation-other-photo",
-  "annotation-selector",
-  "annotations-too-many",
-  "svg-too-large",
-  "svg-refused",
-  "svg-unreadable",
-  "svg-shape",
   "archive-not-zip",
   "archive-unreadable",
   "archive-too-large",

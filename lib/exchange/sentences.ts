@@ -14,23 +14,6 @@ export const exchangeSentences: Readonly<Record<ExchangeIssueCode, (data: Data) 
   "photo-unlisted": ({ photoId }) =>
     `There are marks for photo ${photoId}, which the file does not describe. Export it again where it came from.`,
   "id-twice": ({ id }) => `"${id}" stands twice in this file. Export it again where it came from.`,
-  "csv-malformed": ({ row, problem }) =>
-    `Row ${row} of this table cannot be read (${problem}). Save it as CSV with commas and try again.`,
-  "annotation-malformed": ({ problem }) =>
-    `This is not a collection of W3C Web Annotations (${problem}). Export it as JSON-LD and try again.`,
-  "annotation-other-photo": ({ source }) =>
-    `This annotation belongs to another picture (${source}). Import it on that photo.`,
-  "annotation-selector": ({ selector }) =>
-    `This annotation gives its area as ${selector}; only SVG shapes are read here.`,
-  "annotations-too-many": ({ found, most }) =>
-    `${found} annotations are more than the ${most} one photo may carry. Split the file.`,
-  "svg-too-large": ({ characters, most }) =>
-    `A shape is ${characters} characters long, more than ${most}. Simplify it before importing.`,
-  "svg-refused": ({ what }) =>
-    `A shape contains ${what}, which no mark needs, so it was refused. Export plain shapes only.`,
-  "svg-unreadable": ({ problem }) => `A shape is not well-formed SVG (${problem}). Export it again.`,
-  "svg-shape": ({ what }) =>
-    `A shape uses ${what}, for which there is no mark. Use a circle, a polyline or a polygon.`,
   "archive-not-zip": () => "This file is not a ZIP archive, or its end is missing. Copy it again and retry.",
   "archive-unreadable": ({ name }) =>
     `"${name}" in this archive is damaged or packed in an unusual way. Export the archive again.`,

@@ -1,7 +1,5 @@
 import Papa from "papaparse";
-import { fail, issue, ok, type Result } from "@/lib/base";
-import { guardText, unguardText } from "./guard-cell";
-import type { ExchangeIssue } from "./issue";
+import { guardText } from "./guard-cell";
 
 /** null: not known, an empty cell. */
 export type Cell = string | number | boolean | null;
@@ -33,16 +31,4 @@ export function tableToCsv(table: Table, options: CsvOptions = { bom: true }): s
   const quotes = (value: unknown): boolean => value === "" && table.columns.length === 1;
   const csv = Papa.unparse(lines, { delimiter: ",", newline: "\r\n", quotes });
   return `${options.bom ? BOM : ""}${csv}\r\n`;
-}
-
-/** The cells of such a CSV as text, guards taken off, header row first. Issue: `csv-malformed`. */
-export function parseCsv(text: string): Result<readonly (readonly string[])[], ExchangeIssue> {
-  const plain = text.startsWith(BOM) ? text.slice(1) : text;
-  const { data, errors } = Papa.parse<string[]>(plain.replace(/\r\n$/, ""), {
-    delimiter: ",",
-    newline: "\r\n",
-  });
-  const [first] = errors;
-  if (first) return fail(issue("csv-malformed", [], { row: (first.row ?? 0) + 1, problem: first.code }));
-  return ok(data.map((row) => row.map(unguardText)));
 }

@@ -31,17 +31,3 @@ export function greatestExtent<S>(points: readonly Point<S>[]): number {
     for (let j = i + 1; j < hull.length; j++) greatest = Math.max(greatest, distance(hull[i]!, hull[j]!));
   return greatest;
 }
-
-/** Least distance between two parallel lines that hold all points: always flush with a side of the hull. */
-export function leastWidth<S>(points: readonly Point<S>[]): number {
-  const hull = convexHull(points);
-  if (hull.length < 3) return 0;
-  let least = Infinity;
-  hull.forEach((a, index) => {
-    const b = hull[(index + 1) % hull.length]!;
-    const side = subtract(b, a);
-    const reach = Math.max(...hull.map((p) => Math.abs(cross(side, subtract(p, a)))));
-    least = Math.min(least, reach / distance(a, b));
-  });
-  return least;
-}

@@ -10,7 +10,7 @@ export {
   multiplyHomography,
   type Homography,
 } from "./homography";
-export { convexHull, greatestExtent, leastWidth } from "./hull";
+export { convexHull, greatestExtent } from "./hull";
 export { type AnySpace, type Point } from "./point";
 export { crossesItself, linesMeet, polygonArea, signedArea } from "./polygon";
 export { distanceToPolyline, pointAlong, polylineLength, projectOnPolyline } from "./polyline";

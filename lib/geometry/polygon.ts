@@ -1,5 +1,4 @@
 import type { AnySpace, Point } from "./point";
-import { polylineLength } from "./polyline";
 import { cross, subtract } from "./vector";
 
 /** Signed by the turn from x to y (shoelace formula); the ring closes itself. 0 for fewer than three points. */
@@ -15,28 +14,6 @@ export function signedArea<S>(ring: readonly Point<S>[]): number {
 
 export function polygonArea<S>(ring: readonly Point<S>[]): number {
   return Math.abs(signedArea(ring));
-}
-
-export function polygonPerimeter<S>(ring: readonly Point<S>[]): number {
-  const first = ring[0];
-  return first === undefined ? 0 : polylineLength([...ring, first]);
-}
-
-/** Centre of area; NaN for an outline without area. */
-export function polygonCentroid<S = AnySpace>(ring: readonly Point<S>[]): Point<S> {
-  const origin = ring[0] ?? { x: NaN, y: NaN };
-  const area = signedArea(ring);
-  let x = 0;
-  let y = 0;
-  for (let i = 2; i < ring.length; i++) {
-    const a = subtract(ring[i - 1]!, origin);
-    const b = subtract(ring[i]!, origin);
-    const twice = cross(a, b);
-    x += twice * (a.x + b.x);
-    y += twice * (a.y + b.y);
-  }
-  if (area === 0) return { x: NaN, y: NaN };
-  return { x: origin.x + x / (6 * area), y: origin.y + y / (6 * area) };
 }
 
 /** Whether any two sides that are not neighbours touch or cross. Quadratic: outlines drawn by hand are short. */

@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "@/lib/base";
 import { z } from "zod";
 
 /** The longest weld a job speaks of, mm. */
@@ -29,10 +30,10 @@ const MM_PER: Readonly<Record<string, number>> = {
   mm: 1,
   cm: 10,
   m: 1000,
-  in: 25.4,
-  inch: 25.4,
-  inches: 25.4,
-  '"': 25.4,
+  in: MM_PER_INCH,
+  inch: MM_PER_INCH,
+  inches: MM_PER_INCH,
+  '"': MM_PER_INCH,
 };
 
 /**

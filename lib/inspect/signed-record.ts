@@ -13,6 +13,8 @@ import { JobContentSchema } from "./job";
  */
 export const SIGNED_RECORD_VERSION = 2;
 
+// What a record holds follows the list of ISO 17637:2003, clause 5: its heading was read, its lines are from memory.
+
 export const results = ["accepted", "not-accepted", "open"] as const;
 /** "accepted": nothing applicable failed and nothing is open. Acceptance itself is for the person and the code. */
 export type InspectionResult = (typeof results)[number];

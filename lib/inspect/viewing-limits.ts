@@ -11,6 +11,3 @@ export const viewingLimits = {
   distanceMm: { most: 600, source: iso17637 },
   angleDeg: { least: 30, source: iso17637 },
 } as const;
-
-/** Where the list of what a record holds comes from: its heading was read, its lines are from memory. */
-export const recordListSource = cite("iso-17637", "memory", { edition: "2003", clause: "5" });

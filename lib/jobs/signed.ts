@@ -1,5 +1,5 @@
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
-import type { Db } from "@/lib/db";
+import type { Db, Tx } from "@/lib/db";
 import { InspectionDraftSchema, openPoints, readRecord, sealRecord, type SignedRecord } from "@/lib/inspect";
 import { sha256Text, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import { draftRecord } from "./inspections";
@@ -89,49 +89,49 @@ export async function signInspection(
   if (openPoints(record).length > 0 && acknowledgement.length < 5)
     return fail(issue("sign-points-unanswered"));
   return writing(pen, async (tx, log) => {
-    const signer = await tx.person.findUnique({ where: { id: signing.signerId } });
-    if (!signer?.name || !signer.salt || !signer.userId || signer.role !== "inspector" || signer.removedAt)
-      return fail(issue("sign-not-inspector"));
-    const row = await tx.inspection.findUniqueOrThrow({ where: { id: signing.inspectionId } });
-    const draft = InspectionDraftSchema.parse(row.draft);
-    if (!draft.open) return fail(issue("inspection-signed"));
-    const last = await tx.signedRevision.findFirst({
-      where: { inspectionId: row.id },
-      orderBy: { revision: "desc" },
-    });
-    if (last && reason.length < 5) return fail(issue("sign-reason-missing"));
+    const ready = await readyToSign(tx, { ...signing, reason });
+    if (!ready.ok) return ready;
+    const { signer, row, draft, last } = ready.value;
     const revision = (last?.revision ?? 0) + 1;
     const signedAt = signing.now.toISOString();
     const { text } = sealRecord(record, last && readOrNull(last.content), {
       revision,
       signedAt,
-      signer: { personId: signer.id, mark: signer.mark, nameHash: sha256Text(signer.salt + signer.name) },
+      signer,
       acknowledgement: openPoints(record).length > 0 ? acknowledgement : "",
       reason: last ? reason : null,
       previousDigest: last?.digest ?? null,
     });
     const digest = sha256Text(text);
-    const id = newId();
-    await tx.signedRevision.create({
-      data: {
-        id,
-        inspectionId: row.id,
-        revision,
-        content: text,
-        digest,
-        signedById: signer.id,
-        signedAt,
-        reason: last ? reason : null,
-      },
-    });
+    const [inspectionId, signedById, id] = [row.id, signing.signerId, newId()];
+    const frozen = { id, inspectionId, revision, content: text, digest, signedById, signedAt };
+    await tx.signedRevision.create({ data: { ...frozen, reason: last ? reason : null } });
     await tx.inspection.update({
-      where: { id: row.id },
+      where: { id: inspectionId },
       data: { draft: { ...draft, open: false }, revision: row.revision + 1 },
     });
-    await log(`signed:${id}`, "record.signed", { inspection: row.id, revision, digest });
-    await log(`inspection:${row.id}`, "inspection.signed", { revision });
+    await log(`signed:${id}`, "record.signed", { inspection: inspectionId, revision, digest });
+    await log(`inspection:${inspectionId}`, "inspection.signed", { revision });
     return ok({ revision, digest });
   });
+}
+
+/** Who signs, what is open for it and what was signed last; or why nothing can be signed. */
+async function readyToSign(tx: Tx, { inspectionId, signerId, reason }: Signing) {
+  const person = await tx.person.findUnique({ where: { id: signerId } });
+  if (!person?.name || !person.salt || !person.userId || person.role !== "inspector" || person.removedAt)
+    return fail<RecordIssue>(issue("sign-not-inspector"));
+  const row = await tx.inspection.findUniqueOrThrow({ where: { id: inspectionId } });
+  const draft = InspectionDraftSchema.parse(row.draft);
+  if (!draft.open) return fail<RecordIssue>(issue("inspection-signed"));
+  const last = await tx.signedRevision.findFirst({ where: { inspectionId }, orderBy: { revision: "desc" } });
+  if (last && reason.length < 5) return fail<RecordIssue>(issue("sign-reason-missing"));
+  const signer = {
+    personId: person.id,
+    mark: person.mark,
+    nameHash: sha256Text(person.salt + person.name),
+  };
+  return ok({ signer, row, draft, last });
 }
 
 /** Whether a signed record names this person: their name is there only as a digest. False once they were removed. */

@@ -5,7 +5,6 @@ export {
   gaugeQuantities,
   MarkSchema,
   MarkShapeSchema,
-  MOST_MARKS,
   PhotoPlaceSchema,
   PhotoPointSchema,
   ScaleSchema,

@@ -61,14 +61,3 @@ export function removeShapePoint(shape: MarkShapeData, index: number): MarkShape
 function bare({ x, y, grainPx }: PhotoPoint): PhotoPoint {
   return grainPx === undefined ? { x, y } : { x, y, grainPx };
 }
-
-/** Every length of the shape times k (a spot's radius and the grain of its points too): the same mark in a photo k times as large. */
-export function scaleShape(shape: MarkShapeData, k: number): MarkShapeData {
-  const scaled = withPoints(
-    shape,
-    shapePoints(shape).map((p) => bare({ x: p.x * k, y: p.y * k, grainPx: p.grainPx && p.grainPx * k })),
-  );
-  return scaled.kind === "point" && scaled.radius !== null
-    ? { ...scaled, radius: scaled.radius * k }
-    : scaled;
-}

@@ -46,8 +46,7 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Calibra
   if (!(surface.factor > LEAST_SURFACE_FACTOR)) return fail(issue("surface-too-high", ["scale", "surface"]));
   const sigmas = { pickSigmaPx, viewedSigmaPx: options.pickSigmaPx };
   const picks = pickVariations(model, map, (pick) => model.sigmaPx ?? pickSigma(sigmas, pick));
-  const variations = [
-    ...picks,
+  const others = [
     zoom("scale-length", map, options.statedLengthRelativeU),
     zoom("height", map, surface.relativeU),
     ...tiltVariations(scale, model, map, options.tiltSigmaDeg, { ...camera, distanceMm }),
@@ -56,16 +55,23 @@ export function calibrate(scale: Scale | null, options: MeasureOptions): Calibra
   const relativeU = scaleRelativeU(picks, map, model.picks);
   if (!(relativeU <= worstScaleRelativeU))
     return fail(issue("scale-too-small", ["scale"], { relativeU: Number(relativeU.toPrecision(3)) }));
-  const onSurface = (one: PlaneMap): PlaneMap => thenInPlane(one, zoomBy(surface.factor));
   return ok({
     kind: scale.kind,
-    map: onSurface(map),
     middle: scaleMiddle(scale),
-    variations: variations.map((v) => ({ ...v, plus: onSurface(v.plus), minus: onSurface(v.minus) })),
+    ...onSurface(map, [...picks, ...others], surface.factor),
     ...sigmas,
     mmPerPx: surface.factor * Math.sqrt(scales.largest * scales.smallest),
     tiltDeg: scale.kind === "two-points" ? null : (Math.acos(foreshortening) * 180) / Math.PI,
   });
+}
+
+/** The map and its variations from the plane of the scale to that of the marks. */
+function onSurface(map: PlaneMap, variations: readonly Variation[], factor: number) {
+  const moved = (one: PlaneMap): PlaneMap => thenInPlane(one, zoomBy(factor));
+  return {
+    map: moved(map),
+    variations: variations.map((v) => ({ ...v, plus: moved(v.plus), minus: moved(v.minus) })),
+  };
 }
 
 /** An error in size alone, the same everywhere. */

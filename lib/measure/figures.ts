@@ -1,4 +1,4 @@
-import { angleDeg, greatestExtent, leastWidth, polygonArea, polylineLength } from "@/lib/geometry";
+import { angleDeg, greatestExtent, polygonArea, polylineLength } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
 import { expanded } from "./expanded";
 import { pickSigma } from "./pick-sigma";
@@ -19,11 +19,6 @@ export function measureArea(calibration: Calibration, outline: readonly PhotoPoi
 /** Greatest distance across an outline, in mm. */
 export function measureExtent(calibration: Calibration, outline: readonly PhotoPoint[]): Quantity {
   return propagatePoints(calibration, "mm", outline, greatestExtent);
-}
-
-/** Least distance between two parallel lines that hold the outline, in mm. */
-export function measureLeastWidth(calibration: Calibration, outline: readonly PhotoPoint[]): Quantity {
-  return propagatePoints(calibration, "mm", outline, leastWidth);
 }
 
 /** Of the circle with the outline's area, in mm. */

@@ -4,4 +4,3 @@ export { erf } from "./erf";
 export { binaryEntropyBits, entropyBits } from "./entropy";
 export { interpolate, type Knot } from "./interpolate";
 export { logOdds } from "./log-odds";
-export { logSumExp } from "./log-sum-exp";

@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "@/lib/base";
 import {
   bothText,
   resultNames,
@@ -147,7 +148,7 @@ function drawFindings(flow: Flow, { marks, photos, judgement }: SignedBead): voi
   flow.y += 6;
   for (const { quantity, value, instrument, resolution } of judgement.readings) {
     const unit = readingUnit(quantity);
-    const inches = unit === "mm" ? ` (${(value / 25.4).toFixed(3)} in)` : "";
+    const inches = unit === "mm" ? ` (${(value / MM_PER_INCH).toFixed(3)} in)` : "";
     const words = `Read with ${instrument}: ${missingWords[quantity]} ${value} ${unit}${inches}, resolution ${resolution} ${unit}.`;
     flowText(flow, [run(words, "text", 9)], { gap: 2 });
   }

@@ -1,3 +1,5 @@
+import { MM_PER_INCH } from "@/lib/base";
+
 /** A4 and what is kept free on it. All lengths of this room are PDF points (1/72 inch), y downwards from the top. */
 export const PAGE = { width: 595.28, height: 841.89 } as const;
 export const LEFT = 40;
@@ -8,7 +10,7 @@ export const BODY_TOP = 62;
 export const BODY_BOTTOM = 762;
 export const FOOT_TOP = 772;
 
-export const POINTS_PER_MM = 72 / 25.4;
+export const POINTS_PER_MM = 72 / MM_PER_INCH;
 
 /** Rules, from a hairline between rows to the bar over the title. */
 export const RULE = { hair: 0.5, line: 1.5, box: 2.2, heavy: 5 } as const;

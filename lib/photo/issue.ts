@@ -22,7 +22,6 @@ const statuses = {
 
 export type PhotoIssueCode = keyof typeof statuses;
 export type PhotoIssue = Issue<PhotoIssueCode>;
-export const photoIssueCodes = Object.keys(statuses) as readonly PhotoIssueCode[];
 
 /** The HTTP status of an answer whose first issue has this code. */
 export function photoIssueStatus(code: PhotoIssueCode): number {

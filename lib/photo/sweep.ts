@@ -7,21 +7,12 @@ const DAY_MS = 24 * 3600 * 1000;
 
 /** Removes uploads that a crash left behind, untouched for a day. Returns how many. Call it at start. */
 export async function sweepIncoming(dataDir: string, nowMs: number = Date.now()): Promise<number> {
-  return clear(dataDir, nowMs - DAY_MS);
-}
-
-/** Removes every upload in progress, of whatever age. Only for a store that nobody is sending to. */
-export async function removeIncoming(dataDir: string): Promise<number> {
-  return clear(dataDir, Number.POSITIVE_INFINITY);
-}
-
-async function clear(dataDir: string, beforeMs: number): Promise<number> {
   const { incoming } = photoFolders(dataDir);
   let removed = 0;
   for (const name of await namesIn(incoming)) {
     const entry = path.join(incoming, name);
     const touched = await stat(entry).catch(() => null); // gone meanwhile: its own upload cleared it
-    if (touched === null || touched.mtimeMs >= beforeMs) continue;
+    if (touched === null || touched.mtimeMs >= nowMs - DAY_MS) continue;
     await rm(entry, { recursive: true, force: true });
     removed += 1;
   }

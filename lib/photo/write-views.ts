@@ -16,8 +16,9 @@ const encoders: Readonly<Record<PhotoSize, (image: Sharp) => Sharp>> = {
 };
 
 /**
- * Writes the derived pictures and meta.json into a new folder. They are made from bare pixels, so no metadata of the
- * original (place, time, camera, owner) can come along. Throws what the disk throws.
+ * Removal of Exif, XMP, IPTC and GPS: this is where it happens. Writes the derived pictures and meta.json into a new
+ * folder. They are made from bare pixels, so no metadata of the original (place, time, camera, owner) can come along.
+ * Throws what the disk throws.
  */
 export async function writeViews(
   disk: Disk,

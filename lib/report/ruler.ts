@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "@/lib/base";
 import type { LengthSystem } from "@/lib/units";
 
 export interface RulerTick {
@@ -7,7 +8,6 @@ export interface RulerTick {
   readonly label: string | null;
 }
 
-const INCH = 25.4;
 /** Ticks and numbered ticks, in the ruler's own unit, finest first. */
 const steps: Readonly<Record<LengthSystem, readonly (readonly [tick: number, numbered: number])[]>> = {
   metric: [
@@ -31,7 +31,7 @@ const MOST_NUMBERS = 10;
 
 /** Ticks of a ruler laid along the weld, 0 at its start: whole millimetres, or parts of an inch. */
 export function rulerTicks(fromMm: number, toMm: number, system: LengthSystem): readonly RulerTick[] {
-  const unit = system === "metric" ? 1 : INCH;
+  const unit = system === "metric" ? 1 : MM_PER_INCH;
   const span = (toMm - fromMm) / unit;
   const table = steps[system];
   const [tick, numbered] = table.find(([, n]) => span / n <= MOST_NUMBERS) ?? table.at(-1)!;

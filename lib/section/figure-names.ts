@@ -1,7 +1,7 @@
 import type { Source } from "@/lib/base";
 import type { Quantity } from "@/lib/measure";
 import { cite, together, withoutDocument } from "@/lib/trade";
-import type { SectionEdgeRole, SectionJoint } from "./drawing";
+import type { SectionJoint } from "./drawing";
 import type { SectionFigureId } from "./types";
 
 export interface SectionFigureInfo {
@@ -10,8 +10,6 @@ export interface SectionFigureInfo {
   readonly name: string;
   /** What is measured, in one sentence. */
   readonly meaning: string;
-  /** The edges it needs beside outline and scale. */
-  readonly needs: readonly SectionEdgeRole[];
   /** Where the definition comes from. */
   readonly source: Source;
 }
@@ -19,32 +17,29 @@ export interface SectionFigureInfo {
 const aws = cite("aws-a3-0", "memory");
 const iso = together([cite("iso-2553", "memory"), cite("iso-17659", "memory")]);
 const own = withoutDocument("Toeline", "common-practice");
-const plates = ["plate-1", "plate-2"] as const;
-const slab = ["face"] as const;
-const grooves = ["face", "back", "groove-1", "groove-2"] as const;
 
 const fillet = (
   unit: Quantity["unit"],
   name: string,
   meaning: string,
   source: Source,
-): SectionFigureInfo => ({ joints: ["fillet"], unit, name, meaning, needs: plates, source });
-const butt = (
-  name: string,
-  meaning: string,
-  needs: readonly SectionEdgeRole[],
-  source: Source,
-): SectionFigureInfo => ({ joints: ["butt"], unit: "mm", name, meaning, needs, source });
+): SectionFigureInfo => ({ joints: ["fillet"], unit, name, meaning, source });
+const butt = (name: string, meaning: string, source: Source): SectionFigureInfo => ({
+  joints: ["butt"],
+  unit: "mm",
+  name,
+  meaning,
+  source,
+});
 const fusion = (side: 1 | 2, which: "Greatest" | "Least"): SectionFigureInfo => ({
   joints: ["fillet", "butt"],
   unit: "mm",
   name: `${which} fusion, side ${side}`,
   meaning: `How far below the old surface of side ${side} the metal was melted, at the ${which.toLowerCase()}; the outer tenth at each end is left out. Nought is no fusion there.`,
-  needs: [side === 1 ? "plate-1" : "plate-2"],
   source: own,
 });
 
-/** What each figure is called, what it means, and what has to be drawn for it. */
+/** What each figure is called and what it means. */
 export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>> = {
   "leg-1": fillet("mm", "Leg on plate 1", "From the corner of the joint to the toe, along plate 1.", iso),
   "leg-2": fillet("mm", "Leg on plate 2", "From the corner of the joint to the toe, along plate 2.", iso),
@@ -75,22 +70,15 @@ export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>
   "fusion-1-least": fusion(1, "Least"),
   "fusion-2-greatest": fusion(2, "Greatest"),
   "fusion-2-least": fusion(2, "Least"),
-  thickness: butt(
-    "Thickness",
-    "Between the plates' face and back lines, at the weld.",
-    ["face", "back"],
-    own,
-  ),
+  thickness: butt("Thickness", "Between the plates' face and back lines, at the weld.", own),
   penetration: butt(
     "Depth of penetration",
     "From the face line to the deepest point of the weld, no further than the back.",
-    slab,
     aws,
   ),
   unreached: butt(
     "Depth not reached",
     "What is left between the deepest point of the weld and the back.",
-    slab,
     own,
   ),
   "face-width": {
@@ -98,30 +86,18 @@ export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>
     unit: "mm",
     name: "Width of the face",
     meaning: "From toe to toe; on a butt along the face line.",
-    needs: [],
     source: aws,
   },
-  "root-width": butt("Width of the root", "Where the weld meets the back line.", ["face", "back"], own),
-  reinforcement: butt("Reinforcement", "How far the face of the weld stands above the face line.", slab, aws),
-  underfill: butt("Underfill", "How far the face of the weld lies below the face line.", slab, aws),
-  "root-reinforcement": butt(
-    "Root reinforcement",
-    "How far the weld stands beyond the back line.",
-    ["face", "back"],
-    aws,
-  ),
-  "root-concavity": butt(
-    "Root concavity",
-    "How far the root surface lies inside the back line.",
-    ["face", "back"],
-    aws,
-  ),
+  "root-width": butt("Width of the root", "Where the weld meets the back line.", own),
+  reinforcement: butt("Reinforcement", "How far the face of the weld stands above the face line.", aws),
+  underfill: butt("Underfill", "How far the face of the weld lies below the face line.", aws),
+  "root-reinforcement": butt("Root reinforcement", "How far the weld stands beyond the back line.", aws),
+  "root-concavity": butt("Root concavity", "How far the root surface lies inside the back line.", aws),
   "weld-area": {
     joints: ["fillet", "butt"],
     unit: "mm2",
     name: "Area of the weld metal",
     meaning: "Inside the outline.",
-    needs: [],
     source: own,
   },
   "fused-parent-area": {
@@ -129,7 +105,6 @@ export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>
     unit: "mm2",
     name: "Melted parent metal",
     meaning: "The part of the weld metal that was plate before.",
-    needs: [],
     source: own,
   },
   dilution: {
@@ -137,18 +112,6 @@ export const sectionFigures: Readonly<Record<SectionFigureId, SectionFigureInfo>
     unit: "ratio",
     name: "Dilution",
     meaning: "Melted parent metal over the whole weld metal.",
-    needs: [],
     source: aws,
   },
 };
-
-/** The edges a figure needs on this joint: the fusion and the areas need other ones on a fillet and on a butt. */
-export function edgesNeeded(id: SectionFigureId, joint: SectionJoint): readonly SectionEdgeRole[] {
-  if (id === "face-width") return joint === "fillet" ? plates : slab;
-  if (id === "fused-parent-area" || id === "dilution") return joint === "fillet" ? plates : grooves;
-  if (id.startsWith("fusion-")) {
-    if (joint === "fillet") return plates;
-    return id.startsWith("fusion-1") ? ["face", "back", "groove-1"] : ["face", "back", "groove-2"];
-  }
-  return sectionFigures[id].needs;
-}

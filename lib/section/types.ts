@@ -1,7 +1,7 @@
 import type { Issue } from "@/lib/base";
 import type { Point } from "@/lib/geometry";
 import type { MeasureIssueCode, Quantity } from "@/lib/measure";
-import type { SectionEdgeRole, SectionJoint } from "./drawing";
+import type { SectionJoint } from "./drawing";
 
 /** Every figure a section can give. What each one is, `sectionFigures` says. */
 export const sectionFigureIds = [
@@ -90,5 +90,3 @@ export interface SectionKnown {
   /** Butt: taken where the back is not drawn. */
   readonly plateThicknessMm: number | null;
 }
-
-export type { SectionEdgeRole };

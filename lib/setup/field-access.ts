@@ -22,9 +22,6 @@ export const fieldLabel = (field: SetupField): string => setupFields[field].labe
 /** What a field is called inside a sentence. */
 export const fieldInText = (field: SetupField): string => inText(fieldLabel(field));
 
-export const numberFields = setupFieldNames.filter(
-  (field): field is NumberField => setupFields[field].control === "number",
-);
 export const choiceFields = setupFieldNames.filter(
   (field): field is ChoiceField => "words" in setupFields[field],
 );

@@ -27,8 +27,8 @@ export {
   type SetupFilterName,
   type SetupPart,
 } from "./fields";
-export { setupCodes, type SetupCode, type SetupFact, type SetupFinding, type Severity } from "./finding";
-export { isPositionOut, isVerticalUp } from "./position";
+export { type SetupCode, type SetupFact, type SetupFinding, type Severity } from "./finding";
+export { isPositionOut } from "./position";
 export { bisectingAngleDeg } from "./rules-hand";
 export { widestGapMm } from "./rules-plate";
 export { emptyRunSetup, RunSetupSchema, type RunSetup } from "./run-setup";

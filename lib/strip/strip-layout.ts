@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "@/lib/base";
 import aruco from "js-aruco2";
 import type { Point } from "@/lib/geometry";
 
@@ -126,9 +127,9 @@ function millimetreTicks(): readonly StripRect[] {
 }
 
 function inchTicks(): readonly StripRect[] {
-  const eighths = Math.floor((RULE_MM * 8) / 25.4);
+  const eighths = Math.floor((RULE_MM * 8) / MM_PER_INCH);
   return Array.from({ length: eighths + 1 }, (_, i) => {
     const height = i % 8 === 0 ? 4.4 : i % 4 === 0 ? 3.2 : 2.2;
-    return { x: RULE_FROM_MM + (i * 25.4) / 8 - TICK_MM / 2, y: 3, width: TICK_MM, height };
+    return { x: RULE_FROM_MM + (i * MM_PER_INCH) / 8 - TICK_MM / 2, y: 3, width: TICK_MM, height };
   });
 }

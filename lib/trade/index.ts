@@ -4,17 +4,7 @@ export {
   type ElectrodeClass,
   type ElectrodeFamily,
 } from "./electrode-class";
-export {
-  cite,
-  commonPractice,
-  fromMemory,
-  ownEstimate,
-  remark,
-  titleOf,
-  withoutDocument,
-  type Place as PlaceInDocument,
-} from "./cite";
-export { sprayTransitionAmps, tungstenAmps, type AmpsSpan } from "./currents";
+export { cite, commonPractice, fromMemory, ownEstimate, remark, titleOf, withoutDocument } from "./cite";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   crackIds,
@@ -61,21 +51,11 @@ export {
 } from "./names";
 export { ampsForThickness, AMPS_RULE_MAX_MM, feedCap, type FeedCap } from "./input-power";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
-export { documents, standings, type BibliographyEntry, type DocumentId } from "./tables/documents";
+export { documents, standings, type DocumentId } from "./tables/documents";
 export { thicknessLimits } from "./thickness";
 export { together } from "./together";
 export { tradeTables } from "./trade-tables";
 export { windowQuantities, type WindowQuantity, type WindowQuery } from "./placed-rows";
-export {
-  ampsAtFeed,
-  lineAtFeed,
-  linesAtFeed,
-  nearestLine,
-  voltsAtFeed,
-  windowLines,
-  type AtFeed,
-  type LineAtFeed,
-  type WindowLine,
-} from "./window-lines";
+export { linesAtFeed, voltsAtFeed, windowLines } from "./window-lines";
 export { isPublished, parameterWindow, type Band, type ParameterWindow } from "./windows";
-export { isInchSize, trueWireSize, type TrueWireSize } from "./wire-size";
+export { trueWireSize } from "./wire-size";

@@ -1,7 +1,6 @@
 import { imperfections, patterns, places, stretches } from "./imperfections";
 import { AMPS_PER_INCH, AMPS_RULE_MAX_MM, feedCaps } from "./input-power";
 import { documents } from "./tables/documents";
-import { sprayRise, sprayRows, spraySource, tungstenRows, tungstenSource } from "./tables/current-rows";
 import { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 import { LEAST_SHARE_OF_LINE, positionFactors } from "./tables/position-factors";
 import { thicknessRows } from "./tables/thickness-rows";
@@ -19,7 +18,6 @@ export const tradeTables = {
   positionFactors,
   LEAST_SHARE_OF_LINE,
   thicknessRows,
-  currents: { tungstenRows, tungstenSource, sprayRows, sprayRise, spraySource },
   windowRows,
   EITHER_SIDE,
   wireSizes: { wireSizePairs, wireSizePairsSource },

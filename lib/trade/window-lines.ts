@@ -102,25 +102,6 @@ export function linesAtFeed(query: WindowQuery, feedMPerMin: number, slack = 0):
 }
 
 /**
- * The row whose line suits a bead best: of those that cover its feed, the one whose volts there lie nearest to the recorded
- * ones; without recorded volts, the one in the middle. A target for a change, so null where no row that gives volts covers
- * the feed.
- */
-export function nearestLine(
-  query: WindowQuery,
-  feedMPerMin: number,
-  volts: number | null,
-): LineAtFeed | null {
-  const lines = linesAtFeed(query, feedMPerMin)
-    .flatMap((at) => (at.volts === null ? [] : [{ at, volts: at.volts }]))
-    .toSorted((a, b) => a.volts - b.volts);
-  const middle = lines[Math.floor((lines.length - 1) / 2)];
-  if (middle === undefined || volts === null) return middle?.at ?? null;
-  const off = (one: { readonly volts: number }) => Math.abs(one.volts - volts);
-  return lines.reduce((best, one) => (off(one) < off(best) ? one : best), middle).at;
-}
-
-/**
  * Volts that some row allows at this feed, from the least to the most. Each position left open is asked by itself: the
  * rows that cover the feed speak, and a row that gives volts and no feed may mean any; where none covers it, nothing is
  * known of the pair there and all its volts stand (`covered`: some row did). Volts rise with the feed, so what a row
@@ -168,18 +149,6 @@ function beside(query: WindowQuery, feed: number, here: readonly AtFeed[]): read
     if (feedMPerMin[0] > feed && volts[0] < low) return [{ low: volts[0], high: low, source }];
     return [];
   });
-}
-
-/**
- * Amps that go with this feed on the rows that pair the two, from the least to the most; null where none does. A row's
- * amps hold at its own tip distance: the burn-off of lib/arc says what another distance makes of it.
- */
-export function ampsAtFeed(query: WindowQuery, feedMPerMin: number, slack = 0): AtFeed | null {
-  return outer(
-    linesAtFeed(query, feedMPerMin, slack).flatMap(({ amps, line }) =>
-      amps === null ? [] : [{ low: amps, high: amps, source: line.source }],
-    ),
-  );
 }
 
 function outer(parts: readonly AtFeed[]): AtFeed | null {

@@ -1,13 +1,8 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { clamp } from "@/lib/numeric";
-import { cite } from "@/lib/trade";
 import type { TrendIssue } from "./issue";
 import { shareOf, type Share } from "./share";
 import { findSignals, usualRules, type Signal, type SignalRule } from "./signals";
-
-export const pChartSource = cite("nist-statistics", "seen-part", {
-  clause: "6.3.3.2 Proportions control charts",
-});
 
 /** One period or lot: `count` rejected out of `of` looked at. */
 export interface Sample {
@@ -49,7 +44,7 @@ const EXPECTED_FOR_NORMAL = 5;
 
 /**
  * p-chart with sample sizes n_i that may differ: centre p-bar, limits p-bar ± 3 sqrt(p-bar (1 - p-bar) / n_i), cut to
- * [0, 1]. Issues: `sample-impossible`, `no-samples`.
+ * [0, 1]: NIST/SEMATECH handbook of statistics, 6.3.3.2, seen in part. Issues: `sample-impossible`, `no-samples`.
  */
 export function pChart(
   samples: readonly Sample[],

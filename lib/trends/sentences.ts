@@ -10,9 +10,6 @@ export const trendSentences: Readonly<Record<TrendIssueCode, (data: Data) => str
     "No bead here has a verdict yet, so there is no reject rate to draw. Choose criteria on the beads first.",
   "sample-impossible": ({ count, of }) =>
     `A sample says ${count} of ${of}, which cannot be. Check where these counts come from.`,
-  "group-empty": ({ side }) => `The group "${side}" holds no bead with a verdict. Widen it before comparing.`,
-  "bead-on-both-sides": ({ beadId }) =>
-    `Bead ${beadId} stands in both groups. Compare groups that share no bead.`,
 };
 
 export function trendSentence(found: TrendIssue): string {

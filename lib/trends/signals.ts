@@ -1,8 +1,7 @@
-import { cite, titleOf } from "@/lib/trade";
-
 /**
  * What on a control chart asks for a reason. The first two are on by default; the zone rules raise the false alarms
- * of a stable process and are for whoever asks for them.
+ * of a stable process and are for whoever asks for them. The zone tests of the Statistical Quality Control Handbook of 1956, from memory;
+ * also in the NIST/SEMATECH handbook of statistics, 6.3.2.
  */
 export const signalRules = [
   "beyond-limit",
@@ -12,11 +11,6 @@ export const signalRules = [
 ] as const;
 export type SignalRule = (typeof signalRules)[number];
 export const usualRules: readonly SignalRule[] = ["beyond-limit", "eight-on-one-side"];
-
-export const signalSource = cite("statistical-quality-control", "memory", {
-  clause: "zone tests",
-  note: `Also in the ${titleOf("nist-statistics")}, 6.3.2.`,
-});
 
 /** `window` points in a row, at least `need` of them more than `sigmas` from the centre, all on one side of it. */
 interface ZoneTest {

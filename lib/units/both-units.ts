@@ -9,11 +9,3 @@ export function otherUnits(preferences: UnitPreferences): UnitPreferences {
     flow: preferences.flow === "L/min" ? "cfh" : "L/min",
   };
 }
-
-/** For sheets that travel between shops: the reader's units first, the others in brackets: "7.62 m/min (300 in/min)". */
-export function inBothUnits(
-  preferences: UnitPreferences,
-  format: (preferences: UnitPreferences) => string,
-): string {
-  return `${format(preferences)} (${format(otherUnits(preferences))})`;
-}

@@ -1,4 +1,4 @@
-import { certaintyOf, type Certainty } from "@/lib/diagnose";
+import { certaintyOf, type Certainty } from "@/lib/diagnose/certainty";
 import { certainties } from "@/lib/diagnose/certainty";
 
 /** A first cause: how likely it was said to be, and whether it was right. */

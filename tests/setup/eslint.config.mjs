@@ -54,8 +54,4 @@ export default tseslint.config(
   },
   // Run for every point or ray of a picture: in parts they would hand each other colours and directions made anew.
   longer("demo-images", ["createMarch", "createShade", "lightRows"]),
-  longer("lib/archive", ["planImport"]),
-  longer("lib/jobs", ["signInspection"]),
-  longer("lib/measure", ["calibrate"]),
-  longer("lib/demo", ["addDemoBead"]),
 );

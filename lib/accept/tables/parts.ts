@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from "@/lib/base";
 import { crackIds, type ImperfectionId } from "@/lib/trade";
 import type { BeadFigure, Condition, Constant, Formula, SizeName, SymbolName, Test } from "../rule";
 
@@ -22,7 +23,7 @@ export const min = (...parts: readonly Formula[]): Formula => ({ min: parts });
 export const max = (...parts: readonly Formula[]): Formula => ({ max: parts });
 export const sum = (...parts: readonly Formula[]): Formula => ({ sum: parts });
 
-export const inch = (value: number): number => value * 25.4;
+export const inch = (value: number): number => value * MM_PER_INCH;
 /** A limit that the code states in both unit systems: mm and inches. */
 export const both = (mm: number, inches: number): Constant => ({ si: mm, us: inch(inches) });
 

@@ -2,11 +2,6 @@ import type { Source } from "@/lib/base";
 import { cite, fromMemory, remark, withoutDocument } from "@/lib/trade";
 import type { WireKind } from "./burn-off-rows";
 
-/** Density of weld steel, kg/mm³: 0.283 lb/in³. */
-export const STEEL_KG_PER_MM3 = 7.83e-6;
-/** The same in the trade's unit, as printed in the handbooks. */
-export const STEEL_LB_PER_IN3 = 0.283;
-
 export interface DepositionRow {
   readonly kind: WireKind;
   /** Deposited mass over wire mass consumed. */

@@ -1,4 +1,4 @@
-import { cite, fromMemory, remark } from "@/lib/trade";
+import { cite } from "@/lib/trade";
 
 /** How much metal the face of a weld holds beyond the plain figure. */
 export const filletFace = {
@@ -10,10 +10,4 @@ export const filletFace = {
     clause: "mass of fillets, flat and convex",
     note: "convex fillets 1.20 times the flat; that a usual face lies between is our reading",
   }),
-  /** Height over width of a stringer on plate, up or down by this factor. */
-  stringer: {
-    heightOverWidth: 0.22,
-    spread: 1.5,
-    source: remark(fromMemory, "convexity up to about 0.3 of the width counts as good"),
-  },
 } as const;

@@ -30,13 +30,9 @@ export interface Solver {
  * variable by variable with signs opened and closed on the way (plan.ts), summed outside over the states of the few
  * variables that touch most signs. All terms are positive, so there is no cancellation; 20 present signs over the full
  * tables take 5 to 20 ms by process, a dozen well under one. Impossible evidence gives logEvidence -Infinity and NaN marginals.
- * At most 30 present signs (bit masks); the vocabulary has about that many.
+ * At most 30 present signs (bit masks); the vocabulary has about that many. Keeps the plan for one set of present signs,
+ * for the many runs that differ in other evidence only.
  */
-export function infer(network: Network, evidence: Evidence): Posterior {
-  return solverFor(network, evidence.present).solve(evidence);
-}
-
-/** Keeps the plan for one set of present signs, for the many runs that differ in other evidence only. */
 export function solverFor(network: Network, present: readonly number[]): Solver {
   const structure = structureOf(network, present);
   const plan = planFor(structure);

@@ -1,4 +1,4 @@
-import type { Confidence, Source } from "@/lib/base";
+import { type Confidence, MM_PER_INCH, type Source } from "@/lib/base";
 import { cite, titleOf, type DocumentId, type ImperfectionId } from "@/lib/trade";
 import type {
   BothUnits,
@@ -10,7 +10,7 @@ import type {
 } from "../criteria";
 import type { SectionFigureId } from "../types";
 
-const inch = (value: number): number => value * 25.4;
+const inch = (value: number): number => value * MM_PER_INCH;
 const both = (si: number, inches: number): BothUnits => ({ si, us: inch(inches) });
 const fixed = (mm: number | BothUnits): LinearLimit => ({ plus: mm, times: 0, of: null, cap: null });
 const linear = (

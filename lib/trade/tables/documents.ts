@@ -100,8 +100,6 @@ export const documents = {
     "Job Knowledge 67: geometric shape imperfections, part 1 (The Welding Institute)",
   ),
   "navedtra-14119": institute("NAVEDTRA 14119", UNDATED, "ch. 10"),
-  "nist-statistics": institute("NIST/SEMATECH e-Handbook of Statistical Methods", null),
-  "statistical-quality-control": institute("Western Electric, Statistical Quality Control Handbook", "1956"),
   "steel-connection-handbook": institute(
     "Handbook of Structural Steel Connection Design and Details",
     UNDATED,

@@ -1,5 +1,3 @@
-import { cite, remark, together } from "@/lib/trade";
-
 /**
  * A filler size has a metric and an inch name that are a nominal pair, not a conversion:
  * 1.2 mm wire is .045 in wire, though .045 in is 1.143 mm.
@@ -11,12 +9,10 @@ export interface WireSize {
   readonly inches: number;
 }
 
-export const wireSizesSource = remark(
-  together([cite("aws-a5-20", "memory"), cite("aws-a5-1", "memory")]),
-  "tables of standard sizes; 2.5, 5.0 and 6.0 mm are the metric sizes sold for 3/32, 3/16 and 1/4 in rods",
-);
-
-/** Ascending. Where two metric sizes share an inch name, both are listed. */
+/**
+ * Ascending. Where two metric sizes share an inch name, both are listed: 2.5, 5.0 and 6.0 mm are the metric sizes sold
+ * for 3/32, 3/16 and 1/4 in rods. The tables of standard sizes of AWS A5.20 and A5.1, from memory.
+ */
 export const wireSizes: readonly WireSize[] = [
   { mm: 0.6, inchName: ".023", inches: 0.023 },
   { mm: 0.8, inchName: ".030", inches: 0.03 },

@@ -16,7 +16,7 @@ import {
   type RunSetup,
   type SetupField,
 } from "@/lib/setup";
-import { numberFields } from "@/lib/setup/field-access";
+import { numberFields } from "../../lib/setup/number-fields";
 import { inch, metric } from "@/lib/units";
 
 const fields = Object.keys(emptyRunSetup).filter((key) => key !== "schemaVersion") as SetupField[];

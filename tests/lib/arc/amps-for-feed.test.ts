@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { ampsForFeed, burnOffFor, extensionFromCtwdMm, feedForAmps, type WireKind } from "@/lib/arc";
+import { ampsForFeed, extensionFromCtwdMm, feedForAmps, type WireKind } from "@/lib/arc";
+import { burnOffFor } from "@/lib/arc/burn-off-for";
 import { wireKinds } from "@/lib/arc/tables/burn-off-rows";
 import { electrodeClass } from "@/lib/trade";
 import { windowRows } from "@/lib/trade/tables/window-rows";

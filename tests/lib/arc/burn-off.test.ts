@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { ampsForFeed, burnOffFor, currentForFeed, extensionFromCtwdMm } from "@/lib/arc";
+import { ampsForFeed, extensionFromCtwdMm } from "@/lib/arc";
+import { burnOffFor } from "@/lib/arc/burn-off-for";
 import { burnOffRows } from "@/lib/arc/tables/burn-off-rows";
 import { trueWireSize } from "@/lib/trade";
-import { currentPerExtension, feedForCurrent } from "@/lib/arc/burn-off";
+import { currentForFeed, feedForCurrent } from "@/lib/arc/burn-off";
+import { currentPerExtension } from "./textbook";
 
 /** Coefficients of 1.2 mm plain carbon solid wire: Norrish, Advanced Welding Processes, from memory; arithmetic computed. */
 const solid = { a: 0.3, b: 5e-5 };

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { certaintyOf } from "@/lib/diagnose";
-import { certainties } from "@/lib/diagnose/certainty";
+import { certainties, certaintyOf } from "@/lib/diagnose/certainty";
 import { runGrid } from "../../cases/diagnose/left-out";
 import { brokenPromises } from "../../cases/reliability";
 import { scenarios } from "../../cases/scenarios/scenarios";

@@ -9,7 +9,7 @@ import {
 } from "@/lib/diagnose";
 import { exampleSetups, windowFor } from "@/lib/setup";
 import { imperfectionIds, places, patterns, processes, stretches } from "@/lib/trade";
-import { infer } from "@/lib/diagnose/network/infer";
+import { infer } from "./network/infer";
 import { causeModel, signIds } from "@/lib/diagnose/model";
 import { inclusionExclusion } from "./network/inclusion-exclusion";
 

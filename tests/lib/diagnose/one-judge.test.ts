@@ -8,10 +8,10 @@ import {
   checkSetup,
   emptyRunSetup,
   processMeant,
-  setupCodes,
   type RunSetup,
   type SetupCode,
 } from "@/lib/setup";
+import { setupCodes } from "@/lib/setup/finding";
 import { setupArb } from "@/tests/lib/setup/setup-arbitrary";
 
 /** Laws of our own; no published source. The inputs by name are beads that two judges once saw differently. */

@@ -5,7 +5,7 @@
  */
 import { diagnose, DiagnoseInputSchema, type DiagnoseInput, type Diagnosis } from "@/lib/diagnose";
 import { causeModel, linksFor, signIds } from "@/lib/diagnose/model";
-import { infer } from "@/lib/diagnose/network/infer";
+import { infer } from "./network/infer";
 import { inclusionExclusion } from "@/tests/lib/diagnose/network/inclusion-exclusion";
 import { imperfectionIds, processes } from "@/lib/trade";
 

@@ -4,13 +4,13 @@ import { causeIds } from "@/lib/diagnose";
 import { causeModel } from "@/lib/diagnose/model";
 import { causes } from "@/lib/diagnose/tables/causes";
 import { causeLinks } from "@/lib/diagnose/tables/links";
-import { linkNotes } from "@/lib/diagnose/tables/link-notes";
 import { contraries, looks } from "@/lib/diagnose/tables/looks";
 import { questions } from "@/lib/diagnose/tables/questions";
 import { withoutCause } from "@/lib/diagnose/tables/without-cause";
 import { symptoms } from "@/lib/diagnose/tables/symptoms";
 import { exclusiveCauses } from "@/lib/diagnose/tables/variables";
 import { documentsOf, namesFirst, sourcesOf } from "@/lib/diagnose/witness";
+import { linkNotes } from "./link-notes";
 
 const doubles = (list: readonly string[]) => list.filter((id, i) => list.indexOf(id) !== i);
 const known = new Set<string>(causeIds);

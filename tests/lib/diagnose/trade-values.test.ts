@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { diagnose, DiagnoseInputSchema, type Diagnosis } from "@/lib/diagnose";
 import { type CauseId } from "@/lib/diagnose/cause-ids";
-import { areaFromLegMm2, depositAreaMm2, depositionFor, travelForAreaMmPerS } from "@/lib/arc";
+import { depositAreaMm2, depositionFor, travelForAreaMmPerS } from "@/lib/arc/deposition";
+import { areaFromLegMm2 } from "@/lib/arc/fillet";
 import { checkSetup, electrodeOf, emptyRunSetup, windowFor, type RunSetup } from "@/lib/setup";
 
 /**

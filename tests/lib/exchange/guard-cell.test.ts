@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { guardText, unguardText } from "@/lib/exchange/guard-cell";
+import { guardText } from "@/lib/exchange/guard-cell";
 import { arbHostile } from "./hostile-text";
+import { unguardText } from "./read-back";
 
 describe("guard against formulas", () => {
   it("no guarded text begins one, with or without the white space and quotes before it", () => {

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type ExchangeBead } from "@/lib/exchange";
-import { parseBeadFile, serialiseBeadFile } from "@/lib/exchange/parse-bead-file";
+import { BeadsFileSchema, serialiseBeadsFile, type ExchangeBead } from "@/lib/exchange";
 import { archiveManifest, parseManifest, serialiseManifest } from "@/lib/exchange/archive-manifest";
 import { meltedFillet } from "../assess/section-bead";
 import { sampleBead } from "./bead";
@@ -25,16 +24,17 @@ const version = (text: string): unknown => (JSON.parse(text) as { schemaVersion:
 
 describe("a bead with a section on its way out", () => {
   it("says so by its version: an older reader would leave the section out without a word", () => {
-    expect(version(serialiseBeadFile(plain))).toBe(1);
+    expect(version(serialiseBeadsFile([plain]))).toBe(1);
     for (const bead of [withSection, judged]) {
-      expect(version(serialiseBeadFile(bead))).toBe(2);
+      expect(version(serialiseBeadsFile([plain, bead]))).toBe(2);
       expect(version(serialiseManifest(archiveManifest([plain, bead], digest)))).toBe(5);
     }
     expect(version(serialiseManifest(archiveManifest([plain], digest)))).toBe(1);
   });
 
   it("comes back whole", () => {
-    expect(parseBeadFile(serialiseBeadFile(withSection))).toEqual({ ok: true, value: withSection });
+    const { beads } = BeadsFileSchema.parse(JSON.parse(serialiseBeadsFile([withSection])));
+    expect(beads).toEqual([withSection]);
     const read = parseManifest(serialiseManifest(archiveManifest([withSection], digest)));
     expect(read.ok && read.value.beads[0]).toEqual(withSection);
   });

@@ -2,9 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assessBead, emptyBeadContent } from "@/lib/assess";
 import { beadTable, markTable, tableToCsv, type ExchangeBead } from "@/lib/exchange";
-import { parseCsv, type Table } from "@/lib/exchange/table";
+import { type Table } from "@/lib/exchange/table";
 import { emptyDrawing, newMark } from "@/lib/marks";
 import { arbWholeBead } from "./bead";
+import { readCsv } from "./read-back";
 
 const cell = (table: Table, row: number, heading: string) => {
   expect(table.columns).toContain(heading);
@@ -110,8 +111,7 @@ describe("any beads", () => {
           expect(table.rows).toHaveLength(rows);
           expect(new Set(table.columns).size).toBe(table.columns.length);
           for (const row of table.rows) expect(row).toHaveLength(table.columns.length);
-          const read = parseCsv(tableToCsv(table));
-          expect(read.ok && read.value.map((row) => row.length)).toEqual(
+          expect(readCsv(tableToCsv(table)).map((row) => row.length)).toEqual(
             Array.from({ length: rows + 1 }, () => table.columns.length),
           );
         }

@@ -3,13 +3,13 @@ import { describe, expect, test } from "vitest";
 import {
   DrawingSchema,
   emptyDrawing,
-  MOST_MARKS,
   newMark,
   reduce,
   startHistory,
   type Drawing,
   type History,
 } from "@/lib/marks";
+import { MOST_MARKS } from "@/lib/marks/drawing";
 import { HISTORY_LIMIT } from "@/lib/marks/history";
 import { type Action } from "@/lib/marks/action";
 import { arbAction, arbDrawing, arbDrawingAction } from "../../arbitraries";

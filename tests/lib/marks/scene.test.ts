@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { emptyDrawing, mapScalePoints, newMark, scene, type Drawing, type SceneShape } from "@/lib/marks";
-import { scaleShape } from "@/lib/marks/shape-edit";
 import type { Point } from "@/lib/geometry";
 import { imperfectionIds, imperfections } from "@/lib/trade";
 import { arbDrawing } from "../../arbitraries";
+import { scaleShape } from "./scale-shape";
 
 const times = (p: Point, k: number): Point => ({ x: p.x * k, y: p.y * k });
 

@@ -13,9 +13,7 @@ import {
   verifyOriginal,
   viewPath,
 } from "@/lib/photo";
-import { photoIssueCodes } from "@/lib/photo/issue";
 import { photoSentences } from "@/lib/photo/sentences";
-import { removeIncoming } from "@/lib/photo/sweep";
 import { image, noise, plate } from "./build-files";
 import { allFiles, fate, inChunks, send, stored, withStore } from "./store";
 
@@ -270,7 +268,7 @@ describe("leftovers of a crash", () => {
       }
       expect(await sweepIncoming(dataDir)).toBe(1);
       expect(await allFiles(incoming)).toEqual(["young/original"]);
-      expect(await removeIncoming(dataDir)).toBe(1);
+      expect(await sweepIncoming(dataDir, Date.now() + 2 * hour * 1000)).toBe(1);
       expect(await allFiles(incoming)).toEqual([]);
     }));
 });
@@ -285,8 +283,7 @@ describe("every code", () => {
     looksLike: "a web page",
   };
   test("has one sentence that says what to do, and a status", () => {
-    expect(Object.keys(photoSentences).sort()).toEqual([...photoIssueCodes].sort());
-    for (const code of photoIssueCodes) {
+    for (const code of Object.keys(photoSentences) as (keyof typeof photoSentences)[]) {
       const sentence = photoSentence({ code, path: [], data });
       expect(sentence).not.toMatch(/undefined|NaN/);
       expect(sentence).toMatch(/Choose|again|Save|Export|Crop|Free some space|Put it back/);

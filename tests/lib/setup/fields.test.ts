@@ -18,7 +18,7 @@ import {
   showReading,
   valueInText,
 } from "@/lib/setup";
-import { numberFields } from "@/lib/setup/field-access";
+import { numberFields } from "./number-fields";
 import { inch, inputText, metric } from "@/lib/units";
 
 const stored = Object.keys(RunSetupSchema.shape).filter((key) => key !== "schemaVersion");

@@ -12,6 +12,17 @@ test("length over arc time, with seconds as sixtieths", () => {
   expect(travelSpeed({ ...setup, weldLengthMm: null })).toBeNull();
 });
 
+/** Inspectors' examples: 24 in in 1:30, 1:15, 1:45 and 2:00, in/min. */
+test.each([
+  [90, 16],
+  [75, 19.2],
+  [105, 13.7],
+  [120, 12],
+])("24 in in %d s is %d in/min", (arcTimeS, ipm) => {
+  const speed = travelSpeed({ ...emptyRunSetup, weldLengthMm: 24 * 25.4, arcTimeS });
+  expect(Math.abs((speed?.mmPerMin ?? NaN) / 25.4 - ipm)).toBeLessThan(0.05);
+});
+
 test("the window needs class and diameter; without a position it holds for all of them", () => {
   const t11 = { ...emptyRunSetup, electrodeClass: "E71T-11", electrodeDiameterMm: 0.9 };
   expect(windowFor(emptyRunSetup)).toBeNull();

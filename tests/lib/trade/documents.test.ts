@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { cite, commonPractice, documents, standings, type BibliographyEntry } from "@/lib/trade";
+import { cite, commonPractice, documents, standings } from "@/lib/trade";
+import { type BibliographyEntry } from "@/lib/trade/tables/documents";
 import { sealedTables } from "@/lib/assess";
 
 const lib = fileURLToPath(new URL("../../../lib/", import.meta.url));

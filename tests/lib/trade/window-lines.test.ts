@@ -1,14 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  ampsAtFeed,
   electrodeClass,
   electrodeClasses,
   electrodePositions,
   gases,
-  lineAtFeed,
   linesAtFeed,
-  nearestLine,
   parameterWindow,
   transfers,
   voltsAtFeed,
@@ -16,6 +13,7 @@ import {
   type WindowQuery,
 } from "@/lib/trade";
 import { type ElectrodePosition } from "@/lib/trade/electrode-class";
+import { lineAtFeed } from "@/lib/trade/window-lines";
 
 const ipm = (inches: number) => inches * 0.0254;
 function query(name: string, diameterMm: number, more: Partial<WindowQuery> = {}): WindowQuery {
@@ -69,20 +67,9 @@ describe("each document's row keeps its own line", () => {
     expect(allows(q, 500, 24)).toBe(false);
   });
 
-  /** The line that a bead is nearest to gives its target: a change then never jumps from one document's row to another's. */
-  test("the nearest line: 14 V at 50 in/min stays on the notes' row, 13 V on the sheet's", () => {
-    const q = query("E71T-11", 0.9, { positions: ["flat"] });
-    expect(nearestLine(q, ipm(50), 14)?.volts).toBe(14);
-    expect(nearestLine(q, ipm(50), 13)?.volts).toBe(13);
-    expect(nearestLine(q, ipm(300), 20)?.volts).toBeCloseTo(16.5 + (3.5 * 55) / 155, 9);
-    expect(nearestLine(q, ipm(300), null)?.volts).toBe(16);
-    expect(nearestLine(q, ipm(900), 16)).toBeNull();
-  });
-
-  test("a document whose amps and feeds do not go together gives a span of amps and no pair", () => {
+  test("a document whose amps and feeds do not go together gives a span of amps and none on its lines", () => {
     const q = query("E71T-8", 1.7, { positions: ["flat"] });
     expect(windowLines(q).every((line) => line.amps === null)).toBe(true);
-    expect(ampsAtFeed(q, ipm(200))).toBeNull();
     expect(parameterWindow(q)?.amps).toMatchObject({ low: 130, high: 350 });
   });
 });

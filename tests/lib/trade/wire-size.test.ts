@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { isInchSize, trueWireSize } from "@/lib/trade";
+import { trueWireSize } from "@/lib/trade";
 import { wireSizePairs } from "@/lib/trade/tables/wire-size-pairs";
+import { isInchSize } from "@/lib/trade/wire-size";
 import { wireSizes } from "@/lib/units/tables/wire-sizes";
 
 describe("the diameter behind a stored size", () => {

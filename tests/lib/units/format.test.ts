@@ -23,7 +23,6 @@ import {
   parseWireFeed,
   type UnitsIssue,
 } from "@/lib/units";
-import { inBothUnits } from "@/lib/units/both-units";
 import { wireSizes } from "@/lib/units/tables/wire-sizes";
 import type { Result } from "@/lib/base";
 
@@ -147,7 +146,7 @@ describe("sizes by their trade names", () => {
 });
 
 describe("rates", () => {
-  test("in either unit and in both", () => {
+  test("in either unit", () => {
     expect(formatWireFeed(7.62, "m/min")).toBe("7.62 m/min");
     expect(formatWireFeed(7.62, "in/min")).toBe("300 in/min");
     expect(formatTravelSpeed(254, "mm/min")).toBe("254 mm/min");
@@ -163,10 +162,6 @@ describe("rates", () => {
     expect(formatDuration(59.97)).toBe("1 min");
     expect(formatDuration(3725)).toBe("1 h 2 min 5 s");
     expect(formatDuration(0)).toBe("0 s");
-    expect(inBothUnits(metric, ({ wireFeed }) => formatWireFeed(7.62, wireFeed))).toBe(
-      "7.62 m/min (300 in/min)",
-    );
-    expect(inBothUnits(inch, ({ flow }) => formatFlow(16.518, flow))).toBe("35 cfh (16.5 L/min)");
     expect(otherUnits(metric)).toEqual(inch);
     expect(otherUnits(inch)).toEqual(metric);
   });

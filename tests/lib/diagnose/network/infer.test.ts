@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { enumeratePosterior } from "@/lib/diagnose/network/enumerate";
-import { infer, solverFor } from "@/lib/diagnose/network/infer";
+import { solverFor } from "@/lib/diagnose/network/infer";
 import { planFor } from "@/lib/diagnose/network/plan";
 import { structureOf } from "@/lib/diagnose/network/problem";
 import type { Network } from "@/lib/diagnose/network/types";
 import { anyCase, randomFrom } from "./arbitraries";
+import { enumeratePosterior } from "./enumerate";
+import { infer } from "./infer";
 
 /** Largest difference of two posteriors, marginals absolute and log evidence absolute. */
 function gap(a: ReturnType<typeof infer>, b: ReturnType<typeof infer>): number {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { assignmentsOf, enumeratePosterior, logJoint } from "@/lib/diagnose/network/enumerate";
-import { infer } from "@/lib/diagnose/network/infer";
 import { bestSet } from "@/lib/diagnose/network/joint";
 import type { Evidence, Network } from "@/lib/diagnose/network/types";
 import { entropyBits } from "@/lib/numeric";
+import { assignmentsOf, enumeratePosterior, logJoint } from "./enumerate";
+import { infer } from "./infer";
 
 const only = (present: number[], absent: number[] = []): Evidence => ({ present, absent, virtual: [] });
 const yes = (variable: number) => ({ variable, likelihood: [0, 1] });

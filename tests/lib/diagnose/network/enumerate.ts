@@ -1,5 +1,5 @@
-import { logSumExp } from "@/lib/numeric";
-import type { Evidence, Network, Posterior } from "./types";
+import type { Evidence, Network, Posterior } from "@/lib/diagnose/network/types";
+import { logSumExp } from "./log-sum-exp";
 
 /** log P(states, evidence) of one full assignment, straight from the definition. */
 export function logJoint(network: Network, evidence: Evidence, states: readonly number[]): number {

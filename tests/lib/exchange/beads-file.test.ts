@@ -1,18 +1,24 @@
 import Ajv2020 from "ajv/dist/2020";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { exchangeSentence, type ExchangeBead } from "@/lib/exchange";
-import { beadFileJsonSchema, BeadFileSchema } from "@/lib/exchange/bead-file";
+import {
+  archiveManifest,
+  beadsFileJsonSchema,
+  BeadsFileSchema,
+  exchangeSentence,
+  serialiseBeadsFile,
+  type ExchangeBead,
+} from "@/lib/exchange";
+import { parseManifest, serialiseManifest } from "@/lib/exchange/archive-manifest";
 import { canonicalJson } from "@/lib/base";
 import { exchangeIssueCodes } from "@/lib/exchange/issue";
 import { exchangeSentences } from "@/lib/exchange/sentences";
-import { parseBeadFile, serialiseBeadFile } from "@/lib/exchange/parse-bead-file";
 import type { BeadRecord } from "@/lib/beads";
 import { arbWholeBead, sampleBead } from "./bead";
 
 /** An independent validator of JSON Schema, draft 2020-12. Formats are also given as patterns, so names are enough. */
 const validate = new Ajv2020({ strict: true, validateFormats: false, allowUnionTypes: true }).compile(
-  beadFileJsonSchema(),
+  beadsFileJsonSchema(),
 );
 const parsed = (text: string): unknown => JSON.parse(text);
 
@@ -33,7 +39,7 @@ function replaced(value: unknown, [key, ...rest]: readonly (string | number)[], 
 type Belonging = "welderId" | "jobId" | "weldId" | "handInId";
 const leaves: (record: Omit<BeadRecord, Belonging>) => ExchangeBead = (record) => record;
 
-describe("bead file", () => {
+describe("a file of beads", () => {
   it("takes a stored bead without a translation", () => {
     const { bead } = sampleBead();
     expect(leaves(bead)).toBe(bead);
@@ -42,10 +48,10 @@ describe("bead file", () => {
   it("comes back as it left, and its text is always the same", () => {
     fc.assert(
       fc.property(arbWholeBead, ({ bead }) => {
-        const text = serialiseBeadFile(bead);
-        const back = parseBeadFile(text);
-        expect(back).toEqual({ ok: true, value: bead });
-        if (back.ok) expect(serialiseBeadFile(back.value)).toBe(text);
+        const text = serialiseBeadsFile([bead]);
+        const back = BeadsFileSchema.parse(parsed(text));
+        expect(back.beads).toEqual([bead]);
+        expect(serialiseBeadsFile(back.beads)).toBe(text);
       }),
     );
   });
@@ -53,58 +59,61 @@ describe("bead file", () => {
   it("fits the published schema by an independent validator", () => {
     fc.assert(
       fc.property(arbWholeBead, ({ bead }) => {
-        expect(validate(parsed(serialiseBeadFile(bead)))).toBe(true);
+        expect(validate(parsed(serialiseBeadsFile([bead])))).toBe(true);
       }),
     );
   });
 
   it("a value of another kind anywhere is refused by both, the published schema and our own", () => {
-    const whole = parsed(serialiseBeadFile(sampleBead().bead));
+    const whole = parsed(serialiseBeadsFile([sampleBead().bead]));
     const all = places(whole);
     expect(all.length).toBeGreaterThan(80);
     for (const path of all) {
       // A list where there is none, a number of the wrong kind where there is a list.
       const here = path.reduce<unknown>((part, key) => (part as Record<string, unknown>)[key], whole);
       const wrong = replaced(whole, path, Array.isArray(here) ? 0.5 : [[]]);
-      expect([path, validate(wrong), BeadFileSchema.safeParse(wrong).success]).toEqual([path, false, false]);
+      expect([path, validate(wrong), BeadsFileSchema.safeParse(wrong).success]).toEqual([path, false, false]);
     }
   });
 
   it("says its dialect", () => {
-    expect(beadFileJsonSchema().$schema).toBe("https://json-schema.org/draft/2020-12/schema");
+    expect(beadsFileJsonSchema().$schema).toBe("https://json-schema.org/draft/2020-12/schema");
   });
 });
 
-describe("refusals", () => {
-  const text = () => parsed(serialiseBeadFile(sampleBead().bead)) as Record<string, unknown>;
+describe("refusals of an archive's list", () => {
+  const text = () =>
+    parsed(serialiseManifest(archiveManifest([sampleBead().bead], "a".repeat(64)))) as Record<
+      string,
+      unknown
+    >;
   const codes = (json: unknown) => {
-    const result = parseBeadFile(JSON.stringify(json));
+    const result = parseManifest(JSON.stringify(json));
     return result.ok ? [] : result.issues.map(({ code }) => code);
   };
+  const withPhotos = (photos: ExchangeBead["photos"]) => replaced(text(), ["beads", 0, "photos"], photos);
 
   it("no JSON, no version, a later version", () => {
-    expect(parseBeadFile("{")).toMatchObject({ ok: false, issues: [{ code: "not-json" }] });
-    expect(codes({ bead: {} })).toEqual(["version-missing"]);
+    expect(codes(text())).toEqual([]);
+    expect(parseManifest("{")).toMatchObject({ ok: false, issues: [{ code: "not-json" }] });
+    expect(codes({ beads: [] })).toEqual(["version-missing"]);
     expect(codes([])).toEqual(["version-missing"]);
-    expect(codes({ ...text(), schemaVersion: 3 })).toEqual(["version-newer"]);
+    expect(codes({ ...text(), schemaVersion: 99 })).toEqual(["version-newer"]);
   });
 
   it("a malformed value, with its place", () => {
-    const result = parseBeadFile(JSON.stringify(replaced(text(), ["bead", "photos", 0, "sha256"], "abc")));
-    expect(result).toMatchObject({
+    const path = ["beads", 0, "photos", 0, "sha256"];
+    expect(parseManifest(JSON.stringify(replaced(text(), path, "abc")))).toMatchObject({
       ok: false,
-      issues: [{ code: "malformed", path: ["bead", "photos", 0, "sha256"] }],
+      issues: [{ code: "malformed", path }],
     });
   });
 
   it("marks for a photo that is not described, and ids that stand twice", () => {
-    const { bead } = sampleBead();
-    const [first, second] = bead.photos;
+    const [first, second] = sampleBead().bead.photos;
     if (!first || !second) throw new Error("sample has two photos");
-    expect(codes({ schemaVersion: 1, bead: { ...bead, photos: [first] } })).toContain("photo-unlisted");
-    expect(codes({ schemaVersion: 1, bead: { ...bead, photos: [first, first, second] } })).toContain(
-      "id-twice",
-    );
+    expect(codes(withPhotos([first]))).toContain("photo-unlisted");
+    expect(codes(withPhotos([first, first, second]))).toContain("id-twice");
   });
 });
 

@@ -1,5 +1,5 @@
 import type { ImperfectionId } from "@/lib/trade";
-import type { CauseId } from "../cause-ids";
+import type { CauseId } from "@/lib/diagnose/cause-ids";
 
 /** Where a row of the link table differs from the document row it comes from, and why. */
 export interface LinkNote {

@@ -1,0 +1,1 @@
+export function deadWood(root?: string): Promise<readonly string[] | null>;
