@@ -1,3 +1,4 @@
+export { basisOf, type Basis } from "./basis";
 export { causeIds } from "./cause-ids";
 export { certaintyOf, type Certainty } from "./certainty";
 export { answersTo, diagnose } from "./diagnose";
@@ -14,4 +15,6 @@ export {
   type UnitKind,
   type WhyItem,
 } from "./types";
+export { usualShare } from "./usual-share";
 export { diagnoseJsonSchema, diagnoseVocabulary } from "./vocabulary";
+export { wouldChange, type WouldChange } from "./would-change";
