@@ -1,3 +1,4 @@
+export { answeredWords, type Answered } from "./answered";
 export { basisOf, type Basis } from "./basis";
 export { causeIds } from "./cause-ids";
 export { certaintyOf, type Certainty } from "./certainty";
