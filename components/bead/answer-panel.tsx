@@ -82,7 +82,7 @@ function ChangeAnswer({
     <>
       <AnswerCard answer={answerWords({ evidence, diagnosis }, first, units)} look="screen">
         <Button size="large" disabled={pending} onClick={() => start(() => onRunAgain(first))}>
-          <RotateCw size={22} aria-hidden="true" /> Run it again with this change
+          <RotateCw size={22} aria-hidden="true" /> Run it again
         </Button>
       </AnswerCard>
       <details className={styles.rest}>

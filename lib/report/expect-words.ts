@@ -1,7 +1,8 @@
 import type { Amount, Change, DiagnoseInput, Diagnosis } from "@/lib/diagnose";
 import { imperfections } from "@/lib/trade";
-import type { UnitPreferences } from "@/lib/units";
+import { MM_PER_INCH, type UnitPreferences } from "@/lib/units";
 import { settableText } from "./amount-text";
+import { statedLengthText } from "./length-text";
 
 /** How many marks are named as those to look at. */
 const NAMED = 2;
@@ -32,23 +33,31 @@ function marksText({ causeId }: Change, { causes }: Diagnosis): string {
 }
 
 function effectText(effect: Amount, was: number | null, units: UnitPreferences): string {
-  const text = (value: number) => settableText(value, effect.unitKind, units);
+  const text = (value: number) => aboutText(value, effect, units);
   const then = text(effect.valueSi);
   if (was === null) return `${effect.quantity} ${then}`;
   const before = text(was);
-  return before === then
-    ? `${effect.quantity} ${then}, as it was`
-    : `${effect.quantity} ${then}, was ${before}`;
+  return `${effect.quantity} ${then}${before === then ? "" : `, was ${before}`}`;
 }
 
-/** What the same thing was on this bead: read, else worked out; null where neither. */
+/** As a shop says an expected figure: a size to half a millimetre or a thirty-second, all else as it can be set. */
+function aboutText(value: number, { unitKind }: Amount, units: UnitPreferences): string {
+  if (unitKind !== "small-length" || units.length === "mm") return settableText(value, unitKind, units);
+  const step = MM_PER_INCH / 32;
+  return statedLengthText(Math.max(1, Math.round(value / step)) * step, units);
+}
+
+/**
+ * What the same thing was on this bead: by the same model, so that the two can be compared, else as it was read; null where
+ * neither.
+ */
 function wasSi(
   { unitKind }: Amount,
   { setup, bead }: DiagnoseInput,
   { estimates }: Diagnosis,
 ): number | null {
   const estimate = () => estimates.find((one) => one.unitKind === unitKind)?.valueSi ?? null;
-  if (unitKind === "small-length") return bead.legMm ?? estimate();
-  if (unitKind === "current") return setup.amps ?? estimate();
+  if (unitKind === "small-length") return estimate() ?? bead.legMm;
+  if (unitKind === "current") return estimate() ?? setup.amps;
   return unitKind === "voltage" ? setup.volts : null;
 }
