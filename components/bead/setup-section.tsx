@@ -42,6 +42,7 @@ export function SetupSection({
   const { wanted, ask, settle } = useReplacing(planned, apply);
   return (
     <div style={{ display: "grid", gap: "var(--space-4)" }}>
+      {wanted && <Replacing onSettle={settle} />}
       <SavedSetups
         saved={saved}
         last={last}
@@ -57,7 +58,6 @@ export function SetupSection({
           return answer;
         }}
       />
-      {wanted && <Replacing onSettle={settle} />}
       {state.setupsBefore.length > 0 && (
         <Button onClick={() => dispatch({ type: "setup.undo" })}>
           <Undo2 size={20} aria-hidden="true" /> Undo the last change of the set-up

@@ -123,6 +123,19 @@ export class Bench {
     await list.selectOption({ label: name });
   }
 
+  /** Answers what is asked until a change stands out, as somebody would who looked and found the first thing wrong. */
+  async untilChange(): Promise<void> {
+    const change = this.page.getByTestId("first-change");
+    const question = this.page.getByTestId("settling").locator("[data-check]").first();
+    await change.or(question).waitFor();
+    for (let asked = 0; asked < 4 && !(await change.isVisible()); asked += 1) {
+      const id = await question.getAttribute("data-check");
+      await question.getByRole("button").first().click();
+      await this.page.locator(`[data-answered="${id}"]`).waitFor();
+    }
+    await change.waitFor();
+  }
+
   async saved(): Promise<void> {
     await this.page.waitForSelector('[data-testid="save-state"][data-state="saved"]');
     // A change made just now has not started saving yet: wait out the quiet time, then look again.
