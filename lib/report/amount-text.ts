@@ -102,7 +102,10 @@ export function changeText(change: Change, units: UnitPreferences): string {
   const to = settableText(toSi, unitKind, units);
   if (fromSi === null) return direction === "do" ? `${name}${to}` : `${name}to ${to}`;
   const way = direction === "lower" ? "down to" : direction === "raise" ? "up to" : "to";
-  return `${name}from ${valueText(fromSi, unitKind, units)} ${way} ${to}`;
+  // Both ends in one style: from 7/16 in to 13/16 in, not from 0.433 in.
+  const from =
+    unitKind === "small-length" ? statedLengthText(fromSi, units) : valueText(fromSi, unitKind, units);
+  return `${name}from ${from} ${way} ${to}`;
 }
 
 /** The usual shares as people say them. */

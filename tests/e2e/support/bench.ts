@@ -127,7 +127,9 @@ export class Bench {
   async untilChange(): Promise<void> {
     const change = this.page.getByTestId("first-change");
     const question = this.page.getByTestId("settling").locator("[data-check]").first();
-    await change.or(question).waitFor();
+    // What was drawn or pressed just now may still change what is asked.
+    await this.saved();
+    await change.or(question).first().waitFor();
     for (let asked = 0; asked < 4 && !(await change.isVisible()); asked += 1) {
       const id = await question.getAttribute("data-check");
       await question.getByRole("button").first().click();

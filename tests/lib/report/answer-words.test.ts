@@ -147,3 +147,10 @@ describe("the cautions of one bead", () => {
     expect(cautionLines(told({ setup: wire }).diagnosis).join(" ")).not.toMatch(words);
   });
 });
+
+it("names both ends of a length in inches as a shop reads them", () => {
+  // 11 mm is 7/16 in to the nearest sixty-fourth.
+  const { diagnosis } = told({ setup: { ...wire, ctwdMm: 11 } });
+  const change = diagnosis.causes.find(({ id }) => id === "ctwd-short")!.change;
+  expect(changeText(change, inch)).toMatch(/from 7\/16 in up to [\d/]+ in$/);
+});
