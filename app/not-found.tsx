@@ -10,7 +10,7 @@ export default function NotFound() {
         style={{ padding: "var(--space-5)", display: "grid", gap: "var(--space-4)", justifyItems: "start" }}
       >
         <h1>Nothing here</h1>
-        <p>This bead was deleted, or the address is wrong.</p>
+        <p>What stood here was deleted, or the address is wrong.</p>
         <Link href="/" className={buttonClass("main", "large")}>
           All beads
         </Link>

@@ -30,8 +30,8 @@ export default async function JobsPage() {
             tone="blue"
           >
             <p className={page.note}>
-              {dayText(createdAt)} · {content.welds.length} welds
-              {content.procedure && ` · WPS ${content.procedure}`}
+              {dayText(createdAt)} · {content.welds.length === 1 ? "1 weld" : `${content.welds.length} welds`}
+              {content.procedure && ` · ${content.procedure}`}
             </p>
             <div className={form.row}>
               {inspections

@@ -40,10 +40,13 @@ export function BenchTabs({
   section,
   beside,
   stops,
+  ready,
   onChoose,
 }: OfferedParts & {
   /** How much of the set-up does not fit together. */
   stops: number;
+  /** There is an answer that was not looked at yet. */
+  ready: boolean;
   onChoose: (part: PartId) => void;
 }) {
   return (
@@ -58,6 +61,11 @@ export function BenchTabs({
         >
           <Icon size={22} aria-hidden="true" />
           {label}
+          {id === "causes" && ready && (
+            <span className={styles.ready}>
+              <span className="visually-hidden">an answer is </span>ready
+            </span>
+          )}
           {id === "setup" && stops > 0 && <span className={styles.count}>{stops}</span>}
         </button>
       ))}

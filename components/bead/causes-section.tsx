@@ -44,8 +44,8 @@ export function CausesSection(props: CausesProps) {
   }
   return (
     <div style={{ display: "grid", gap: "var(--space-4)" }}>
-      <Tried {...props} />
       <WeighedCauses {...props} diagnosis={diagnosis.value} />
+      <Tried {...props} />
       <Link className={buttonClass("plain")} href={`/beads/${beadId}/card`}>
         Bench card: the change and the settings, large
       </Link>
@@ -77,6 +77,7 @@ function WeighedCauses({
   state,
   dispatch,
   units,
+  assessment,
   diagnosis,
   onGoMark,
   onRunAgain,
@@ -89,13 +90,20 @@ function WeighedCauses({
     if (answerId !== "absent") return onGoMark();
     dispatch({ type: "judgement", change: { lookedFor: [...new Set([...lookedFor, check.imperfection])] } });
   };
+  const forget = (id: string) => {
+    const { [id]: _taken, ...rest } = answers;
+    dispatch({ type: "judgement", change: { answers: rest } });
+  };
   return (
     <CausesPanel
       {...{ diagnosis, answers, units }}
+      kind={assessment.answer}
+      evidence={assessment.evidence}
       proposed={proposal(diagnosis)}
-      lookedAt={lookedFor.length > 0 || markCount(state) > 0}
+      process={state.setup.process}
+      onProcess={(process) => dispatch({ type: "setup", setup: { ...state.setup, process } })}
       onAnswer={answer}
-      onForgetAnswers={() => dispatch({ type: "judgement", change: { answers: {} } })}
+      onForget={forget}
       onRunAgain={(change) =>
         onRunAgain(
           { causeId: change.causeId, sentence: change.sentence, step: changeText(change, units) },

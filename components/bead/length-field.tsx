@@ -2,7 +2,7 @@
 
 import { useTyped } from "@/components/setup";
 import { Field } from "@/components/ui";
-import { inputText, parseLength, type UnitPreferences } from "@/lib/units";
+import { fieldText, parseLength, type UnitPreferences } from "@/lib/units";
 
 /** A length in the person's unit, or in any they type; empty is "not known", and what cannot be read says why. */
 export function LengthField({
@@ -21,7 +21,7 @@ export function LengthField({
   const typed = useTyped({
     value: valueMm,
     unit: units.length,
-    write: (value) => inputText("length", value, units),
+    write: (value) => fieldText("length", value, units),
     parse: (text) => parseLength(text, { default: units.length }),
     store: onValue,
   });

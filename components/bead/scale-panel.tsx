@@ -4,7 +4,7 @@ import type { PhotoFacts } from "@/lib/assess";
 import type { Scale } from "@/lib/marks";
 import { defaultMeasureOptions, measureSentence, type Calibrated } from "@/lib/measure";
 import { lengthText, scaleText } from "@/lib/report";
-import type { UnitPreferences } from "@/lib/units";
+import { MM_PER_INCH, type UnitPreferences } from "@/lib/units";
 import { ScaleCorrections } from "./scale-corrections";
 import { ScaleDrawing } from "./scale-drawing";
 import { scaleObjects } from "./scale-objects";
@@ -106,7 +106,7 @@ function Reading({
       <p className={styles.note} data-testid="scale-note">
         Scale set: {stated}.{" "}
         {found?.ok &&
-          `${found.value.mmPerPx.toPrecision(3)} mm per photo pixel, ${tilt(found.value.tiltDeg)}.`}
+          `${pixelText(found.value.mmPerPx, units)} per photo pixel, ${tilt(found.value.tiltDeg)}.`}
       </p>
       {fault && (
         <p className={styles.problem} role="alert">
@@ -126,6 +126,12 @@ function planeText({ surface }: Scale, units: UnitPreferences): string {
   const side = surface.aboveMm > 0 ? "above" : "below";
   return `Sizes are those of a surface ${off} ${side} the object's plane, give or take ${spread}.`;
 }
+
+/** A pixel is small: thousandths of an inch, where inches are read. */
+const pixelText = (mmPerPx: number, units: UnitPreferences): string =>
+  units.length === "in"
+    ? `${((mmPerPx / MM_PER_INCH) * 1000).toPrecision(2)} thousandths of an inch`
+    : `${mmPerPx.toPrecision(3)} mm`;
 
 function tilt(tiltDeg: number | null): string {
   return tiltDeg === null ? "tilt not seen" : `camera tilted ${tiltDeg.toFixed(0)}°`;

@@ -1,7 +1,10 @@
 "use client";
 
+import { Undo2 } from "lucide-react";
 import { useRouter } from "next/navigation";
+import { useState } from "react";
 import { SavedSetups, SetupForm } from "@/components/setup";
+import { Button, Panel } from "@/components/ui";
 import type { Answer } from "@/lib/base";
 import type { RunSetup } from "@/lib/setup";
 import type { BenchProps } from "./shared";
@@ -23,18 +26,27 @@ export function SetupSection({
   dispatch,
   assessment,
   units,
+  planned,
   saved,
   last,
   store,
-}: BenchProps & { saved: readonly SavedSetup[]; last: RunSetup | null; store: SetupStore }) {
+}: BenchProps & {
+  /** The bead is still to be run with this set-up. */
+  planned: boolean;
+  saved: readonly SavedSetup[];
+  last: RunSetup | null;
+  store: SetupStore;
+}) {
   const router = useRouter();
   const apply = (setup: RunSetup) => dispatch({ type: "setup", setup });
+  const { wanted, ask, settle } = useReplacing(planned, apply);
   return (
     <div style={{ display: "grid", gap: "var(--space-4)" }}>
+      {wanted && <Replacing onSettle={settle} />}
       <SavedSetups
         saved={saved}
         last={last}
-        onApply={apply}
+        onApply={ask}
         onSave={async (name) => {
           const answer = await store.save(name, state.setup);
           router.refresh();
@@ -46,7 +58,44 @@ export function SetupSection({
           return answer;
         }}
       />
+      {state.setupsBefore.length > 0 && (
+        <Button onClick={() => dispatch({ type: "setup.undo" })}>
+          <Undo2 size={20} aria-hidden="true" /> Undo the last change of the set-up
+        </Button>
+      )}
       <SetupForm setup={state.setup} onChange={apply} units={units} findings={assessment.setup} />
     </div>
+  );
+}
+
+/** A whole set-up goes over a planned one only when the person says so. */
+function useReplacing(planned: boolean, apply: (setup: RunSetup) => void) {
+  const [wanted, setWanted] = useState<RunSetup | null>(null);
+  return {
+    wanted,
+    /** Whether it was applied at once. */
+    ask: (setup: RunSetup): boolean => {
+      if (planned) setWanted(setup);
+      else apply(setup);
+      return !planned;
+    },
+    settle: (replace: boolean) => {
+      if (replace && wanted) apply(wanted);
+      setWanted(null);
+    },
+  };
+}
+
+function Replacing({ onSettle }: { onSettle: (replace: boolean) => void }) {
+  return (
+    <Panel tone="danger" title="This bead has a planned set-up">
+      <p role="alert">Your change is in it. Replace the whole set-up, your change included?</p>
+      <div style={{ display: "flex", flexWrap: "wrap", gap: "var(--space-2)" }}>
+        <Button tone="main" onClick={() => onSettle(false)}>
+          Keep the planned one
+        </Button>
+        <Button onClick={() => onSettle(true)}>Replace it</Button>
+      </div>
+    </Panel>
   );
 }

@@ -2,8 +2,10 @@
 
 import { useDeferredValue, useMemo } from "react";
 import {
+  answerKind,
   assess,
   defaultAssessContext,
+  type AnswerKind,
   type AssessContext,
   type Assessment,
   type BeadContent,
@@ -13,6 +15,8 @@ import {
 export interface BenchAssessment extends Assessment {
   /** Set-up findings that should be put right before the next bead. */
   readonly stops: number;
+  /** What the diagnosis has to say first; "unlooked" where there is none. */
+  readonly answer: AnswerKind;
 }
 
 /**
@@ -27,8 +31,16 @@ export function useAssessment(
   const settled = useDeferredValue(content);
   return useMemo(() => {
     const assessment = assess(settled, photos, { ...defaultAssessContext, shopCounts, shopSets });
-    return { ...assessment, stops: assessment.setup.filter((finding) => finding.severity === "stop").length };
+    return { ...assessment, stops: stopsIn(assessment), answer: answerOf(assessment, settled) };
     // The photos' facts never change for one id, so the content alone decides.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [settled, shopCounts, shopSets]);
+}
+
+const stopsIn = ({ setup }: Assessment): number =>
+  setup.filter((finding) => finding.severity === "stop").length;
+
+function answerOf({ diagnosis }: Assessment, { photos, judgement }: BeadContent): AnswerKind {
+  const isMarked = photos.some(({ drawing }) => drawing.marks.length > 0);
+  return diagnosis.ok ? answerKind(diagnosis.value, isMarked || judgement.lookedFor.length > 0) : "unlooked";
 }

@@ -34,6 +34,8 @@ export interface WorkState {
   readonly title: string;
   readonly welder: string | null;
   readonly setup: RunSetup;
+  /** Set-ups before the present one, the last on top. */
+  readonly setupsBefore: readonly RunSetup[];
   readonly judgement: BeadJudgement;
   readonly photos: readonly WorkPhoto[];
 }
@@ -41,6 +43,7 @@ export interface WorkState {
 export type WorkAction =
   | { readonly type: "name"; readonly title?: string; readonly welder?: string | null }
   | { readonly type: "setup"; readonly setup: RunSetup }
+  | { readonly type: "setup.undo" }
   | { readonly type: "judgement"; readonly change: Partial<BeadJudgement> }
   | { readonly type: "draw"; readonly photoId: string; readonly action: EditAction }
   | { readonly type: "section"; readonly photoId: string; readonly action: SectionAction }
@@ -55,6 +58,7 @@ export function startWork(content: BeadContent, photos: readonly PhotoFacts[]): 
     title: content.title,
     welder: content.welder,
     setup: content.setup,
+    setupsBefore: [],
     judgement: content.judgement,
     photos: photos.map((facts) =>
       workPhoto(facts, drawings.get(facts.id)?.role ?? "face", drawings.get(facts.id)),
@@ -81,7 +85,9 @@ export function work(state: WorkState, action: WorkAction): WorkState {
         welder: action.welder === undefined ? state.welder : action.welder,
       };
     case "setup":
-      return { ...state, setup: action.setup };
+      return { ...state, setup: action.setup, setupsBefore: setupsBefore(state, action.setup) };
+    case "setup.undo":
+      return undoSetup(state);
     case "judgement":
       return { ...state, judgement: { ...state.judgement, ...action.change } };
     case "draw":
@@ -103,6 +109,29 @@ export function work(state: WorkState, action: WorkAction): WorkState {
     case "replace":
       return action.state;
   }
+}
+
+/** So many set-ups can be gone back to. */
+const MOST_SETUPS = 50;
+
+/** What is typed into one field is one step back, however many letters it took; everything else is one of its own. */
+function setupsBefore({ setup, setupsBefore: before }: WorkState, next: RunSetup): readonly RunSetup[] {
+  const changed = changedFields(setup, next);
+  if (changed.length === 0) return before;
+  const last = before.at(-1);
+  const isTyping = changed.length === 1 && typeof (next[changed[0]!] ?? setup[changed[0]!]) === "number";
+  const goesOn = isTyping && last !== undefined && changedFields(last, setup).join() === changed[0];
+  return goesOn ? before : [...before, setup].slice(-MOST_SETUPS);
+}
+
+const changedFields = (a: RunSetup, b: RunSetup): readonly (keyof RunSetup)[] =>
+  (Object.keys(b) as (keyof RunSetup)[]).filter((key) => a[key] !== b[key]);
+
+function undoSetup(state: WorkState): WorkState {
+  const last = state.setupsBefore.at(-1);
+  return last === undefined
+    ? state
+    : { ...state, setup: last, setupsBefore: state.setupsBefore.slice(0, -1) };
 }
 
 /** A section begins with its first point, or when somebody says which joint was cut. */

@@ -7,12 +7,12 @@ import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
 import { useRevision } from "@/components/saving";
 import { Header, UnitSwitch } from "@/components/shell";
 import type { ShopCriteria } from "@/lib/accept";
-import type { BeadContent, PhotoFacts, TriedChange } from "@/lib/assess";
+import { isPlanned, type BeadContent, type PhotoFacts, type TriedChange } from "@/lib/assess";
 import type { ShopCounts } from "@/lib/diagnose";
 import type { RunSetup } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import { BenchCollision, type Saving } from "./bench-collision";
-import { BenchTabs, partsOf, type PartId } from "./bench-tabs";
+import { BenchTabs, type PartId } from "./bench-tabs";
 import { CausesSection } from "./causes-section";
 import { PhotoSection } from "./photo-section";
 import { saveBead } from "./save-bead";
@@ -20,10 +20,12 @@ import { SaveNote } from "./save-note";
 import { SectionPart } from "./section-part";
 import type { BenchProps } from "./shared";
 import { SetupSection, type SavedSetup, type SetupStore } from "./setup-section";
+import { useParts } from "./use-parts";
 import { useAssessment } from "./use-assessment";
 import { VerdictSection } from "./verdict-section";
 import { startWork, toContent, work } from "./work-state";
 import styles from "./workbench.module.css";
+import { YourChange } from "./your-change";
 
 export interface WorkbenchProps {
   readonly bead: {
@@ -58,32 +60,33 @@ export interface WorkbenchProps {
 export function Workbench(props: WorkbenchProps) {
   const { bead, units, shop } = props;
   const [state, dispatch] = useReducer(work, bead, ({ content, photos }) => startWork(content, photos));
-  const [chosen, setSection] = useState<PartId>("photo");
   const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
   const content = useMemo(() => toContent(state), [state]);
   const save = useRevision("auto", bead.revision, content, saveBead.bind(null, bead.id));
   const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
   const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
-  const offered = partsOf(state.photos, chosen, shownId);
-  const { section, beside } = offered;
+  const parts = useParts(state.photos, shownId, assessment.answer);
+  const { section, beside } = parts;
+  const { tried } = content.judgement;
   return (
     <ShopGaugesProvider value={shop.gauges}>
       <div className={styles.page}>
         <BenchHeader {...props} save={save} />
+        {tried && isPlanned(content) && <YourChange tried={tried} previous={bead.previous} />}
         <BenchCollision beadId={bead.id} {...{ content, save, dispatch }} />
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
             <PhotoSection {...shared} number={bead.number} shownId={shownId} onShow={setShownId} />
           </section>
-          <section className={styles.side} aria-label={offered.parts.find(({ id }) => id === beside)?.label}>
-            <BenchTabs {...offered} stops={assessment.stops} onChoose={setSection} />
+          <section className={styles.side} aria-label={parts.parts.find(({ id }) => id === beside)?.label}>
+            <BenchTabs {...parts} stops={assessment.stops} onChoose={parts.choose} />
             <div className={styles.part} data-part={beside}>
               <Beside
                 part={beside}
                 shared={shared}
                 bench={props}
                 flush={save.flush}
-                onGoMark={() => setSection("photo")}
+                onGoMark={() => parts.choose("photo")}
               />
             </div>
           </section>
@@ -122,7 +125,15 @@ function Beside({
 }) {
   switch (part) {
     case "setup":
-      return <SetupSection {...shared} saved={savedSetups} last={lastSetup} store={setupStore} />;
+      return (
+        <SetupSection
+          {...shared}
+          planned={isPlanned(toContent(shared.state))}
+          saved={savedSetups}
+          last={lastSetup}
+          store={setupStore}
+        />
+      );
     case "causes":
       return (
         <CausesSection

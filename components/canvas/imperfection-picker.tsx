@@ -6,7 +6,7 @@ import { groupStyles } from "@/lib/marks";
 import { isoNumberText, type Imperfection, type ImperfectionId } from "@/lib/trade";
 import styles from "./imperfection-picker.module.css";
 import { palette } from "@/components/picture";
-import { pickerGroups } from "./picker-list";
+import { pickerGroups, pickerHint } from "./picker-list";
 import type { ImperfectionPickerProps } from "./types";
 
 function Row({
@@ -19,7 +19,7 @@ function Row({
   onPick: (id: ImperfectionId) => void;
 }) {
   const { id, name, alsoCalled, look, group, inspectorFirst } = imperfection;
-  const { letter, stroke } = groupStyles[group];
+  const { name: groupName, stroke } = groupStyles[group];
   const ink = palette.inks[stroke.ink];
   const iso6520 = isoNumberText(id, null);
   return (
@@ -35,7 +35,7 @@ function Row({
           style={{ background: ink.line, color: ink.onLine }}
           aria-hidden="true"
         >
-          {letter}
+          {groupName.charAt(0)}
         </span>
         <span className={styles.words}>
           <span className={styles.name}>
@@ -144,9 +144,7 @@ function PickerBody({
             </ul>
           </section>
         ))}
-        {groups.length === 0 && (
-          <p className={styles.none}>Nothing is called that. Try a shorter word, or clear the search.</p>
-        )}
+        {groups.length === 0 && <p className={styles.none}>{pickerHint(typed)}</p>}
       </div>
       {onRepeat && (
         <label className={styles.repeat}>

@@ -77,13 +77,12 @@ function CardHead({
   readOnly = false,
 }: MarkCardProps & { onRename: () => void }) {
   const { name } = imperfections[mark.imperfection];
-  const { letter, stroke } = markStyle(mark);
+  const { stroke } = markStyle(mark);
   const ink = palette.inks[stroke.ink];
   return (
     <header className={styles.head}>
       <span className={styles.badge} style={{ background: ink.line, color: ink.onLine }}>
         {number}
-        {letter}
       </span>
       <button
         type="button"

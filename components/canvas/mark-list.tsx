@@ -24,7 +24,7 @@ export function MarkList({
   return (
     <ul className={styles.list} aria-label="Marks on this photo">
       {marks.map((mark, index) => {
-        const { letter, stroke } = markStyle(mark);
+        const { stroke } = markStyle(mark);
         const ink = palette.inks[stroke.ink];
         const isPicked = mark.id === selectedId;
         const size = sizeOf(mark);
@@ -38,7 +38,6 @@ export function MarkList({
             >
               <span className={styles.badge} style={{ background: ink.line, color: ink.onLine }}>
                 {index + 1}
-                {letter}
               </span>
               {imperfections[mark.imperfection].name}
               {size !== "" && <strong>{size}</strong>}

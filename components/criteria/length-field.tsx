@@ -3,7 +3,7 @@
 import { useTyped } from "@/components/setup";
 import { Field } from "@/components/ui";
 import { lengthText } from "@/lib/report";
-import { inputText, otherUnits, parseLength, type UnitPreferences } from "@/lib/units";
+import { fieldText, otherUnits, parseLength, type UnitPreferences } from "@/lib/units";
 
 /** A length typed in the person's units and kept in mm; what it is in the other unit stands beneath. */
 export function LengthField({
@@ -24,7 +24,7 @@ export function LengthField({
   const typed = useTyped({
     value,
     unit: units.length,
-    write: (stored) => inputText("length", stored, units),
+    write: (stored) => fieldText("length", stored, units),
     parse: (text) => parseLength(text, { default: units.length, allowZero: true }),
     store: onChange,
   });

@@ -21,6 +21,11 @@ export function BenchCard({ card }: { card: BenchCardDocument }) {
             {step}
           </p>
         ))}
+        {card.grounds.map((line) => (
+          <p key={line} className={styles.ground}>
+            {line}
+          </p>
+        ))}
       </section>
       <section>
         <h2>

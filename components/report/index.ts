@@ -1,3 +1,4 @@
+export { AnswerCard } from "./answer-card";
 export { BenchCard } from "./bench-card";
 export { OutcomeForm } from "./outcome-form";
 export { PdfLink } from "./pdf-link";

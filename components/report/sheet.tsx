@@ -1,5 +1,6 @@
 import { MarkOverlay } from "@/components/picture";
 import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
+import { AnswerCard } from "./answer-card";
 import { ACROSS, printedScene } from "./printed-scene";
 import { SectionPart } from "./sheet-section";
 import styles from "./sheet.module.css";
@@ -21,7 +22,7 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
       <Marks sheet={sheet} />
       <Change sheet={sheet} />
       <div className={styles.columns}>
-        <Causes causes={sheet.causes} causeless={sheet.causeless} />
+        <Causes sheet={sheet} />
         <VerdictPart sheet={sheet} />
       </div>
       {sheet.photos.map(
@@ -100,17 +101,11 @@ function HowRun({ sheet }: { sheet: SheetDocument }) {
 function Change({ sheet }: { sheet: SheetDocument }) {
   if (!sheet.change) return null;
   return (
-    <section className={styles.change}>
-      <h2>Change this one thing</h2>
-      <p className={styles.changeSentence}>
-        {sheet.change.sentence}
-        {sheet.change.step && <span> {sheet.change.step}.</span>}
-      </p>
-      <p>{sheet.change.reason}</p>
+    <AnswerCard answer={sheet.change} look="paper">
       {sheet.nextChanges.length > 0 && (
         <p>Only if that does not cure it: {sheet.nextChanges.join(" Then: ")}</p>
       )}
-    </section>
+    </AnswerCard>
   );
 }
 
@@ -184,7 +179,7 @@ function Marks({ sheet }: { sheet: SheetDocument }) {
   );
 }
 
-function Causes({ causes, causeless }: Pick<SheetDocument, "causes" | "causeless">) {
+function Causes({ sheet: { causes, causeless, origin } }: { sheet: SheetDocument }) {
   return (
     <section>
       <h2>Likely causes</h2>
@@ -207,11 +202,7 @@ function Causes({ causes, causeless }: Pick<SheetDocument, "causes" | "causeless
           </li>
         ))}
       </ol>
-      {causes.length > 0 && (
-        <p className={styles.small}>
-          Weights of published lists against what was marked and recorded; not frequencies.
-        </p>
-      )}
+      {origin && <p className={styles.small}>{origin}</p>}
     </section>
   );
 }

@@ -10,7 +10,7 @@ import {
   type NumberField,
 } from "@/lib/setup";
 import type { Band, WindowQuantity } from "@/lib/trade";
-import { inputText, otherUnits } from "@/lib/units";
+import { fieldText, inputText, otherUnits } from "@/lib/units";
 import { FieldNotes } from "./field-notes";
 import styles from "./fields.module.css";
 import { controlId, findingsAt, notesId, useForm } from "./form-context";
@@ -76,7 +76,7 @@ function useTypedQuantity(name: NumberField) {
   return useTyped({
     value: setup[name],
     unit: kind.unit(units),
-    write: (stored) => inputText(kind.input, stored, units),
+    write: (stored) => fieldText(kind.input, stored, units),
     parse: (text) => parseReading(name, text, units),
     store: (stored) => set({ [name]: stored }),
   });

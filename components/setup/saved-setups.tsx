@@ -11,7 +11,8 @@ export interface SavedSetupsProps {
   readonly saved: readonly { readonly id: string; readonly name: string; readonly setup: RunSetup }[];
   /** The set-up of the bead before this one, offered first; null when there is none. */
   readonly last: RunSetup | null;
-  readonly onApply: (setup: RunSetup) => void;
+  /** Whether it was applied; false where the person is asked first. */
+  readonly onApply: (setup: RunSetup) => boolean;
   readonly onSave: (name: string) => Promise<Answer<unknown>>;
   readonly onDelete: (id: string) => Promise<Answer<unknown>>;
 }
@@ -21,8 +22,7 @@ export function SavedSetups({ saved, last, onApply, onSave, onDelete }: SavedSet
   const [answer, setAnswer] = useState<string | null>(null);
   const exampleId = useId();
   const apply = (setup: RunSetup, name: string) => {
-    onApply(setup);
-    setAnswer(`${name} applied. Change what was different on this bead.`);
+    setAnswer(onApply(setup) ? `${name} applied. Change what was different on this bead.` : null);
   };
   const remove = async (id: string, name: string) => {
     const done = await onDelete(id);

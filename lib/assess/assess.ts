@@ -1,6 +1,12 @@
 import type { Result } from "@/lib/base";
 import { judge, type AcceptIssue, type ShopCriteria, type Verdict } from "@/lib/accept";
-import { diagnose, type Diagnosis, type DiagnoseIssue, type ShopCounts } from "@/lib/diagnose";
+import {
+  diagnose,
+  type DiagnoseInput,
+  type Diagnosis,
+  type DiagnoseIssue,
+  type ShopCounts,
+} from "@/lib/diagnose";
 import {
   calibrate,
   measureDrawing,
@@ -32,6 +38,8 @@ export interface PhotoAssessment {
 export interface Assessment {
   readonly setup: readonly SetupFinding[];
   readonly photos: readonly PhotoAssessment[];
+  /** What the diagnosis was made from. */
+  readonly evidence: DiagnoseInput;
   readonly diagnosis: Result<Diagnosis, DiagnoseIssue>;
   /** null: no criteria chosen. */
   readonly verdict: Result<Verdict, AcceptIssue> | null;
@@ -57,11 +65,13 @@ export function assess(
   context: AssessContext = defaultAssessContext,
 ): Assessment {
   const measured = content.photos.map((photo) => measurePhoto(content, photo, photos, context));
+  const evidence = diagnoseInput(content, measured, context.shopCounts);
   const verdictInput = judgeInput(content, measured, context.shopSets);
   return {
     setup: checkSetup(content.setup),
     photos: measured,
-    diagnosis: diagnose(diagnoseInput(content, measured, context.shopCounts)),
+    evidence,
+    diagnosis: diagnose(evidence),
     verdict: verdictInput === null ? null : judge(verdictInput),
   };
 }

@@ -1,4 +1,5 @@
 export { alignPhotos, type AlignedPhoto } from "./align-photo";
+export { answerKind, isAnswer, type AnswerKind } from "./answer-kind";
 export { applyChange } from "./apply-change";
 export { confirmedCounts } from "./confirmed-counts";
 export { marksAcrossPhotos, type NumberedMark } from "./across-photos";
@@ -24,6 +25,7 @@ export {
   type TriedChange,
   type WeldQuestions,
 } from "./bead";
+export { isPlanned } from "./is-planned";
 export { layPair, VIEW_WIDTH, type LaidPhoto } from "./lay-pair";
 export { mergeContent } from "./merge-content";
 export { judgeBeside } from "./judge-beside";

@@ -1,10 +1,11 @@
 import { entropyBits } from "@/lib/numeric";
-import { type ImperfectionId, imperfections, withoutDocument } from "@/lib/trade";
+import { type ImperfectionId, imperfections, type Process, withoutDocument } from "@/lib/trade";
 import type { DiagnoseInput } from "./input";
 import { linksFor, placeOf, signIndex, type CauseModel, type SignId } from "./model";
 import { information, roughInformation, type Tells } from "./network/information";
 import type { Solver } from "./network/infer";
 import type { Posterior } from "./network/types";
+import { ALL } from "./tables/process-groups";
 import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
 import type { Check } from "./types";
@@ -51,9 +52,7 @@ export function nextChecks(
   return [
     ...questionChecks(model, posterior, input),
     ...symptoms
-      .filter(
-        ({ id, processes }) => !known(id) && (model.process === null || processes.includes(model.process)),
-      )
+      .filter(({ id, processes }) => !known(id) && isAskedIn(model.process, processes))
       .map((row) => symptomCheck(tells(row.id), row)),
     ...(Object.keys(imperfections) as ImperfectionId[])
       .filter((id) => !known(id) && linksFor(id, model.process).length > 0)
@@ -62,6 +61,10 @@ export function nextChecks(
     .filter(({ informationBits }) => informationBits >= LEAST_BITS)
     .toSorted((a, b) => b.bitsPerMinute - a.bitsPerMinute || a.id.localeCompare(b.id));
 }
+
+/** While nobody said how it was welded, only what can be asked of any process: not whether the rod stuck. */
+const isAskedIn = (process: Process | null, processes: readonly Process[]): boolean =>
+  (process === null ? ALL : [process]).every((one) => processes.includes(one));
 
 const rate = (bits: number, effortS: number) => ({
   informationBits: bits,
@@ -124,7 +127,7 @@ function lookCheck({ yes, bits }: Tells, id: ImperfectionId): Check {
   return {
     id: `look:${id}`,
     kind: "look",
-    question: `Is there ${name.toLowerCase()}?`,
+    question: `${name}: is it there?`,
     how: look,
     answers: [
       { id: "present", text: "Yes: mark it", probability: yes },

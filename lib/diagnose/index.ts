@@ -1,3 +1,5 @@
+export { answeredWords, type Answered } from "./answered";
+export { basisOf, type Basis } from "./basis";
 export { causeIds } from "./cause-ids";
 export { answersTo, diagnose } from "./diagnose";
 export { diagnoseTables } from "./diagnose-tables";
@@ -13,4 +15,6 @@ export {
   type UnitKind,
   type WhyItem,
 } from "./types";
+export { usualShare } from "./usual-share";
 export { diagnoseJsonSchema, diagnoseVocabulary } from "./vocabulary";
+export { wouldChange, type WouldChange } from "./would-change";

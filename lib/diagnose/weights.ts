@@ -38,4 +38,4 @@ export const commonness = {
 export type Commonness = keyof typeof commonness;
 
 export const weightsNote =
-  "Weights count how many documents name a pair and how high; they are not frequencies, and the percentages rank causes against each other.";
+  "Weights count how many documents name a pair and how high; they are not frequencies and only rank causes against each other.";

@@ -75,8 +75,8 @@ function speaksOf({ odds, answer, strength, makes, forText }: EvidenceItem, caus
 function indirect(item: EvidenceItem, direction: "for" | "against"): string {
   const said = item.againstText || Object.values(item.forText)[0] || "";
   return direction === "for"
-    ? `${said} That clears another cause, which leaves this one.`
-    : `${said} That points to another cause, which accounts for the same marks.`;
+    ? `${said} That makes other causes less likely.`
+    : `${said} Something else explains these marks better.`;
 }
 
 function markWords(
@@ -89,14 +89,14 @@ function markWords(
   const opposite = contraries.find((row) => row.imperfection === id && row.cause === cause);
   if (opposite && direction === "against") {
     return {
-      sentence: `${name}: the opposite of what this cause makes.`,
+      sentence: `${name}: this would make the opposite.`,
       sources: sourcesOf([...opposite.documents, "memory"]),
     };
   }
   const link = heaviest(linksFor(id, model.process).filter((row) => row.cause === cause));
   if (link === null) {
     return {
-      sentence: `${name}: not listed for this cause, so others come forward.`,
+      sentence: `${name}: not known to come of this.`,
       sources: [fromMemory],
     };
   }
@@ -105,7 +105,7 @@ function markWords(
     sentence:
       direction === "for"
         ? `${name}: ${lowerFirst(link.because)}`
-        : `${name}: other causes account for it better.`,
+        : `${name}: something else explains it better.`,
     sources: named,
   };
 }
@@ -121,11 +121,11 @@ function absentWords(
   const link = heaviest(linksFor(id, model.process).filter((row) => row.cause === cause));
   if (link !== null && direction === "against") {
     return {
-      sentence: `${name} was looked for and not found, and this cause tends to leave it.`,
+      sentence: `${name}: looked for and not there, though this tends to leave it.`,
       sources: sourcesOf(link.witnesses),
     };
   }
-  return { sentence: `${name} was looked for and not found, which speaks against other causes.`, sources };
+  return { sentence: `${name}: looked for and not there; other causes would have left it.`, sources };
 }
 
 function heaviest(links: readonly CauseLink[]): CauseLink | null {

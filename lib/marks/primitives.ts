@@ -114,7 +114,7 @@ function badgePrimitives(badge: SceneBadge, palette: ScenePalette, unitPx: numbe
     {
       kind: "text",
       at,
-      text: `${badge.number}${badge.letter}`,
+      text: String(badge.number),
       size: BADGE_TEXT * unitPx,
       anchor: "middle",
       fill: ink.onLine,

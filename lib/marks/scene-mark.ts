@@ -11,14 +11,14 @@ const SPOT_RADIUS = 8;
 const BADGE_STANDOFF = 20;
 export const BADGE_TO_TEXT = 6;
 
-/** The group of a mark's imperfection with its letter and stroke. */
+/** The group of a mark's imperfection with its stroke. */
 export function markStyle(mark: Mark): GroupStyle {
   return groupStyles[imperfections[mark.imperfection].group];
 }
 
 /** Whole width of a badge, screen units: both painters and the label fitter go by it. */
-export function badgeWidth(badge: Pick<SceneBadge, "number" | "letter">): number {
-  return 10 + 9 * (String(badge.number).length + badge.letter.length);
+export function badgeWidth(badge: Pick<SceneBadge, "number">): number {
+  return 14 + 9 * String(badge.number).length;
 }
 
 /** Where the badge hangs: a photo point and the offset from it in screen units. */
@@ -68,7 +68,7 @@ export function markTags(
   text: string,
   side: "left" | "right",
 ): readonly (SceneBadge | SceneLabel)[] {
-  const { letter, stroke } = markStyle(mark);
+  const { stroke } = markStyle(mark);
   const { at, offset } = badgePlace(mark.shape);
   const common = { role: "mark", markId: mark.id, at } as const;
   const badge: SceneBadge = {
@@ -77,7 +77,6 @@ export function markTags(
     kind: "badge",
     offset,
     number,
-    letter,
     ink: stroke.ink,
   };
   if (text === "") return [badge];

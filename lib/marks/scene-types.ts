@@ -71,14 +71,13 @@ export interface SceneTick extends Common {
   readonly stroke: Stroke;
 }
 
-/** The number of a mark with its group's letter. */
+/** The number of a mark, alone: a letter behind it would read as a test position (1G, 2F). */
 export interface SceneBadge extends Common {
   readonly kind: "badge";
   readonly at: Point<"photo">;
   /** From `at` to the badge's middle, screen units. */
   readonly offset: Point<"view">;
   readonly number: number;
-  readonly letter: string;
   readonly ink: SceneInk;
 }
 

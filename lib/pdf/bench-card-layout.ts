@@ -26,6 +26,7 @@ const fits = [
   { scale: 0.76, columns: 4 },
   { scale: 0.66, columns: 5 },
   { scale: 0.55, columns: 5 },
+  { scale: 0.5, columns: 6 },
 ] as const;
 
 export interface Cell {
@@ -93,6 +94,10 @@ function layChange(faces: Faces, card: BenchCardDocument, scale: number): Laid["
   return [
     { type: "H1", block: balanceText(faces, [run(card.headline, "heavy", 32 * scale)], inBox, 1.06) },
     ...card.steps.map((words, i) => ({ type: "P", block: step(words, i) })),
+    ...card.grounds.map((words) => ({
+      type: "P",
+      block: layText(faces, [run(words, "text", Math.max(8, 11 * scale))], inBox, { leading: 1.2 }),
+    })),
   ];
 }
 

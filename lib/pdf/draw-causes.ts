@@ -54,7 +54,7 @@ function drawColumn(flow: Flow, column: CauseColumn): void {
 /** The likely causes side by side, each with a bar and what speaks for and against it. */
 export function drawCauses(
   flow: Flow,
-  { causes, causeless }: Pick<SheetDocument, "causes" | "causeless">,
+  { causes, causeless, origin }: Pick<SheetDocument, "causes" | "causeless" | "origin">,
 ): void {
   const shares = causes.map((_, rank) => SHARES[rank] ?? 1);
   const free = BODY_WIDTH - GAP * (causes.length - 1);
@@ -72,6 +72,5 @@ export function drawCauses(
   for (const column of columns) drawColumn(flow, column);
   flow.y += height + 3;
   for (const line of causeless) flowText(flow, [run(line, "text", 9)], { gap: 4 });
-  const weights = "Weights of published lists against what was marked and recorded; not frequencies.";
-  flowText(flow, [run(causes.length > 0 ? weights : "None named.", "text", 8, GREY.words)], { gap: 11 });
+  flowText(flow, [run(origin === "" ? "None named." : origin, "text", 8, GREY.words)], { gap: 11 });
 }

@@ -1,4 +1,4 @@
-import type { SheetDocument } from "@/lib/report";
+import { becauseLine, expectLine, type SheetDocument } from "@/lib/report";
 import { asDecoration, makeRoom, putBlock, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
 import { BODY_WIDTH, LEFT, RULE } from "./page";
@@ -18,7 +18,10 @@ export function drawChange(flow: Flow, sheet: SheetDocument): void {
   const parts = [
     { type: "H2", block: lay("Change this one thing", "heavy", 13, 1.15), gap: 1 },
     { type: "P", block: lay(sentence, "heavy", 19, 1.13), gap: 5 },
-    { type: "P", block: lay(change.reason, "text", 9.5, 1.28), gap: 4 },
+    { type: "P", block: lay([becauseLine(change), ...change.reasons].join(" "), "text", 9.5, 1.28), gap: 4 },
+    ...(change.expect === ""
+      ? []
+      : [{ type: "P", block: lay(expectLine(change), "text", 9.5, 1.28), gap: 4 }]),
     ...(nextChanges.length > 0 ? [{ type: "P", block: lay(later, "text", 9.5, 1.28), gap: 0 }] : []),
   ];
   const height = parts.reduce((sum, { block, gap }) => sum + block.height + gap, 0) + 2 * PAD;

@@ -9,7 +9,7 @@ import {
   type ReturnedFeedback,
 } from "@/lib/course";
 import { fitLabels, primitives, scene, type Mark, type ScenePalette } from "@/lib/marks";
-import { cautionLines } from "@/lib/report";
+import { generalCautions } from "@/lib/report";
 import { imperfections } from "@/lib/trade";
 import { coursePdf, drawCourseHead } from "./course-document";
 import { drawPrimitive } from "./draw-primitive";
@@ -63,7 +63,7 @@ export async function feedbackPdf(input: FeedbackPdfInput): Promise<Uint8Array> 
     drawRemarks(flow, returned);
     drawRubric(flow, returned);
     if (input.reply !== null) drawWords(flow, "The student’s reply", input.reply);
-    for (const line of cautionLines.slice(0, 3)) flowText(flow, [run(line, "text", 7.9)], { gap: 2 });
+    for (const line of generalCautions) flowText(flow, [run(line, "text", 7.9)], { gap: 2 });
   });
 }
 

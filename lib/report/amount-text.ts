@@ -1,5 +1,5 @@
 import { assertNever } from "@/lib/base";
-import type { Amount, Change, UnitKind } from "@/lib/diagnose";
+import { usualShare, type Amount, type Change, type UnitKind } from "@/lib/diagnose";
 import {
   formatAmps,
   formatAngle,
@@ -82,7 +82,7 @@ export function settableChange(change: Change, units: UnitPreferences): Change {
 }
 
 /** A value to set in words: as it can be set, or as it stands where it is less than one step. */
-function targetText(value: number, kind: UnitKind, units: UnitPreferences): string {
+export function settableText(value: number, kind: UnitKind, units: UnitPreferences): string {
   const target = settableSi(value, kind, units);
   if (kind !== "small-length") return valueText(target, kind, units);
   const step = units.length === "in" ? MM_PER_INCH / 16 : 0.5;
@@ -95,15 +95,30 @@ export function changeText(change: Change, units: UnitPreferences): string {
   if (toText !== null) return fromText === null ? `To ${toText}` : `From ${fromText} to ${toText}`;
   if (unitKind === null) return "";
   const name = quantity === null ? "" : `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)} `;
-  if (toSi === null)
-    return change.stepSi === null ? "" : `${name}${stepText(change.stepSi, unitKind, units)}`;
-  const to = targetText(toSi, unitKind, units);
+  if (toSi === null) {
+    const by = change.stepSi === null ? shareText(change) : stepText(change.stepSi, unitKind, units);
+    return by === "" ? "" : `${name}${by}`;
+  }
+  const to = settableText(toSi, unitKind, units);
   if (fromSi === null) return direction === "do" ? `${name}${to}` : `${name}to ${to}`;
   const way = direction === "lower" ? "down to" : direction === "raise" ? "up to" : "to";
-  return `${name}from ${valueText(fromSi, unitKind, units)} ${way} ${to}`;
+  // Both ends in one style: from 7/16 in to 13/16 in, not from 0.433 in.
+  const from =
+    unitKind === "small-length" ? statedLengthText(fromSi, units) : valueText(fromSi, unitKind, units);
+  return `${name}from ${from} ${way} ${to}`;
+}
+
+/** The usual shares as people say them. */
+const shareWords: Readonly<Record<string, string>> = { "0.1": "about a tenth", "0.2": "about a fifth" };
+
+/** "up by about a fifth": where nobody wrote down from where. */
+function shareText(change: Change): string {
+  const share = usualShare(change);
+  if (share === null) return "";
+  return `${change.direction === "lower" ? "down" : "up"} by ${shareWords[share] ?? `about ${share}`}`;
 }
 
 /** "down by 1 V": for a reading that was not recorded. */
 function stepText(stepSi: number, unitKind: UnitKind, units: UnitPreferences): string {
-  return `${stepSi < 0 ? "down" : "up"} by ${targetText(Math.abs(stepSi), unitKind, units)}`;
+  return `${stepSi < 0 ? "down" : "up"} by ${settableText(Math.abs(stepSi), unitKind, units)}`;
 }

@@ -3,10 +3,11 @@ import type { Change } from "@/lib/diagnose";
 import { travelSpeed, type RunSetup } from "@/lib/setup";
 import { otherUnits, type UnitPreferences } from "@/lib/units";
 import { changeText, settableChange } from "./amount-text";
+import { answerWords, becauseLine, expectLine, type AnswerWords } from "./answer-words";
+import { cautionLines } from "./caution-lines";
 import { dayText } from "./day-text";
 import { setupRows } from "./setup-rows";
 import type { SheetBead } from "./sheet";
-import { cautionLines } from "./words";
 
 export interface BenchSetting {
   readonly label: string;
@@ -27,6 +28,8 @@ export interface BenchCardDocument {
   readonly headline: string;
   /** How far to go, in the reader's units and in the others; empty where there is nothing to turn. */
   readonly steps: readonly string[];
+  /** Because of what and how sure, and what to expect of it, a line each; empty without a change. */
+  readonly grounds: readonly string[];
   readonly settings: readonly BenchSetting[];
   readonly cautions: readonly string[];
 }
@@ -37,7 +40,7 @@ const NOT_YET = "Nothing is changed until an inspector has seen the bead.";
 /** The card for the bench. Settings are those of the next bead, the change already in them. */
 export function benchCard(bead: Assessed<SheetBead>, units: UnitPreferences): BenchCardDocument {
   const { content } = bead;
-  const { diagnosis: found } = bead.assessment;
+  const { diagnosis: found, evidence } = bead.assessment;
   const diagnosis = found.ok ? found.value : null;
   const change = (diagnosis && proposal(diagnosis)?.first) ?? null;
   const inspectorFirst = diagnosis?.cautions.some(({ level }) => level === "stop") ?? false;
@@ -50,9 +53,13 @@ export function benchCard(bead: Assessed<SheetBead>, units: UnitPreferences): Be
     headline: change ? change.sentence : inspectorFirst ? NOT_YET : NO_CHANGE,
     steps: change ? different([units, otherUnits(units)].map((one) => changeText(change, one))) : [],
     settings: benchSettings(content.setup, change, units),
-    cautions: cautionLines,
+    grounds: change && diagnosis ? groundLines(answerWords({ evidence, diagnosis }, change, units)) : [],
+    cautions: cautionLines(diagnosis),
   };
 }
+
+const groundLines = (answer: AnswerWords): readonly string[] =>
+  [becauseLine(answer), expectLine(answer)].filter((line) => line !== "");
 
 const different = (texts: readonly string[]): readonly string[] =>
   [...new Set(texts)].filter((text) => text !== "");

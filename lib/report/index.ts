@@ -1,8 +1,13 @@
 export { amountText, changeText, settableChange } from "./amount-text";
+export { answerWords, becauseLine, expectLine, type AnswerWords } from "./answer-words";
+export { cautionLines, generalCautions } from "./caution-lines";
+export { basisWords, otherCauseWords } from "./certainty-words";
+export { originLines, reasonLine, reasonsOf, type Reasons } from "./reasons";
 export { benchCard, type BenchCardDocument, type BenchSetting } from "./bench-card";
 export { summariseBead, type BeadSummary } from "./bead-summary";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
+export { gainWords } from "./gain-words";
 export { lengthText } from "./length-text";
 export { looks, type Look } from "./look-words";
 export { markLabel, scaleText, sizeText } from "./mark-text";
@@ -37,8 +42,6 @@ export {
   verdictWords,
 } from "./verdict-words";
 export {
-  cautionLines,
-  chanceWords,
   confidenceWords,
   jointWords,
   outcomeWords,

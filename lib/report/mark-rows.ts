@@ -1,6 +1,6 @@
 import type { MeasuredMark } from "@/lib/measure";
 import type { UnitPreferences } from "@/lib/units";
-import { lengthText } from "./length-text";
+import { markSizeText } from "./length-text";
 
 /** [4, 6, 7, 8] -> "4, 6–8" */
 export function numberRanges(numbers: readonly number[]): string {
@@ -24,5 +24,6 @@ export function sizeRange(marks: readonly (MeasuredMark | null)[], units: UnitPr
   const u = Math.max(...sizes.map(({ expandedUncertainty }) => expandedUncertainty));
   const symbol = sizes === round ? "⌀ " : "";
   const [low, high] = [Math.min(...values), Math.max(...values)];
-  return `${symbol}${lengthText(low, units, u)} to ${lengthText(high, units, u)}`;
+  const [from, to] = [markSizeText(low, units, u), markSizeText(high, units, u)];
+  return `${symbol}${from === to || from.startsWith("under") ? to : `${from} to ${to}`}`;
 }

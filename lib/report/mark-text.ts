@@ -2,7 +2,7 @@ import { scaleWords, type Mark, type Scale } from "@/lib/marks";
 import type { MeasuredMark, Quantity } from "@/lib/measure";
 import { imperfections } from "@/lib/trade";
 import { inch, MM_PER_INCH, type UnitPreferences } from "@/lib/units";
-import { lengthText, statedLengthText } from "./length-text";
+import { markSizeText, statedLengthText } from "./length-text";
 import { patternWords, placeWords, stretchWords } from "./words";
 
 export function markName(mark: Mark): string {
@@ -31,7 +31,7 @@ function areaText(area: Quantity, units: UnitPreferences): string {
 
 function quantityText(name: string, quantity: Quantity | null, units: UnitPreferences): string {
   if (quantity === null) return "";
-  const size = lengthText(quantity.value, units, quantity.expandedUncertainty);
+  const size = markSizeText(quantity.value, units, quantity.expandedUncertainty);
   return [name, size, quantity.source === "gauge" ? "(gauge)" : ""].filter(Boolean).join(" ");
 }
 
@@ -60,7 +60,7 @@ export function sizeText(measured: MeasuredMark | null, units: UnitPreferences):
 /** The words at a mark on the photo, on screen and on paper alike. */
 export function markLabel(mark: Mark, measured: MeasuredMark | null, units: UnitPreferences): string {
   const size = measured?.lengthMm ?? measured?.diameterMm ?? null;
-  return [markName(mark), size ? lengthText(size.value, units, size.expandedUncertainty) : ""]
+  return [markName(mark), size ? markSizeText(size.value, units, size.expandedUncertainty) : ""]
     .filter(Boolean)
     .join(" ");
 }

@@ -12,15 +12,18 @@ import {
 import { isoNumberText } from "@/lib/trade";
 import type { Drawing } from "@/lib/marks";
 import { changeText } from "./amount-text";
+import { answerWords, type AnswerWords } from "./answer-words";
+import { cautionLines } from "./caution-lines";
+import { basisWords, otherCauseWords } from "./certainty-words";
+import { paperOrigin, reasonsOf } from "./reasons";
 import type { SummarisableBead } from "./bead-summary";
 import { dayText } from "./day-text";
 import { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
 import { numberRanges, sizeRange } from "./mark-rows";
 import { setupRows, type LabelledRow } from "./setup-rows";
-import { cautionLines, chanceWords, confidenceWords } from "./words";
 import { missingSentences, reasonWords, resultWords, verdictSays } from "./verdict-words";
-import { invariant, needsCheck } from "@/lib/base";
-import type { Change, Diagnosis, RankedCause } from "@/lib/diagnose";
+import { invariant } from "@/lib/base";
+import { basisOf, type Change, type DiagnoseInput, type Diagnosis, type RankedCause } from "@/lib/diagnose";
 import type { UnitPreferences } from "@/lib/units";
 import { looks } from "./look-words";
 import { contradictionSentence } from "./contradiction-words";
@@ -72,9 +75,11 @@ export interface SheetDocument {
   readonly setupFindings: readonly string[];
   readonly marks: readonly SheetMark[];
   readonly inspectorFirst: boolean;
-  readonly change: { readonly sentence: string; readonly step: string; readonly reason: string } | null;
+  readonly change: AnswerWords | null;
   readonly nextChanges: readonly string[];
   readonly causes: readonly SheetCause[];
+  /** What their weights rest on; empty where none are listed. */
+  readonly origin: string;
   /** What is marked and does not come from how the bead was run, a sentence each. */
   readonly causeless: readonly string[];
   readonly verdict: {
@@ -105,6 +110,8 @@ export function sheetDocument(bead: Assessed<SheetBead>, units: UnitPreferences)
   const marks = sheetMarks(content, assessment, units);
   const proposed = diagnosis && proposal(diagnosis);
   const verdict = assessment.verdict?.ok ? assessment.verdict.value : null;
+  const listed = worthListing(diagnosis, proposed !== null).slice(0, 3);
+  const from = diagnosis && { evidence: assessment.evidence, diagnosis };
   return {
     number: bead.number,
     revision: bead.revision,
@@ -116,15 +123,14 @@ export function sheetDocument(bead: Assessed<SheetBead>, units: UnitPreferences)
     setupFindings: findingLines(assessment.setup, units),
     marks,
     inspectorFirst: diagnosis?.cautions.some((caution) => caution.level === "stop") ?? false,
-    change: proposed ? sheetChange(proposed.first, units) : null,
+    change: from && proposed ? answerWords(from, proposed.first, units) : null,
     nextChanges: (proposed?.next ?? []).slice(0, 2).map((change) => fullStep(change, units)),
-    causes: worthListing(diagnosis, proposed !== null)
-      .slice(0, 3)
-      .map((cause, rank) => sheetCause(cause, rank === 0 ? 3 : 1)),
+    causes: from === null ? [] : listed.map((cause, rank) => sheetCause(from, cause, rank, units)),
+    origin: listed.length === 0 ? "" : paperOrigin(listed.flatMap(({ why }) => why.map((one) => one.source))),
     causeless: (diagnosis?.causeless ?? []).map(({ sentence }) => sentence),
     verdict: verdict && sheetVerdict(verdict, content, assessment, units),
     note: content.judgement.note,
-    cautions: cautionLines,
+    cautions: cautionLines(diagnosis),
   };
 }
 
@@ -206,27 +212,21 @@ function fullStep(change: Change, units: UnitPreferences): string {
   return step === "" ? change.sentence : `${change.sentence} ${step}.`;
 }
 
-function sheetChange(change: Change, units: UnitPreferences): NonNullable<SheetDocument["change"]> {
-  return { sentence: change.sentence, step: changeText(change, units), reason: change.reason.sentence };
-}
-
-/** What speaks most for and against it, as many of each as `most`. */
-function sheetCause(cause: RankedCause, most: number): SheetCause {
-  const lines = (direction: "for" | "against") =>
-    cause.why
-      .filter((item) => item.direction === direction)
-      .slice(0, direction === "for" ? most : Math.ceil(most / 2))
-      .map((item) =>
-        needsCheck(item.source)
-          ? `${item.sentence} (${confidenceWords[item.source.confidence]})`
-          : item.sentence,
-      );
+/** The first with what speaks most for and against it, the others with one reason. */
+function sheetCause(
+  { evidence, diagnosis }: { readonly evidence: DiagnoseInput; readonly diagnosis: Diagnosis },
+  cause: RankedCause,
+  rank: number,
+  units: UnitPreferences,
+): SheetCause {
+  const { speaksFor, speaksAgainst } = reasonsOf(cause.why, units);
+  const isFirst = rank === 0;
   return {
     name: cause.name,
-    chance: chanceWords(cause.probability),
+    chance: isFirst ? basisWords[basisOf(evidence, diagnosis, cause.id)] : otherCauseWords(cause.probability),
     probability: cause.probability,
-    speaksFor: lines("for"),
-    speaksAgainst: lines("against"),
+    speaksFor: isFirst ? speaksFor : speaksFor.slice(0, 1),
+    speaksAgainst: isFirst ? speaksAgainst : speaksAgainst.slice(0, 1),
   };
 }
 

@@ -61,22 +61,3 @@ export const patternWords: Readonly<Record<Pattern, string>> = {
   fine: "fine",
   coarse: "coarse",
 };
-
-/** Sixteenths of certainty would be a false promise: a word and a rounded share. */
-export function chanceWords(probability: number): string {
-  const share = Math.round(probability * 100);
-  // Nothing worked out from what was written down is certain.
-  if (share > 99) return "very likely, over 99 %";
-  if (probability >= 0.75) return `very likely, ${share} %`;
-  if (probability >= 0.4) return `likely, ${share} %`;
-  if (probability >= 0.15) return `possible, ${share} %`;
-  return share < 1 ? "unlikely, under 1 %" : `unlikely, ${share} %`;
-}
-
-export const cautionLines: readonly string[] = [
-  "Acceptance belongs to the governing code, the contract and qualified inspection personnel, not to this sheet.",
-  "Fusion and anything below the surface cannot be seen in a photo. A crack, suspected lack of fusion or arc strike goes to a qualified inspector before repair.",
-  "Slag is hot and flies: safety glasses with side shields under the hood, gloves, and wait until it no longer glows.",
-  "Keep your head out of the plume and ventilate. Flux-cored fume carries manganese; stainless adds hexavalent chromium; zinc gives metal fume fever.",
-  "Windows are starting points: the wire's own data sheet and the qualified procedure govern.",
-];

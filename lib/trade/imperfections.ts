@@ -105,7 +105,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "surface-porosity": entry(
     "surface-porosity",
     "Surface porosity",
-    ["pores", "pinholes"],
+    ["pores", "pinholes", "blowhole"],
     "2017",
     "point",
     "gas",
@@ -141,7 +141,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   overlap: entry(
     "overlap",
     "Cold lap (overlap)",
-    ["cold lap", "roll-over"],
+    ["cold lap", "roll-over", "lapped"],
     "506",
     "line",
     "fusion",
@@ -150,7 +150,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "lack-of-fusion": entry(
     "lack-of-fusion",
     "Suspected lack of fusion",
-    ["cold toe"],
+    ["cold toe", "LOF", "lack of side-wall fusion"],
     "401",
     "line",
     "fusion",
@@ -160,7 +160,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "convex-bead": entry(
     "convex-bead",
     "Ropey or convex bead",
-    ["ropey", "high crown"],
+    ["ropey", "ropy", "high crown"],
     "503",
     "line",
     "shape",
@@ -216,7 +216,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "burn-through": entry(
     "burn-through",
     "Burn-through",
-    ["blow-through", "melt-through"],
+    ["blow-through", "melt-through", "burn thru"],
     "510",
     "outline",
     "fusion",
@@ -410,7 +410,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "irregular-surface": entry(
     "irregular-surface",
     "Irregular surface",
-    ["rough face", "lumpy bead"],
+    ["rough face", "lumpy bead", "humping"],
     "514",
     "outline",
     "shape",
@@ -419,7 +419,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   sagging: entry(
     "sagging",
     "Sagging",
-    ["slumped bead", "sagged face", "drip"],
+    ["slumped bead", "sagged face", "sag", "drip"],
     "509",
     "outline",
     "shape",
@@ -447,7 +447,7 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   "angular-misalignment": entry(
     "angular-misalignment",
     "Angular misalignment",
-    ["pulled up plate", "peaking"],
+    ["pulled up plate", "peaking", "warped"],
     "508",
     "line",
     "shape",

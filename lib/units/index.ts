@@ -15,6 +15,7 @@ export {
   formatVolts,
   formatWireFeed,
 } from "./format-rates";
+export { fieldText } from "./field-text";
 export { inputText, type InputQuantity } from "./input-text";
 export { type UnitsIssue } from "./issue";
 export { parseDuration } from "./parse-duration";

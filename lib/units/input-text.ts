@@ -21,14 +21,18 @@ export function inputText(
   if (value === null) return "";
   const size = quantity === "wireDiameter" ? wireSize(value) : null;
   if (size !== null) return preferences.length === "in" ? size.inchName : decimals(size.mm, 2);
-  const inUnit = value / factor(quantity, preferences);
+  const number = inUnit(quantity, value, preferences);
   const isInches = (quantity === "length" || quantity === "wireDiameter") && preferences.length === "in";
-  const count = Math.round(inUnit * SIXTY_FOURTHS);
-  if (isInches && count > 0 && Math.abs(count / SIXTY_FOURTHS - inUnit) <= SAME * inUnit) {
+  const count = Math.round(number * SIXTY_FOURTHS);
+  if (isInches && count > 0 && Math.abs(count / SIXTY_FOURTHS - number) <= SAME * number) {
     return mixedNumber(count);
   }
-  return shortest(inUnit);
+  return shortest(number);
 }
+
+/** A stored value in the unit the person reads it in. */
+export const inUnit = (quantity: InputQuantity, value: number, preferences: UnitPreferences): number =>
+  value / factor(quantity, preferences);
 
 function factor(quantity: InputQuantity, { length, wireFeed, travel, flow }: UnitPreferences): number {
   if (quantity === "wireFeed") return wireFeed === "in/min" ? M_PER_MIN_PER_IPM : 1;

@@ -82,7 +82,7 @@ describe.each([
     await bench.section("Set-up");
     await bench.exampleSetup(tee);
     await bench.section("Causes");
-    await page.getByTestId("first-change").waitFor();
+    await bench.untilChange();
     await bench.section("Verdict");
     await page.getByLabel("Judge by").selectOption({ index: 1 });
     await page.getByTestId("verdict-word").waitFor();
@@ -138,7 +138,7 @@ describe("on a phone, 390 x 844, by touch", () => {
     await shoot(page, "phone-setup");
     await bench.exampleSetup(tee);
     await bench.section("Causes");
-    await page.getByTestId("first-change").waitFor();
+    await bench.untilChange();
     await shoot(page, "phone-causes");
     await bench.section("Verdict");
     await page.getByLabel("Judge by").selectOption({ index: 1 });

@@ -32,6 +32,7 @@ describe("from a bead to the next one", () => {
     await bench.section("Set-up");
     await bench.exampleSetup(/T-joint horizontal, 230 V/);
     await bench.section("Causes");
+    await bench.untilChange();
     const change = await page.getByTestId("first-change").locator("p").first().innerText();
     await bench.saved();
     const first = page.url();

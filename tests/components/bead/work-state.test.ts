@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import { beginsPart, edgeInHand, toolOfStep } from "@/components/bead/use-section-desk";
 import { startWork, toContent, work, type WorkState } from "@/components/bead/work-state";
 import { canonicalJson } from "@/lib/base";
+import { emptyBeadContent } from "@/lib/assess";
 import { newMark } from "@/lib/marks";
+import type { RunSetup } from "@/lib/setup";
 import { emptyFillet, facts, meltedFillet, sectionBead } from "../../lib/assess/section-bead";
 
 const begin = (section = null as typeof meltedFillet | null): WorkState =>
@@ -75,5 +77,31 @@ describe("what comes next by itself", () => {
     expect(toolOfStep({ kind: "outline" })).toBe("metal");
     expect(toolOfStep({ kind: "edge", role: "face" })).toBe("edge");
     expect(toolOfStep(null)).toBe("move");
+  });
+});
+
+describe("the set-ups before", () => {
+  const start = () => startWork(emptyBeadContent, []);
+  const set = (state: WorkState, change: Partial<RunSetup>) =>
+    work(state, { type: "setup", setup: { ...state.setup, ...change } });
+  const undo = (state: WorkState) => work(state, { type: "setup.undo" });
+
+  it("come back one press at a time, whatever pressed them in", () => {
+    const planned = set(start(), { volts: 17, process: "FCAW-S" });
+    const other = set(planned, { volts: 27, wireFeedMPerMin: 8, process: "GMAW" });
+    expect(undo(other).setup).toEqual(planned.setup);
+    expect(undo(undo(other)).setup).toEqual(start().setup);
+    expect(undo(undo(undo(other)))).toEqual(undo(undo(other)));
+  });
+
+  it("count the letters of one number as one", () => {
+    const typed = [1, 17, 17.5].reduce((state, volts) => set(state, { volts }), start());
+    expect(typed.setupsBefore).toHaveLength(1);
+    expect(undo(typed).setup.volts).toBeNull();
+    expect(set(typed, { amps: 120 }).setupsBefore).toHaveLength(2);
+  });
+
+  it("are not saved", () => {
+    expect(Object.keys(toContent(set(start(), { volts: 17 })))).not.toContain("setupsBefore");
   });
 });

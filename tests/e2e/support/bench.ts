@@ -123,6 +123,21 @@ export class Bench {
     await list.selectOption({ label: name });
   }
 
+  /** Answers what is asked until a change stands out, as somebody would who looked and found the first thing wrong. */
+  async untilChange(): Promise<void> {
+    const change = this.page.getByTestId("first-change");
+    const question = this.page.getByTestId("settling").locator("[data-check]").first();
+    // What was drawn or pressed just now may still change what is asked.
+    await this.saved();
+    await change.or(question).first().waitFor();
+    for (let asked = 0; asked < 4 && !(await change.isVisible()); asked += 1) {
+      const id = await question.getAttribute("data-check");
+      await question.getByRole("button").first().click();
+      await this.page.locator(`[data-answered="${id}"]`).waitFor();
+    }
+    await change.waitFor();
+  }
+
   async saved(): Promise<void> {
     await this.page.waitForSelector('[data-testid="save-state"][data-state="saved"]');
     // A change made just now has not started saving yet: wait out the quiet time, then look again.

@@ -62,6 +62,6 @@ describe("sceneToSvg", () => {
 
   test("number, letter and words are text", () => {
     const texts = children(draw(600)).filter((node) => node.tag === "text");
-    expect(texts.map((node) => node.children[0])).toEqual(["1P", "12 mm", "2G", "12 mm"]);
+    expect(texts.map((node) => node.children[0])).toEqual(["1", "12 mm", "2", "12 mm"]);
   });
 });

@@ -103,9 +103,9 @@ describe("what is in a scene", () => {
   const shapes = scene(drawing, { labels: (mark) => mark.id, widthPx: 600 });
   const byKey = (key: string) => shapes.find((shape) => shape.key === key);
 
-  test("badges count 1..n in the drawing's order, and carry the group's letter", () => {
+  test("badges count 1..n in the drawing's order", () => {
     const badges = shapes.filter((shape) => shape.kind === "badge");
-    expect(badges.map((badge) => `${badge.number}${badge.letter}`)).toEqual(["1P", "2G", "3U"]);
+    expect(badges.map(({ number }) => number)).toEqual([1, 2, 3]);
   });
 
   test("a badge hangs above the middle of a line; words stand right of it, left near the right edge", () => {
@@ -139,7 +139,7 @@ describe("what is in a scene", () => {
   });
 });
 
-test("no two groups share a letter, a dash or an ink", () => {
+test("no two groups share a dash or an ink", () => {
   const seen = new Map(
     imperfectionIds.map((id) => {
       const at = { x: 5, y: 6 };
@@ -147,14 +147,14 @@ test("no two groups share a letter, a dash or an ink", () => {
         { ...emptyDrawing, marks: [newMark("m", id, { kind: "point", at, radius: 3 })] },
         { labels: () => "" },
       );
-      const [ring, badge] = shapes;
-      if (ring?.kind !== "ring" || badge?.kind !== "badge") throw new Error("no ring with a badge");
-      return [imperfections[id].group, { ...ring.stroke, letter: badge.letter }];
+      const [ring] = shapes;
+      if (ring?.kind !== "ring") throw new Error("no ring");
+      return [imperfections[id].group, ring.stroke];
     }),
   );
   const looks = [...seen.values()];
   expect(looks).toHaveLength(6);
-  for (const part of ["ink", "letter", "dash"] as const) {
+  for (const part of ["ink", "dash"] as const) {
     expect(new Set(looks.map((look) => JSON.stringify(look[part]))).size).toBe(looks.length);
   }
 });

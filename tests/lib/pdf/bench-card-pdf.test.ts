@@ -21,6 +21,7 @@ const card: BenchCardDocument = {
   inspectorFirst: false,
   headline: "Lower the volts.",
   steps: ["Voltage from 29 V down to 25.5 V"],
+  grounds: ["Because of: Volts too high (likely).", "Expect: undercut less or gone."],
   settings: [
     setting("Wire or rod", "E71T-11 0.9 mm", "E71T-11 0.035 in"),
     setting("Voltage", "25.5 V"),

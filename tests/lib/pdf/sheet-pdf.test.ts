@@ -22,7 +22,9 @@ function wordsOf(sheet: SheetDocument): readonly string[] {
       note,
       iso6520 ?? "",
     ]),
-    ...(change ? [change.sentence, change.step, change.reason] : []),
+    ...(change
+      ? [change.sentence, change.step, change.cause, change.sure, ...change.reasons, change.expect]
+      : []),
     ...sheet.nextChanges,
     ...sheet.causes.flatMap((cause) => [
       cause.name,
