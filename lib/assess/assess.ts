@@ -56,7 +56,7 @@ export function assess(
   photos: readonly PhotoFacts[],
   context: AssessContext = defaultAssessContext,
 ): Assessment {
-  const measured = content.photos.map((photo) => measurePhoto(content, photo, photos, context));
+  const measured = measurePhotos(content, photos, context);
   const verdictInput = judgeInput(content, measured, context.shopSets);
   return {
     setup: checkSetup(content.setup),
@@ -64,6 +64,15 @@ export function assess(
     diagnosis: diagnose(diagnoseInput(content, measured, context.shopCounts)),
     verdict: verdictInput === null ? null : judge(verdictInput),
   };
+}
+
+/** The part of an assessment that is read off the photos: for a table of marks, which asks for no cause and no verdict. */
+export function measurePhotos(
+  content: BeadContent,
+  photos: readonly PhotoFacts[],
+  context: AssessContext = defaultAssessContext,
+): readonly PhotoAssessment[] {
+  return content.photos.map((photo) => measurePhoto(content, photo, photos, context));
 }
 
 function measurePhoto(

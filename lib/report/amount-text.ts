@@ -89,8 +89,14 @@ function targetText(value: number, kind: UnitKind, units: UnitPreferences): stri
   return value < step ? lengthText(value, units) : statedLengthText(target, units);
 }
 
+/** As much of a change as its step is worded from. */
+export type WordedChange = Pick<
+  Change,
+  "quantity" | "unitKind" | "fromSi" | "toSi" | "stepSi" | "fromText" | "toText" | "direction"
+>;
+
 /** The step itself: "Tip to work from 25 mm down to 19 mm", "From DCEP to DCEN", or nothing where there is no number. */
-export function changeText(change: Change, units: UnitPreferences): string {
+export function changeText(change: WordedChange, units: UnitPreferences): string {
   const { quantity, unitKind, fromSi, toSi, fromText, toText, direction } = change;
   if (toText !== null) return fromText === null ? `To ${toText}` : `From ${fromText} to ${toText}`;
   if (unitKind === null) return "";

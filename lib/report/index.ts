@@ -1,6 +1,13 @@
 export { amountText, changeText, settableChange } from "./amount-text";
 export { benchCard, type BenchCardDocument, type BenchSetting } from "./bench-card";
-export { summariseBead, type BeadSummary } from "./bead-summary";
+export {
+  beadCard,
+  summariseBead,
+  summariseCard,
+  type BeadCard,
+  type BeadSummary,
+  type NamedBead,
+} from "./bead-summary";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { lengthText } from "./length-text";

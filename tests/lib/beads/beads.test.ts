@@ -6,7 +6,6 @@ import {
   addPhoto,
   createBead,
   getBead,
-  listBeads,
   removePhoto,
   saveBead,
   type BeadRecord,
@@ -14,6 +13,7 @@ import {
 import type { Pen } from "@/lib/store";
 import { deleteBead } from "@/lib/beads/beads";
 import { useFreshDb } from "../../setup/fresh-db";
+import { listBeads } from "../../setup/stored-beads";
 
 const fresh = useFreshDb();
 let db: Db;

@@ -4,10 +4,10 @@ import { afterEach, describe, expect, it } from "vitest";
 import {
   archiveManifest,
   archivePhotoName,
-  packArchive,
   unpackArchive,
   type ArchiveManifest,
 } from "@/lib/exchange";
+import { packArchive } from "@/lib/exchange/pack-archive";
 import { MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "@/lib/exchange/pack-archive";
 import { usualArchiveLimits } from "@/lib/exchange/unpack-archive";
 import { arbWholeBead, sampleBead, sha256, type WholeBead } from "./bead";

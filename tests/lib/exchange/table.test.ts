@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { tableToCsv } from "@/lib/exchange";
+import { csvHead, csvRows } from "@/lib/exchange";
+import { tableToCsv } from "@/lib/exchange/table";
 import { parseCsv, type Cell } from "@/lib/exchange/table";
 import { arbHostile } from "./hostile-text";
 
