@@ -152,9 +152,7 @@ async function Finding({
         onSave={mayKeep && query !== "" ? saveFilterAction.bind(null, query) : null}
         onDelete={mayKeep ? deleteFilterAction : null}
       />
-      {now.may("data.export") && found > 0 && (
-        <ExportBar count={found} hidden={hiddenParts(filter)} />
-      )}
+      {now.may("data.export") && found > 0 && <ExportBar count={found} hidden={hiddenParts(filter)} />}
     </div>
   );
 }

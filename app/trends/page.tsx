@@ -6,7 +6,14 @@ import { page, Panel } from "@/components/ui";
 import { staleBeads, workInBackground } from "@/lib/beads";
 import { countBeads, readFilter, recordedChoices, trendCounts, type BeadFilter } from "@/lib/find";
 import { assessContext } from "@/lib/shop";
-import { periods, shareText, trendFigures, trendSentence, type Period, type TrendFigures } from "@/lib/trends";
+import {
+  periods,
+  shareText,
+  trendFigures,
+  trendSentence,
+  type Period,
+  type TrendFigures,
+} from "@/lib/trends";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "../filter-questions";
 import { pageFor } from "../_door/here";
 import { reachedBeads } from "../api/export/_asked/asked-beads";

@@ -28,7 +28,9 @@ export function BeadCard({ bead, pickForm = null }: { bead: BeadSummary; pickFor
               <span>Try next</span> {bead.firstChange}
             </p>
           )}
-          {bead.again === "advice" && <p className={styles.change}>What to try next is being weighed again.</p>}
+          {bead.again === "advice" && (
+            <p className={styles.change}>What to try next is being weighed again.</p>
+          )}
           <div className={styles.foot}>
             {bead.again === "all" ? (
               <span className={styles.again}>Being worked out again</span>

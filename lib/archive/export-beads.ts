@@ -117,7 +117,9 @@ const heldEntry = (name: string, held: Uint8Array): FileEntry => ({
 });
 
 /** A file read once, piece by piece; null where it cannot be. */
-async function checkedFile(file: string | null): Promise<Pick<FileEntry, "bytes" | "crc32" | "sha256"> | null> {
+async function checkedFile(
+  file: string | null,
+): Promise<Pick<FileEntry, "bytes" | "crc32" | "sha256"> | null> {
   if (file === null) return null;
   const hash = createHash("sha256");
   let [bytes, crc] = [0, 0];

@@ -10,7 +10,8 @@ export const dialect = {
     sql`${of} IN (SELECT value FROM json_each(${JSON.stringify(values)}))`,
 
   /** A row for each of the values, in a column "value". */
-  rowEach: (values: readonly string[]): Sql => sql`SELECT value AS "value" FROM json_each(${JSON.stringify(values)})`,
+  rowEach: (values: readonly string[]): Sql =>
+    sql`SELECT value AS "value" FROM json_each(${JSON.stringify(values)})`,
 
   /** A member of a JSON column as text, by its path: ["tried", "causeId"]. NULL where there is none. */
   jsonText: (of: Sql, path: readonly string[]): Sql => sql`json_extract(${of}, ${`$.${path.join(".")}`})`,

@@ -108,16 +108,7 @@ async function writeBeads(
       previousId: previous?.id ?? null,
     })),
   });
-  await tx.photo.createMany({
-    data: beads.flatMap((bead) =>
-      bead.photos.map((photo, place) => ({
-        ...photo,
-        beadId: bead.id,
-        place,
-        drawing: photoColumn(bead.content.photos[place]!),
-      })),
-    ),
-  });
+  await tx.photo.createMany({ data: beads.flatMap(photoRows) });
   for (const bead of beads) await keepAssessed(tx, bead, context);
   const viewsOf = new Map(photos.map(({ sha256, views }) => [sha256, views ?? []]));
   await writeLogs(
@@ -129,3 +120,11 @@ async function writeBeads(
     }),
   );
 }
+
+const photoRows = (bead: Grown) =>
+  bead.photos.map((photo, place) => ({
+    ...photo,
+    beadId: bead.id,
+    place,
+    drawing: photoColumn(bead.content.photos[place]!),
+  }));

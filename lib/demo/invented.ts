@@ -1,5 +1,5 @@
 import { emptyBeadJudgement, type BeadContent } from "@/lib/assess";
-import { emptyDrawing, type Mark } from "@/lib/marks";
+import { emptyDrawing, type Drawing, type Mark } from "@/lib/marks";
 import { emptyRunSetup, type RunSetup } from "@/lib/setup";
 import { imperfectionIds, joints, positions } from "@/lib/trade";
 
@@ -24,7 +24,13 @@ const runs: readonly Partial<RunSetup>[] = [
   { process: "GMAW", electrodeClass: "ER70S-6", electrodeDiameterMm: 0.9, polarity: "DCEP" },
   {},
 ];
-const titles = ["Lap, first pass", "Tee, ropey", "Corner on thin plate", "Overhead stringer", "Gußeck, Probe"];
+const titles = [
+  "Lap, first pass",
+  "Tee, ropey",
+  "Corner on thin plate",
+  "Overhead stringer",
+  "Gußeck, Probe",
+];
 const notes = ["", "", "Sounds like bacon", "Cold lap at the start, wind at the door", "After the new liner"];
 const criteria = ["iso-5817-c", "iso-5817-b", "aws-d1-1-static", null, null];
 const causes = ["polarity", "ctwd-long", "travel-fast", "volt-high"];
@@ -61,8 +67,22 @@ function inventedMark(next: Next, at: number): Mark {
   };
 }
 
+/** 10 pixels a millimetre, and the weld along the middle. */
+const scaled = {
+  ...emptyDrawing,
+  scale: { kind: "two-points", a: { x: 100, y: 1100 }, b: { x: 1100, y: 1100 }, lengthMm: 100 },
+  weldLine: [
+    { x: 150, y: 600 },
+    { x: 1450, y: 610 },
+  ],
+} satisfies Drawing;
+
 /** A bead of nobody's with one photo of 1600 by 1200 pixels: set-up, marks to scale, criteria or none, sometimes a try. */
-export function inventedContent(next: Next, photoId: string): BeadContent {
+export function inventedContent(
+  next: Next,
+  photoId: string,
+  criteriaIds: readonly (string | null)[] = criteria,
+): BeadContent {
   const marks = Array.from({ length: Math.floor(next() * 4) }, (_, at) => inventedMark(next, at));
   const outcome = oneOf(next, ["cured", "better", "worse", null, null] as const);
   return {
@@ -71,27 +91,17 @@ export function inventedContent(next: Next, photoId: string): BeadContent {
     setup: inventedSetup(next),
     judgement: {
       ...emptyBeadJudgement,
-      criteriaId: oneOf(next, criteria),
-      lookedFor: next() < 0.5 ? [...imperfectionIds.filter((id) => marks.every((m) => m.imperfection !== id))] : [],
-      readings: next() < 0.3 ? [{ quantity: "width", value: 4 + 6 * next(), instrument: "Calliper", resolution: 0.05 }] : [],
+      criteriaId: oneOf(next, criteriaIds),
+      lookedFor:
+        next() < 0.5 ? [...imperfectionIds.filter((id) => marks.every((m) => m.imperfection !== id))] : [],
+      readings:
+        next() < 0.3
+          ? [{ quantity: "width", value: 4 + 6 * next(), instrument: "Calliper", resolution: 0.05 }]
+          : [],
       tried: outcome && { causeId: oneOf(next, causes), sentence: "Change one thing.", step: "" },
       outcome,
       note: oneOf(next, notes),
     },
-    photos: [
-      {
-        id: photoId,
-        role: "face",
-        drawing: {
-          ...emptyDrawing,
-          scale: { kind: "two-points", a: { x: 100, y: 1100 }, b: { x: 1100, y: 1100 }, lengthMm: 100 },
-          weldLine: [
-            { x: 150, y: 600 },
-            { x: 1450, y: 610 },
-          ],
-          marks,
-        },
-      },
-    ],
+    photos: [{ id: photoId, role: "face", drawing: { ...scaled, marks } }],
   };
 }

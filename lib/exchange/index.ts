@@ -1,4 +1,9 @@
-export { archiveManifest, archivePhotoName, serialiseManifest, type ArchiveManifest } from "./archive-manifest";
+export {
+  archiveManifest,
+  archivePhotoName,
+  serialiseManifest,
+  type ArchiveManifest,
+} from "./archive-manifest";
 export { ExchangeBeadSchema, ExchangePhotoSchema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
 export { beadAnnotations } from "./bead-annotations";
 export { beadsFileJsonSchema, BeadsFileSchema, beadsFileText } from "./beads-file";

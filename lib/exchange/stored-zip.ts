@@ -44,7 +44,17 @@ function together(...parts: readonly Uint8Array[]): Uint8Array {
 
 /** What a local header and the directory say alike: how, when, checksum, lengths. Stored: both lengths are the file's. */
 const facts = ({ name, bytes, crc32 }: ZipEntry): Uint8Array =>
-  fields([2, 0], [2, 0], [2, FIXED_TIME], [2, FIXED_DAY], [4, crc32], [4, bytes], [4, bytes], [2, name.length], [2, 0]);
+  fields(
+    [2, 0],
+    [2, 0],
+    [2, FIXED_TIME],
+    [2, FIXED_DAY],
+    [4, crc32],
+    [4, bytes],
+    [4, bytes],
+    [2, name.length],
+    [2, 0],
+  );
 
 const localHeader = (entry: ZipEntry): Uint8Array =>
   together(fields([4, LOCAL], [2, VERSION]), facts(entry), ascii(entry.name));

@@ -2,7 +2,10 @@ import { electrodeClassesNamed, imperfections, type ImperfectionId } from "@/lib
 import { foldText } from "./fold";
 
 /** Letters and digits in a row with one space between, as a search takes a text apart. */
-const plain = (text: string): string => ` ${foldText(text).replace(/[^\p{L}\p{N}]+/gu, " ").trim()} `;
+const plain = (text: string): string =>
+  ` ${foldText(text)
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim()} `;
 
 /** Every name an imperfection goes by, as plain text, by imperfection. */
 const namesOf: readonly (readonly [ImperfectionId, readonly string[]])[] = Object.values(imperfections).map(

@@ -90,9 +90,7 @@ export function readFilter(params: URLSearchParams): ReadFilter {
   for (const field of filterFields) {
     const values = params.getAll(field).filter((value) => value.trim() !== "");
     if (values.length === 0) continue;
-    const parsed = BeadFilterSchema.shape[field].safeParse(
-      manyFields.includes(field) ? values : values[0],
-    );
+    const parsed = BeadFilterSchema.shape[field].safeParse(manyFields.includes(field) ? values : values[0]);
     if (parsed.success) filter[field] = parsed.data;
     else unread.push(field);
   }

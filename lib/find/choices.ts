@@ -30,7 +30,10 @@ async function answersIn(db: Db, name: ChoiceColumn, scope: Scope): Promise<Answ
         ) SELECT "value" FROM "answers" WHERE "value" IS NOT NULL`
       : sql`SELECT DISTINCT ${of} AS "value" FROM "BeadFacts" f WHERE ${of} IS NOT NULL AND ${where}`;
   const rows = await rowsOf<{ value: string }>(db, query);
-  const open = await rowsOf(db, sql`SELECT 1 AS "open" FROM "BeadFacts" f WHERE ${of} IS NULL AND ${where} LIMIT 1`);
+  const open = await rowsOf(
+    db,
+    sql`SELECT 1 AS "open" FROM "BeadFacts" f WHERE ${of} IS NULL AND ${where} LIMIT 1`,
+  );
   return [...rows.map(({ value }) => value), ...(open.length > 0 ? [null] : [])];
 }
 
@@ -43,7 +46,9 @@ async function imperfectionsIn(db: Db, scope: Scope): Promise<Answers> {
 
 /** What stands in the records of those beads a person may see, so that no answer a filter offers finds nothing. */
 export async function recordedChoices(db: Db, scope: Scope): Promise<Choices> {
-  const answers: [ChoiceColumn | "imperfection", Answers][] = [["imperfection", await imperfectionsIn(db, scope)]];
+  const answers: [ChoiceColumn | "imperfection", Answers][] = [
+    ["imperfection", await imperfectionsIn(db, scope)],
+  ];
   for (const name of columns) answers.push([name, await answersIn(db, name, scope)]);
   return Object.fromEntries(answers) as Choices;
 }

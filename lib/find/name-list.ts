@@ -11,7 +11,10 @@ export async function newestBeads(
   db: Db,
   filter: BeadFilter,
   scope: Scope,
-  { most = MOST_OFFERED, notHandedIn = false }: { readonly most?: number; readonly notHandedIn?: boolean } = {},
+  {
+    most = MOST_OFFERED,
+    notHandedIn = false,
+  }: { readonly most?: number; readonly notHandedIn?: boolean } = {},
 ): Promise<readonly ListedBead[]> {
   const also = notHandedIn
     ? sql`NOT EXISTS (SELECT 1 FROM "HandIn" h WHERE h."beadId" = f."beadId")`

@@ -52,7 +52,8 @@ export function behind(order: BeadOrder, key: Key, backwards = false): Sql {
 }
 
 /** The columns a key is made of. */
-export const keyColumns = (order: BeadOrder): readonly Step["name"][] => orders[order].map(({ name }) => name);
+export const keyColumns = (order: BeadOrder): readonly Step["name"][] =>
+  orders[order].map(({ name }) => name);
 
 /** A key as it stands in an address, and back; null for one that no page of this order wrote. */
 export function writeKey(key: Key): string {

@@ -24,7 +24,13 @@ function verdictWhere(asked: BeadFilter["verdict"]): readonly Sql[] {
   const verdict = f("verdict");
   if (asked === "none") return [sql`${verdict} IS NULL`, isCurrent()];
   const words = asked === "decided" ? ["accept", "reject"] : [asked];
-  return [sql`${verdict} IN (${joined(words.map((word) => sql`${word}`), ",")})`, isCurrent()];
+  return [
+    sql`${verdict} IN (${joined(
+      words.map((word) => sql`${word}`),
+      ",",
+    )})`,
+    isCurrent(),
+  ];
 }
 
 /** A bead without a thickness lies in no span. */

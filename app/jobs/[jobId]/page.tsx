@@ -144,7 +144,15 @@ function WeldPanel({
   );
 }
 
-function AttachPanel({ jobId, beads, welds }: { jobId: string; beads: readonly ListedBead[]; welds: readonly JobWeld[] }) {
+function AttachPanel({
+  jobId,
+  beads,
+  welds,
+}: {
+  jobId: string;
+  beads: readonly ListedBead[];
+  welds: readonly JobWeld[];
+}) {
   return (
     <Panel title="Attach a bead that is there already">
       <SaidForm action={attachBeadAction.bind(null, jobId)} submit="Attach" tone="plain">

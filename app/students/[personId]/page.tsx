@@ -52,10 +52,7 @@ export default async function StudentPage({ params }: { params: Promise<{ person
 
 /** Oldest first, each with what it shows and whether it was handed in. */
 async function studentBeads({ db }: Here, personId: string): Promise<readonly StudentBead[]> {
-  const [listed, handIns] = await Promise.all([
-    currentBeads(db, personId),
-    listHandIns(db, { personId }),
-  ]);
+  const [listed, handIns] = await Promise.all([currentBeads(db, personId), listHandIns(db, { personId })]);
   const handInOf = new Map(handIns.map((one) => [one.beadId, one]));
   return listed.flatMap(({ id, number, title, createdAt, thumbSha256, said }) => {
     if (said === null) return [];

@@ -106,3 +106,16 @@ describe("CSV", () => {
     expect(parseCsv('a,b\r\n"c,d')).toMatchObject({ ok: false, issues: [{ code: "csv-malformed" }] });
   });
 });
+
+it("in parts of any size a CSV is the same text", () => {
+  fc.assert(
+    fc.property(arbRows(arbHostile), fc.integer({ min: 1, max: 3 }), fc.boolean(), (rows, size, bom) => {
+      const columns = headings(rows);
+      const parts = [csvHead(columns, { bom })];
+      for (let from = 0; from < rows.length; from += size)
+        parts.push(csvRows({ columns, rows: rows.slice(from, from + size) }));
+      expect(parts.join("")).toBe(tableToCsv({ columns, rows }, { bom }));
+    }),
+    { numRuns: 300, seed: 1 },
+  );
+});

@@ -174,16 +174,16 @@ const orders: Record<
   welder: (a, b) => compareText(a.welder ?? "\uffff", b.welder ?? "\uffff"),
 };
 
-
 /** The beads that fit, each read and assessed: the slow way, and nothing of it from the kept facts. */
 export async function findByHand(
   db: Db,
   filter: BeadFilter,
   only: { readonly welderId?: string } = {},
 ): Promise<readonly ObservedBead[]> {
-  const beads = (await listBeads(db)).filter(({ welderId }) => !only.welderId || welderId === only.welderId);
-  const all = await observeBeads(db, beads, await assessContext(db));
-  const found = all.filter((one) => fitsFilter(filter, one));
+  // A cause is confirmed by whoever ran the next bead, also for a person who sees their own alone.
+  const all = await observeBeads(db, await listBeads(db), await assessContext(db));
+  const own = all.filter(({ bead }) => !only.welderId || bead.welderId === only.welderId);
+  const found = own.filter((one) => fitsFilter(filter, one));
   const order = orders[filter.sort ?? "newest"];
   return order ? found.toSorted(order) : found;
 }

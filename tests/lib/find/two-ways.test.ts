@@ -2,8 +2,17 @@ import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { addPhoto, createBead, factsDiffer, saveBead } from "@/lib/beads";
 import { inventedContent, numbersFrom } from "@/lib/demo/invented";
-import { beadSlices, countBeads, findPage, readFilter, recordedChoices, trendCounts, type BeadFilter } from "@/lib/find";
+import {
+  beadSlices,
+  countBeads,
+  findPage,
+  readFilter,
+  recordedChoices,
+  trendCounts,
+  type BeadFilter,
+} from "@/lib/find";
 import { addPerson } from "@/lib/roster";
+import { saveShopSet } from "@/lib/shop";
 import { filterableFields } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
 import { trendFigures } from "@/lib/trends";
@@ -19,6 +28,15 @@ import { findByHand, type ObservedBead } from "./by-hand";
 const fresh = useFreshDb();
 const BEADS = 240;
 const people: string[] = [];
+/** Limits that a width alone meets or does not, so that every verdict occurs. Invented. */
+const SHOP_SET = "shop-width-alone@1";
+const widthAlone = {
+  title: "Width alone",
+  note: "",
+  rows: [
+    { id: "w", title: "Width", imperfections: [], quantity: "width", limit: 7, windowMm: null, note: "" },
+  ],
+};
 
 function value<T>(result: { ok: true; value: T } | { ok: false; issues: unknown }): T {
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
@@ -37,11 +55,13 @@ async function addInvented(pen: Pen, next: () => number, before: readonly string
   );
   let photoId = "";
   if (next() < 0.8) {
-    const sha256 = Math.floor(next() * 2 ** 40).toString(16).padStart(64, "0");
+    const sha256 = Math.floor(next() * 2 ** 40)
+      .toString(16)
+      .padStart(64, "0");
     const photo = { sha256, format: "jpeg", bytes: 9, widthPx: 1600, heightPx: 1200 };
     photoId = value(await addPhoto(pen, made.id, photo, "face")).record.id;
   }
-  const content = inventedContent(next, photoId);
+  const content = inventedContent(next, photoId, ["iso-5817-c", "aws-d1-1-static", SHOP_SET, SHOP_SET, null]);
   const photos = photoId === "" ? [] : content.photos;
   const welder = next() < 0.3 ? "Élodie" : null;
   value(await saveBead(pen, made.id, 1, { ...content, photos, welder }));
@@ -51,6 +71,7 @@ async function addInvented(pen: Pen, next: () => number, before: readonly string
 beforeAll(async () => {
   const { pen } = fresh();
   const next = numbersFrom(20261126);
+  value(await saveShopSet(pen, null, 0, widthAlone, "Instructor"));
   for (const mark of ["W-01", "W-02", null]) {
     const added = value(await addPerson(pen, { name: `Invented ${mark ?? "third"}`, mark, role: "welder" }));
     people.push(added.id);
@@ -94,7 +115,11 @@ async function pagesOf(filter: BeadFilter, size: number): Promise<string[]> {
 }
 
 /** A report of before as the figures of now: lists of beads are only counted. */
-function figuresOf(found: readonly ObservedBead[], by: (one: ObservedBead) => string | null, period: "week" | "month") {
+function figuresOf(
+  found: readonly ObservedBead[],
+  by: (one: ObservedBead) => string | null,
+  period: "week" | "month",
+) {
   const report = trendReport(found, { period, by, most: 4 });
   const pareto = ({ total, rows }: typeof report.imperfections) => ({
     total,
@@ -109,7 +134,10 @@ function figuresOf(found: readonly ObservedBead[], by: (one: ObservedBead) => st
     chart: report.chart.ok
       ? {
           ok: true,
-          value: { ...report.chart.value, points: report.chart.value.points.map(({ beadIds: _, ...point }) => point) },
+          value: {
+            ...report.chart.value,
+            points: report.chart.value.points.map(({ beadIds: _, ...point }) => point),
+          },
         }
       : report.chart,
     groups: report.groups.map(({ key, beads, rejects, mostSeen }) => ({
@@ -120,6 +148,11 @@ function figuresOf(found: readonly ObservedBead[], by: (one: ObservedBead) => st
     })),
   };
 }
+
+it("every verdict occurs among them, so that no filter is tried on nothing", async () => {
+  const verdicts = new Set((await findByHand(fresh().db, {})).map(({ verdict }) => verdict));
+  expect(verdicts).toEqual(new Set(["accept", "reject", "cannot-say", null]));
+});
 
 describe("the kept facts and the beads themselves say the same", () => {
   it.each(filters)("list and count by %j", async (query) => {
@@ -145,7 +178,11 @@ describe("the kept facts and the beads themselves say the same", () => {
     for (const by of ["welder", "joint", "electrodeClass"] as const)
       for (const period of ["week", "month"] as const) {
         const counts = await trendCounts(db, ask(query), {}, by);
-        const byHand = figuresOf(found, (one) => (by === "welder" ? one.welder : one.bead.content.setup[by]), period);
+        const byHand = figuresOf(
+          found,
+          (one) => (by === "welder" ? one.welder : one.bead.content.setup[by]),
+          period,
+        );
         expect(trendFigures(counts, { period, most: 4 })).toEqual(byHand);
       }
   });
@@ -192,7 +229,10 @@ describe("the kept facts and the beads themselves say the same", () => {
   it("and the check of derived rows sees the one that was changed behind the program's back, and no other", async () => {
     const { db } = fresh();
     const [one, other] = await db.beadFacts.findMany({ where: { verdict: "accept" }, take: 2 });
-    expect([await factsDiffer(db, one!.beadId), await factsDiffer(db, other!.beadId)]).toEqual([false, false]);
+    expect([await factsDiffer(db, one!.beadId), await factsDiffer(db, other!.beadId)]).toEqual([
+      false,
+      false,
+    ]);
     await db.beadFacts.update({ where: { number: one!.number }, data: { verdict: "reject" } });
     expect([await factsDiffer(db, one!.beadId), await factsDiffer(db, other!.beadId)]).toEqual([true, false]);
     await db.beadFacts.update({ where: { number: one!.number }, data: { verdict: "accept" } });

@@ -48,7 +48,10 @@ async function addBead(pen: Pen, criteriaId: string, widthMm: number): Promise<s
 }
 const verdicts = async (pen: Pen) =>
   Object.fromEntries(
-    (await findPage(pen.db, {}, {}, { at: "start", size: 50 })).beads.map(({ id, said }) => [id, said && said.verdict]),
+    (await findPage(pen.db, {}, {}, { at: "start", size: 50 })).beads.map(({ id, said }) => [
+      id,
+      said && said.verdict,
+    ]),
   );
 
 let beadId = "";
