@@ -1,3 +1,4 @@
+import { BeadJudgementSchema } from "@/lib/assess";
 import { canonicalJson } from "@/lib/base";
 import { dialect, rowsOf, sql, type Db } from "@/lib/db";
 import { filterableFields } from "@/lib/setup";
@@ -7,7 +8,7 @@ import { getBead } from "./read-bead";
 
 const compared = [
   ...["place", "day", "titleKey", "welder", "welderKey", "thicknessMm", "criteriaId", "verdict"],
-  ...["triedCause", "outcome", "firstCause", "photos", "marks"],
+  ...["triedCause", "outcome", "photos", "marks", "welderId", "jobId", "previousId", "confirmedCause"],
 ] as const;
 
 /**
@@ -29,10 +30,28 @@ export async function factsDiffer(db: Db, beadId: string): Promise<boolean> {
     if (canonicalJson(dialect.jsonOut(row["card"])) !== canonicalJson(facts.card)) return true;
     if (row["firstCause"] !== facts.firstCause) return true;
   }
-  const now: Readonly<Record<string, unknown>> = { ...facts, ...facts.setup };
+  const owned = { welderId: bead.welderId, jobId: bead.jobId, previousId: bead.previous?.id ?? null };
+  const confirmedCause = await confirmedBy(db, beadId);
+  const now: Readonly<Record<string, unknown>> = { ...facts, ...facts.setup, ...owned, confirmedCause };
   const plain = (value: unknown): unknown => (typeof value === "bigint" ? Number(value) : value);
-  const columns = [...compared, ...filterableFields].filter((name) => name !== "firstCause");
-  return columns.some((name) => plain(row[name]) !== now[name]) || (await foundDiffers(db, row, facts.found));
+  return (
+    [...compared, ...filterableFields].some((name) => plain(row[name]) !== now[name]) ||
+    (await foundDiffers(db, row, facts.found))
+  );
+}
+
+/** What the beads run after this one confirmed, out of those beads themselves: the oldest try's answer stands. */
+async function confirmedBy(db: Db, beadId: string): Promise<string | null> {
+  const tries = await db.bead.findMany({
+    where: { previousId: beadId },
+    orderBy: [{ createdAt: "asc" }, { number: "asc" }],
+    select: { judgement: true },
+  });
+  for (const { judgement } of tries) {
+    const { tried, outcome } = BeadJudgementSchema.parse(judgement);
+    if (tried && outcome === "cured") return tried.causeId;
+  }
+  return null;
 }
 
 async function foundDiffers(
