@@ -3,7 +3,7 @@ import { canonicalJson } from "@/lib/base";
 import { dialect, rowsOf, sql, type Db } from "@/lib/db";
 import { filterableFields } from "@/lib/setup";
 import { assessContext } from "@/lib/shop";
-import { factsStamp, workOutFacts } from "./keep-facts";
+import { factsStamp, keptValue, plainOf, workOutFacts } from "./keep-facts";
 import { getBead } from "./read-bead";
 
 const compared = [
@@ -27,15 +27,14 @@ export async function factsDiffer(db: Db, beadId: string): Promise<boolean> {
   const context = await assessContext(db, [bead.content.judgement.criteriaId]);
   const facts = await workOutFacts(db, bead, context);
   if (row["weighedBy"] === context.weighedBy) {
-    if (canonicalJson(dialect.jsonOut(row["card"])) !== canonicalJson(facts.card)) return true;
+    if (canonicalJson(dialect.jsonOut(row["card"])) !== canonicalJson(keptValue(facts))) return true;
     if (row["firstCause"] !== facts.firstCause) return true;
   }
   const owned = { welderId: bead.welderId, jobId: bead.jobId, previousId: bead.previous?.id ?? null };
   const confirmedCause = await confirmedBy(db, beadId);
   const now: Readonly<Record<string, unknown>> = { ...facts, ...facts.setup, ...owned, confirmedCause };
-  const plain = (value: unknown): unknown => (typeof value === "bigint" ? Number(value) : value);
   return (
-    [...compared, ...filterableFields].some((name) => plain(row[name]) !== now[name]) ||
+    [...compared, ...filterableFields].some((name) => plainOf(row[name]) !== now[name]) ||
     (await foundDiffers(db, row, facts.found))
   );
 }

@@ -1,5 +1,6 @@
 import { assessBead, type Assessed } from "@/lib/assess";
-import { change, column, dialect, joined, sql, type Sql, type Tx } from "@/lib/db";
+import { canonicalJson } from "@/lib/base";
+import { change, column, dialect, joined, rowsOf, sql, type Sql, type Tx } from "@/lib/db";
 import { beadFacts, FACTS_VERSION, type BeadFacts } from "@/lib/facts";
 import { filterableFields } from "@/lib/setup";
 import { assessContext, tablesDigest, type ShopContext } from "@/lib/shop";
@@ -56,28 +57,49 @@ export async function keepAssessed(
   await writeFacts(tx, bead, facts, weighedBy);
 }
 
+/** What is kept as one value: the card, and what tells whether the words still are those that are kept to be found. */
+export const keptValue = ({ card, words }: BeadFacts) => ({
+  ...card,
+  wordsKey: sha256Text(words).slice(0, 16),
+});
+
+/** Writes what differs from what is there, because each column that is written costs its indexes. */
 async function writeFacts(tx: Tx, bead: BeadRecord, facts: BeadFacts, weighedBy: string): Promise<void> {
   const { number } = bead;
-  await change(tx, upsert("BeadFacts", factColumns(bead, facts, weighedBy)));
-  await change(tx, sql`DELETE FROM "BeadFound" WHERE "number" = ${number}`);
-  if (facts.found.length > 0) {
-    const rows = facts.found.map((one) => sql`(${number}, ${one.imperfection}, ${one.count}, ${one.rank})`);
-    await change(
-      tx,
-      sql`INSERT INTO "BeadFound" ("number", "imperfection", "count", "rank") VALUES ${joined(rows, ",")}`,
-    );
-  }
+  const [row] = await rowsOf<Readonly<Record<string, unknown>>>(
+    tx,
+    sql`SELECT f.*, c."card" FROM "BeadFacts" f LEFT JOIN "BeadCard" c ON c."number" = f."number"
+      WHERE f."number" = ${number}`,
+  );
+  const cells = factColumns(bead, facts, weighedBy).filter(
+    ([name, value]) => name === "number" || !row || plainOf(row[name]) !== value,
+  );
+  if (cells.length > 1) await change(tx, row ? update(number, cells) : insert(cells));
+  const value = keptValue(facts);
+  const before = row?.["card"] ?? null;
+  // Marks stand in the card in their order, so that what is found on the bead is the same where the card is.
+  if (before !== null && canonicalJson(dialect.jsonOut(before)) === canonicalJson(value)) return;
+  await writeFound(tx, number, facts);
   await change(
     tx,
-    upsert("BeadCard", [
-      ["number", sql`${number}`],
-      ["card", dialect.jsonIn(facts.card)],
-    ]),
+    sql`INSERT INTO "BeadCard" ("number", "card") VALUES (${number}, ${dialect.jsonIn(value)})
+      ON CONFLICT ("number") DO UPDATE SET "card" = excluded."card"`,
   );
   await change(tx, dialect.keepWords(number, facts.words));
 }
 
-type Cell = readonly [name: string, value: Sql];
+async function writeFound(tx: Tx, number: number, { found }: BeadFacts): Promise<void> {
+  await change(tx, sql`DELETE FROM "BeadFound" WHERE "number" = ${number}`);
+  if (found.length === 0) return;
+  const rows = found.map((one) => sql`(${number}, ${one.imperfection}, ${one.count}, ${one.rank})`);
+  const into = sql`INSERT INTO "BeadFound" ("number", "imperfection", "count", "rank")`;
+  await change(tx, sql`${into} VALUES ${joined(rows, ",")}`);
+}
+
+/** A whole number as the schema's columns hold it, whatever the driver hands out. */
+export const plainOf = (value: unknown): unknown => (typeof value === "bigint" ? Number(value) : value);
+
+type Cell = readonly [name: string, value: string | number | null];
 
 function factColumns(bead: BeadRecord, facts: BeadFacts, weighedBy: string): readonly Cell[] {
   const { place, day, titleKey, welder, welderKey, thicknessMm, criteriaId, verdict } = facts;
@@ -94,22 +116,19 @@ function factColumns(bead: BeadRecord, facts: BeadFacts, weighedBy: string): rea
     ...told,
     ...closed,
   };
-  return Object.entries(all).map(([name, value]) => [name, sql`${value}`]);
+  return Object.entries(all);
 }
 
-/** A row by its number, new or in place of the one there. */
-function upsert(table: "BeadFacts" | "BeadCard", cells: readonly Cell[]): Sql {
-  const names = joined(
-    cells.map(([name]) => column(name)),
-    ",",
-  );
-  const values = joined(
-    cells.map(([, value]) => value),
-    ",",
-  );
-  const again = cells
+function update(number: number, cells: readonly Cell[]): Sql {
+  const set = cells
     .filter(([name]) => name !== "number")
-    .map(([name]) => sql`${column(name)} = excluded.${column(name)}`);
-  return sql`INSERT INTO ${column(table)} (${names}) VALUES (${values})
-    ON CONFLICT ("number") DO UPDATE SET ${joined(again, ",")}`;
+    .map(([name, value]) => sql`${column(name)} = ${value}`);
+  return sql`UPDATE "BeadFacts" SET ${joined(set, ",")} WHERE "number" = ${number}`;
+}
+
+/** Only where somebody took the row out behind the program's back: a bead is made with one. */
+function insert(cells: readonly Cell[]): Sql {
+  const names = cells.map(([name]) => column(name));
+  const values = cells.map(([, value]) => sql`${value}`);
+  return sql`INSERT INTO "BeadFacts" (${joined(names, ",")}) VALUES (${joined(values, ",")})`;
 }

@@ -7,6 +7,7 @@ import { staleFacts } from "./stale";
 /** Beads in one slice: some 30 ms of work, so that a request in between waits no longer than that. */
 const SLICE = 5;
 const REST_MS = 20;
+const WALK_MS = 400;
 
 interface Wanted {
   /** Numbers of beads that are on somebody's screen. */
@@ -23,32 +24,47 @@ async function numbersWhere(db: Db, where: Sql, most: number): Promise<readonly 
   return rows.map(({ number }) => dialect.numberOut(number));
 }
 
-/** The beads to work out next: those on screen, then any that are stale, last those whose advice alone is. */
-async function nextOnes(db: Db, { first, without }: Wanted, weighedBy: string): Promise<readonly number[]> {
+interface Slice {
+  readonly numbers: readonly number[];
+  /** Their advice alone is stale, and on nobody's screen: there is no hurry. */
+  readonly adviceAlone: boolean;
+}
+
+/**
+ * The beads to work out next: those on screen, then any that are stale, last those whose advice alone is. The last are all
+ * beads whenever a cause is confirmed, so they are taken at a walk.
+ */
+async function nextOnes(db: Db, { first, without }: Wanted, weighedBy: string): Promise<Slice> {
   const weighedElse = sql`("weighedBy" < ${weighedBy} OR "weighedBy" > ${weighedBy})`;
   const onScreen = dialect.isOneOf(sql`"number"`, first);
   const left = without.size === 0 ? sql`1 = 1` : sql`NOT (${dialect.isOneOf(sql`"number"`, [...without])})`;
   const asked = [
     ...(first.length > 0 ? [sql`${onScreen} AND (${staleFacts()} OR ${weighedElse}) AND ${left}`] : []),
     sql`${staleFacts()} AND ${left}`,
-    sql`${weighedElse} AND ${left}`,
   ];
   for (const where of asked) {
-    const found = await numbersWhere(db, where, SLICE);
-    if (found.length > 0) return found;
+    const numbers = await numbersWhere(db, where, SLICE);
+    if (numbers.length > 0) return { numbers, adviceAlone: false };
   }
-  return [];
+  return { numbers: await numbersWhere(db, sql`${weighedElse} AND ${left}`, SLICE), adviceAlone: true };
+}
+
+interface Worked {
+  readonly done: number[];
+  readonly failed: number[];
+  readonly adviceAlone: boolean;
 }
 
 /** Works out one slice, a transaction for each bead. Says which numbers it did, and which it could not do. */
-async function workSlice(db: Db, wanted: Wanted): Promise<{ done: number[]; failed: number[] }> {
+async function workSlice(db: Db, wanted: Wanted): Promise<Worked> {
   const { weighedBy } = await assessContext(db, []);
   const [done, failed]: [number[], number[]] = [[], []];
-  for (const number of await nextOnes(db, wanted, weighedBy)) {
+  const { numbers, adviceAlone } = await nextOnes(db, wanted, weighedBy);
+  for (const number of numbers) {
     const kept = await keepNumbered(db, number).catch(() => false);
     (kept ? done : failed).push(number);
   }
-  return { done, failed };
+  return { done, failed, adviceAlone };
 }
 
 async function keepNumbered(db: Db, number: number): Promise<boolean> {
@@ -63,15 +79,15 @@ async function keepNumbered(db: Db, number: number): Promise<boolean> {
 export async function workAgain(
   db: Db,
   first: Iterable<number> = [],
-  rest: () => Promise<unknown> = () => Promise.resolve(),
+  rest: (hurry: boolean) => Promise<unknown> = () => Promise.resolve(),
 ): Promise<{ readonly done: number; readonly failed: readonly number[] }> {
   const without = new Set<number>();
   for (let count = 0; ;) {
-    const { done, failed } = await workSlice(db, { first: [...first], without });
+    const { done, failed, adviceAlone } = await workSlice(db, { first: [...first], without });
     if (done.length + failed.length === 0) return { done: count, failed: [...without] };
     for (const number of failed) without.add(number);
     count += done.length;
-    await rest();
+    await rest(!adviceAlone);
   }
 }
 
@@ -92,7 +108,7 @@ export function workInBackground(db: Db, first: readonly number[] = []): void {
   for (const number of first) state.first.add(number);
   if (state.working) return;
   state.working = true;
-  const rest = () => pause(REST_MS, null, { ref: false });
+  const rest = (hurry: boolean) => pause(hurry ? REST_MS : WALK_MS, null, { ref: false });
   void workAgain(db, state.first, rest)
     .catch(() => null)
     .finally(() => {

@@ -13,7 +13,7 @@ export function column(name: string, of?: string): Sql {
 }
 
 /** Pieces one after the other; none of them is nothing. */
-export function joined(pieces: readonly Sql[], between: "," | " AND " | " OR "): Sql {
+export function joined(pieces: readonly Sql[], between: "," | " AND " | " UNION ALL "): Sql {
   return pieces.length === 0 ? noSql : Prisma.join([...pieces], between);
 }
 

@@ -1,7 +1,7 @@
-import { assessBead, type Assessed } from "@/lib/assess";
+import { assessBead, confirmedCounts, type Assessed, type BeadContent } from "@/lib/assess";
 import { keepAssessed, photoColumn, type BeadRecord, type NewPhoto } from "@/lib/beads";
 import type { Tx } from "@/lib/db";
-import { assessContext, type ShopContext } from "@/lib/shop";
+import { assessContext, weighedByCounts, type ShopContext } from "@/lib/shop";
 import { newId, writeLogs, type Pen } from "@/lib/store";
 import { inventedContent, numbersFrom } from "./invented";
 
@@ -29,11 +29,11 @@ const NO_FILE: NewPhoto = { sha256: "0".repeat(64), format: "jpeg", bytes: 0, wi
  * saving each would have left (rows, seals, chain, facts), and the verifier finds nothing: a test holds it to that.
  */
 export async function growShop(pen: Pen, growth: Growth): Promise<void> {
-  const context = await assessContext(pen.db);
   const next = numbersFrom(growth.seed);
-  const kinds = Array.from({ length: Math.min(KINDS, growth.beads) }, () =>
-    assessBead({ content: inventedContent(next, "p"), photos: [{ ...NO_FILE, id: "p" }] }, context),
-  );
+  const contents = Array.from({ length: Math.min(KINDS, growth.beads) }, () => inventedContent(next, "p"));
+  const context = await contextAfter(pen, growth, contents);
+  const facts = [{ ...NO_FILE, id: "p" }];
+  const kinds = contents.map((content) => assessBead({ content, photos: facts }, context));
   const last = await pen.db.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
   const first = (last?.number ?? 0) + 1;
   for (let from = 0; from < growth.beads; from += AT_ONCE) {
@@ -43,6 +43,22 @@ export async function growShop(pen: Pen, growth: Growth): Promise<void> {
     linkTries(beads);
     await pen.db.$transaction((tx) => writeBeads(tx, pen.by, beads, context, growth), { timeout: 120_000 });
   }
+}
+
+/** What assessments will rest on when all of them are there: the cases they confirm weigh on the causes of each. */
+async function contextAfter(
+  pen: Pen,
+  { beads }: Growth,
+  contents: readonly BeadContent[],
+): Promise<ShopContext> {
+  const now = await assessContext(pen.db);
+  const judgements = Array.from({ length: beads }, (_, i) => contents[i % contents.length]!.judgement);
+  // The first bead of a transaction has none before it.
+  const grown = confirmedCounts(judgements.filter((_, i) => i % AT_ONCE !== 0));
+  const known = Object.entries({ ...now.shopCounts, ...grown }).map(([cause]) => cause as keyof typeof grown);
+  const sum = known.map((cause) => [cause, (now.shopCounts[cause] ?? 0) + (grown[cause] ?? 0)]);
+  const shopCounts = Object.fromEntries(sum) as typeof grown;
+  return { ...now, shopCounts, weighedBy: weighedByCounts(shopCounts) };
 }
 
 type Grown = { -readonly [K in keyof Assessed<BeadRecord>]: Assessed<BeadRecord>[K] };

@@ -128,11 +128,11 @@ export async function countBeads(
   filter: BeadFilter,
   scope: Scope,
 ): Promise<{ readonly found: number; readonly all: number }> {
-  const count = async (where: Sql): Promise<number> => {
-    const query = sql`SELECT COUNT(*) AS "n" FROM "BeadFacts" f WHERE ${where}`;
-    return dialect.numberOut((await rowsOf<{ n: unknown }>(db, query))[0]?.n);
-  };
-  const asked = Object.keys(filter).some((field) => field !== "sort");
-  const all = await count(scopeWhere(scope));
-  return { found: asked ? await count(whereOf(filter, scope)) : all, all };
+  const count = (where: Sql): Sql => sql`(SELECT COUNT(*) FROM "BeadFacts" f WHERE ${where})`;
+  const isAsked = Object.entries(filter).some(([field, value]) => field !== "sort" && value !== undefined);
+  const found = isAsked ? count(whereOf(filter, scope)) : sql`NULL`;
+  const query = sql`SELECT ${count(scopeWhere(scope))} AS "all", ${found} AS "found"`;
+  const [row] = await rowsOf<{ all: unknown; found: unknown }>(db, query);
+  const all = dialect.numberOut(row?.all);
+  return { found: isAsked ? dialect.numberOut(row?.found) : all, all };
 }

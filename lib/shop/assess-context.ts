@@ -22,8 +22,13 @@ export async function assessContext(db: Db | Tx, only?: readonly (string | null)
     ...defaultAssessContext,
     shopCounts: counts,
     shopSets: sets.map(({ content }) => content),
-    weighedBy: sha256Text(canonicalJson(counts)).slice(0, 16),
+    weighedBy: weighedByCounts(counts),
   };
+}
+
+/** Stands for confirmed cases: equal counts, equal texts. */
+export function weighedByCounts(counts: AssessContext["shopCounts"]): string {
+  return sha256Text(canonicalJson(counts)).slice(0, 16);
 }
 
 async function setsNamed(db: Db | Tx, ids: readonly (string | null)[]) {

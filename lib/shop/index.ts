@@ -1,6 +1,6 @@
 import "server-only";
 
-export { assessContext, type ShopContext } from "./assess-context";
+export { assessContext, weighedByCounts, type ShopContext } from "./assess-context";
 export {
   getShopSet,
   listShopSets,

@@ -149,7 +149,12 @@ BEGIN
     NEW."welderId", NEW."jobId", NEW."previousId"
   );
 END;
-CREATE TRIGGER "Bead_facts_update" AFTER UPDATE OF "title", "createdAt", "revision", "setup", "judgement", "welderId", "previousId" ON "Bead"
+CREATE TRIGGER "Bead_facts_update" AFTER UPDATE OF "title", "createdAt", "revision", "setup", "judgement" ON "Bead"
+BEGIN
+  UPDATE "BeadFacts" SET "stamp" = '' WHERE "beadId" = NEW."id" AND "stamp" <> '';
+END;
+CREATE TRIGGER "Bead_facts_owner" AFTER UPDATE OF "welderId", "previousId" ON "Bead"
+WHEN OLD."welderId" IS NOT NEW."welderId" OR OLD."previousId" IS NOT NEW."previousId"
 BEGIN
   UPDATE "BeadFacts" SET "stamp" = '', "welderId" = NEW."welderId", "previousId" = NEW."previousId" WHERE "beadId" = NEW."id";
 END;
@@ -161,6 +166,7 @@ END;
 CREATE TRIGGER "Bead_facts_welder" AFTER UPDATE OF "welder" ON "Bead" WHEN OLD."welder" IS NOT NEW."welder"
 BEGIN
   DELETE FROM "BeadWords" WHERE rowid = NEW."number";
+  DELETE FROM "BeadCard" WHERE "number" = NEW."number";
   UPDATE "BeadFacts" SET "stamp" = '', "welderKey" = '',
     "welder" = coalesce((SELECT coalesce("mark", "name") FROM "Person" WHERE "id" = NEW."welderId"), NEW."welder")
   WHERE "beadId" = NEW."id";
@@ -168,16 +174,17 @@ END;
 CREATE TRIGGER "Person_facts_update" AFTER UPDATE OF "name", "mark" ON "Person" WHEN OLD."name" IS NOT NEW."name" OR OLD."mark" IS NOT NEW."mark"
 BEGIN
   DELETE FROM "BeadWords" WHERE rowid IN (SELECT "number" FROM "BeadFacts" WHERE "welderId" = NEW."id");
+  DELETE FROM "BeadCard" WHERE "number" IN (SELECT "number" FROM "BeadFacts" WHERE "welderId" = NEW."id");
   UPDATE "BeadFacts" SET "stamp" = '', "welderKey" = '',
     "welder" = coalesce(NEW."mark", NEW."name", (SELECT "welder" FROM "Bead" WHERE "id" = "BeadFacts"."beadId"))
   WHERE "welderId" = NEW."id";
 END;
 CREATE TRIGGER "Photo_facts_insert" AFTER INSERT ON "Photo"
-BEGIN UPDATE "BeadFacts" SET "stamp" = '' WHERE "beadId" = NEW."beadId"; END;
+BEGIN UPDATE "BeadFacts" SET "stamp" = '' WHERE "beadId" = NEW."beadId" AND "stamp" <> ''; END;
 CREATE TRIGGER "Photo_facts_update" AFTER UPDATE ON "Photo"
-BEGIN UPDATE "BeadFacts" SET "stamp" = '' WHERE "beadId" IN (OLD."beadId", NEW."beadId"); END;
+BEGIN UPDATE "BeadFacts" SET "stamp" = '' WHERE "beadId" IN (OLD."beadId", NEW."beadId") AND "stamp" <> ''; END;
 CREATE TRIGGER "Photo_facts_delete" AFTER DELETE ON "Photo"
-BEGIN UPDATE "BeadFacts" SET "stamp" = '' WHERE "beadId" = OLD."beadId"; END;
+BEGIN UPDATE "BeadFacts" SET "stamp" = '' WHERE "beadId" = OLD."beadId" AND "stamp" <> ''; END;
 -- Limits that a bead named before they were here.
 CREATE TRIGGER "ShopCriteria_facts_insert" AFTER INSERT ON "ShopCriteria"
 BEGIN UPDATE "BeadFacts" SET "stamp" = '' WHERE "criteriaId" = NEW."id"; END;
