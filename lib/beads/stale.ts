@@ -9,10 +9,10 @@ export async function staleBeads(
   db: Db | Tx,
   { welderId }: { readonly welderId?: string } = {},
 ): Promise<number> {
-  const own = welderId === undefined ? noSql : sql`AND "welderId" = ${welderId}`;
+  const own = welderId === undefined ? noSql : sql` AND "welderId" = ${welderId}`;
   const [row] = await rowsOf<{ stale: unknown }>(
     db,
-    sql`SELECT COUNT(*) AS "stale" FROM "BeadFacts" WHERE ${staleFacts()} AND "deletedAt" IS NULL ${own}`,
+    sql`SELECT COUNT(*) AS "stale" FROM "BeadFacts" WHERE ${staleFacts()}${own}`,
   );
   return dialect.numberOut(row?.stale);
 }

@@ -48,13 +48,20 @@ interface Row {
   readonly card: unknown;
 }
 
-/** What a card needs, for the rows of "BeadFacts" f that `which` names, in an order. Title and picture are the bead's own. */
+/**
+ * What a card needs, for the rows of "BeadFacts" f whose numbers `which` selects, in an order. The rows of a page are chosen
+ * first and looked up then (CROSS JOIN: in this order), so that what is sorted is narrow. Title and picture are the bead's own.
+ */
 const listed = (which: Sql, order: Sql, keys: Sql): Sql =>
-  sql`SELECT b."id", f."number", b."title", b."welder" AS "sheetWelder", b."createdAt", f."stamp", f."weighedBy",
+  sql`WITH "page" AS (${which})
+  SELECT b."id", f."number", b."title", b."welder" AS "sheetWelder", b."createdAt", f."stamp", f."weighedBy",
     f."verdict", f."confirmedCause", c."card", ${keys},
     (SELECT p."sha256" FROM "Photo" p WHERE p."beadId" = b."id" ORDER BY p."place" LIMIT 1) AS "thumb"
-  FROM "BeadFacts" f JOIN "Bead" b ON b."id" = f."beadId" LEFT JOIN "BeadCard" c ON c."number" = f."number"
-  WHERE ${which} ORDER BY ${order}`;
+  FROM "page" CROSS JOIN "BeadFacts" f JOIN "Bead" b ON b."id" = f."beadId"
+  LEFT JOIN "BeadCard" c ON c."number" = f."number"
+  WHERE f."number" = "page"."number" ORDER BY ${order}`;
+
+const numbers = (where: Sql): Sql => sql`SELECT f."number" FROM "BeadFacts" f WHERE ${where}`;
 
 function toListed(row: Row): ListedBead {
   const { id, title, thumb, verdict, weighedBy, confirmedCause } = row;
@@ -102,9 +109,10 @@ export async function findPage(
   const key = text === null ? null : readKey(text, order);
   const backwards = at === "end" || (typeof at !== "string" && "before" in at && key !== null);
   const from = key === null ? sql`1 = 1` : behind(order, key, backwards);
-  const which = sql`${whereOf(filter, scope)} AND ${also} AND ${from}`;
-  const query = sql`${listed(which, orderBy(order, backwards), keysOf(order))} LIMIT ${size + 1} OFFSET ${skip}`;
-  const rows = await rowsOf<Row>(db, query);
+  const where = sql`${whereOf(filter, scope)} AND ${also} AND ${from}`;
+  const by = orderBy(order, backwards);
+  const which = sql`${numbers(where)} ORDER BY ${by} LIMIT ${size + 1} OFFSET ${skip}`;
+  const rows = await rowsOf<Row>(db, listed(which, by, keysOf(order)));
   const more = rows.length > size;
   const shown = backwards ? rows.slice(0, size).reverse() : rows.slice(0, size);
   const [isFirst, isLast] = backwards ? [!more, key === null] : [key === null && skip === 0, !more];
@@ -118,7 +126,7 @@ export async function findPage(
 
 /** Beads by their ids as a list says them, in no order; ids that are nobody's are left out. */
 export async function listedBeads(db: Db, ids: readonly string[]): Promise<readonly ListedBead[]> {
-  const which = dialect.isOneOf(sql`f."beadId"`, ids);
+  const which = numbers(dialect.isOneOf(sql`f."beadId"`, ids));
   return (await rowsOf<Row>(db, listed(which, orderBy("number"), keysOf("number")))).map(toListed);
 }
 

@@ -6,7 +6,6 @@ CREATE TABLE "BeadFacts" (
     "day" TEXT NOT NULL,
     "stamp" TEXT NOT NULL DEFAULT '',
     "weighedBy" TEXT NOT NULL DEFAULT '',
-    "deletedAt" DATETIME,
     "titleKey" TEXT NOT NULL,
     "welder" TEXT,
     "welderKey" TEXT NOT NULL,
@@ -200,6 +199,14 @@ BEGIN
     WHERE n."previousId" = "BeadFacts"."beadId" AND n."outcome" = 'cured' AND n."triedCause" IS NOT NULL
     ORDER BY n."place" LIMIT 1
   ) WHERE "beadId" IN (OLD."previousId", NEW."previousId");
+END;
+CREATE TRIGGER "BeadFacts_confirmed_insert" AFTER INSERT ON "BeadFacts"
+BEGIN
+  UPDATE "BeadFacts" SET "confirmedCause" = (
+    SELECT n."triedCause" FROM "BeadFacts" n
+    WHERE n."previousId" = NEW."beadId" AND n."outcome" = 'cured' AND n."triedCause" IS NOT NULL
+    ORDER BY n."place" LIMIT 1
+  ) WHERE "number" = NEW."number";
 END;
 CREATE TRIGGER "BeadFacts_confirmed_delete" AFTER DELETE ON "BeadFacts" WHEN OLD."previousId" IS NOT NULL
 BEGIN
