@@ -1,7 +1,7 @@
 import type { AskedFor, FilterQuestion } from "@/components/beads";
 import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
-import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type ObservedBead } from "@/lib/find";
+import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type Choices } from "@/lib/find";
 import { outcomeWords, verdictWords } from "@/lib/report";
 import { fieldLabel, fieldRow, filterableFields, filterName, type SetupField } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
@@ -35,24 +35,20 @@ interface Asked {
   readonly field: Field;
   readonly label: string;
   readonly words?: Words | undefined;
-  readonly values: (one: ObservedBead) => readonly (string | null)[];
+  readonly recorded: keyof Choices;
 }
 
 const asked: readonly Asked[] = [
-  { field: "welder", label: "Welder", values: ({ welder }) => [welder] },
+  { field: "welder", label: "Welder", recorded: "welder" },
   ...filterableFields.map((key): Asked => ({
     field: filterName(key),
     label: fieldLabel(key),
     words: setupWords(key),
-    values: ({ bead }) => [bead.content.setup[key]],
+    recorded: key,
   })),
-  { field: "imperfection", label: "Marked", words: imperfectionNames, values: (one) => one.imperfections },
-  { field: "cause", label: "Confirmed cause", words: causeNames, values: (one) => [one.confirmedCause] },
-  {
-    field: "criteria",
-    label: "Criteria",
-    values: ({ bead }) => [bead.content.judgement.criteriaId],
-  },
+  { field: "imperfection", label: "Marked", words: imperfectionNames, recorded: "imperfection" },
+  { field: "cause", label: "Confirmed cause", words: causeNames, recorded: "confirmedCause" },
+  { field: "criteria", label: "Criteria", recorded: "criteriaId" },
 ];
 
 const fixed: readonly { field: Field; label: string; words: Words }[] = [
@@ -94,17 +90,10 @@ const wordsOf = ({ field, words }: Asked, shopSets: readonly ShopCriteria[]): Wo
 const optionsOf = (words: Words): FilterQuestion["options"] =>
   Object.entries(words).map(([value, label]) => ({ value, label }));
 
-function recordedOptions(
-  { values }: Asked,
-  words: Words | undefined,
-  all: readonly ObservedBead[],
-): FilterQuestion["options"] {
-  const found = new Set(all.flatMap(values));
-  const known = [...found].flatMap((value) =>
-    value === null ? [] : [{ value, label: words?.[value] ?? value }],
-  );
+function recordedOptions(found: Choices[keyof Choices], words: Words | undefined): FilterQuestion["options"] {
+  const known = found.flatMap((value) => (value === null ? [] : [{ value, label: words?.[value] ?? value }]));
   known.sort((a, b) => a.label.localeCompare(b.label, "en"));
-  return found.has(null) ? [...known, { value: UNKNOWN, label: "Not recorded" }] : known;
+  return found.includes(null) ? [...known, { value: UNKNOWN, label: "Not recorded" }] : known;
 }
 
 const sortQuestion: Omit<FilterQuestion, "value"> = {
@@ -117,7 +106,7 @@ const sortQuestion: Omit<FilterQuestion, "value"> = {
 /** Every question a list of beads can be narrowed by, with the answers that stand in the records. */
 export function filterQuestions(
   filter: BeadFilter,
-  all: readonly ObservedBead[],
+  choices: Choices,
   { sort, shopSets = [] }: { readonly sort: boolean; readonly shopSets?: readonly ShopCriteria[] },
 ): readonly FilterQuestion[] {
   const value = (field: Field): string => String(filter[field] ?? "");
@@ -127,7 +116,7 @@ export function filterQuestions(
       label: one.label,
       kind: "choice",
       value: value(one.field),
-      options: recordedOptions(one, wordsOf(one, shopSets), all),
+      options: recordedOptions(choices[one.recorded], wordsOf(one, shopSets)),
     })),
     ...fixed.map(({ field, label, words }): FilterQuestion => ({
       name: field,
@@ -156,12 +145,19 @@ const labels: Readonly<
   ]),
 );
 
+function sayAny(field: "anyOf" | "anyCause", value: unknown): string {
+  const names: Words = field === "anyOf" ? imperfectionNames : causeNames;
+  const words = (Array.isArray(value) ? value.map(String) : []).map((one) => names[one] ?? one);
+  return `${field === "anyOf" ? "Marked" : "Confirmed cause"}: ${words.join(" or ")}`;
+}
+
 function sayPart(
   field: Field,
   value: NonNullable<BeadFilter[Field]>,
   shopSets: readonly ShopCriteria[],
 ): string {
   if (field === "q") return `“${String(value)}”`;
+  if (field === "anyOf" || field === "anyCause") return sayAny(field, value);
   if (Array.isArray(value)) return value.length === 1 ? "1 picked bead" : `${value.length} picked beads`;
   if (field === "job") return "Of one job";
   if (field === "criteria" && value !== UNKNOWN)
@@ -197,4 +193,14 @@ export function asParams(search: Readonly<Record<string, string | string[] | und
   for (const [name, value] of Object.entries(search))
     for (const one of Array.isArray(value) ? value : [value]) if (one !== undefined) params.append(name, one);
   return params;
+}
+
+/** The parts of a filter that no form asks about and none may lose. */
+export const many = ({ id, anyOf, anyCause }: BeadFilter): BeadFilter => ({ id, anyOf, anyCause });
+
+/** Said wherever figures leave out, and lists mark, what is being worked out again. */
+export function staleLine(stale: number): string {
+  return stale === 1
+    ? "One bead is being worked out again after a change; until then its verdict and figures are left out."
+    : `${stale} beads are being worked out again after a change; until then their verdicts and figures are left out.`;
 }

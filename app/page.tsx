@@ -3,20 +3,30 @@ import Link from "next/link";
 import { BeadCard, ExportBar, FilterPanel, PICK_FORM, SavedFilters } from "@/components/beads";
 import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
-import type { ShopCriteria } from "@/lib/accept";
-import { filterQuery, findBeads, listSavedFilters, readFilter } from "@/lib/find";
-import { assessContext } from "@/lib/shop";
-import { summariseBead } from "@/lib/report";
+import {
+  countBeads,
+  filterQuery,
+  findPage,
+  listSavedFilters,
+  readFilter,
+  recordedChoices,
+  type ListedBead,
+  type PageAt,
+  type Scope,
+} from "@/lib/find";
+import { staleBeads, workInBackground } from "@/lib/beads";
+import { assessContext, type ShopContext } from "@/lib/shop";
+import { summariseCard, type BeadSummary } from "@/lib/report";
 import { chooseUnitsAction, startBead } from "./beads/actions";
 import { deleteFilterAction, saveFilterAction } from "./exports/actions";
-import { asParams, askedFor, filterQuestions, hiddenParts } from "./filter-questions";
+import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "./filter-questions";
 import { currentUnits } from "./_door/current-units";
 import { ownOnly, pageFor, type Here } from "./_door/here";
 import styles from "./page.module.css";
 
 export const dynamic = "force-dynamic";
 
-/** Cards on one page: each has its causes worked out anew. */
+/** Cards on one page. */
 const ON_A_PAGE = 48;
 
 interface Search {
@@ -27,23 +37,19 @@ export default async function BeadsPage({ searchParams }: Search) {
   const now = await pageFor("bead.read");
   const params = asParams(await searchParams);
   const read = readFilter(params);
-  const [units, context] = await Promise.all([currentUnits(), assessContext(now.db)]);
-  const beads = await findBeads(now.db, read.filter, ownOnly(now.actor), context);
-  const { found, all } = beads;
+  const list = await listOf(now, read.filter, pageAt(params));
+  const { counts, context, cards, stale } = list;
   const query = filterQuery(read.filter);
-  const pages = Math.max(1, Math.ceil(found.length / ON_A_PAGE));
-  const at = Math.min(pages, Math.max(1, Math.floor(Number(params.get("page"))) || 1));
-  const shown = found.slice((at - 1) * ON_A_PAGE, at * ON_A_PAGE);
   return (
     <>
       <Header>
-        <UnitSwitch choice={units.choice} onChoose={chooseUnitsAction} />
+        <UnitSwitch choice={list.choice} onChoose={chooseUnitsAction} />
       </Header>
       <main className={`${page.wide} ${styles.main}`}>
         <div className={`${page.top} ${styles.top}`}>
           <div>
             <h1>Beads</h1>
-            <p role="status">{countLine(found.length, all.length, query !== "")}</p>
+            <p role="status">{countLine(counts, query !== "")}</p>
           </div>
           <form action={startBead}>
             <button className={buttonClass("main", "large")} type="submit">
@@ -51,43 +57,78 @@ export default async function BeadsPage({ searchParams }: Search) {
             </button>
           </form>
         </div>
-        {all.length > 0 && <Finding {...{ now, read, beads }} shopSets={context.shopSets} />}
-        {found.length === 0 ? (
+        {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
+        {counts.all > 0 && <Finding {...{ now, read, counts, context }} />}
+        {cards.length === 0 ? (
           <p className={page.sum}>
-            {all.length === 0
+            {counts.all === 0
               ? "Run a bead, chip the slag, and press New bead to photograph it."
               : "No bead fits all of this. Take a filter off."}
           </p>
         ) : (
           <ul className={styles.list}>
-            {shown.map(({ assessed }) => (
-              <BeadCard
-                key={assessed.id}
-                bead={summariseBead(assessed, units.preferences)}
-                pickForm={now.may("data.export") ? PICK_FORM : null}
-              />
+            {cards.map((bead) => (
+              <BeadCard key={bead.id} bead={bead} pickForm={now.may("data.export") ? PICK_FORM : null} />
             ))}
           </ul>
         )}
-        {pages > 1 && <Pages at={at} pages={pages} query={query} />}
+        <Pages next={list.next} previous={list.previous} query={query} />
       </main>
     </>
   );
+}
+
+type Counts = Awaited<ReturnType<typeof countBeads>>;
+
+/** Where the address begins the page: behind a bead, before one, at the end, or at the start. */
+function pageAt(params: URLSearchParams): PageAt {
+  const [after, before] = [params.get("after"), params.get("before")];
+  if (after) return { after };
+  if (before) return { before };
+  return params.get("page") === "last" ? "end" : "start";
+}
+
+/** One page of cards. What of it is being worked out again comes first in the background. */
+async function listOf(now: Here, filter: ReturnType<typeof readFilter>["filter"], at: PageAt) {
+  const scope: Scope = ownOnly(now.actor);
+  const [units, context, counts, stale] = await Promise.all([
+    currentUnits(),
+    assessContext(now.db),
+    countBeads(now.db, filter, scope),
+    staleBeads(now.db, scope),
+  ]);
+  const { beads, next, previous } = await findPage(now.db, filter, scope, { at, size: ON_A_PAGE });
+  const cards = beads.map((bead) => cardOf(bead, context, units.preferences));
+  const again = cards.filter((card) => card.again !== "nothing").map(({ number }) => number);
+  if (stale > 0 || again.length > 0) workInBackground(now.db, again);
+  return { choice: units.choice, context, counts, stale, cards, next, previous };
+}
+
+function cardOf(
+  bead: ListedBead,
+  context: ShopContext,
+  units: Parameters<typeof summariseCard>[2],
+): BeadSummary {
+  const { said } = bead;
+  return summariseCard(bead, said && { ...said, adviceStands: said.weighedBy === context.weighedBy }, units);
 }
 
 /** Words and filters, what of them is kept for another day, and the way out with what they found. */
 async function Finding({
   now,
   read: { filter, unread },
-  beads: { found, all },
-  shopSets,
+  counts: { found },
+  context: { shopSets },
 }: {
   now: Here;
   read: ReturnType<typeof readFilter>;
-  beads: Awaited<ReturnType<typeof findBeads>>;
-  shopSets: readonly ShopCriteria[];
+  counts: Counts;
+  context: ShopContext;
 }) {
-  const saved = await listSavedFilters(now.db);
+  const [saved, choices] = await Promise.all([
+    listSavedFilters(now.db),
+    recordedChoices(now.db, ownOnly(now.actor)),
+  ]);
   const query = filterQuery(filter);
   const mayKeep = now.may("settings.write");
   return (
@@ -97,9 +138,9 @@ async function Finding({
         key={query}
         action="/"
         words={filter.q ?? ""}
-        questions={filterQuestions(filter, all, { sort: true, shopSets })}
+        questions={filterQuestions(filter, choices, { sort: true, shopSets })}
         asked={askedFor(filter, "/", "", shopSets)}
-        hidden={hiddenParts({ id: filter.id, job: filter.job })}
+        hidden={hiddenParts({ ...many(filter), job: filter.job })}
       />
       {unread.length > 0 && (
         <p className={styles.unread} role="alert">
@@ -111,34 +152,40 @@ async function Finding({
         onSave={mayKeep && query !== "" ? saveFilterAction.bind(null, query) : null}
         onDelete={mayKeep ? deleteFilterAction : null}
       />
-      {now.may("data.export") && found.length > 0 && (
-        <ExportBar count={found.length} hidden={hiddenParts(filter)} />
-      )}
+      {now.may("data.export") && found > 0 && <ExportBar count={found} hidden={hiddenParts(filter)} />}
     </div>
   );
 }
 
-function countLine(found: number, all: number, asked: boolean): string {
+function countLine({ found, all }: Counts, asked: boolean): string {
   if (all === 0) return "Nothing recorded yet.";
   return asked ? `${found} of ${all} fit.` : `${all} recorded, newest first.`;
 }
 
-function Pages({ at, pages, query }: { at: number; pages: number; query: string }) {
-  const href = (to: number): string => `/?${[query, `page=${to}`].filter(Boolean).join("&")}`;
+function Pages({ next, previous, query }: { next: string | null; previous: string | null; query: string }) {
+  const href = (part: string): string => `/?${[query, part].filter(Boolean).join("&")}`;
+  if (next === null && previous === null) return null;
   return (
     <nav className={styles.pages} aria-label="Pages of the list">
-      {at > 1 && (
-        <Link className={buttonClass()} href={href(at - 1)}>
-          Page before
-        </Link>
+      {previous !== null && (
+        <>
+          <Link className={buttonClass()} href={href("")}>
+            First page
+          </Link>
+          <Link className={buttonClass()} href={href(`before=${previous}`)}>
+            Page before
+          </Link>
+        </>
       )}
-      <span>
-        Page {at} of {pages}
-      </span>
-      {at < pages && (
-        <Link className={buttonClass()} href={href(at + 1)}>
-          Next page
-        </Link>
+      {next !== null && (
+        <>
+          <Link className={buttonClass()} href={href(`after=${next}`)}>
+            Next page
+          </Link>
+          <Link className={buttonClass()} href={href("page=last")}>
+            Last page
+          </Link>
+        </>
       )}
     </nav>
   );

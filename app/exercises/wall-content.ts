@@ -11,7 +11,7 @@ export async function wallContent(db: Db, exercise: ExerciseRecord): Promise<Wal
     getGroup(db, exercise.group.id),
     listHandIns(db, { exerciseId: exercise.id }),
   ]);
-  const counts = classCounts(await classBeads(db, handIns));
+  const counts = classCounts((await classBeads(db, handIns, Infinity)).beads);
   const members = group?.members ?? [];
   return wallPage(counts, {
     title: exercise.title,

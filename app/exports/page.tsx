@@ -3,7 +3,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Header } from "@/components/shell";
 import { buttonClass, form, page, Panel, type PanelTone } from "@/components/ui";
-import { findBeads } from "@/lib/find";
+import { countBeads } from "@/lib/find";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { pageFor } from "../_door/here";
 
@@ -39,14 +39,14 @@ const files: readonly { href: string; title: string; tone: PanelTone; text: stri
 
 export default async function ExportsPage() {
   const now = await pageFor("data.export");
-  const { all } = await findBeads(now.db, {}, reachedBeads(now.actor, "data.export"));
+  const { all } = await countBeads(now.db, {}, reachedBeads(now.actor, "data.export"));
   return (
     <>
       <Header />
       <main className={page.page}>
         <h1>Export</h1>
         <p>
-          These take all {all.length} beads you may see. For some of them,{" "}
+          These take all {all} beads you may see. For some of them,{" "}
           <Link href="/">find or tick them in the list</Link> and press Export there; the marks of one bead as
           W3C Web Annotations lie at /api/beads/ID/annotations.json.
         </p>

@@ -1,5 +1,5 @@
 import { setupWords } from "@/app/filter-questions";
-import type { BeadFilter, ObservedBead } from "@/lib/find";
+import type { BeadFilter, GroupColumn } from "@/lib/find";
 import { fieldLabel, fieldRow, filterableFields, filterName } from "@/lib/setup";
 import { periods, type Period } from "@/lib/trends";
 
@@ -8,7 +8,7 @@ export interface Grouping {
   readonly id: string;
   readonly label: string;
   readonly field: keyof BeadFilter;
-  keyOf(one: ObservedBead): string | null;
+  readonly column: GroupColumn;
   /** How a group is called. */
   wordOf(key: string): string;
 }
@@ -18,7 +18,7 @@ export const groupings: readonly Grouping[] = [
     id: "welder",
     label: "Welder",
     field: "welder",
-    keyOf: ({ welder }) => welder,
+    column: "welder",
     wordOf: (key) => key,
   },
   ...filterableFields
@@ -27,7 +27,7 @@ export const groupings: readonly Grouping[] = [
       id: filterName(field),
       label: fieldLabel(field),
       field: filterName(field),
-      keyOf: ({ bead }) => bead.content.setup[field],
+      column: field,
       wordOf: (key) => setupWords(field)?.[key] ?? key,
     })),
 ];

@@ -1,22 +1,23 @@
 import { causeNames, imperfectionNames } from "@/app/filter-questions";
 import type { GroupLine, ParetoLine, RejectPoint } from "@/components/trends";
 import { filterQuery, UNKNOWN, type BeadFilter } from "@/lib/find";
-import { periodDays, shareText, type ParetoRow, type PChartPoint, type TrendGroup } from "@/lib/trends";
+import { periodDays, shareText, type FigureGroup, type FigurePoint, type FigureRow } from "@/lib/trends";
+import { imperfectionIds } from "@/lib/trade";
 import type { Grouping } from "./grouping";
 
 const listOf = (filter: BeadFilter): string => `/?${filterQuery(filter)}`;
 
-/** The list narrowed to a row's beads: by a word where one says it, by their ids where none does. */
-function rowHref(filter: BeadFilter, field: "imperfection" | "cause", row: ParetoRow): string {
-  const narrowed = filter[field] !== undefined && filter[field] !== row.key;
-  return row.key === null || narrowed
-    ? listOf({ ...filter, id: [...row.beadIds] })
-    : listOf({ ...filter, [field]: row.key });
+/** The list narrowed to a row's beads: by the one thing it stands for, by any of those a row of the rest gathers. */
+function rowHref(filter: BeadFilter, field: "imperfection" | "cause", { key, keys }: FigureRow): string {
+  if (key !== null && (filter[field] ?? key) === key) return listOf({ ...filter, [field]: key });
+  return field === "cause"
+    ? listOf({ ...filter, anyCause: [...keys] })
+    : listOf({ ...filter, anyOf: imperfectionIds.filter((id) => keys.includes(id)) });
 }
 
 /** Rows of a Pareto with their names and the way to their beads. */
 export function paretoLines(
-  rows: readonly ParetoRow[],
+  rows: readonly FigureRow[],
   filter: BeadFilter,
   field: "imperfection" | "cause",
 ): readonly ParetoLine[] {
@@ -27,7 +28,6 @@ export function paretoLines(
     count: row.count,
     share: shareText(row.share),
     cumulative: `${row.cumulative.count} of ${row.cumulative.of}`,
-    beads: row.beadIds.length,
     href: rowHref(filter, field, row),
   }));
 }
@@ -36,12 +36,12 @@ const later = (a: string, b: string | undefined): string => (b !== undefined && 
 const earlier = (a: string, b: string | undefined): string => (b !== undefined && b < a ? b : a);
 
 /** Points of the control chart. */
-export function rejectPoints(points: readonly PChartPoint[], filter: BeadFilter): readonly RejectPoint[] {
-  return points.map(({ label, share, lowerLimit, upperLimit, beyondLimit, limitsDoubtful, beadIds }) => {
+export function rejectPoints(points: readonly FigurePoint[], filter: BeadFilter): readonly RejectPoint[] {
+  return points.map(({ label, share, lowerLimit, upperLimit, beyondLimit, limitsDoubtful }) => {
     const days = periodDays(label);
     const narrowed: BeadFilter = days
       ? { ...filter, from: later(days.from, filter.from), to: earlier(days.to, filter.to) }
-      : { ...filter, id: [...beadIds] };
+      : filter;
     return {
       label,
       value: share.value ?? 0,
@@ -59,19 +59,19 @@ export function rejectPoints(points: readonly PChartPoint[], filter: BeadFilter)
 
 /** Groups with the way to their beads. */
 export function groupLines(
-  groups: readonly TrendGroup[],
+  groups: readonly FigureGroup[],
   filter: BeadFilter,
   by: Grouping,
 ): readonly GroupLine[] {
-  return groups.map(({ key, beads, rejects, mostSeen }) => ({
+  return groups.map(({ key, beads, rejected, mostSeen }) => ({
     key: key ?? UNKNOWN,
     name: key === null ? "Not recorded" : by.wordOf(key),
     beads,
-    decided: rejects.rejected.of,
-    share: shareText(rejects.rejected),
-    value: rejects.rejected.value,
-    low: rejects.rejected.low,
-    high: rejects.rejected.high,
+    decided: rejected.of,
+    share: shareText(rejected),
+    value: rejected.value,
+    low: rejected.low,
+    high: rejected.high,
     mostSeen: mostSeen && (imperfectionNames[mostSeen] ?? mostSeen),
     href: listOf({ ...filter, [by.field]: key ?? UNKNOWN }),
   }));

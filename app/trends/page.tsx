@@ -3,10 +3,18 @@ import { FilterPanel, type FilterQuestion } from "@/components/beads";
 import { Header } from "@/components/shell";
 import { GroupPanel, ParetoPanel, RejectPanel } from "@/components/trends";
 import { page, Panel } from "@/components/ui";
-import { findBeads, readFilter, type BeadFilter } from "@/lib/find";
+import { staleBeads, workInBackground } from "@/lib/beads";
+import { countBeads, readFilter, recordedChoices, trendCounts, type BeadFilter } from "@/lib/find";
 import { assessContext } from "@/lib/shop";
-import { periods, shareText, trendReport, trendSentence, type Period, type TrendReport } from "@/lib/trends";
-import { asParams, askedFor, filterQuestions, hiddenParts } from "../filter-questions";
+import {
+  periods,
+  shareText,
+  trendFigures,
+  trendSentence,
+  type Period,
+  type TrendFigures,
+} from "@/lib/trends";
+import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "../filter-questions";
 import { pageFor } from "../_door/here";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { groupingOf, groupings } from "./grouping";
@@ -27,9 +35,16 @@ export default async function TrendsPage({
   const params = asParams(await searchParams);
   const { filter } = readFilter(params);
   const { by, period } = groupingOf(params);
-  const context = await assessContext(now.db);
-  const { found, all } = await findBeads(now.db, filter, reachedBeads(now.actor, "trends.read"), context);
-  const report = trendReport(found, { period, by: by.keyOf, most: MOST_BARS });
+  const scope = reachedBeads(now.actor, "trends.read");
+  const [{ shopSets }, { all }, choices, stale, counts] = await Promise.all([
+    assessContext(now.db),
+    countBeads(now.db, {}, scope),
+    recordedChoices(now.db, scope),
+    staleBeads(now.db, scope),
+    trendCounts(now.db, filter, scope, by.column),
+  ]);
+  if (stale > 0) workInBackground(now.db);
+  const report = trendFigures(counts, { period, most: MOST_BARS });
   const rest = new URLSearchParams({ by: by.id, period }).toString();
   return (
     <>
@@ -38,19 +53,20 @@ export default async function TrendsPage({
         <div>
           <h1>Trends</h1>
           <p role="status" className={page.sum}>
-            {summary(report, all.length)}
+            {summary(report, all)}
           </p>
         </div>
+        {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         <FilterPanel
           key={params.toString()}
           action="/trends"
           words={null}
           questions={[
             ...chartQuestions(by.id, period),
-            ...filterQuestions(filter, all, { sort: false, shopSets: context.shopSets }),
+            ...filterQuestions(filter, choices, { sort: false, shopSets }),
           ]}
-          asked={askedFor(filter, "/trends", rest, context.shopSets)}
-          hidden={hiddenParts({ q: filter.q, id: filter.id, job: filter.job })}
+          asked={askedFor(filter, "/trends", rest, shopSets)}
+          hidden={hiddenParts({ ...many(filter), q: filter.q, job: filter.job })}
         />
         <ParetoPanel
           title="What is marked most"
@@ -98,13 +114,12 @@ function chartQuestions(by: string, period: string): readonly FilterQuestion[] {
   ];
 }
 
-function summary({ beads, rejects }: TrendReport, all: number): string {
+function summary({ beads, rejected, undecided }: TrendFigures, all: number): string {
   if (all === 0) return "Nothing recorded yet.";
-  const open = rejects.undecidedIds.length;
   return [
     `${beads} of ${all} beads.`,
-    `Rejected: ${shareText(rejects.rejected)}.`,
-    open > 0 ? `${open} without a decided verdict are left out of it.` : "",
+    `Rejected: ${shareText(rejected)}.`,
+    undecided > 0 ? `${undecided} without a decided verdict are left out of it.` : "",
   ]
     .filter(Boolean)
     .join(" ");
@@ -116,7 +131,7 @@ function Rejects({
   filter,
   period,
 }: {
-  report: TrendReport;
+  report: TrendFigures;
   filter: BeadFilter;
   period: Period;
 }) {

@@ -21,15 +21,22 @@ export function BeadCard({ bead, pickForm = null }: { bead: BeadSummary; pickFor
         </div>
         <div className={styles.text}>
           <h2>{bead.title}</h2>
-          <p className={styles.setup}>{bead.setupLine}</p>
+          {bead.setupLine !== "" && <p className={styles.setup}>{bead.setupLine}</p>}
           {bead.seen.length > 0 && <p className={styles.seen}>{bead.seen.join(" · ")}</p>}
           {bead.firstChange && (
             <p className={styles.change}>
               <span>Try next</span> {bead.firstChange}
             </p>
           )}
+          {bead.again === "advice" && (
+            <p className={styles.change}>What to try next is being weighed again.</p>
+          )}
           <div className={styles.foot}>
-            <VerdictBadge verdict={bead.verdict} />
+            {bead.again === "all" ? (
+              <span className={styles.again}>Being worked out again</span>
+            ) : (
+              <VerdictBadge verdict={bead.verdict} />
+            )}
             <span>
               {bead.welder && `${bead.welder} · `}
               {bead.day}

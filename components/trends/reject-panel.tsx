@@ -1,5 +1,5 @@
 import { Panel } from "@/components/ui";
-import { shareText, signalLines, type PChart, type Period } from "@/lib/trends";
+import { shareText, signalLines, type FigureChart, type Period } from "@/lib/trends";
 import { RejectChart } from "./reject-chart";
 import type { RejectPoint } from "./trend-links";
 import { RejectTable } from "./trend-tables";
@@ -11,7 +11,7 @@ export function RejectPanel({
   lines,
   period,
 }: {
-  chart: PChart;
+  chart: FigureChart;
   /** The chart's points with the way to their beads. */
   lines: readonly RejectPoint[];
   period: Period;

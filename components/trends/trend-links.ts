@@ -7,7 +7,6 @@ export interface ParetoLine {
   readonly share: string;
   /** This line and all before it, "12 of 20". */
   readonly cumulative: string;
-  readonly beads: number;
   readonly href: string;
 }
 

@@ -1,19 +1,25 @@
 import { createHash } from "node:crypto";
-import { readFile } from "node:fs/promises";
+import { createReadStream } from "node:fs";
+import { crc32 } from "node:zlib";
 import type { ShopCriteria } from "@/lib/accept";
-import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
+import { fail, invariant, issue, ok, type Issue, type Result } from "@/lib/base";
 import type { BeadRecord } from "@/lib/beads";
 import {
   archiveManifest,
   archivePhotoName,
+  digestLine,
   ExchangeBeadSchema,
+  MANIFEST_DIGEST_NAME,
+  MANIFEST_NAME,
   noJobs,
-  packArchive,
+  serialiseManifest,
+  storedZip,
   type ExchangeBead,
   type JobsAlong,
+  type ZipEntry,
 } from "@/lib/exchange";
-import { originalPath, verifyOriginal } from "@/lib/photo";
-import { tablesDigest } from "./tables-digest";
+import { originalPath } from "@/lib/photo";
+import { tablesDigest } from "@/lib/shop";
 
 export const sha256Bytes = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
@@ -38,21 +44,34 @@ export function exchangeBeads(beads: readonly BeadRecord[]): readonly ExchangeBe
  */
 export type ArchiveRefusal = Issue<"archive-empty" | "archive-too-many" | "archive-photo">;
 
-/** One archive is held in memory while it is packed: own estimate of what a small shop server can spare. */
+/** As much as one archive of this format may be to be read back in on a small machine: own estimate. */
 export const MOST_ARCHIVE_BYTES = 2 ** 30;
-const MOST_BEADS = 2000;
+export const MOST_ARCHIVE_BEADS = 2000;
+
+/** An archive ready to be sent: its length, and its bytes whenever they are asked for. */
+export interface Archive {
+  readonly bytes: number;
+  /** Throws where an original is no longer what it was when the archive was made up: what has gone out is incomplete then. */
+  parts(): AsyncGenerator<Uint8Array>;
+}
+
+interface FileEntry extends ZipEntry {
+  readonly sha256: string;
+  /** Held in memory (the manifest), or read from the store. */
+  readonly held: Uint8Array | null;
+}
 
 /**
  * Beads and their originals as one ZIP, oldest number first, with those of `shopSets` they name and the jobs that go
- * along (their beads must be among `beads`). Each original is hashed again on the way: one that is not what it was is
- * refused, never packed.
+ * along (their beads must be among `beads`). Each original is hashed first: one that is not what it was is refused, never
+ * packed. No more than a piece of one photo is in memory at a time.
  */
 export async function archiveOf(
   dataDir: string,
   beads: readonly BeadRecord[],
   shopSets: readonly ShopCriteria[],
   along: JobsAlong = noJobs,
-): Promise<Result<Uint8Array, ArchiveRefusal>> {
+): Promise<Result<Archive, ArchiveRefusal>> {
   if (beads.length === 0 && along.jobs.length === 0) return fail(issue("archive-empty"));
   const sorted = exchangeBeads(beads.toSorted((a, b) => a.number - b.number));
   const carried = [
@@ -62,25 +81,86 @@ export async function archiveOf(
     ),
   ];
   const bytes = carried.reduce((sum, photo) => sum + photo.bytes, 0);
-  if (sorted.length > MOST_BEADS || bytes > MOST_ARCHIVE_BYTES)
-    return fail(
-      issue("archive-too-many", [], {
-        beads: sorted.length,
-        most: MOST_BEADS,
-        bytes,
-        mostBytes: MOST_ARCHIVE_BYTES,
-      }),
-    );
-  const files = new Map<string, Uint8Array>();
+  if (sorted.length > MOST_ARCHIVE_BEADS || bytes > MOST_ARCHIVE_BYTES) return tooMany(sorted.length, bytes);
+  const files = new Map<string, FileEntry>();
   for (const { number, ...photo } of carried) {
-    const file = originalPath(dataDir, photo.sha256);
-    const sound = await verifyOriginal(dataDir, photo.sha256);
-    const original = file !== null && sound.ok ? await readFile(file) : null;
-    if (original === null || original.length !== photo.bytes)
+    const name = archivePhotoName(photo);
+    if (files.has(name)) continue;
+    const checked = await checkedFile(originalPath(dataDir, photo.sha256));
+    if (checked === null || checked.sha256 !== photo.sha256 || checked.bytes !== photo.bytes)
       return fail(issue("archive-photo", [], { number, sha256: photo.sha256 }));
-    files.set(archivePhotoName(photo), original);
+    files.set(name, { name, held: null, ...checked });
   }
-  return ok(packArchive(archiveManifest(sorted, tablesDigest(), shopSets, along), files, sha256Bytes));
+  const manifest = Buffer.from(serialiseManifest(archiveManifest(sorted, tablesDigest(), shopSets, along)));
+  const line = Buffer.from(digestLine(sha256Bytes(manifest)));
+  return ok(
+    streamed(dataDir, [
+      heldEntry(MANIFEST_NAME, manifest),
+      heldEntry(MANIFEST_DIGEST_NAME, line),
+      ...files.values(),
+    ]),
+  );
+}
+
+/** Refused before a bead is read where so many are asked for. */
+export function tooMany(beads: number, bytes: number): Result<never, ArchiveRefusal> {
+  const limits = { most: MOST_ARCHIVE_BEADS, mostBytes: MOST_ARCHIVE_BYTES };
+  return fail(issue("archive-too-many", [], { beads, bytes, ...limits }));
+}
+
+const heldEntry = (name: string, held: Uint8Array): FileEntry => ({
+  name,
+  held,
+  bytes: held.length,
+  crc32: crc32(held),
+  sha256: sha256Bytes(held),
+});
+
+/** A file read once, piece by piece; null where it cannot be. */
+async function checkedFile(
+  file: string | null,
+): Promise<Pick<FileEntry, "bytes" | "crc32" | "sha256"> | null> {
+  if (file === null) return null;
+  const hash = createHash("sha256");
+  let [bytes, crc] = [0, 0];
+  try {
+    for await (const piece of createReadStream(file) as AsyncIterable<Buffer>) {
+      hash.update(piece);
+      crc = crc32(piece, crc);
+      bytes += piece.length;
+    }
+  } catch {
+    return null;
+  }
+  return { bytes, crc32: crc, sha256: hash.digest("hex") };
+}
+
+function streamed(dataDir: string, entries: readonly FileEntry[]): Archive {
+  const { bytes, parts } = storedZip(entries);
+  return {
+    bytes,
+    async *parts() {
+      for (const part of parts) {
+        if ("bytes" in part) yield part.bytes;
+        else if (part.entry.held) yield part.entry.held;
+        else yield* unaltered(originalPath(dataDir, part.entry.sha256), part.entry.sha256);
+      }
+    },
+  };
+}
+
+/** The bytes of an original; its last piece is held back until all of them are known to be what they were. */
+async function* unaltered(file: string | null, sha256: string): AsyncGenerator<Uint8Array> {
+  invariant(file !== null, `original ${sha256} is gone`);
+  const hash = createHash("sha256");
+  let waiting: Buffer | null = null;
+  for await (const piece of createReadStream(file) as AsyncIterable<Buffer>) {
+    if (waiting) yield waiting;
+    hash.update(piece);
+    waiting = piece;
+  }
+  invariant(hash.digest("hex") === sha256, `original ${sha256} was altered`);
+  if (waiting) yield waiting;
 }
 
 export function archiveSentence({ code, data }: ArchiveRefusal): string {

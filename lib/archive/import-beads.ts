@@ -1,6 +1,6 @@
 import { shopSetId } from "@/lib/accept";
 import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
-import { letGoPhoto, photoColumn } from "@/lib/beads";
+import { letGoPhoto, photoColumn, keepFacts } from "@/lib/beads";
 import type { Db, Tx } from "@/lib/db";
 import {
   exchangeSentence,
@@ -222,11 +222,21 @@ function writeAll(
           });
         }
         await placeBeads(tx, along, plan.jobs, by);
+        await keepSome(tx, [...numbers.keys()]);
         return ok(plan);
       },
       { timeout: DEADLINE_MS, maxWait: 20_000 },
     ),
   );
+}
+
+/** As many beads as are worked out while everybody else's saves wait: half a second's worth. */
+const WORTH_WAITING = 60;
+
+/** What a few beads are asked by is there with them; of many it is worked out afterwards, and until then they say so. */
+async function keepSome(tx: Tx, ids: readonly string[]): Promise<void> {
+  if (ids.length > WORTH_WAITING) return;
+  for (const id of ids) await keepFacts(tx, id);
 }
 
 /** A bead after the one it points back to; what points in a circle comes last and loses its pointer. */

@@ -3,10 +3,9 @@ import { canonicalJson } from "@/lib/base";
 import { getBead, type BeadRecord } from "@/lib/beads";
 import type { Db, Tx } from "@/lib/db";
 import type { ArchiveManifest, ExchangeBead } from "@/lib/exchange";
-import { getShopSet } from "@/lib/shop";
+import { getShopSet, tablesDigest } from "@/lib/shop";
 import { exchangeBeads } from "./export-beads";
 import { planJobs, type PlannedJob } from "./import-jobs";
-import { tablesDigest } from "./tables-digest";
 
 /**
  * What would become of one bead of an archive.

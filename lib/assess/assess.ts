@@ -64,7 +64,7 @@ export function assess(
   photos: readonly PhotoFacts[],
   context: AssessContext = defaultAssessContext,
 ): Assessment {
-  const measured = content.photos.map((photo) => measurePhoto(content, photo, photos, context));
+  const measured = measurePhotos(content, photos, context);
   const evidence = diagnoseInput(content, measured, context.shopCounts);
   const verdictInput = judgeInput(content, measured, context.shopSets);
   return {
@@ -74,6 +74,15 @@ export function assess(
     diagnosis: diagnose(evidence),
     verdict: verdictInput === null ? null : judge(verdictInput),
   };
+}
+
+/** The part of an assessment that is read off the photos: for a table of marks, which asks for no cause and no verdict. */
+export function measurePhotos(
+  content: BeadContent,
+  photos: readonly PhotoFacts[],
+  context: AssessContext = defaultAssessContext,
+): readonly PhotoAssessment[] {
+  return content.photos.map((photo) => measurePhoto(content, photo, photos, context));
 }
 
 function measurePhoto(

@@ -10,3 +10,15 @@ export function confirmedCounts(judgements: Iterable<Pick<BeadJudgement, "tried"
   }
   return counts;
 }
+
+/** The same from cases that were counted by cause already; a cause this program does not know weighs nothing. */
+export function knownCounts(
+  counted: Iterable<{ readonly cause: string; readonly cases: number }>,
+): ShopCounts {
+  const counts: ShopCounts = {};
+  for (const { cause, cases } of counted) {
+    const known = causeIds.find((id) => id === cause);
+    if (known) counts[known] = (counts[known] ?? 0) + cases;
+  }
+  return counts;
+}

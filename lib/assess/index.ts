@@ -1,9 +1,16 @@
 export { alignPhotos, type AlignedPhoto } from "./align-photo";
 export { answerKind, isAnswer, type AnswerKind } from "./answer-kind";
 export { applyChange } from "./apply-change";
-export { confirmedCounts } from "./confirmed-counts";
+export { confirmedCounts, knownCounts } from "./confirmed-counts";
 export { marksAcrossPhotos, type NumberedMark } from "./across-photos";
-export { assess, defaultAssessContext, type AssessContext, type Assessment } from "./assess";
+export {
+  assess,
+  defaultAssessContext,
+  measurePhotos,
+  type AssessContext,
+  type Assessment,
+  type PhotoAssessment,
+} from "./assess";
 export { assessBead, assessedPhotos, type Assessed } from "./assessed-bead";
 export {
   BeadContentSchema,

@@ -1,85 +1,18 @@
 import {
   BeadContentSchema,
-  BeadJudgementSchema,
   emptyBeadContent,
   newPhotoContent,
-  photoRoles,
   type BeadContent,
   type PhotoRole,
 } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import type { Db, Tx } from "@/lib/db";
-import { RunSetupSchema } from "@/lib/setup";
+import type { Tx } from "@/lib/db";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import type { BeadRecord, PhotoRecord } from "./bead-record";
 import { changedParts } from "./changed-parts";
-import { photoColumn, readPhotoColumn } from "./photo-column";
-
-const withPhotos = {
-  photos: { orderBy: { place: "asc" } },
-  previous: { select: { id: true, number: true, title: true } },
-  handIn: { select: { id: true } },
-} as const;
-type BeadRow = NonNullable<Awaited<ReturnType<typeof findRow>>>;
-
-function findRow(db: Db | Tx, id: string) {
-  return db.bead.findUnique({ where: { id }, include: withPhotos });
-}
-
-/** The one place where a row becomes a domain value; every JSON column is parsed on the way out. */
-function toRecord(row: BeadRow): BeadRecord {
-  const photos = row.photos.map((photo) => ({
-    id: photo.id,
-    role: photoRoles.find((role) => role === photo.role) ?? "face",
-    ...readPhotoColumn(photo.drawing),
-  }));
-  return {
-    id: row.id,
-    number: row.number,
-    revision: row.revision,
-    createdAt: row.createdAt.toISOString(),
-    updatedAt: row.updatedAt.toISOString(),
-    previous: row.previous,
-    welderId: row.welderId,
-    jobId: row.jobId,
-    weldId: row.weldId,
-    handInId: row.handIn?.id ?? null,
-    content: {
-      title: row.title,
-      welder: row.welder,
-      setup: RunSetupSchema.parse(row.setup),
-      judgement: BeadJudgementSchema.parse(row.judgement),
-      photos,
-    },
-    photos: row.photos.map(({ id, sha256, widthPx, heightPx, format, bytes }, index): PhotoRecord => ({
-      id,
-      sha256,
-      widthPx,
-      heightPx,
-      format,
-      bytes,
-      role: photos[index]?.role ?? "face",
-    })),
-  };
-}
-
-/** Every bead, or those one person ran, newest first. */
-export async function listBeads(
-  db: Db,
-  only: { readonly welderId?: string } = {},
-): Promise<readonly BeadRecord[]> {
-  const rows = await db.bead.findMany({
-    where: only,
-    include: withPhotos,
-    orderBy: [{ createdAt: "desc" }, { number: "desc" }],
-  });
-  return rows.map(toRecord);
-}
-
-export async function getBead(db: Db, id: string): Promise<BeadRecord | null> {
-  const row = await findRow(db, id);
-  return row ? toRecord(row) : null;
-}
+import { keepFacts } from "./keep-facts";
+import { photoColumn } from "./photo-column";
+import { findRow, toRecord, withPhotos } from "./read-bead";
 
 /** A new bead with the next running number; what `start` leaves out stays empty. */
 export async function createBead(
@@ -112,6 +45,7 @@ export async function createBead(
       },
       include: withPhotos,
     });
+    await keepFacts(tx, row.id);
     await log(`bead:${row.id}`, "bead.made", { number });
     return ok(toRecord(row));
   });
@@ -138,6 +72,7 @@ export async function saveBead(
     const saved = await writeBead(tx, id, basedOn, parsed.data);
     if (saved.ok && before) {
       const changed = changedParts(toRecord(before).content, parsed.data);
+      await keepFacts(tx, id);
       await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision, changed });
     }
     return saved;
@@ -206,6 +141,7 @@ export async function addPhoto(
     await tx.photo.create({
       data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
     });
+    await keepFacts(tx, beadId);
     await log(`bead:${beadId}`, "photo.added", { photo: id, sha256: photo.sha256, views });
     return ok({
       record: { id, role, ...photo },
@@ -223,6 +159,7 @@ export async function removePhoto(
   return writing(pen, async (tx, log) => {
     const { count } = await tx.photo.deleteMany({ where: { id: photoId, beadId } });
     if (count === 0) return fail(issue("photo-gone"));
+    await keepFacts(tx, beadId);
     await log(`bead:${beadId}`, "photo.removed", { photo: photoId });
     return ok(null);
   });

@@ -2,7 +2,12 @@ import "server-only";
 
 export { attachPhoto, letGoPhoto } from "./attach-photo";
 export type { BeadRecord } from "./bead-record";
-export { addPhoto, createBead, getBead, listBeads, removePhoto, saveBead, type NewPhoto } from "./beads";
+export { addPhoto, createBead, removePhoto, saveBead, type NewPhoto } from "./beads";
+export { factsDiffer } from "./facts-differ";
+export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
+export { getBead, getBeads, MOST_AT_ONCE } from "./read-bead";
+export { staleBeads, staleFacts } from "./stale";
+export { workAgain, workInBackground, workNow } from "./work-again";
 export { numbersOfBeads } from "./numbers";
 export { photoColumn } from "./photo-column";
 export { sealedViews, sealViews } from "./seal-views";

@@ -2,7 +2,7 @@ import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { emptyBeadJudgement, newPhotoContent } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import type { NewPhoto } from "@/lib/beads";
+import { keepFacts, type NewPhoto } from "@/lib/beads";
 import { handInSetup, RunChoicesSchema } from "@/lib/course";
 import type { Db, Tx } from "@/lib/db";
 import { sha256Text, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
@@ -101,6 +101,7 @@ export async function handInPhoto(
         secretHash: sha256Text(secret),
       },
     });
+    await keepFacts(tx, beadId);
     await log(`bead:${beadId}`, "bead.made", { number, sha256: photo.sha256, views: photo.views ?? [] });
     await log(`hand-in:${handInId}`, "hand-in.made", { exercise: taking.value.id, bead: beadId });
     return ok({ handInId, beadId, code: taking.value.code, secret });

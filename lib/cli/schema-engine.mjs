@@ -9,7 +9,9 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const schemaPath = path.join(root, "prisma/schema.prisma");
 const migrationsDir = path.join(root, "prisma/migrations");
-const filters = { externalTables: [], externalEnums: [] };
+/** The words of full-text search and the tables SQLite keeps them in: Prisma's schema has no word for such a table. */
+const wordTables = ["", "_config", "_content", "_data", "_docsize", "_idx"].map((part) => `BeadWords${part}`);
+const filters = { externalTables: wordTables, externalEnums: [] };
 
 let loading;
 /** The WASM module keeps views of its one memory, so it is instantiated once per process. */

@@ -4,7 +4,8 @@ import { ledgerSentence } from "@/lib/ledger";
 import { verifyRecords } from "@/lib/verify";
 
 const use = `Verifies the records in the data folder (TOELINE_DATA, else ./data): the log's chain of hashes, everything
-there is against what the log last said of it, every original photo with the pictures made from it, and every frozen text.
+there is against what the log last said of it, every original photo with the pictures made from it, every frozen text, and
+whether lists and figures say what follows from the beads.
 
   npm run -s verify            prints what was looked at, and one line per finding
   npm run -s verify -- --json  the same as JSON
@@ -21,9 +22,9 @@ try {
   const found = await verifyRecords(db, dataDir());
   if (flag === "--json") console.log(JSON.stringify(found, null, 2));
   else {
-    const { entries, subjects, photos, frozen, head, findings } = found;
+    const { entries, subjects, photos, frozen, derived, head, findings } = found;
     console.log(
-      `Looked at ${entries} log entries, ${subjects} records, ${photos} photos, ${frozen} frozen texts.`,
+      `Looked at ${entries} log entries, ${subjects} records, ${photos} photos, ${frozen} frozen texts, what follows from ${derived} beads.`,
     );
     console.log(`Newest entry: ${head ?? "none yet"}`);
     for (const one of findings) console.log(`- ${ledgerSentence(one)}`);

@@ -4,7 +4,7 @@ import { BeadContentSchema, photoRoles } from "@/lib/assess";
 /** Bump when the published shape changes; a reader refuses what is newer than itself. */
 export const BEAD_FILE_VERSION = 2;
 /** A reader of this version knows no sections and would leave them out without a word. */
-const WITHOUT_SECTIONS = 1;
+export const WITHOUT_SECTIONS = 1;
 export const beadFileVersions = [WITHOUT_SECTIONS, BEAD_FILE_VERSION] as const;
 
 /** SHA-256 as 64 lower-case hexadecimal digits. */

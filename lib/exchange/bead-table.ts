@@ -14,7 +14,17 @@ import { metric } from "@/lib/units";
 import type { ExchangeBead } from "./bead-file";
 import type { Cell, Table } from "./table";
 
-type TableBead = Assessed<ExchangeBead>;
+/** What a bead's assessment gives the table: kept with the bead's facts, so that a table assesses nothing. */
+export interface JudgedCells {
+  readonly criteria: string | null;
+  readonly edition: string | null;
+  readonly verdict: string | null;
+  readonly cause: string | null;
+  readonly change: string | null;
+}
+
+/** The bead of a row, with what its assessment said. */
+export type TableBead = ExchangeBead & { readonly judged: JudgedCells };
 
 /** Column heading (unit in brackets) and how to fill it. Every quantity is metric, whatever the person's units are. */
 type Column = readonly [heading: string, cell: (bead: TableBead) => Cell];
@@ -64,31 +74,31 @@ const judgementColumns: readonly Column[] = [
   ["Photos", ({ photos }) => photos.length],
   ["Marks", ({ content }) => content.photos.reduce((sum, { drawing }) => sum + drawing.marks.length, 0)],
   ["Imperfections", ({ content }) => namesOf(content)],
-  ["Criteria", ({ assessment: { verdict } }) => (verdict?.ok ? verdict.value.criteriaTitle : null)],
-  ["Edition", ({ assessment: { verdict } }) => (verdict?.ok ? verdict.value.edition : null)],
-  ["Verdict", ({ assessment: { verdict } }) => (verdict?.ok ? verdictSays(verdict.value).short : null)],
-  [
-    "Likeliest cause",
-    (bead) => {
-      const { diagnosis } = bead.assessment;
-      return (hasMarks(bead) && diagnosis.ok && diagnosis.value.causes[0]?.name) || null;
-    },
-  ],
-  [
-    "Change to try",
-    (bead) => {
-      const { diagnosis } = bead.assessment;
-      return hasMarks(bead) && diagnosis.ok ? firstChange(diagnosis.value.firstChange) : null;
-    },
-  ],
+  ["Criteria", ({ judged }) => judged.criteria],
+  ["Edition", ({ judged }) => judged.edition],
+  ["Verdict", ({ judged }) => judged.verdict],
+  ["Likeliest cause", ({ judged }) => judged.cause],
+  ["Change to try", ({ judged }) => judged.change],
   ["Note", ({ content }) => content.judgement.note || null],
 ];
 
 /** Without marks a ranking of causes is a list of priors, which nobody should read as a finding. */
-const hasMarks = ({ content }: ExchangeBead): boolean =>
+const hasMarks = ({ content }: Pick<ExchangeBead, "content">): boolean =>
   content.photos.some(({ drawing }) => drawing.marks.length > 0);
 
-type Change = Parameters<typeof changeText>[0];
+export function judgedCells({ content, assessment: { diagnosis, verdict } }: Assessed): JudgedCells {
+  const found = hasMarks({ content }) && diagnosis.ok ? diagnosis.value : null;
+  const judged = verdict?.ok ? verdict.value : null;
+  return {
+    criteria: judged && judged.criteriaTitle,
+    edition: judged && judged.edition,
+    verdict: judged && verdictSays(judged).short,
+    cause: found?.causes[0]?.name || null,
+    change: found && firstChange(found.firstChange),
+  };
+}
+
+type Change = Parameters<typeof changeText>[0] & { readonly sentence: string };
 
 function firstChange(change: Change | null): string | null {
   return change && [change.sentence, changeText(change, metric)].filter(Boolean).join(" ");

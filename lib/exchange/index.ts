@@ -1,8 +1,13 @@
-export { archiveManifest, archivePhotoName, type ArchiveManifest } from "./archive-manifest";
+export {
+  archiveManifest,
+  archivePhotoName,
+  serialiseManifest,
+  type ArchiveManifest,
+} from "./archive-manifest";
 export { ExchangeBeadSchema, ExchangePhotoSchema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
 export { beadAnnotations } from "./bead-annotations";
-export { beadsFileJsonSchema, BeadsFileSchema, serialiseBeadsFile } from "./beads-file";
-export { beadTable } from "./bead-table";
+export { beadsFileJsonSchema, BeadsFileSchema, beadsFileText } from "./beads-file";
+export { beadTable, judgedCells, type JudgedCells, type TableBead } from "./bead-table";
 export { type ExchangeIssue } from "./issue";
 export {
   ExchangeInstrumentSchema,
@@ -13,7 +18,8 @@ export {
   type JobsAlong,
 } from "./job-file";
 export { markTable } from "./mark-table";
-export { packArchive } from "./pack-archive";
+export { digestLine, MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "./pack-archive";
+export { storedZip, type ZipEntry, type ZipPart } from "./stored-zip";
 export { exchangeSentence } from "./sentences";
-export { tableToCsv } from "./table";
+export { csvHead, csvRows } from "./table";
 export { unpackArchive, type UnpackedArchive } from "./unpack-archive";

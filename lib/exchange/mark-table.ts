@@ -1,4 +1,4 @@
-import { marksAcrossPhotos, type Assessed, type NumberedMark } from "@/lib/assess";
+import { marksAcrossPhotos, type NumberedMark, type PhotoAssessment } from "@/lib/assess";
 import type { Quantity } from "@/lib/measure";
 import { patternWords, placeWords, stretchWords } from "@/lib/report";
 import { imperfections, isoNumberText } from "@/lib/trade";
@@ -43,12 +43,15 @@ const columns: readonly Column[] = [
   ["Note", ({ mark }) => mark.note || null],
 ];
 
+/** The bead of some rows, with what was read off its photos. */
+export type MeasuredBead = ExchangeBead & { readonly measured: readonly PhotoAssessment[] };
+
 /** One row per mark of every bead, numbered as on its photo. */
-export function markTable(beads: readonly Assessed<ExchangeBead>[]): Table {
+export function markTable(beads: readonly MeasuredBead[]): Table {
   return {
     columns: columns.map(([heading]) => heading),
     rows: beads.flatMap((bead) =>
-      marksAcrossPhotos(bead.content, bead.assessment.photos).map((mark) =>
+      marksAcrossPhotos(bead.content, bead.measured).map((mark) =>
         columns.map(([, cell]) => cell(mark, bead)),
       ),
     ),

@@ -24,11 +24,28 @@ function cellText(cell: Cell): string | number {
   return guardText(cell);
 }
 
+function csvLines(rows: Table["rows"], columns: number): string {
+  // A line of one empty cell would be a blank line, which readers skip: its quotes keep it.
+  const quotes = (value: unknown): boolean => value === "" && columns === 1;
+  if (rows.length === 0) return "";
+  const csv = Papa.unparse(
+    rows.map((row) => row.map(cellText)),
+    { delimiter: ",", newline: "\r\n", quotes },
+  );
+  return `${csv}\r\n`;
+}
+
+/** What a CSV begins with: the mark and the header row. `csvRows` of all rows, in parts of any size, make it whole. */
+export function csvHead(columns: Table["columns"], options: CsvOptions = { bom: true }): string {
+  return `${options.bom ? BOM : ""}${csvLines([columns], columns.length)}`;
+}
+
+/** Some rows of a CSV, each line with its end. */
+export function csvRows({ columns, rows }: Table): string {
+  return csvLines(rows, columns.length);
+}
+
 /** CSV by RFC 4180: comma, CRLF, quotes where needed, a header row; encode it as UTF-8. */
 export function tableToCsv(table: Table, options: CsvOptions = { bom: true }): string {
-  const lines = [table.columns, ...table.rows].map((row) => row.map(cellText));
-  // A line of one empty cell would be a blank line, which readers skip: its quotes keep it.
-  const quotes = (value: unknown): boolean => value === "" && table.columns.length === 1;
-  const csv = Papa.unparse(lines, { delimiter: ",", newline: "\r\n", quotes });
-  return `${options.bom ? BOM : ""}${csv}\r\n`;
+  return csvHead(table.columns, options) + csvRows(table);
 }

@@ -50,8 +50,12 @@ export const BeadFilterSchema = z.object({
   minThickness: number,
   maxThickness: number,
   imperfection: z.enum(imperfectionIds).optional(),
+  /** One of these at least is marked; in an address, once for each. */
+  anyOf: z.array(z.enum(imperfectionIds)).max(imperfectionIds.length).optional(),
   /** Cause the next bead confirmed. */
   cause: text(60),
+  /** One of these was confirmed. */
+  anyCause: z.array(z.string().trim().min(1).max(60)).max(200).optional(),
   criteria: text(60),
   /** "decided": accepted or rejected; "none": no criteria chosen. */
   verdict: z.enum(verdictFilters).optional(),
@@ -70,6 +74,9 @@ export type BeadFilter = z.infer<typeof BeadFilterSchema>;
 export type FilterField = keyof BeadFilter;
 export const filterFields = Object.keys(BeadFilterSchema.shape) as readonly FilterField[];
 
+/** Fields that stand in an address once for each of their values. */
+const manyFields: readonly FilterField[] = ["id", "anyOf", "anyCause"];
+
 /** What was asked, and the fields whose values say nothing (a mistyped date, a joint there is none of). */
 export interface ReadFilter {
   readonly filter: BeadFilter;
@@ -83,7 +90,7 @@ export function readFilter(params: URLSearchParams): ReadFilter {
   for (const field of filterFields) {
     const values = params.getAll(field).filter((value) => value.trim() !== "");
     if (values.length === 0) continue;
-    const parsed = BeadFilterSchema.shape[field].safeParse(field === "id" ? values : values[0]);
+    const parsed = BeadFilterSchema.shape[field].safeParse(manyFields.includes(field) ? values : values[0]);
     if (parsed.success) filter[field] = parsed.data;
     else unread.push(field);
   }

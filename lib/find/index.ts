@@ -8,6 +8,10 @@ export {
   UNKNOWN,
   type BeadFilter,
 } from "./bead-filter";
+export { recordedChoices, type ChoiceColumn, type Choices } from "./choices";
 export { deleteFilter, listSavedFilters, saveFilter } from "./filters";
-export { findBeads, type FoundBeads } from "./find-beads";
-export { type ObservedBead } from "./observations";
+export { countBeads, findPage, listedBeads, type FoundPage, type ListedBead, type PageAt } from "./find-page";
+export { newestBeads } from "./name-list";
+export type { Scope } from "./scope";
+export { beadSlices, wholePage, type WholeBead } from "./slices";
+export { trendCounts, type GroupColumn } from "./trend-counts";

@@ -2,9 +2,9 @@ import type { Issue } from "@/lib/base";
 
 export type ChainIssueCode = "entry-missing" | "entry-changed" | "entry-does-not-follow" | "time-runs-back";
 export type StateIssueCode = "state-changed" | "state-missing" | "state-unlogged";
-/** What is found outside the log: files, texts that carry their own digest, rows that belong to nothing. */
+/** What is found outside the log: files, texts that carry their own digest, rows that belong to nothing or follow from others. */
 export type ContentIssueCode =
-  "photo-changed" | "photo-missing" | "view-changed" | "text-changed" | "row-dangling";
+  "photo-changed" | "photo-missing" | "view-changed" | "text-changed" | "row-dangling" | "facts-differ";
 
 export type ChainIssue = Issue<ChainIssueCode>;
 export type StateIssue = Issue<StateIssueCode>;

@@ -23,6 +23,8 @@ export const ledgerSentences: Readonly<Record<LedgerIssue["code"], (data: Data) 
     `The picture shown of photo ${sha256} (${size}, ${beads}) is missing or not the one that was made from the original. Only the original is evidence.`,
   "row-dangling": ({ table, of }) =>
     `The table ${table} holds a row that belongs to a ${of} which is not there: it was put in or moved behind the program's back.`,
+  "facts-differ": ({ number }) =>
+    `What lists and figures say of bead ${number} is not what follows from the bead. The bead itself is not touched by that: open it and save it, and it is worked out again.`,
   "text-changed": ({ subject }) =>
     `The frozen text of ${subject} was changed: it no longer gives the digest it was sealed with.`,
 };

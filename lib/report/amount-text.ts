@@ -89,8 +89,14 @@ export function settableText(value: number, kind: UnitKind, units: UnitPreferenc
   return value < step ? lengthText(value, units) : statedLengthText(target, units);
 }
 
+/** As much of a change as its step is worded from. */
+export type WordedChange = Pick<
+  Change,
+  "quantity" | "unitKind" | "fromSi" | "toSi" | "stepSi" | "fromText" | "toText" | "direction"
+>;
+
 /** The step itself: "Tip to work from 25 mm down to 19 mm", "From DCEP to DCEN", or nothing where there is no number. */
-export function changeText(change: Change, units: UnitPreferences): string {
+export function changeText(change: WordedChange, units: UnitPreferences): string {
   const { quantity, unitKind, fromSi, toSi, fromText, toText, direction } = change;
   if (toText !== null) return fromText === null ? `To ${toText}` : `From ${fromText} to ${toText}`;
   if (unitKind === null) return "";
@@ -112,7 +118,7 @@ export function changeText(change: Change, units: UnitPreferences): string {
 const shareWords: Readonly<Record<string, string>> = { "0.1": "about a tenth", "0.2": "about a fifth" };
 
 /** "up by about a fifth": where nobody wrote down from where. */
-function shareText(change: Change): string {
+function shareText(change: WordedChange): string {
   const share = usualShare(change);
   if (share === null) return "";
   return `${change.direction === "lower" ? "down" : "up"} by ${shareWords[share] ?? `about ${share}`}`;

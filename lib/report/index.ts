@@ -4,7 +4,14 @@ export { cautionLines, generalCautions } from "./caution-lines";
 export { basisWords, otherCauseWords } from "./certainty-words";
 export { originLines, reasonLine, reasonsOf, type Reasons } from "./reasons";
 export { benchCard, type BenchCardDocument, type BenchSetting } from "./bench-card";
-export { summariseBead, type BeadSummary } from "./bead-summary";
+export {
+  beadCard,
+  summariseBead,
+  summariseCard,
+  type BeadCard,
+  type BeadSummary,
+  type NamedBead,
+} from "./bead-summary";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";

@@ -1,7 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import type { Db } from "@/lib/db";
+import { change, dialect, type Db } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
 import { writeLog, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 
@@ -115,7 +115,10 @@ export async function notePassphrase({ db, by }: Pen, id: string): Promise<void>
 export async function removePerson(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
   const removed = await emptyPerson(pen, id, now);
   // SQLite leaves the old bytes in freed pages until the file is written anew.
-  if (removed.ok) await pen.db.$executeRawUnsafe("VACUUM");
+  if (removed.ok) {
+    await change(pen.db, dialect.tidyWords());
+    await pen.db.$executeRawUnsafe("VACUUM");
+  }
   return removed;
 }
 

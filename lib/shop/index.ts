@@ -1,6 +1,6 @@
 import "server-only";
 
-export { assessContext } from "./assess-context";
+export { assessContext, weighedByCounts, type ShopContext } from "./assess-context";
 export {
   getShopSet,
   listShopSets,
@@ -12,3 +12,4 @@ export {
 } from "./criteria";
 export { deleteSetup, lastSetup, listSavedSetups, saveSetup, type SavedSetupRecord } from "./setups";
 export { resetShopCounts, shopCounts } from "./shop-counts";
+export { tablesDigest } from "./tables-digest";

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { canonicalJson } from "@/lib/base";
 import type { Tx } from "@/lib/db";
-import { nextEntry } from "@/lib/ledger";
+import { nextEntry, type LogEntry } from "@/lib/ledger";
 import { subjectState } from "./subjects";
 
 /** What an entry says beside who, what and when: ids, numbers, codes. Never a person's name or free text. */
@@ -22,20 +22,34 @@ export async function stateDigest(tx: Tx, subject: string): Promise<string | nul
   return state === null ? null : sha256Text(canonicalJson(state));
 }
 
+/** Appends entries one after the other within the caller's transaction; each seals its subject as it is now. */
+export async function writeLogs(tx: Tx, lines: readonly LogLine[]): Promise<void> {
+  let last = await lastEntry(tx);
+  const entries: LogEntry[] = [];
+  for (const line of lines) {
+    const entry = await entryAfter(tx, last, line);
+    entries.push(entry);
+    last = entry;
+  }
+  await tx.logEntry.createMany({ data: entries });
+}
+
+const lastEntry = (tx: Tx) =>
+  tx.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true } });
+
+async function entryAfter(tx: Tx, last: Awaited<ReturnType<typeof lastEntry>>, line: LogLine) {
+  const draft = {
+    at: new Date().toISOString(),
+    by: line.by,
+    action: line.action,
+    subject: line.subject,
+    digest: await stateDigest(tx, line.subject),
+    detail: canonicalJson(line.detail ?? {}),
+  };
+  return nextEntry(last, draft, sha256Text);
+}
+
 /** Appends one entry within the caller's transaction. Two writers cannot both get a number: it is the key. */
 export async function writeLog(tx: Tx, line: LogLine): Promise<void> {
-  const last = await tx.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true } });
-  const entry = nextEntry(
-    last,
-    {
-      at: new Date().toISOString(),
-      by: line.by,
-      action: line.action,
-      subject: line.subject,
-      digest: await stateDigest(tx, line.subject),
-      detail: canonicalJson(line.detail ?? {}),
-    },
-    sha256Text,
-  );
-  await tx.logEntry.create({ data: entry });
+  await tx.logEntry.create({ data: await entryAfter(tx, await lastEntry(tx), line) });
 }

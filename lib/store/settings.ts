@@ -1,10 +1,10 @@
 import type { z } from "zod";
-import type { Db } from "@/lib/db";
+import type { Db, Tx } from "@/lib/db";
 import { writeLog } from "./log";
 import type { Pen } from "./pen";
 
 /** A small choice of this installation. What is stored but no longer understood counts as not chosen. */
-export async function readSetting<T>(db: Db, key: string, schema: z.ZodType<T>): Promise<T | null> {
+export async function readSetting<T>(db: Db | Tx, key: string, schema: z.ZodType<T>): Promise<T | null> {
   const row = await db.setting.findUnique({ where: { key } });
   const parsed = schema.safeParse(row?.value);
   return parsed.success ? parsed.data : null;

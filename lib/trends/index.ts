@@ -1,9 +1,18 @@
 export { periodDays } from "./calendar";
 export { periods, type Period } from "./group";
 export { pareto, type ParetoRow } from "./pareto";
-export { type PChart, type PChartPoint } from "./p-chart";
 export { trendSentence } from "./sentences";
 export { shareOf, type Share } from "./share";
 export { signalLines } from "./signal-lines";
 export { shareText } from "./share-text";
-export { trendReport, type TrendGroup, type TrendReport } from "./trend-report";
+export {
+  trendFigures,
+  type Counted,
+  type FigureChart,
+  type FigureGroup,
+  type FigurePoint,
+  type FigureRow,
+  type GroupCount,
+  type TrendCounts,
+  type TrendFigures,
+} from "./trend-figures";

@@ -9,7 +9,13 @@ const ruleWords: Readonly<Record<Signal["rule"], string>> = {
 };
 
 /** What on the chart asks for a reason, a line each: when, which rule, and on which side. */
-export function signalLines({ signals, points }: Pick<PChart, "signals" | "points">): readonly string[] {
+export function signalLines({
+  signals,
+  points,
+}: {
+  readonly signals: PChart["signals"];
+  readonly points: readonly { readonly label: string }[];
+}): readonly string[] {
   return signals.map(({ rule, side, from, to }) => {
     const [first, last] = [points[from]?.label ?? "", points[to]?.label ?? ""];
     const where = first === last ? first : `${first} to ${last}`;

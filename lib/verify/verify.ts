@@ -5,12 +5,15 @@ import { photosNamed } from "@/lib/inspect";
 import { compareStates, verifyChain, type ContentIssue, type LedgerIssue } from "@/lib/ledger";
 import { verifyOriginal, viewDigests, type PhotoSize } from "@/lib/photo";
 import { sha256Text, allEntries, allSubjects, subjectState } from "@/lib/store";
+import { checkDerived } from "./derived";
 
 export interface Verification {
   readonly entries: number;
   readonly subjects: number;
   readonly photos: number;
   readonly frozen: number;
+  /** Beads whose derived rows were worked out again. */
+  readonly derived: number;
   /** Hash of the newest entry; write it down outside this machine, and a log cut off later shows. */
   readonly head: string | null;
   readonly findings: readonly LedgerIssue[];
@@ -18,7 +21,8 @@ export interface Verification {
 
 /**
  * Walks the log from its first entry, compares everything there is with what the log last said of it, hashes every
- * original photo and the pictures made from it again, and every frozen text. Reads only. `folder`: the data folder with the photos.
+ * original photo and the pictures made from it again, and every frozen text; what follows from the records is worked out
+ * again. Reads only. `folder`: the data folder with the photos.
  */
 export async function verifyRecords(db: Db, folder: string): Promise<Verification> {
   const entries = await allEntries(db);
@@ -29,11 +33,13 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
   }
   const photos = await checkPhotos(db, folder, sealedViews(entries));
   const frozen = await checkFrozen(db);
+  const derived = await checkDerived(db);
   return {
     entries: entries.length,
     subjects: states.size,
     photos: photos.looked,
     frozen: frozen.looked,
+    derived: derived.looked,
     head: entries.at(-1)?.hash ?? null,
     findings: [
       ...verifyChain(entries, sha256Text),
@@ -41,6 +47,7 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
       ...photos.findings,
       ...frozen.findings,
       ...(await danglingRows(db)),
+      ...derived.findings,
     ],
   };
 }

@@ -160,6 +160,9 @@ beforeEach(() => {
 
 const ofLap = { assessed: ["Lap"], calibrated: ["20 mm", "30 mm"] };
 const ofBoth = { assessed: ["Lap", "Tee"], calibrated: ["20 mm", "30 mm", "40 mm"] };
+/** Lists and the table of beads say what was kept at the save; the table of marks measures, and asks for nothing else. */
+const ofNone = { assessed: [], calibrated: [] };
+const measured = { assessed: [], calibrated: ofBoth.calibrated };
 const counted = () => ({ assessed: done.assessed.toSorted(), calibrated: done.calibrated.toSorted() });
 
 const params = (beadId = lap) => ({ params: Promise.resolve({ beadId }) });
@@ -179,8 +182,8 @@ describe("a page assesses each bead it shows once, and calibrates each of its sc
     ["the sheet", () => SheetPage(params()), ofLap],
     ["the bench card", () => CardPage(params()), ofLap],
     ["two beads side by side", () => ComparePage({ ...params(tee), ...asked() }), ofBoth],
-    ["the list", () => BeadsPage(asked()), ofBoth],
-    ["the list by verdict", () => BeadsPage(asked({ verdict: "cannot-say" })), ofBoth],
+    ["the list, from what is kept", () => BeadsPage(asked()), ofNone],
+    ["the list by verdict", () => BeadsPage(asked({ verdict: "cannot-say" })), ofNone],
     ["the hand-in", () => FeedbackPage({ params: Promise.resolve({ handInId }) }), ofLap],
   ])("%s", async (_, page, expected) => {
     const html = await htmlOf(await page());
@@ -198,8 +201,8 @@ describe("so does a file", () => {
   it.each([
     ["the sheet as PDF", () => sheetPdf(request("/sheet.pdf"), params()), ofLap],
     ["the bench card as PDF", () => cardPdf(request("/card.pdf"), params()), ofLap],
-    ["beads as CSV", () => beadsCsv(request("/beads.csv?verdict=cannot-say")), ofBoth],
-    ["marks as CSV", () => marksCsv(request("/marks.csv?verdict=cannot-say")), ofBoth],
+    ["beads as CSV", () => beadsCsv(request("/beads.csv?verdict=cannot-say")), ofNone],
+    ["marks as CSV", () => marksCsv(request("/marks.csv?verdict=cannot-say")), measured],
     [
       "the draft of a record as PDF",
       () => inspectionPdf(request("/pdf?draft"), { params: Promise.resolve({ inspectionId }) }),
@@ -211,6 +214,15 @@ describe("so does a file", () => {
     expect((await response.arrayBuffer()).byteLength).toBeGreaterThan(500);
     expect(counted()).toEqual(expected);
   });
+});
+
+it("a save assesses its bead once, and nothing else", async () => {
+  const { pen } = fresh();
+  const { id, revision, content } = (await getBead(pen.db, tee))!;
+  done.assessed = [];
+  done.calibrated = [];
+  expect((await saveBead(pen, id, revision, { ...content, title: "Tee" })).ok).toBe(true);
+  expect(counted()).toEqual({ assessed: ["Tee"], calibrated: ["40 mm"] });
 });
 
 it("signing works out once what it freezes", async () => {

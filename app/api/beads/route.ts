@@ -3,27 +3,47 @@ import type { z } from "zod";
 import { welderOf } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
-import { createBead } from "@/lib/beads";
+import { createBead, workInBackground } from "@/lib/beads";
+import { countBeads, wholePage, type PageAt } from "@/lib/find";
 import { recordSentence } from "@/lib/store";
 import { askedBeads } from "../export/_asked/asked-beads";
 import { NewBeadSchema, PageSchema } from "./shapes";
 
 export const dynamic = "force-dynamic";
 
-/** The beads that fit the filter, `limit` of them from `offset` on, with the verdict worked out for each. */
+/**
+ * The beads that fit the filter, `limit` of them, with the verdict kept of each: from `offset` on, or, at the same cost
+ * however far on, `after` what the page before called `next`. `stale`: the verdict is being worked out again and not said.
+ */
 export const GET = routeFor("bead.read", async (now, request) => {
-  const asked = await askedBeads(now, request, "bead.read");
+  const asked = askedBeads(now, request, "bead.read");
   if (asked instanceof Response) return asked;
+  const { filter, scope, params } = asked;
+  const given = (name: string): string | undefined => params.get(name) ?? undefined;
   const page = PageSchema.safeParse({
-    limit: asked.params.get("limit") ?? undefined,
-    offset: asked.params.get("offset") ?? undefined,
+    limit: given("limit"),
+    offset: given("offset"),
+    after: given("after"),
   });
   if (!page.success) return refused(page.error, 400);
-  const { limit, offset } = page.data;
-  const beads = asked.found
-    .slice(offset, offset + limit)
-    .map(({ bead, verdict, confirmedCause }) => ({ ...bead, verdict, confirmedCause }));
-  return Response.json({ total: asked.found.length, limit, offset, beads });
+  const { limit, offset, after } = page.data;
+  const at: PageAt = after === undefined ? { skip: offset } : { after };
+  const { beads, next } = await wholePage(now.db, filter, scope, { at, size: limit });
+  const { found } = await countBeads(now.db, filter, scope);
+  const stale = beads.filter(({ said }) => said === null).map(({ bead }) => bead.number);
+  if (stale.length > 0) workInBackground(now.db, stale);
+  return Response.json({
+    total: found,
+    limit,
+    offset,
+    next,
+    beads: beads.map(({ bead, said, confirmedCause }) => ({
+      ...bead,
+      verdict: said?.verdict ?? null,
+      stale: said === null,
+      confirmedCause,
+    })),
+  });
 });
 
 /** Makes a bead; what is left out stays empty. Photos come after it, one request each. */

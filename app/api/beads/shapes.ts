@@ -4,6 +4,8 @@ import { BeadContentSchema } from "@/lib/assess";
 export const PageSchema = z.object({
   limit: z.coerce.number().int().min(1).max(500).default(100),
   offset: z.coerce.number().int().min(0).default(0),
+  /** Where the page begins: what the page before called `next`. */
+  after: z.string().min(1).max(300).optional(),
 });
 
 /** What a bead may be started with. */

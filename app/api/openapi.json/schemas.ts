@@ -137,9 +137,11 @@ const outputs = {
     total: z.int(),
     limit: z.int(),
     offset: z.int(),
+    next: text.nullable(),
     beads: z.array(
       BeadSchema.extend({
         verdict: z.enum(["accept", "reject", "cannot-say"]).nullable(),
+        stale: z.boolean(),
         confirmedCause: text.nullable(),
       }),
     ),

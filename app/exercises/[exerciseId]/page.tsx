@@ -13,6 +13,7 @@ import { getGroup, type GroupRecord } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
 import { dayText, setupRows } from "@/lib/report";
 import { openExerciseAction } from "../actions";
+import { staleLine } from "../../filter-questions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
 import { newerVersion } from "@/components/criteria";
@@ -30,7 +31,7 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
     listHandIns(now.db, { exerciseId }),
     currentUnits(),
   ]);
-  const beads = await classBeads(now.db, handIns);
+  const { beads, stale } = await classBeads(now.db, handIns);
   const sets = listCriteria(await shopSetsToChoose(now.db, [exercise.content.criteriaId]));
   const criteria = sets.find(({ id }) => id === exercise.content.criteriaId);
   const newer = newerVersion(exercise.content.criteriaId, sets);
@@ -57,6 +58,7 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
             </Link>
           </div>
         </div>
+        {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         <div className={page.columns}>
           <Panel title="What is asked" tone="straw">
             {exercise.content.aim && <p className={page.words}>{exercise.content.aim}</p>}

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { classBeads } from "@/app/exercises/class-beads";
+import { staleLine } from "@/app/filter-questions";
 import { pageFor } from "@/app/_door/here";
 import { ActionButton, ActionForm, ClassView } from "@/components/course";
 import { Header } from "@/components/shell";
@@ -25,7 +26,7 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
     listHandIns(now.db, { groupId }),
     listPeople(now.db, { role: "welder" }),
   ]);
-  const beads = await classBeads(now.db, handIns);
+  const { beads, stale } = await classBeads(now.db, handIns);
   return (
     <>
       <Header />
@@ -50,6 +51,7 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
             </ActionButton>
           </div>
         </div>
+        {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         <div className={page.columns}>
           <Panel title="Exercises" tone="bronze">
             {exercises.length === 0 && <p>None yet.</p>}

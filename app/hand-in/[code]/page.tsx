@@ -6,7 +6,7 @@ import { ActionForm, HandInForm } from "@/components/course";
 import { Header } from "@/components/shell";
 import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
 import { normaliseCode, startingSetup } from "@/lib/course";
-import { listBeads } from "@/lib/beads";
+import { newestBeads, type ListedBead } from "@/lib/find";
 import { takingExercise } from "@/lib/classroom";
 import { getGroup, getPerson } from "@/lib/roster";
 import { recordSentence } from "@/lib/store";
@@ -34,14 +34,13 @@ export default async function HandInPage({ params, searchParams }: Props) {
   const taking = await takingExercise(now.db, code, who.by !== null);
   if (!taking.ok) return <Refused refusal={taking.issues[0]} />;
   const exercise = taking.value;
-  const [group, units, own, beads] = await Promise.all([
+  const [group, units, own, offered] = await Promise.all([
     getGroup(now.db, exercise.group.id),
     currentUnits(),
     who.signedInAs ? getPerson(now.db, who.signedInAs) : null,
-    who.by ? listBeads(now.db, ownOnly(now.actor)) : [],
+    who.by ? newestBeads(now.db, { photo: "yes" }, ownOnly(now.actor), { notHandedIn: true }) : [],
   ]);
   const setup = startingSetup(exercise.content);
-  const offered = beads.filter(({ handInId, photos }) => handInId === null && photos.length > 0);
   return (
     <Shell title={exercise.title} kicker={exercise.group.name}>
       {withdrawn && (
@@ -87,16 +86,16 @@ function Refused({ refusal }: { refusal: Parameters<typeof recordSentence>[0] | 
 }
 
 /** What a signed-in student has photographed already. */
-function OwnBeads({ code, beads }: { code: string; beads: Awaited<ReturnType<typeof listBeads>> }) {
+function OwnBeads({ code, beads }: { code: string; beads: readonly ListedBead[] }) {
   return (
     <Panel title="Or hand in a bead you have">
       <ActionForm action={handInBeadAction.bind(null, code)} label="Hand in a bead you have">
         <Field label="Bead">
           {(ids) => (
             <select {...ids} name="bead">
-              {beads.map(({ id, number, content }) => (
+              {beads.map(({ id, number, title }) => (
                 <option key={id} value={id}>
-                  {number} {content.title}
+                  {number} {title}
                 </option>
               ))}
             </select>

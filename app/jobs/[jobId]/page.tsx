@@ -6,7 +6,8 @@ import { Header } from "@/components/shell";
 import { buttonClass, Field, form, page, Panel, SaidForm } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import type { JobWeld } from "@/lib/inspect";
-import { listBeads } from "@/lib/beads";
+import type { BeadRecord } from "@/lib/beads";
+import { newestBeads, UNKNOWN, type ListedBead } from "@/lib/find";
 import { getJob, jobBeads, listInspections } from "@/lib/jobs";
 import { listPeople } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
@@ -29,15 +30,14 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
   const now = await pageFor("job.read");
   const job = await getJob(now.db, jobId);
   if (!job) notFound();
-  const [beads, all, people, sets, units] = await Promise.all([
+  const [beads, free, people, sets, units] = await Promise.all([
     jobBeads(now.db, jobId),
-    listBeads(now.db),
+    newestBeads(now.db, { job: UNKNOWN }, {}),
     listPeople(now.db),
     shopSetsToChoose(now.db, [job.content.criteriaId]),
     currentUnits(),
   ]);
   const writes = now.may("job.write");
-  const free = all.filter((bead) => bead.jobId === null);
   const { welds } = job.content;
   return (
     <>
@@ -78,8 +78,6 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
   );
 }
 
-type Beads = Awaited<ReturnType<typeof listBeads>>;
-
 /** Inspections of the job, the next one, and the whole of it as an archive. */
 async function Inspections({ now, jobId }: { now: Here; jobId: string }) {
   const inspections = await listInspections(now.db, { jobId });
@@ -116,7 +114,7 @@ function WeldPanel({
 }: {
   jobId: string;
   weld: JobWeld;
-  beads: Beads;
+  beads: readonly BeadRecord[];
   writes: boolean;
 }) {
   return (
@@ -146,7 +144,15 @@ function WeldPanel({
   );
 }
 
-function AttachPanel({ jobId, beads, welds }: { jobId: string; beads: Beads; welds: readonly JobWeld[] }) {
+function AttachPanel({
+  jobId,
+  beads,
+  welds,
+}: {
+  jobId: string;
+  beads: readonly ListedBead[];
+  welds: readonly JobWeld[];
+}) {
   return (
     <Panel title="Attach a bead that is there already">
       <SaidForm action={attachBeadAction.bind(null, jobId)} submit="Attach" tone="plain">
@@ -155,7 +161,7 @@ function AttachPanel({ jobId, beads, welds }: { jobId: string; beads: Beads; wel
             <select {...ids} name="bead">
               {beads.map((bead) => (
                 <option key={bead.id} value={bead.id}>
-                  {bead.number}: {bead.content.title}
+                  {bead.number}: {bead.title}
                 </option>
               ))}
             </select>

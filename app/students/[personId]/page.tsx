@@ -5,9 +5,9 @@ import { pageFor, type Here } from "@/app/_door/here";
 import { StudentSteps, type StudentBead } from "@/components/course";
 import { Header } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
-import { assessBead } from "@/lib/assess";
-import { countedBead, progress } from "@/lib/course";
-import { listBeads } from "@/lib/beads";
+import { workNow } from "@/lib/beads";
+import { progress } from "@/lib/course";
+import { findPage, type ListedBead, type PageAt } from "@/lib/find";
 import { listHandIns } from "@/lib/classroom";
 import { getPerson } from "@/lib/roster";
 import { assessContext } from "@/lib/shop";
@@ -52,26 +52,43 @@ export default async function StudentPage({ params }: { params: Promise<{ person
 
 /** Oldest first, each with what it shows and whether it was handed in. */
 async function studentBeads({ db }: Here, personId: string): Promise<readonly StudentBead[]> {
-  const [newest, handIns, context] = await Promise.all([
-    listBeads(db, { welderId: personId }),
-    listHandIns(db, { personId }),
-    assessContext(db),
-  ]);
-  return [...newest].reverse().map((bead) => {
-    const handIn = handIns.find(({ beadId }) => beadId === bead.id) ?? null;
-    const { imperfections, cause, verdict } = countedBead(assessBead(bead, context));
+  const [listed, handIns] = await Promise.all([currentBeads(db, personId), listHandIns(db, { personId })]);
+  const handInOf = new Map(handIns.map((one) => [one.beadId, one]));
+  return listed.flatMap(({ id, number, title, createdAt, thumbSha256, said }) => {
+    if (said === null) return [];
+    const handIn = handInOf.get(id) ?? null;
+    const { card, verdict } = said;
     return {
-      beadId: bead.id,
-      number: bead.number,
-      title: bead.content.title,
-      day: dayText(bead.createdAt),
-      photo: bead.photos[0]?.sha256 ?? null,
+      beadId: id,
+      number,
+      title,
+      day: dayText(createdAt),
+      photo: thumbSha256,
       exerciseId: handIn?.exerciseId ?? null,
-      lookedFor: bead.content.judgement.lookedFor,
-      imperfections,
+      lookedFor: card.lookedFor,
+      imperfections: card.marks,
       verdict,
-      cause: cause?.name ?? null,
+      cause: card.cause?.name ?? null,
       feedback: handIn && { handInId: handIn.id, returned: Boolean(handIn.feedback?.returnedAt) },
     };
   });
+}
+
+/** One person's beads, oldest first, none of them stale: a step from bead to bead would skip one that says nothing. */
+async function currentBeads(db: Here["db"], welderId: string): Promise<readonly ListedBead[]> {
+  const { weighedBy } = await assessContext(db, []);
+  const read = async (): Promise<ListedBead[]> => {
+    const all: ListedBead[] = [];
+    for (let at: PageAt = "start"; ;) {
+      const { beads, next } = await findPage(db, { sort: "oldest" }, { welderId }, { at, size: 200 });
+      all.push(...beads);
+      if (next === null) return all;
+      at = { after: next };
+    }
+  };
+  const beads = await read();
+  const stale = beads.filter(({ said }) => said?.weighedBy !== weighedBy).map(({ number }) => number);
+  if (stale.length === 0) return beads;
+  await workNow(db, stale);
+  return read();
 }

@@ -10,9 +10,10 @@ import { openDb } from "@/lib/db";
 import { receivePhoto, viewPath } from "@/lib/photo";
 import { isSha256 } from "@/lib/photo/paths";
 import { archiveOf, checkArchive, importArchive, importSentence } from "@/lib/archive";
-import { addPhoto, createBead, getBead, listBeads, saveBead } from "@/lib/beads";
+import { addPhoto, createBead, getBead, saveBead } from "@/lib/beads";
 import type { Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
+import { bytesOf, listBeads } from "../../setup/stored-beads";
 
 const set = path.join(fileURLToPath(new URL("../../..", import.meta.url)), "demo-images/set");
 
@@ -77,7 +78,7 @@ async function addBead(shop: Shop, title: string, picture: string | null, previo
 async function packed(shop: Shop): Promise<Uint8Array> {
   const archive = await archiveOf(shop.folder, await listBeads(shop.pen.db), []);
   if (!archive.ok) throw new Error(archive.issues[0]?.code);
-  return archive.value;
+  return bytesOf(archive.value);
 }
 
 const originalsIn = (shop: Shop): readonly string[] => {

@@ -8,11 +8,12 @@ import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { openDb } from "@/lib/db";
 import { originalPath } from "@/lib/photo";
 import { archiveOf, importArchive, jobsAlong } from "@/lib/archive";
-import { getBead, listBeads, removePhoto } from "@/lib/beads";
+import { getBead, removePhoto } from "@/lib/beads";
 import { createJob, listInspections, listSigned, saveJob } from "@/lib/jobs";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb, type FreshDb } from "../../setup/fresh-db";
 import { fillWholeRecord, type WholeRecord } from "../../setup/whole-record";
+import { bytesOf, listBeads } from "../../setup/stored-beads";
 
 const fresh = useFreshDb();
 let whole: WholeRecord;
@@ -33,7 +34,7 @@ async function packed({ db, folder }: FreshDb): Promise<Uint8Array> {
   const beads = (await listBeads(db)).filter(({ jobId }) => jobId === whole.jobId);
   const made = await archiveOf(folder, beads, [], await jobsAlong(db, folder, [whole.jobId]));
   if (!made.ok) throw new Error(made.issues[0]?.code);
-  return made.value;
+  return bytesOf(made.value);
 }
 const text = (bytes: Uint8Array) => Buffer.from(bytes).toString("latin1");
 

@@ -2,18 +2,11 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { emptyBeadContent, type BeadContent } from "@/lib/assess";
 import type { Db } from "@/lib/db";
 import type { Mark } from "@/lib/marks";
-import {
-  addPhoto,
-  createBead,
-  getBead,
-  listBeads,
-  removePhoto,
-  saveBead,
-  type BeadRecord,
-} from "@/lib/beads";
+import { addPhoto, createBead, getBead, removePhoto, saveBead, type BeadRecord } from "@/lib/beads";
 import type { Pen } from "@/lib/store";
 import { deleteBead } from "@/lib/beads/beads";
 import { useFreshDb } from "../../setup/fresh-db";
+import { listBeads } from "../../setup/stored-beads";
 
 const fresh = useFreshDb();
 let db: Db;

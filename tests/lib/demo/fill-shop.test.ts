@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { listBeads } from "@/lib/beads";
 import { listExercises, listHandIns } from "@/lib/classroom";
 import { fillDemoShop } from "@/lib/demo";
 import { demoBeads } from "@/lib/demo/beads";
@@ -8,6 +7,7 @@ import { listGroups } from "@/lib/roster";
 import { listShopSets } from "@/lib/shop";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
+import { listBeads } from "../../setup/stored-beads";
 
 const fresh = useFreshDb();
 

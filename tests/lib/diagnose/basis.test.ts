@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { basisOf, certaintyOf, diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
+import { basisOf, diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
+import { certaintyOf } from "@/lib/diagnose/certainty";
 
 const told = (given: object) => {
   const input = DiagnoseInputSchema.parse(given);

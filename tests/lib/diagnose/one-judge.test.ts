@@ -4,13 +4,7 @@ import { diagnose, DiagnoseInputSchema, type Diagnosis } from "@/lib/diagnose";
 import { factWeights } from "@/lib/diagnose/tables/fact-weights";
 import { readingsOf } from "@/lib/diagnose/readings/all";
 import { contextOf } from "@/lib/diagnose/diagnose";
-import {
-  checkSetup,
-  emptyRunSetup,
-  processMeant,
-  type RunSetup,
-  type SetupCode,
-} from "@/lib/setup";
+import { checkSetup, emptyRunSetup, processMeant, type RunSetup, type SetupCode } from "@/lib/setup";
 import { setupCodes } from "@/lib/setup/finding";
 import { setupArb } from "@/tests/lib/setup/setup-arbitrary";
 

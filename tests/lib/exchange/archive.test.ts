@@ -1,13 +1,15 @@
+import { crc32 } from "node:zlib";
 import fc from "fast-check";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 import { afterEach, describe, expect, it } from "vitest";
 import {
   archiveManifest,
   archivePhotoName,
-  packArchive,
+  storedZip,
   unpackArchive,
   type ArchiveManifest,
 } from "@/lib/exchange";
+import { packArchive } from "@/lib/exchange/pack-archive";
 import { MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "@/lib/exchange/pack-archive";
 import { usualArchiveLimits } from "@/lib/exchange/unpack-archive";
 import { arbWholeBead, sampleBead, sha256, type WholeBead } from "./bead";
@@ -38,6 +40,29 @@ const savedZone = process.env.TZ;
 afterEach(() => {
   if (savedZone === undefined) delete process.env.TZ;
   else process.env.TZ = savedZone;
+});
+
+describe("a stored ZIP written part by part", () => {
+  it("is byte for byte what the library packs in memory, at the length it says", () => {
+    const arbFiles = fc.uniqueArray(
+      fc.tuple(fc.stringMatching(/^[a-z0-9/.]{1,12}$/), fc.uint8Array({ maxLength: 300 })),
+      { selector: ([name]) => name, maxLength: 6 },
+    );
+    fc.assert(
+      fc.property(arbFiles, (files) => {
+        // A key that is a whole number would be sorted first by the language, not by name.
+        fc.pre(files.every(([name]) => !/^\d+$/.test(name) && !name.endsWith("/")));
+        const entries = files.map(([name, data]) => ({ name, data, bytes: data.length, crc32: crc32(data) }));
+        const { bytes, parts } = storedZip(entries);
+        const written = Buffer.concat(parts.map((part) => ("bytes" in part ? part.bytes : part.entry.data)));
+        const sorted = files.toSorted(([a], [b]) => (a < b ? -1 : 1));
+        const packed = zipSync(Object.fromEntries(sorted), { level: 0, mtime: "1980-01-01T12:00:00" });
+        expect(Buffer.compare(written, Buffer.from(packed))).toBe(0);
+        expect(bytes).toBe(packed.length);
+      }),
+      { numRuns: 300, seed: 4 },
+    );
+  });
 });
 
 describe("archive", () => {

@@ -5,11 +5,12 @@ import {
   archiveManifest,
   beadsFileJsonSchema,
   BeadsFileSchema,
+  beadsFileText,
   exchangeSentence,
-  serialiseBeadsFile,
   type ExchangeBead,
 } from "@/lib/exchange";
 import { parseManifest, serialiseManifest } from "@/lib/exchange/archive-manifest";
+import { serialiseBeadsFile } from "@/lib/exchange/beads-file";
 import { canonicalJson } from "@/lib/base";
 import { exchangeIssueCodes } from "@/lib/exchange/issue";
 import { exchangeSentences } from "@/lib/exchange/sentences";
@@ -137,4 +138,22 @@ describe("sentences", () => {
       "9",
     );
   });
+});
+
+it("a file of beads in slices of any size is the text of the whole", async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      fc.array(arbWholeBead, { maxLength: 4 }),
+      fc.integer({ min: 1, max: 3 }),
+      async (whole, size) => {
+        const beads = whole.map(({ bead }) => bead);
+        const slices = [];
+        for (let from = 0; from < beads.length; from += size) slices.push(beads.slice(from, from + size));
+        let text = "";
+        for await (const part of beadsFileText(slices)) text += part;
+        expect(text).toBe(serialiseBeadsFile(beads));
+      },
+    ),
+    { numRuns: 60, seed: 2 },
+  );
 });

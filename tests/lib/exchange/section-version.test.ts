@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { BeadsFileSchema, serialiseBeadsFile, type ExchangeBead } from "@/lib/exchange";
+import { BeadsFileSchema, type ExchangeBead } from "@/lib/exchange";
+import { serialiseBeadsFile } from "@/lib/exchange/beads-file";
 import { archiveManifest, parseManifest, serialiseManifest } from "@/lib/exchange/archive-manifest";
 import { meltedFillet } from "../assess/section-bead";
 import { sampleBead } from "./bead";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { tableToCsv } from "@/lib/exchange";
-import { type Cell } from "@/lib/exchange/table";
+import { csvHead, csvRows } from "@/lib/exchange";
+import { tableToCsv, type Cell } from "@/lib/exchange/table";
 import { arbHostile } from "./hostile-text";
 import { readCsv } from "./read-back";
 
@@ -86,4 +86,17 @@ describe("CSV", () => {
       '\uFEFF"say ""when"""\r\n"a,b"\r\n""\r\n',
     );
   });
+});
+
+it("in parts of any size a CSV is the same text", () => {
+  fc.assert(
+    fc.property(arbRows(arbHostile), fc.integer({ min: 1, max: 3 }), fc.boolean(), (rows, size, bom) => {
+      const columns = headings(rows);
+      const parts = [csvHead(columns, { bom })];
+      for (let from = 0; from < rows.length; from += size)
+        parts.push(csvRows({ columns, rows: rows.slice(from, from + size) }));
+      expect(parts.join("")).toBe(tableToCsv({ columns, rows }, { bom }));
+    }),
+    { numRuns: 300, seed: 1 },
+  );
 });

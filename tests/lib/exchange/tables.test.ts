@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assessBead, emptyBeadContent } from "@/lib/assess";
-import { beadTable, markTable, tableToCsv, type ExchangeBead } from "@/lib/exchange";
-import { type Table } from "@/lib/exchange/table";
+import { beadTable, judgedCells, markTable, type ExchangeBead } from "@/lib/exchange";
+import { tableToCsv, type Table } from "@/lib/exchange/table";
 import { emptyDrawing, newMark } from "@/lib/marks";
 import { arbWholeBead } from "./bead";
 import { readCsv } from "./read-back";
@@ -66,9 +66,14 @@ const bead: ExchangeBead = {
   ],
 };
 
+function tableBead(one: ExchangeBead) {
+  const assessed = assessBead(one);
+  return { ...one, judged: judgedCells(assessed), measured: assessed.assessment.photos };
+}
+
 describe("table of beads", () => {
   it("says what was recorded, in metric numbers, and leaves unknown cells empty", () => {
-    const table = beadTable([assessBead(bead)]);
+    const table = beadTable([tableBead(bead)]);
     expect(cell(table, 0, "Bead")).toBe(7);
     expect(cell(table, 0, "Electrode class")).toBe("E71T-11");
     expect(cell(table, 0, "Volts (V)")).toBe(17.5);
@@ -80,7 +85,7 @@ describe("table of beads", () => {
   });
 
   it("names no cause for a bead without marks", () => {
-    const table = beadTable([assessBead({ ...bead, content: { ...bead.content, photos: [] } })]);
+    const table = beadTable([tableBead({ ...bead, content: { ...bead.content, photos: [] } })]);
     expect(cell(table, 0, "Likeliest cause")).toBeNull();
     expect(cell(table, 0, "Change to try")).toBeNull();
   });
@@ -88,7 +93,7 @@ describe("table of beads", () => {
 
 describe("table of marks", () => {
   it("gives sizes with their uncertainty and the ISO 6520-1 number", () => {
-    const table = markTable([assessBead(bead)]);
+    const table = markTable([tableBead(bead)]);
     expect(cell(table, 0, "ISO 6520-1")).toBe("501");
     expect(cell(table, 0, "Length (mm)")).toBeCloseTo(30, 6);
     expect(cell(table, 0, "Length, ± U with k = 2 (mm)")).toBeGreaterThan(0);
@@ -102,7 +107,7 @@ describe("any beads", () => {
   it("give one row each, one row per mark, distinct headings, and CSV that reads back", () => {
     fc.assert(
       fc.property(fc.array(arbWholeBead, { maxLength: 2 }), (whole) => {
-        const beads = whole.map((one) => assessBead(one.bead));
+        const beads = whole.map((one) => tableBead(one.bead));
         const marks = beads.flatMap(({ content }) => content.photos.flatMap(({ drawing }) => drawing.marks));
         for (const [table, rows] of [
           [beadTable(beads), beads.length],

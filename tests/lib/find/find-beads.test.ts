@@ -2,27 +2,25 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { emptyBeadJudgement } from "@/lib/assess";
 import { createBead, saveBead } from "@/lib/beads";
 import {
+  countBeads,
   deleteFilter,
   filterFields,
   filterQuery,
-  findBeads,
+  findPage,
   listSavedFilters,
   readFilter,
   saveFilter,
   type BeadFilter,
 } from "@/lib/find";
 import { emptyRunSetup } from "@/lib/setup";
-import { trendReport } from "@/lib/trends";
-import { groupBy } from "@/lib/trends/group";
-import { rejectRate } from "@/lib/trends/reject-rate";
 import { useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
 const ask = (query: string): BeadFilter => readFilter(new URLSearchParams(query)).filter;
 
 async function titles(query: string): Promise<readonly string[]> {
-  const { found } = await findBeads(fresh().db, ask(query));
-  return found.map(({ bead }) => bead.content.title);
+  const { beads } = await findPage(fresh().db, ask(query), {}, { at: "start", size: 48 });
+  return beads.map(({ title }) => title);
 }
 
 beforeAll(async () => {
@@ -66,6 +64,13 @@ describe("finding beads", () => {
     ["q=BACON", ["Tee, ropey, try 2"]],
     ["q=ropey+e71t-11+%232", ["Tee, ropey, try 2"]],
     ["q=nowhere", []],
+    // The number of a bead, not a word in a title.
+    ["q=%232", ["Tee, ropey, try 2"]],
+    // What the trade calls the same: "ropey" is a convex bead, and the wire is found as the tables write it.
+    ["q=convex", ["Tee, ropey, try 2", "Tee, ropey"]],
+    ["q=e71t11", ["Tee, ropey, try 2", "Tee, ropey"]],
+    // A sign that is no word asks for nothing, and a quotation mark is no syntax.
+    ["q=%22tee", ["Tee, ropey, try 2", "Tee, ropey"]],
     ["outcome=cured", ["Tee, ropey, try 2"]],
     // The cause belongs to the bead that had the fault, not to the one that was cured.
     ["cause=polarity-wrong", ["Tee, ropey"]],
@@ -92,8 +97,13 @@ describe("finding beads", () => {
 
   it("a welder's list holds their own alone", async () => {
     const { db } = fresh();
-    const { found, all } = await findBeads(db, {}, { welderId: "nobody" });
-    expect([found, all]).toEqual([[], []]);
+    const nobody = { welderId: "nobody" };
+    expect(await findPage(db, {}, nobody, { at: "start", size: 9 })).toEqual({
+      beads: [],
+      next: null,
+      previous: null,
+    });
+    expect(await countBeads(db, {}, nobody)).toEqual({ found: 0, all: 0 });
   });
 });
 
@@ -110,20 +120,5 @@ describe("saved filters", () => {
     expect(await saveFilter(pen, "  ", {})).toMatchObject({ issues: [{ code: "filter-name-missing" }] });
     const actions = await db.logEntry.findMany({ where: { subject: { startsWith: "filter:" } } });
     expect(actions.map(({ action }) => action)).toEqual(["filter.saved", "filter.saved", "filter.deleted"]);
-  });
-});
-
-describe("stored beads as observations", () => {
-  it("are what the trends room takes: groups, rates and causes lead back to the beads", async () => {
-    const { all } = await findBeads(fresh().db, {});
-    expect(groupBy(all, "welder").map(({ key, beadIds }) => [key, beadIds.length])).toEqual([
-      [null, 1],
-      ["Bay 2", 2],
-    ]);
-    expect(rejectRate(all).rejected.of).toBe(0);
-    const report = trendReport(all, { period: "week", by: "joint", most: 5 });
-    const tee = all.find(({ bead }) => bead.content.title === "Tee, ropey");
-    expect(report.causes.rows).toMatchObject([{ key: "polarity-wrong", count: 1, beadIds: [tee?.beadId] }]);
-    expect(report.chart).toMatchObject({ ok: false, issues: [{ code: "no-samples" }] });
   });
 });

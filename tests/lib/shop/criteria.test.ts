@@ -7,8 +7,8 @@ import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { openDb } from "@/lib/db";
 import { JobContentSchema } from "@/lib/inspect";
 import { archiveOf, importArchive, importSentence } from "@/lib/archive";
-import { createBead, listBeads } from "@/lib/beads";
-import { findBeads } from "@/lib/find";
+import { createBead } from "@/lib/beads";
+import { findPage } from "@/lib/find";
 import { attachBead, createInspection, createJob, draftRecord } from "@/lib/jobs";
 import {
   assessContext,
@@ -23,6 +23,7 @@ import { recordSentence, type Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { allEntries } from "@/lib/store/read-log";
 import { useFreshDb } from "../../setup/fresh-db";
+import { bytesOf, listBeads } from "../../setup/stored-beads";
 
 const fresh = useFreshDb();
 const width = (limit: number) => ({
@@ -46,7 +47,12 @@ async function addBead(pen: Pen, criteriaId: string, widthMm: number): Promise<s
   return made.value.id;
 }
 const verdicts = async (pen: Pen) =>
-  Object.fromEntries((await findBeads(pen.db, {})).found.map((one) => [one.beadId, one.verdict]));
+  Object.fromEntries(
+    (await findPage(pen.db, {}, {}, { at: "start", size: 50 })).beads.map(({ id, said }) => [
+      id,
+      said && said.verdict,
+    ]),
+  );
 
 let beadId = "";
 
@@ -170,7 +176,7 @@ describe("in an archive", () => {
     const { shopSets } = await assessContext(pen.db);
     const packed = await archiveOf(folder, await listBeads(pen.db), shopSets);
     if (!packed.ok) throw new Error(packed.issues[0]?.code);
-    return packed.value;
+    return bytesOf(packed.value);
   };
   beforeAll(async () => {
     archive = await pack(fresh().pen, fresh().folder);

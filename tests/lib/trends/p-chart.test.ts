@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type PChart } from "@/lib/trends";
+import { type PChart } from "@/lib/trends/p-chart";
 import { pChart, type Sample } from "@/lib/trends/p-chart";
 
 const lots = (counts: readonly number[], sizes: readonly number[] | number): readonly Sample[] =>

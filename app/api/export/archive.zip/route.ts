@@ -3,9 +3,11 @@ import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { noJobs, type JobsAlong } from "@/lib/exchange";
-import { archiveOf, archiveSentence, jobsAlong } from "@/lib/archive";
+import { archiveOf, archiveSentence, jobsAlong, MOST_ARCHIVE_BEADS, tooMany } from "@/lib/archive";
 import type { BeadRecord } from "@/lib/beads";
-import { askedBeads, download, type AskedBeads } from "../_asked/asked-beads";
+import { countBeads } from "@/lib/find";
+import { assessContext } from "@/lib/shop";
+import { askedBeads, download, slicesOf, type AskedBeads } from "../_asked/asked-beads";
 
 export const dynamic = "force-dynamic";
 
@@ -13,17 +15,29 @@ const statuses = { "archive-empty": 404, "archive-too-many": 413, "archive-photo
 
 /** One bead (`?id=`), a job whole (`?job=`) or whatever fits the filter, with original photos and checksums. */
 export const GET = routeFor("data.export", async (now, request) => {
-  const asked = await askedBeads(now, request, "data.export");
+  const asked = askedBeads(now, request, "data.export");
   if (asked instanceof Response) return asked;
-  const beads = asked.found.map(({ bead }) => bead);
+  const { found } = await countBeads(now.db, asked.filter, asked.scope);
+  const many = asked.picked.size === 0 ? found : Math.min(found, asked.picked.size);
+  const beads = many > MOST_ARCHIVE_BEADS ? [] : await beadsOf(now, asked);
   const along = await jobAsked(now, asked, beads);
-  const archive = await archiveOf(dataDir(), beads, asked.context.shopSets, along);
+  const { shopSets } = await assessContext(now.db);
+  const archive =
+    many > MOST_ARCHIVE_BEADS ? tooMany(many, 0) : await archiveOf(dataDir(), beads, shopSets, along);
   if (!archive.ok) {
     const issues = linesOf(archive.issues, archiveSentence);
     return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
   }
-  return download(archive.value, "application/zip", fileName(along, beads));
+  const { bytes, parts } = archive.value;
+  return download(parts(), "application/zip", fileName(along, beads), bytes);
 });
+
+/** As many as one archive holds are in memory, because its manifest names them all; their photos are not. */
+async function beadsOf(now: Here, asked: AskedBeads): Promise<readonly BeadRecord[]> {
+  const beads: BeadRecord[] = [];
+  for await (const slice of slicesOf(now, asked)) beads.push(...slice.map(({ bead }) => bead));
+  return beads;
+}
 
 /** A job goes along, with its inspections and signed records, where all its beads do. */
 async function jobAsked(now: Here, { filter }: AskedBeads, beads: readonly BeadRecord[]): Promise<JobsAlong> {

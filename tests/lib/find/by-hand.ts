@@ -1,6 +1,11 @@
+/** How beads were listed, filtered and counted before their facts were kept: the second way the tests count by. */
 import { assessBead, type AssessContext, type Assessed, type Outcome } from "@/lib/assess";
 import type { BeadRecord } from "@/lib/beads";
 import type { Db } from "@/lib/db";
+import { UNKNOWN, type BeadFilter } from "@/lib/find";
+import { filterableFields, filterName } from "@/lib/setup";
+import { assessContext } from "@/lib/shop";
+import { listBeads } from "../../setup/stored-beads";
 import { imperfections, type ImperfectionId, type Joint, type Position, type Process } from "@/lib/trade";
 
 type VerdictWord = "accept" | "reject" | "cannot-say";
@@ -28,22 +33,10 @@ export interface ObservedBead {
   readonly assessed: Assessed<BeadRecord>;
 }
 
-/** Reads of one bead at one revision never change, so a verdict is worked out once per revision and process. */
-const verdicts = new Map<string, VerdictWord>();
-const MOST_KEPT = 20_000;
-
 function verdictOf(bead: BeadRecord, assessed: () => Assessed<BeadRecord>): VerdictWord | null {
   if (bead.content.judgement.criteriaId === null) return null;
-  const key = [bead.id, bead.revision, bead.updatedAt, ...bead.photos.map(({ id }) => id)].join(" ");
-  const known = verdicts.get(key);
-  if (known !== undefined) return known;
   const { verdict } = assessed().assessment;
-  // Limits that are not here yet may arrive with an archive, so having none is not kept.
-  if (!verdict?.ok) return null;
-  const word = verdict.value.verdict;
-  if (verdicts.size >= MOST_KEPT) verdicts.clear();
-  verdicts.set(key, word);
-  return word;
+  return verdict?.ok ? verdict.value.verdict : null;
 }
 
 /** Cause by bead: the bead a change was tried after has the cause when the bead with the change was cured. */
@@ -127,4 +120,70 @@ export async function observeBeads(
       },
     };
   });
+}
+
+const fits = (asked: string | undefined, value: string | null): boolean =>
+  asked === undefined || (asked === UNKNOWN ? value === null : value === asked);
+
+function fitsVerdict(asked: BeadFilter["verdict"], one: ObservedBead): boolean {
+  if (asked === undefined) return true;
+  if (asked === "none") return one.verdict === null;
+  return asked === "decided" ? one.verdict === "accept" || one.verdict === "reject" : one.verdict === asked;
+}
+
+function fitsThickness({ minThickness, maxThickness }: BeadFilter, value: number | null): boolean {
+  if (minThickness === undefined && maxThickness === undefined) return true;
+  return value !== null && value >= (minThickness ?? 0) && value <= (maxThickness ?? Infinity);
+}
+
+/** Whether a bead fits everything asked. */
+export function fitsFilter(filter: BeadFilter, one: ObservedBead): boolean {
+  const { setup, judgement } = one.bead.content;
+  const words = (filter.q ?? "").normalize("NFKC").toLowerCase().split(/\s+/).filter(Boolean);
+  return (
+    (filter.id === undefined || filter.id.includes(one.beadId)) &&
+    words.every((word) => one.words.includes(word)) &&
+    fits(filter.welder, one.welder) &&
+    filterableFields.every((field) => fits(filter[filterName(field)], setup[field])) &&
+    fitsThickness(filter, setup.thicknessMm) &&
+    (filter.imperfection === undefined || one.imperfections.includes(filter.imperfection)) &&
+    (filter.anyOf === undefined || filter.anyOf.some((id) => one.imperfections.includes(id))) &&
+    (filter.anyCause === undefined || filter.anyCause.some((id) => one.confirmedCause === id)) &&
+    fits(filter.cause, one.confirmedCause) &&
+    fits(filter.criteria, judgement.criteriaId) &&
+    fits(filter.outcome, one.outcome) &&
+    (filter.photo === undefined || (filter.photo === "yes") === one.bead.photos.length > 0) &&
+    (filter.from === undefined || one.day >= filter.from) &&
+    (filter.to === undefined || one.day <= filter.to) &&
+    fits(filter.job, one.bead.jobId) &&
+    // Last, because a verdict has to be worked out.
+    fitsVerdict(filter.verdict, one)
+  );
+}
+
+const compareText = (a: string, b: string): number => a.localeCompare(b, "en");
+/** The list comes newest first, and sorting keeps that order among equals. */
+const orders: Record<
+  NonNullable<BeadFilter["sort"]>,
+  ((a: ObservedBead, b: ObservedBead) => number) | null
+> = {
+  newest: null,
+  oldest: (a, b) => compareText(a.bead.createdAt, b.bead.createdAt) || a.bead.number - b.bead.number,
+  number: (a, b) => a.bead.number - b.bead.number,
+  title: (a, b) => compareText(a.bead.content.title, b.bead.content.title),
+  welder: (a, b) => compareText(a.welder ?? "\uffff", b.welder ?? "\uffff"),
+};
+
+/** The beads that fit, each read and assessed: the slow way, and nothing of it from the kept facts. */
+export async function findByHand(
+  db: Db,
+  filter: BeadFilter,
+  only: { readonly welderId?: string } = {},
+): Promise<readonly ObservedBead[]> {
+  // A cause is confirmed by whoever ran the next bead, also for a person who sees their own alone.
+  const all = await observeBeads(db, await listBeads(db), await assessContext(db));
+  const own = all.filter(({ bead }) => !only.welderId || bead.welderId === only.welderId);
+  const found = own.filter((one) => fitsFilter(filter, one));
+  const order = orders[filter.sort ?? "newest"];
+  return order ? found.toSorted(order) : found;
 }

@@ -1,7 +1,7 @@
 import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { digestOf, tablesDigest } from "@/lib/archive/tables-digest";
+import { digestOf, tablesDigest } from "@/lib/shop/tables-digest";
 import { sealedTables } from "@/lib/assess";
 
 type Path = readonly (string | number)[];

@@ -1,0 +1,73 @@
+import { BeadJudgementSchema, photoRoles } from "@/lib/assess";
+import type { Db, Tx } from "@/lib/db";
+import { RunSetupSchema } from "@/lib/setup";
+import type { BeadRecord, PhotoRecord } from "./bead-record";
+import { readPhotoColumn } from "./photo-column";
+
+/** What is read along with a bead's row. */
+export const withPhotos = {
+  photos: { orderBy: { place: "asc" } },
+  previous: { select: { id: true, number: true, title: true } },
+  handIn: { select: { id: true } },
+} as const;
+type BeadRow = NonNullable<Awaited<ReturnType<typeof findRow>>>;
+
+export function findRow(db: Db | Tx, id: string) {
+  return db.bead.findUnique({ where: { id }, include: withPhotos });
+}
+
+/** The one place where a row becomes a domain value; every JSON column is parsed on the way out. */
+export function toRecord(row: BeadRow): BeadRecord {
+  const photos = row.photos.map((photo) => ({
+    id: photo.id,
+    role: photoRoles.find((role) => role === photo.role) ?? "face",
+    ...readPhotoColumn(photo.drawing),
+  }));
+  return {
+    id: row.id,
+    number: row.number,
+    revision: row.revision,
+    createdAt: row.createdAt.toISOString(),
+    updatedAt: row.updatedAt.toISOString(),
+    previous: row.previous,
+    welderId: row.welderId,
+    jobId: row.jobId,
+    weldId: row.weldId,
+    handInId: row.handIn?.id ?? null,
+    content: {
+      title: row.title,
+      welder: row.welder,
+      setup: RunSetupSchema.parse(row.setup),
+      judgement: BeadJudgementSchema.parse(row.judgement),
+      photos,
+    },
+    photos: row.photos.map(({ id, sha256, widthPx, heightPx, format, bytes }, index): PhotoRecord => ({
+      id,
+      sha256,
+      widthPx,
+      heightPx,
+      format,
+      bytes,
+      role: photos[index]?.role ?? "face",
+    })),
+  };
+}
+
+export async function getBead(db: Db | Tx, id: string): Promise<BeadRecord | null> {
+  const row = await findRow(db, id);
+  return row ? toRecord(row) : null;
+}
+
+/** One read takes no more beads than this, so that neither memory nor the database's limit of parameters is in question. */
+export const MOST_AT_ONCE = 200;
+
+/** Those of these beads that are there, in the order of the ids, at most `MOST_AT_ONCE` of them. */
+export async function getBeads(db: Db | Tx, ids: readonly string[]): Promise<readonly BeadRecord[]> {
+  if (ids.length > MOST_AT_ONCE) throw new Error(`${ids.length} beads in one read`);
+  const rows = await db.bead.findMany({ where: { id: { in: [...ids] } }, include: withPhotos });
+  const byId = new Map(rows.map((row) => [row.id, row]));
+  return ids.flatMap((id) => {
+    const row = byId.get(id);
+    return row ? [toRecord(row)] : [];
+  });
+}

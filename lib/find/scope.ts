@@ -1,0 +1,4 @@
+/** Whose beads a list may hold: all, or those one person ran. */
+export interface Scope {
+  readonly welderId?: string;
+}

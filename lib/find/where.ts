@@ -1,0 +1,93 @@
+import { staleFacts } from "@/lib/beads";
+import { column, dialect, joined, sql, type Sql } from "@/lib/db";
+import { electrodeWords } from "@/lib/facts";
+import { filterableFields, filterName } from "@/lib/setup";
+import { UNKNOWN, type BeadFilter } from "./bead-filter";
+import type { Scope } from "./scope";
+
+/** Every condition of this room speaks of "BeadFacts" under this name. */
+const f = (name: string): Sql => column(name, "f");
+
+const fits = (of: Sql, asked: string | undefined): readonly Sql[] =>
+  asked === undefined ? [] : [asked === UNKNOWN ? sql`${of} IS NULL` : sql`${of} = ${asked}`];
+
+/** What is marked stands in a table of its own. */
+const marked = (imperfection: Sql): Sql =>
+  sql`EXISTS (SELECT 1 FROM "BeadFound" b WHERE b."number" = f."number" AND ${imperfection})`;
+
+/** The row was worked out by what this program works out by. */
+export const isCurrent = (): Sql => sql`NOT ${staleFacts()}`;
+
+/** A verdict is asked of rows alone whose verdict is current. */
+function verdictWhere(asked: BeadFilter["verdict"]): readonly Sql[] {
+  if (asked === undefined) return [];
+  const verdict = f("verdict");
+  if (asked === "none") return [sql`${verdict} IS NULL`, isCurrent()];
+  const words = asked === "decided" ? ["accept", "reject"] : [asked];
+  return [
+    sql`${verdict} IN (${joined(
+      words.map((word) => sql`${word}`),
+      ",",
+    )})`,
+    isCurrent(),
+  ];
+}
+
+/** A bead without a thickness lies in no span. */
+function thicknessWhere({ minThickness, maxThickness }: BeadFilter): readonly Sql[] {
+  const at = f("thicknessMm");
+  return [
+    ...(minThickness === undefined ? [] : [sql`${at} >= ${minThickness}`]),
+    ...(maxThickness === undefined ? [] : [sql`${at} <= ${maxThickness}`]),
+  ];
+}
+
+/**
+ * Words that must all be there, each by its beginning; "#12" is the bead of that number. A wire is found as it was asked
+ * for and as the tables write it.
+ */
+function wordsWhere(q: string | undefined): readonly Sql[] {
+  const words = (q ?? "").normalize("NFKC").toLowerCase().split(/\s+/).filter(Boolean);
+  const numbers = words.flatMap((word) => /^#(\d{1,9})$/.exec(word)?.[1] ?? []);
+  const others = words.filter((word) => !/^#\d{1,9}$/.test(word) && /[\p{L}\p{N}]/u.test(word));
+  const asked = others.map((word) => [...new Set(electrodeWords(word))]);
+  return [
+    ...numbers.map((number) => sql`${f("number")} = ${Number(number)}`),
+    ...(asked.length === 0 ? [] : [sql`${f("number")} IN (${dialect.numbersWithWords(asked)})`]),
+  ];
+}
+
+function markWhere({ imperfection, anyOf, cause, anyCause, photo }: BeadFilter): readonly Sql[] {
+  return [
+    ...(imperfection === undefined ? [] : [marked(sql`b."imperfection" = ${imperfection}`)]),
+    ...(anyOf === undefined ? [] : [marked(dialect.isOneOf(sql`b."imperfection"`, anyOf))]),
+    ...fits(f("confirmedCause"), cause),
+    ...(anyCause === undefined ? [] : [dialect.isOneOf(f("confirmedCause"), anyCause)]),
+    ...(photo === undefined ? [] : [photo === "yes" ? sql`${f("photos")} > 0` : sql`${f("photos")} = 0`]),
+  ];
+}
+
+/** The rows a person may see at all. */
+export function scopeWhere({ welderId }: Scope): Sql {
+  return welderId === undefined ? sql`1 = 1` : sql`${f("welderId")} = ${welderId}`;
+}
+
+/** The rows that fit everything asked, as a condition on "BeadFacts" f. */
+export function whereOf(filter: BeadFilter, scope: Scope): Sql {
+  const parts = [
+    scopeWhere(scope),
+    ...(filter.id === undefined ? [] : [dialect.isOneOf(f("beadId"), filter.id)]),
+    ...wordsWhere(filter.q),
+    ...fits(f("welder"), filter.welder),
+    ...filterableFields.flatMap((field) => fits(f(field), filter[filterName(field)])),
+    ...thicknessWhere(filter),
+    ...markWhere(filter),
+    ...fits(f("criteriaId"), filter.criteria),
+    ...fits(f("outcome"), filter.outcome),
+    ...(filter.from === undefined ? [] : [sql`${f("day")} >= ${filter.from}`]),
+    ...(filter.to === undefined ? [] : [sql`${f("day")} <= ${filter.to}`]),
+    ...fits(f("jobId"), filter.job),
+    ...verdictWhere(filter.verdict),
+  ];
+  return joined(parts, " AND ");
+}
