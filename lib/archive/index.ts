@@ -1,12 +1,5 @@
 import "server-only";
 
-export {
-  archiveOf,
-  archiveSentence,
-  MOST_ARCHIVE_BEADS,
-  MOST_ARCHIVE_BYTES,
-  tooMany,
-  type Archive,
-} from "./export-beads";
+export { archiveOf, archiveSentence, MOST_ARCHIVE_BEADS, MOST_ARCHIVE_BYTES, tooMany } from "./export-beads";
 export { jobsAlong } from "./export-jobs";
 export { checkArchive, importArchive, importSentence } from "./import-beads";

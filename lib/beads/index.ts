@@ -7,7 +7,7 @@ export { factsDiffer } from "./facts-differ";
 export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
 export { getBead, getBeads, MOST_AT_ONCE } from "./read-bead";
 export { staleBeads, staleFacts } from "./stale";
-export { workAgain, workInBackground, workNow } from "./work-again";
+export { workInBackground, workNow } from "./work-again";
 export { numbersOfBeads } from "./numbers";
 export { photoColumn } from "./photo-column";
 export { sealedViews, sealViews } from "./seal-views";

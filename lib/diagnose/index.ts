@@ -1,4 +1,4 @@
-export { answeredWords, type Answered } from "./answered";
+export { answeredWords } from "./answered";
 export { basisOf, type Basis } from "./basis";
 export { causeIds } from "./cause-ids";
 export { answersTo, diagnose } from "./diagnose";
@@ -17,4 +17,4 @@ export {
 } from "./types";
 export { usualShare } from "./usual-share";
 export { diagnoseJsonSchema, diagnoseVocabulary } from "./vocabulary";
-export { wouldChange, type WouldChange } from "./would-change";
+export { wouldChange } from "./would-change";

@@ -14,7 +14,7 @@ export const BeadsFileSchema = z.object({
   beads: z.array(ExchangeBeadSchema).readonly(),
 });
 
-/** The same beads always give the same text. Throws on a bead that does not fit its schema. */
+/** The same beads always give the same text. Throws on a bead that does not fit its schema. @twice */
 export function serialiseBeadsFile(beads: readonly ExchangeBead[]): string {
   return canonicalJson(BeadsFileSchema.parse({ schemaVersion: beadFileVersion(beads), beads }));
 }

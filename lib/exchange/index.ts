@@ -19,7 +19,7 @@ export {
 } from "./job-file";
 export { markTable } from "./mark-table";
 export { digestLine, MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "./pack-archive";
-export { storedZip, type ZipEntry, type ZipPart } from "./stored-zip";
+export { storedZip, type ZipEntry } from "./stored-zip";
 export { exchangeSentence } from "./sentences";
 export { csvHead, csvRows } from "./table";
 export { unpackArchive, type UnpackedArchive } from "./unpack-archive";

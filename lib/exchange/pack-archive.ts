@@ -18,6 +18,8 @@ export const digestLine = (digest: string): string => `${digest}  ${MANIFEST_NAM
  * Beads and photos as one ZIP. `files` holds the photos by the manifest's names. The same content always gives the
  * same bytes: names sorted, times fixed, nothing compressed (photos are already, and a compressor's next version
  * would change the bytes). Missing, surplus or altered files are our own mistake and thrown.
+ *
+ * @twice
  */
 export function packArchive(
   manifest: ArchiveManifest,

@@ -45,7 +45,7 @@ export function csvRows({ columns, rows }: Table): string {
   return csvLines(rows, columns.length);
 }
 
-/** CSV by RFC 4180: comma, CRLF, quotes where needed, a header row; encode it as UTF-8. */
+/** CSV by RFC 4180: comma, CRLF, quotes where needed, a header row; encode it as UTF-8. @twice */
 export function tableToCsv(table: Table, options: CsvOptions = { bom: true }): string {
   return csvHead(table.columns, options) + csvRows(table);
 }

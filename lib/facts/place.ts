@@ -14,4 +14,5 @@ export function placeOf(atMs: number, number: number): string {
   return ms.toString(16).padStart(13, "0") + number.toString(16).padStart(8, "0");
 }
 
+/** @twice */
 export const isPlace = (text: string): boolean => /^[0-9a-f]{21}$/.test(text);

@@ -8,9 +8,9 @@ export {
   UNKNOWN,
   type BeadFilter,
 } from "./bead-filter";
-export { recordedChoices, type ChoiceColumn, type Choices } from "./choices";
+export { recordedChoices, type Choices } from "./choices";
 export { deleteFilter, listSavedFilters, saveFilter } from "./filters";
-export { countBeads, findPage, listedBeads, type FoundPage, type ListedBead, type PageAt } from "./find-page";
+export { countBeads, findPage, listedBeads, type ListedBead, type PageAt } from "./find-page";
 export { newestBeads } from "./name-list";
 export type { Scope } from "./scope";
 export { beadSlices, wholePage, type WholeBead } from "./slices";

@@ -1,8 +1,8 @@
-export { amountText, changeText, settableChange } from "./amount-text";
+export { changeText, settableChange } from "./amount-text";
 export { answerWords, becauseLine, expectLine, type AnswerWords } from "./answer-words";
-export { cautionLines, generalCautions } from "./caution-lines";
+export { generalCautions } from "./caution-lines";
 export { basisWords, otherCauseWords } from "./certainty-words";
-export { originLines, reasonLine, reasonsOf, type Reasons } from "./reasons";
+export { originLines, reasonLine, reasonsOf } from "./reasons";
 export { benchCard, type BenchCardDocument, type BenchSetting } from "./bench-card";
 export {
   beadCard,

@@ -45,7 +45,7 @@ export function groupBy<T extends BeadObservation>(
   }));
 }
 
-/** By ISO week ("2026-W48") or calendar month ("2026-11"), oldest first. Periods without a bead do not appear. */
+/** By ISO week ("2026-W48") or calendar month ("2026-11"), oldest first. Periods without a bead do not appear. @twice */
 export function groupByPeriod<T extends BeadObservation>(
   observations: readonly T[],
   period: Period,

@@ -1,6 +1,6 @@
 export { periodDays } from "./calendar";
 export { periods, type Period } from "./group";
-export { pareto, type ParetoRow } from "./pareto";
+export { pareto } from "./pareto";
 export { trendSentence } from "./sentences";
 export { shareOf, type Share } from "./share";
 export { signalLines } from "./signal-lines";

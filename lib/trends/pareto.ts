@@ -63,14 +63,14 @@ export function pareto(tallies: readonly Tally[], { most }: ParetoOptions = { mo
   return { total: tallies.length, rows };
 }
 
-/** Each imperfection once per bead: a bead with nine pores is one bead with porosity. */
+/** Each imperfection once per bead: a bead with nine pores is one bead with porosity. @twice */
 export function imperfectionTallies(observations: readonly BeadObservation[]): readonly Tally[] {
   return observations.flatMap(({ beadId, imperfections }) =>
     [...new Set(imperfections)].map((key) => ({ key, beadId })),
   );
 }
 
-/** Beads whose cause a next bead confirmed. */
+/** Beads whose cause a next bead confirmed. @twice */
 export function causeTallies(observations: readonly BeadObservation[]): readonly Tally[] {
   return observations.flatMap(({ beadId, confirmedCause }) =>
     confirmedCause === null ? [] : [{ key: confirmedCause, beadId }],

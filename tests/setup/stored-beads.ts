@@ -1,4 +1,4 @@
-import type { Archive } from "@/lib/archive";
+import type { Archive } from "@/lib/archive/export-beads";
 import type { BeadRecord } from "@/lib/beads";
 import type { Db } from "@/lib/db";
 import { getBeads } from "@/lib/beads";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { factsDiffer } from "@/lib/beads";
-import { growShop } from "@/lib/demo";
+import { growShop } from "@/lib/demo/grow-shop";
 import { addPerson } from "@/lib/roster";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";

@@ -12,7 +12,7 @@ import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { archiveOf } from "@/lib/archive";
 import { attachPhoto, createBead, getBead, saveBead, staleBeads, type NewPhoto } from "@/lib/beads";
 import { openDb, type Db, type Sql } from "@/lib/db";
-import { growShop } from "@/lib/demo";
+import { growShop } from "@/lib/demo/grow-shop";
 import { beadTable, csvHead, csvRows, judgedCells } from "@/lib/exchange";
 import { assessBead } from "@/lib/assess";
 import {

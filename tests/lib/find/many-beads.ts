@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { growShop } from "@/lib/demo";
+import { growShop } from "@/lib/demo/grow-shop";
 import {
   beadSlices,
   countBeads,

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it, vi } from "vitest";
 import { emptyBeadJudgement } from "@/lib/assess";
-import { createBead, factsDiffer, getBead, saveBead, staleBeads, workAgain } from "@/lib/beads";
+import { createBead, factsDiffer, getBead, saveBead, staleBeads } from "@/lib/beads";
+import { workAgain } from "@/lib/beads/work-again";
 import { countBeads, findPage, trendCounts, type BeadFilter, type ListedBead } from "@/lib/find";
 import { emptyDrawing } from "@/lib/marks";
 import { addPerson, removePerson } from "@/lib/roster";
@@ -77,7 +78,8 @@ describe("a row that is not current is never shown or counted as current", () =>
     tables.digest = "tables of tomorrow";
     // Another program on the same database: its modules are loaded anew.
     const { findPage: findThen, trendCounts: countThen, countBeads: beadsThen } = await import("@/lib/find");
-    const { staleBeads: staleThen, workAgain: workThen } = await import("@/lib/beads");
+    const { staleBeads: staleThen } = await import("@/lib/beads");
+    const { workAgain: workThen } = await import("@/lib/beads/work-again");
     const page = await findThen(db, {}, {}, { at: "start", size: 9 });
     expect(page.beads.map(({ said }) => said)).toEqual([null, null, null]);
     expect(await staleThen(db)).toBe(3);

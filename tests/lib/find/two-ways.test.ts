@@ -16,7 +16,7 @@ import { saveShopSet } from "@/lib/shop";
 import { filterableFields } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
 import { trendFigures } from "@/lib/trends";
-import { trendReport } from "@/lib/trends/trend-report";
+import { trendReport } from "./one-by-one/trend-report";
 import type { Pen } from "@/lib/store";
 import { useFreshDb } from "../../setup/fresh-db";
 import { findByHand, type ObservedBead } from "./by-hand";

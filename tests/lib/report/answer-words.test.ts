@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { proposal } from "@/lib/assess";
 import { diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
-import { answerWords, cautionLines, changeText, generalCautions, reasonsOf } from "@/lib/report";
+import { answerWords, changeText, generalCautions, reasonsOf } from "@/lib/report";
+import { cautionLines } from "@/lib/report/caution-lines";
 import { inch, metric } from "@/lib/units";
 import cases from "@/tests/cases/diagnose/published.json";
 

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { trendSentence } from "@/lib/trends";
 import { calendarMonth, isoWeek } from "@/lib/trends/calendar";
 import { groupBy, groupByPeriod } from "@/lib/trends/group";
-import { rejectChart } from "@/lib/trends/reject-chart";
-import { rejectRate } from "@/lib/trends/reject-rate";
+import { rejectChart } from "@/tests/lib/find/one-by-one/reject-chart";
+import { rejectRate } from "@/tests/lib/find/one-by-one/reject-rate";
 import { trendSentences } from "@/lib/trends/sentences";
 import { bead } from "./bead";
 

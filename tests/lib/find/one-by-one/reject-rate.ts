@@ -1,5 +1,5 @@
-import type { BeadObservation } from "./observation";
-import { shareOf, type Share, type ShareMethod } from "./share";
+import type { BeadObservation } from "@/lib/trends/observation";
+import { shareOf, type Share, type ShareMethod } from "@/lib/trends/share";
 
 /** Rejected beads among those with a decided verdict, and who they are. */
 export interface RejectRate {

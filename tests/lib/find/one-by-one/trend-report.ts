@@ -1,9 +1,9 @@
 import type { Result } from "@/lib/base";
-import { groupBy, type GroupKey, type Period } from "./group";
-import type { TrendIssue } from "./issue";
-import type { BeadObservation } from "./observation";
-import type { PChart } from "./p-chart";
-import { causeTallies, imperfectionTallies, pareto, type Pareto } from "./pareto";
+import { groupBy, type GroupKey, type Period } from "@/lib/trends/group";
+import type { TrendIssue } from "@/lib/trends/issue";
+import type { BeadObservation } from "@/lib/trends/observation";
+import type { PChart } from "@/lib/trends/p-chart";
+import { causeTallies, imperfectionTallies, pareto, type Pareto } from "@/lib/trends/pareto";
 import { rejectChart } from "./reject-chart";
 import { rejectRate, type RejectRate } from "./reject-rate";
 

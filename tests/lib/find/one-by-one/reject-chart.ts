@@ -1,10 +1,10 @@
 import type { Result } from "@/lib/base";
-import { groupByPeriod, type Period } from "./group";
-import type { TrendIssue } from "./issue";
-import type { BeadObservation } from "./observation";
-import { pChart, type PChart } from "./p-chart";
+import { groupByPeriod, type Period } from "@/lib/trends/group";
+import type { TrendIssue } from "@/lib/trends/issue";
+import type { BeadObservation } from "@/lib/trends/observation";
+import { pChart, type PChart } from "@/lib/trends/p-chart";
 import { rejectRate } from "./reject-rate";
-import { usualRules, type SignalRule } from "./signals";
+import { usualRules, type SignalRule } from "@/lib/trends/signals";
 
 /**
  * Rejected beads among the decided ones, period by period, as a p-chart; each point keeps the beads it is made of.
