@@ -40,10 +40,7 @@ describe("a card lies in the picture where its truth says", () => {
   it.each(scenes)(
     "on %s its edges lie within half a pixel of the projected ones",
     (scenario, seed, clear) => {
-      for (const quality of inDepth([seed === 7 ? "photo" : "exact-draft"], [
-        "exact-draft",
-        "photo",
-      ] as const)) {
+      for (const quality of inDepth([seed === 7 ? photo : draft], [draft, photo])) {
         const errors = edgeErrors(renderScene({ scenario, seed, megapixels: 0.8, quality, distortion: 0 }));
         const seen = errors.filter((error) => !Number.isNaN(error));
         expect(seen.length).toBeGreaterThanOrEqual(clear);
