@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { renderScene, scenarioNames } from "@/demo-images";
+import { renderTruth, scenarioNames } from "@/demo-images";
 import { drawPoreDiameter } from "@/demo-images/imperfections/pore";
 import { drawSpatterDiameter } from "@/demo-images/imperfections/spatter";
 import { createRandom } from "@/demo-images/noise/random";
@@ -30,9 +30,7 @@ describe("defaults lie around the published sizes of real beads", () => {
 });
 
 describe("the scenarios together", () => {
-  const truths = scenarioNames.map(
-    (scenario) => renderScene({ megapixels: 0.1, quality: "exact-draft", scenario, seed: 7 }).truth,
-  );
+  const truths = scenarioNames.map((scenario) => renderTruth({ megapixels: 0.1, scenario, seed: 7 }));
   const diameters = (kind: string): number[] =>
     truths.flatMap(({ imperfections }) =>
       imperfections.filter((mark) => mark.kind === kind).map((mark) => mark.sizes.diameterMm!),

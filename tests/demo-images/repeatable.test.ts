@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import sharp from "sharp";
-import { encodePicture, renderScene, renderSceneOnThreads, scenarioNames } from "@/demo-images";
+import { encodePicture, renderScene, renderSceneOnThreads, renderTruth, scenarioNames } from "@/demo-images";
 import { imperfectionIds } from "@/lib/trade";
+import { inDepth } from "../setup/in-depth";
 
 const small = { megapixels: 0.1, quality: "exact-draft" } as const;
 
@@ -27,7 +28,14 @@ describe("the same seed", () => {
 
 describe("the scenarios together", () => {
   // Set-ups and shapes only: the coarsest picture carries them all.
-  const truths = scenarioNames.map((scenario) => renderScene({ ...small, scenario, seed: 7 }).truth);
+  const truths = scenarioNames.map((scenario) => renderTruth({ ...small, scenario, seed: 7 }));
+
+  it("have the truth of their pictures", () => {
+    for (const scenario of inDepth(["tee-toes-slag", "hard-cracks"] as const, scenarioNames))
+      expect(renderScene({ ...small, scenario, seed: 7 }).truth).toEqual(
+        truths[scenarioNames.indexOf(scenario)],
+      );
+  });
 
   it("show every kind of the vocabulary", () => {
     const shown = new Set(truths.flatMap((truth) => truth.imperfections.map((mark) => mark.kind)));

@@ -4,8 +4,7 @@ import path from "node:path";
 import { afterAll, beforeAll } from "vitest";
 import { openDb, type Db } from "@/lib/db";
 import type { Pen } from "@/lib/store";
-// The engine is plain JavaScript, because the start script needs it before anything is compiled.
-import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
+import { layMigrated } from "./migrated";
 
 export interface FreshDb {
   readonly db: Db;
@@ -20,8 +19,9 @@ export function useFreshDb(): () => FreshDb {
   let fresh: FreshDb | null = null;
   beforeAll(async () => {
     const folder = mkdtempSync(path.join(tmpdir(), "toeline-db-"));
-    const url = `file:${path.join(folder, "toeline.db")}`;
-    await applyMigrations(url);
+    const file = path.join(folder, "toeline.db");
+    const url = `file:${file}`;
+    await layMigrated(file);
     const db = openDb(url);
     fresh = { db, pen: { db, by: "test" }, folder, url };
   });

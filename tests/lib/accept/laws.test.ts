@@ -4,10 +4,11 @@ import { judge, listCriteria, type JudgeInput, type Verdict } from "@/lib/accept
 import type { Quantity } from "@/lib/measure";
 import { imperfectionIds, imperfections } from "@/lib/trade";
 import { judgeInputs } from "./arbitraries";
+import { inDepth } from "../../setup/in-depth";
 
 /** Every crack of the vocabulary: whoever adds one must add it to the tables, or the laws below fail. */
 const crackIds = imperfectionIds.filter((id) => imperfections[id].group === "crack");
-const runs = { numRuns: 400, seed: 20261125 };
+const runs = { numRuns: inDepth(150, 400), seed: 20261125 };
 
 function verdictOf(input: JudgeInput): Verdict {
   const result = judge(input);

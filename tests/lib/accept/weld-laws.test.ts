@@ -3,10 +3,11 @@ import type { Verdict, VerdictRow } from "@/lib/accept";
 import type { decide } from "@/lib/accept/decide";
 import { judgeParsed } from "@/lib/accept/judge";
 import { brokenLaws, type Judge } from "./broken-laws";
+import { inDepth } from "../../setup/in-depth";
 
 /** Laws of our own; no published source. */
 const quick = Boolean(process.env["TOELINE_QUICK"]);
-const WELDS = quick ? 1_000 : 20_000;
+const WELDS = quick ? 1_000 : inDepth(5_000, 20_000);
 
 interface Real {
   decide: typeof decide;

@@ -5,7 +5,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
+import { layMigrated } from "../../setup/migrated";
 import { openDb } from "@/lib/db";
 import { receivePhoto, viewPath } from "@/lib/photo";
 import { isSha256 } from "@/lib/photo/paths";
@@ -27,7 +27,7 @@ interface Shop {
 async function openShop(): Promise<Shop> {
   const folder = mkdtempSync(path.join(tmpdir(), "toeline-shop-"));
   const url = `file:${path.join(folder, "toeline.db")}`;
-  await applyMigrations(url);
+  await layMigrated(url.slice("file:".length));
   const db = openDb(url);
   return {
     folder,

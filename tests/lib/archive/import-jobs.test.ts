@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
+import { layMigrated } from "../../setup/migrated";
 import { openDb } from "@/lib/db";
 import { originalPath } from "@/lib/photo";
 import { archiveOf, importArchive, jobsAlong } from "@/lib/archive";
@@ -23,7 +23,7 @@ const shops: FreshDb[] = [];
 async function emptyShop(): Promise<FreshDb> {
   const folder = mkdtempSync(path.join(tmpdir(), "toeline-shop-"));
   const url = `file:${path.join(folder, "toeline.db")}`;
-  await applyMigrations(url);
+  await layMigrated(url.slice("file:".length));
   const db = openDb(url);
   shops.push({ db, pen: { db, by: "test" }, folder, url });
   return shops.at(-1)!;

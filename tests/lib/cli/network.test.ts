@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
+import { layMigrated } from "../../setup/migrated";
 import { openDb } from "@/lib/db";
 import { PATIENT_MS } from "../../setup/patience";
 
@@ -12,7 +12,7 @@ const root = fileURLToPath(new URL("../../..", import.meta.url));
 let folder = "";
 beforeAll(async () => {
   folder = mkdtempSync(path.join(tmpdir(), "toeline-cli-"));
-  await applyMigrations(`file:${path.join(folder, "toeline.db")}`);
+  await layMigrated(path.join(folder, "toeline.db"));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -17,9 +17,10 @@ import { signBead } from "@/lib/inspect/sign-bead";
 import { weldResults, type WeldsInput } from "@/lib/inspect/weld-results";
 import { type InspectionResult } from "@/lib/inspect/signed-record";
 import { beadOf, recordOf, soundBead, undercut } from "./build";
+import { inDepth } from "../../setup/in-depth";
 
 type ResultsOf = typeof weldResults;
-const runs = { numRuns: 3000, seed: 20261126 };
+const runs = { numRuns: inDepth(1000, 3000), seed: 20261126 };
 
 /** Whole numbers only, so that the oracle below can compare without rounding. */
 const arbExtent = (least: number): fc.Arbitrary<Extent> =>

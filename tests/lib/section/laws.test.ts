@@ -15,6 +15,7 @@ import { macroNames, macroTruthOf, type MacroName } from "@/demo-images";
 import { chance } from "../measure/camera";
 import { exact, scale } from "./known-shapes";
 import { drawSection } from "./rendered/study";
+import { inDepth } from "../../setup/in-depth";
 
 /** Sections of every joint and fault, drawn without error on a photo looked at square. */
 const drawings = new Map<string, SectionDrawing>();
@@ -81,7 +82,7 @@ const anySection = fc.record({
   name: fc.constantFrom(...macroNames),
   seed: fc.integer({ min: 1, max: 4 }),
 });
-const runs = { numRuns: 60, seed: 5817 };
+const runs = { numRuns: inDepth(25, 60), seed: 5817 };
 
 describe("the figures of a section", () => {
   it("do not change when the photo is turned or shifted", () => {

@@ -14,6 +14,7 @@ import {
 } from "@/lib/setup";
 import { setupCodes, severities } from "@/lib/setup/finding";
 import { setupArb } from "./setup-arbitrary";
+import { inDepth } from "../../setup/in-depth";
 
 const run = (fields: Partial<RunSetup>) => checkSetup({ ...emptyRunSetup, ...fields });
 const codes = (fields: Partial<RunSetup>) => run(fields).map((f) => f.code);
@@ -417,7 +418,7 @@ describe("laws", () => {
           }
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: inDepth(1000, 3000) },
     );
   });
 

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { emptyBeadJudgement } from "@/lib/assess";
-import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
+import { layMigrated } from "../../setup/migrated";
 import { openDb } from "@/lib/db";
 import { JobContentSchema } from "@/lib/inspect";
 import { archiveOf, importArchive, importSentence } from "@/lib/archive";
@@ -166,7 +166,7 @@ describe("in an archive", () => {
   async function shop(): Promise<{ readonly pen: Pen; readonly folder: string }> {
     const folder = mkdtempSync(path.join(tmpdir(), "toeline-limits-"));
     const url = `file:${path.join(folder, "toeline.db")}`;
-    await applyMigrations(url);
+    await layMigrated(url.slice("file:".length));
     const db = openDb(url);
     folders.push(folder);
     closing.push(() => db.$disconnect());

@@ -7,6 +7,7 @@ import type { Network } from "@/lib/diagnose/network/types";
 import { anyCase, randomFrom } from "./arbitraries";
 import { enumeratePosterior } from "./enumerate";
 import { infer } from "./infer";
+import { inDepth } from "../../../setup/in-depth";
 
 /** Largest difference of two posteriors, marginals absolute and log evidence absolute. */
 function gap(a: ReturnType<typeof infer>, b: ReturnType<typeof infer>): number {
@@ -20,7 +21,7 @@ describe("infer against enumeration", () => {
       fc.property(anyCase, ({ network, evidence }) => {
         expect(gap(infer(network, evidence), enumeratePosterior(network, evidence))).toBeLessThan(1e-10);
       }),
-      { numRuns: 4000 },
+      { numRuns: inDepth(1500, 4000) },
     );
   });
 });

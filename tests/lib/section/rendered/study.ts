@@ -51,6 +51,13 @@ export interface SectionStudySize {
   readonly firstShape: number;
 }
 
+/** What the ordinary run goes through; the deep run takes the small study, which is twice as large. */
+export const ordinarySectionStudy: SectionStudySize = {
+  sections: { rule: 18, card: 18, strip: 2 },
+  megapixels: 0.6,
+  seed: 17639,
+  firstShape: 1,
+};
 export const smallSectionStudy: SectionStudySize = {
   sections: { rule: 36, card: 36, strip: 4 },
   megapixels: 0.6,
