@@ -3,6 +3,7 @@
 const kindWords: Readonly<Record<string, string>> = {
   account: "Account",
   bead: "Bead",
+  "deleted-bead": "Deleted bead",
   setup: "Kept set-up",
   setting: "Setting",
   person: "Person",

@@ -59,7 +59,7 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
     if (record) here.set(id, record);
   }
   const takenPhotos = await photosElsewhere(db, manifest.beads);
-  const taken = new Set((await db.bead.findMany({ select: { number: true } })).map(({ number }) => number));
+  const taken = await takenNumbers(db);
   const fateOf = (bead: ExchangeBead): PlannedBead["fate"] => {
     const record = here.get(bead.id);
     if (record)
@@ -94,6 +94,15 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
     renumbered: beads.filter(({ fate, number, ownNumber }) => fate === "new" && number !== ownNumber).length,
     otherTables: manifest.tablesDigest !== tablesDigest(),
   };
+}
+
+/** A deleted bead keeps its number: it may come back, and its sheets are about. */
+async function takenNumbers(db: Db | Tx): Promise<ReadonlySet<number>> {
+  const [beads, deleted] = [
+    await db.bead.findMany({ select: { number: true } }),
+    await db.deletedBead.findMany({ select: { number: true } }),
+  ];
+  return new Set([...beads, ...deleted].map(({ number }) => number));
 }
 
 async function planCriteria(
