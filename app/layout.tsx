@@ -6,7 +6,9 @@ import "@fontsource/barlow/600.css";
 import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
+import { SendLeftWork, WhoProvider } from "@/components/offline";
 import { MenuProvider } from "@/components/shell";
+import { actorRef } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { here } from "./_door/here";
 import { menuFor } from "./_door/menu";
@@ -26,7 +28,10 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   return (
     <html lang="en">
       <body>
-        <MenuProvider content={{ places: menuFor(actor), signedIn }}>{children}</MenuProvider>
+        <WhoProvider by={actorRef(actor)}>
+          <MenuProvider content={{ places: menuFor(actor), signedIn }}>{children}</MenuProvider>
+          <SendLeftWork />
+        </WhoProvider>
       </body>
     </html>
   );

@@ -1,13 +1,14 @@
 import { Plus } from "lucide-react";
 import Link from "next/link";
 import { BeadCard, ExportBar, FilterPanel, PICK_FORM, SavedFilters } from "@/components/beads";
+import { LeftHere } from "@/components/offline";
 import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
 import type { ShopCriteria } from "@/lib/accept";
 import { filterQuery, findBeads, listSavedFilters, readFilter } from "@/lib/find";
 import { assessContext } from "@/lib/shop";
 import { summariseBead } from "@/lib/report";
-import { chooseUnitsAction, startBead } from "./beads/actions";
+import { chooseUnitsAction } from "./beads/actions";
 import { deleteFilterAction, saveFilterAction } from "./exports/actions";
 import { asParams, askedFor, filterQuestions, hiddenParts } from "./filter-questions";
 import { currentUnits } from "./_door/current-units";
@@ -45,12 +46,13 @@ export default async function BeadsPage({ searchParams }: Search) {
             <h1>Beads</h1>
             <p role="status">{countLine(found.length, all.length, query !== "")}</p>
           </div>
-          <form action={startBead}>
-            <button className={buttonClass("main", "large")} type="submit">
+          {now.may("bead.create") && (
+            <Link className={buttonClass("main", "large")} href="/beads/new">
               <Plus aria-hidden="true" size={26} /> New bead
-            </button>
-          </form>
+            </Link>
+          )}
         </div>
+        <LeftHere />
         {all.length > 0 && <Finding {...{ now, read, beads }} shopSets={context.shopSets} />}
         {found.length === 0 ? (
           <p className={page.sum}>

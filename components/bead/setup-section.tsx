@@ -1,7 +1,9 @@
 "use client";
 
+import { Undo2 } from "lucide-react";
 import { useRouter } from "next/navigation";
 import { SavedSetups, SetupForm } from "@/components/setup";
+import { Button } from "@/components/ui";
 import type { Answer } from "@/lib/base";
 import type { RunSetup } from "@/lib/setup";
 import type { BenchProps } from "./shared";
@@ -31,6 +33,11 @@ export function SetupSection({
   const apply = (setup: RunSetup) => dispatch({ type: "setup", setup });
   return (
     <div style={{ display: "grid", gap: "var(--space-4)" }}>
+      {state.setupsBefore.length > 0 && (
+        <Button onClick={() => dispatch({ type: "setup.undo" })}>
+          <Undo2 size={20} aria-hidden="true" /> Undo the last change of the set-up
+        </Button>
+      )}
       <SavedSetups
         saved={saved}
         last={last}

@@ -19,6 +19,7 @@ import {
   type History,
 } from "@/lib/marks";
 import type { RunSetup } from "@/lib/setup";
+import { changeSetup, undoSetup } from "./setup-undo";
 
 /** One photo on the workbench: what is fixed about it, and its drawing with its undo steps. */
 export interface WorkPhoto extends PhotoFacts {
@@ -34,6 +35,8 @@ export interface WorkState {
   readonly title: string;
   readonly welder: string | null;
   readonly setup: RunSetup;
+  /** Set-ups before this one, oldest first, for undoing. */
+  readonly setupsBefore: readonly RunSetup[];
   readonly judgement: BeadJudgement;
   readonly photos: readonly WorkPhoto[];
 }
@@ -41,10 +44,13 @@ export interface WorkState {
 export type WorkAction =
   | { readonly type: "name"; readonly title?: string; readonly welder?: string | null }
   | { readonly type: "setup"; readonly setup: RunSetup }
+  | { readonly type: "setup.undo" }
   | { readonly type: "judgement"; readonly change: Partial<BeadJudgement> }
   | { readonly type: "draw"; readonly photoId: string; readonly action: EditAction }
   | { readonly type: "section"; readonly photoId: string; readonly action: SectionAction }
   | { readonly type: "photo.add"; readonly photo: PhotoFacts & { readonly role: PhotoRole } }
+  /** A photo that was on this device alone is stored now. */
+  | { readonly type: "photo.stored"; readonly photo: PhotoFacts & { readonly role: PhotoRole } }
   | { readonly type: "photo.remove"; readonly photoId: string }
   | { readonly type: "photo.role"; readonly photoId: string; readonly role: PhotoRole }
   | { readonly type: "replace"; readonly state: WorkState };
@@ -55,6 +61,7 @@ export function startWork(content: BeadContent, photos: readonly PhotoFacts[]): 
     title: content.title,
     welder: content.welder,
     setup: content.setup,
+    setupsBefore: [],
     judgement: content.judgement,
     photos: photos.map((facts) =>
       workPhoto(facts, drawings.get(facts.id)?.role ?? "face", drawings.get(facts.id)),
@@ -81,7 +88,9 @@ export function work(state: WorkState, action: WorkAction): WorkState {
         welder: action.welder === undefined ? state.welder : action.welder,
       };
     case "setup":
-      return { ...state, setup: action.setup };
+      return { ...state, ...changeSetup(state, action.setup) };
+    case "setup.undo":
+      return { ...state, ...undoSetup(state) };
     case "judgement":
       return { ...state, judgement: { ...state.judgement, ...action.change } };
     case "draw":
@@ -95,7 +104,9 @@ export function work(state: WorkState, action: WorkAction): WorkState {
         return history === photo.history ? photo : { ...photo, history };
       });
     case "photo.add":
-      return { ...state, photos: [...state.photos, workPhoto(action.photo, action.photo.role)] };
+      return withPhoto(state, action.photo);
+    case "photo.stored":
+      return storedPhoto(state, action.photo);
     case "photo.remove":
       return { ...state, photos: state.photos.filter((photo) => photo.id !== action.photoId) };
     case "photo.role":
@@ -118,6 +129,17 @@ function workSection(
   const section = editSection(from, action);
   const isNew = present.section === null && action.type === "section.joint";
   return section === from && !isNew ? history : advance(history, { ...present, section });
+}
+
+function withPhoto(state: WorkState, photo: PhotoFacts & { readonly role: PhotoRole }): WorkState {
+  return { ...state, photos: [...state.photos, workPhoto(photo, photo.role)] };
+}
+
+/** What was drawn on it meanwhile, and what it was said to show, stays. */
+function storedPhoto(state: WorkState, photo: PhotoFacts & { readonly role: PhotoRole }): WorkState {
+  const { id, sha256, widthPx, heightPx } = photo;
+  if (!state.photos.some((one) => one.id === id)) return withPhoto(state, photo);
+  return changePhoto(state, id, (one) => ({ ...one, sha256, widthPx, heightPx }));
 }
 
 function changePhoto(state: WorkState, id: string, change: (photo: WorkPhoto) => WorkPhoto): WorkState {

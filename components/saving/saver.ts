@@ -35,7 +35,14 @@ export function isCollision({ issues }: Refusal): boolean {
   return issues.some(({ code }) => code.endsWith("-changed-elsewhere"));
 }
 
-const awayCodes: ReadonlySet<string> = new Set(["unreachable", "store-full", "store-unusable"]);
+const awayCodes: ReadonlySet<string> = new Set([
+  "unreachable",
+  "store-full",
+  "store-unusable",
+  "photo-cut-off",
+  "photo-disk-full",
+  "photo-store-unusable",
+]);
 
 /** Nobody answered, or the store could not write just now: the same save may well be taken later. */
 export function isAway({ issues }: Refusal): boolean {
