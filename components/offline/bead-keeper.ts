@@ -3,14 +3,17 @@ import type { BeadContent, PhotoFacts, PhotoRole } from "@/lib/assess";
 import type { Answer } from "@/lib/base";
 import { deviceStore, type DeviceStore } from "./device-store";
 import { keyOf, newId, unsentOf, type KeptBead, type KeptPhoto } from "./kept";
-import { sendKept, type Doors, type MadeBead, type TakenPhoto } from "./send-kept";
+import { mayBringOldPages } from "./old-pages";
+import { sendKept, type Doors, type MadeBead, type TakenPhoto, type Told } from "./send-kept";
 import { openingOf, takeUp, type PageBead } from "./take-up";
-import { holdWork, windowId, withLeftWork } from "./window-lock";
+import { windowsHere, type Windows } from "./window-lock";
 
 /** What this window knows of its bead beside what is on the screen. */
 export interface KeeperState {
   readonly isNew: boolean;
   readonly number: number | null;
+  /** As in `KeptBead`. */
+  readonly madeAs: string | null;
   /** Waiting here, those that were refused included. */
   readonly photos: readonly KeptPhoto[];
   /** false: this browser keeps nothing, so unsent work is on this screen alone. */
@@ -48,8 +51,9 @@ export class BeadKeeper {
     private readonly whose: Whose,
     private readonly keepsCopies: () => boolean = mayBringOldPages,
     private readonly openStore: () => Promise<DeviceStore | null> = deviceStore,
+    private readonly windows: Windows = windowsHere,
   ) {
-    this.#state = { isNew: whose.isNew, number: whose.number, photos: [], keeps: true };
+    this.#state = { isNew: whose.isNew, number: whose.number, madeAs: null, photos: [], keeps: true };
   }
 
   readonly state = (): KeeperState => this.#state;
@@ -67,37 +71,50 @@ export class BeadKeeper {
     this.#store = store;
     if (!store) return this.#tell({ keeps: false });
     const { beadId, by } = this.whose;
-    this.#key = keyOf(beadId, windowId(newId));
+    this.#key = keyOf(beadId, this.windows.windowId(newId));
     const [beads, photos] = await Promise.all([store.beadsOf(beadId), store.photosOf(beadId)]);
     this.#tell({ photos: photos.filter((photo) => photo.by === by) });
     const left = await this.#leftOf(beads.filter((bead) => bead.by === by));
-    this.#letGo = holdWork(this.#key);
+    this.#letGo = this.windows.holdWork(this.#key);
     const { taken, done } = openingOf(page, left);
     for (const key of done) await store.drop("beads", key);
     if (!taken || !(await store.takeOver(taken.key, { ...taken, key: this.#key }))) return null;
     this.#isKept = true;
     const { isNew, number } = taken;
-    this.#tell({ isNew: this.#state.isNew && isNew, number: this.#state.number ?? number });
+    // The window was gone before it heard that the record was made; the page shows what it was made as.
+    const madeAs = taken.madeAs ?? (isNew && !this.#state.isNew ? page.content.title : null);
+    this.#tell({ isNew: this.#state.isNew && isNew, number: this.#state.number ?? number, madeAs });
     return { ...takeUp(page, taken), held: taken.held };
   }
 
   async #leftOf(beads: readonly KeptBead[]): Promise<readonly KeptBead[]> {
     const isLeft = ({ key, at }: KeptBead) =>
-      key === this.#key || withLeftWork(key, Date.now() - at, () => Promise.resolve(true));
+      key === this.#key || this.windows.withLeftWork(key, Date.now() - at, () => Promise.resolve(true));
     const left = await Promise.all(beads.map(isLeft));
     return beads.filter((_, i) => left[i]);
   }
 
   /** Writes down what the screen holds now; at once, or as soon as the write before it has ended. */
   keep(screen: Held<BeadContent>, photos: readonly PhotoFacts[]): void {
-    const { isNew, number, photos: waiting } = this.#state;
+    const { isNew, number, madeAs, photos: waiting } = this.#state;
     // The store leaves out what is drawn on a photo that it does not have.
     const held = { ...screen, isSent: screen.isSent && waiting.length === 0 };
     this.#photos = photos;
     if (!this.#store || (held.isSent && !this.#isKept)) return;
     const { beadId, by } = this.whose;
     this.#isKept = !held.isSent || this.keepsCopies();
-    const bead = { key: this.#key, beadId, by, isNew, number, held, photos, at: Date.now(), stuck: null };
+    const bead = {
+      key: this.#key,
+      beadId,
+      by,
+      isNew,
+      number,
+      madeAs,
+      held,
+      photos,
+      at: Date.now(),
+      stuck: null,
+    };
     this.#due = this.#isKept ? bead : "drop";
     this.#writing ??= this.#writeAll().finally(() => {
       this.#writing = null;
@@ -148,13 +165,22 @@ export class BeadKeeper {
     await this.#store?.putPhoto(other).catch(() => undefined);
   }
 
-  /** One round of sending; `news` is told after this device knows. */
-  send(basedOn: number, content: BeadContent, doors: Doors, news: KeeperNews): Promise<Answer<Saved>> {
-    const { isNew } = this.#state;
+  /**
+   * One round of sending; `news` is told after this device knows. Nothing goes out before it is written down that it
+   * does: whoever takes this up after a kill must know what may have arrived.
+   */
+  async send(basedOn: number, content: BeadContent, doors: Doors, news: KeeperNews): Promise<Answer<Saved>> {
+    await this.settled();
+    const { isNew, madeAs } = this.#state;
+    const { beadId } = this.whose;
     const photos = () => this.#state.photos;
-    return sendKept({ beadId: this.whose.beadId, isNew, basedOn, content, photos }, doors, {
+    return sendKept({ beadId, isNew, madeAs, basedOn, content, photos }, doors, this.#told(news));
+  }
+
+  #told(news: KeeperNews): Told {
+    return {
       made: (bead) => {
-        this.#tell({ isNew: false, number: bead.number });
+        this.#tell({ isNew: false, number: bead.number, madeAs: bead.title });
         news.made(bead);
       },
       taken: async (kept, photo) => {
@@ -165,7 +191,7 @@ export class BeadKeeper {
         await this.refusePhoto(kept, why);
         news.refused(kept, why);
       },
-    });
+    };
   }
 
   readonly unsent = (isSent: boolean) => unsentOf(isSent, this.#state.photos);
@@ -181,9 +207,4 @@ export class BeadKeeper {
     this.#listeners.forEach((listener) => listener());
     return null;
   }
-}
-
-/** A page may come out of this device's own store, and then be older than what was saved since. */
-function mayBringOldPages(): boolean {
-  return Boolean(navigator.serviceWorker?.controller);
 }

@@ -12,6 +12,8 @@ export interface KeptBead {
   readonly isNew: boolean;
   /** null while there is no record. */
   readonly number: number | null;
+  /** The title its record was made with where it began on this device; null: it did not, or there is none yet. */
+  readonly madeAs: string | null;
   readonly held: Held<BeadContent>;
   /** What is known of its photos; `sha256` is empty while one waits here. */
   readonly photos: readonly PhotoFacts[];

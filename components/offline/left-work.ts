@@ -3,7 +3,7 @@ import { serverDoors } from "./bead-doors";
 import { deviceStore, type DeviceStore } from "./device-store";
 import { photosToSend, type KeptBead } from "./kept";
 import { sendLeft } from "./send-left";
-import { withLeftWork } from "./window-lock";
+import { windowsHere } from "./window-lock";
 
 /** A bead of which this device has more than the store. */
 export interface LeftBead {
@@ -52,7 +52,7 @@ async function round(by: string): Promise<boolean> {
         serverDoors(() => undefined),
       );
     // The first that gets no answer is enough: the others would not get one either.
-    answered = (await withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
+    answered = (await windowsHere.withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
     if (!answered) break;
   }
   await look(store, by);

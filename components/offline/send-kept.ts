@@ -34,15 +34,17 @@ export interface Told {
 export interface ToSend {
   readonly beadId: string;
   readonly isNew: boolean;
+  /** As in `KeptBead`. */
+  readonly madeAs: string | null;
   readonly basedOn: number;
   readonly content: BeadContent;
   /** Those that wait now; asked when their turn comes. */
   readonly photos: () => readonly KeptPhoto[];
 }
 
-/** With the title that the record was made with, unless somebody wrote one. */
-export function titled(content: BeadContent, title: string): BeadContent {
-  return content.title === emptyBeadContent.title ? { ...content, title } : content;
+/** With the title that the record was made with, unless somebody wrote one: what is sent twice must be the same twice. */
+function titled(content: BeadContent, title: string | null): BeadContent {
+  return title !== null && content.title === emptyBeadContent.title ? { ...content, title } : content;
 }
 
 /**
@@ -56,7 +58,7 @@ export async function sendKept(job: ToSend, doors: Doors, told: Told): Promise<A
   if (made) await told.made(made.value);
   const stopped = await sendPhotos(job, doors, told);
   if (stopped) return stopped;
-  const content = made ? titled(job.content, made.value.title) : job.content;
+  const content = titled(job.content, made?.value.title ?? job.madeAs);
   // A bead begun here grew from nothing; the first revision of its record is 1.
   return doors.save(job.beadId, Math.max(1, job.basedOn), content);
 }

@@ -2,14 +2,20 @@ import { isAway, Saver, type Saved } from "@/components/saving";
 import type { BeadContent } from "@/lib/assess";
 import { inWords, type Answer } from "@/lib/base";
 import type { DeviceStore } from "./device-store";
+import { mayBringOldPages } from "./old-pages";
 import { photosToSend, type KeptBead } from "./kept";
-import { sendKept, titled, type Doors } from "./send-kept";
+import { sendKept, type Doors } from "./send-kept";
 
 /**
  * Sends what a gone window left of one bead, as that window would have: in order, nothing twice, and what needs a person
  * stays with the reason. Resolves to false where nobody answered.
  */
-export async function sendLeft(store: DeviceStore, left: KeptBead, doors: Doors): Promise<boolean> {
+export async function sendLeft(
+  store: DeviceStore,
+  left: KeptBead,
+  doors: Doors,
+  keepsCopies: () => boolean = mayBringOldPages,
+): Promise<boolean> {
   let bead = left;
   const put = async (part: Partial<KeptBead>) => {
     bead = { ...bead, ...part };
@@ -18,10 +24,7 @@ export async function sendLeft(store: DeviceStore, left: KeptBead, doors: Doors)
   const saver = new Saver<BeadContent, Saved>(
     left.held.basedOn,
     left.held.content,
-    (basedOn, one) => {
-      const content = titled(one, bead.held.content.title);
-      return sendOne(store, { ...bead, held: { ...bead.held, basedOn, content } }, doors, put);
-    },
+    (basedOn, content) => sendOne(store, { ...bead, held: { ...bead.held, basedOn, content } }, doors, put),
     "Toeline did not answer.",
   );
   saver.resume(left.held);
@@ -30,20 +33,22 @@ export async function sendLeft(store: DeviceStore, left: KeptBead, doors: Doors)
   const state = saver.state();
   const refusal = "refusal" in state ? state.refusal : null;
   if (refusal && isAway(refusal)) {
-    await put({ held: { ...saver.held(), content: bead.held.content, isSent: false } });
+    await put({ held: { ...saver.held(), isSent: false } });
     return false;
   }
   const refused =
     (await store.photosOf(left.beadId)).find((photo) => photo.refused !== null)?.refused ?? null;
   const stuck = refusal ? inWords(refusal) : refused;
-  if (revision !== null && stuck === null) await store.drop("beads", left.key);
-  else await put({ stuck });
+  // What went out counts, whatever else needs a person: sent once more from before it, it would collide with itself.
+  if (revision === null || stuck !== null) await put({ stuck, held: { ...saver.held(), isSent: false } });
+  else if (keepsCopies()) await put({ held: saver.held() });
+  else await store.drop("beads", left.key);
   return true;
 }
 
 async function sendOne(
   store: DeviceStore,
-  { beadId, by, isNew, held }: KeptBead,
+  { beadId, by, isNew, madeAs, held }: KeptBead,
   doors: Doors,
   put: (part: Partial<KeptBead>) => Promise<void>,
 ): Promise<Answer<Saved>> {
@@ -52,9 +57,8 @@ async function sendOne(
     waiting = waiting.filter((photo) => photo.id !== id);
   };
   const { basedOn, content } = held;
-  return sendKept({ beadId, isNew, basedOn, content, photos: () => waiting }, doors, {
-    made: ({ number, title }) =>
-      put({ isNew: false, number, held: { ...held, content: titled(content, title) } }),
+  return sendKept({ beadId, isNew, madeAs, basedOn, content, photos: () => waiting }, doors, {
+    made: ({ number, title }) => put({ isNew: false, number, madeAs: title }),
     taken: async ({ id }) => {
       leave(id);
       await store.drop("photos", id);

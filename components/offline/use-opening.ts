@@ -2,9 +2,10 @@
 
 import { useEffect } from "react";
 import type { useRevision, Saved } from "@/components/saving";
-import { mergeContent, type BeadContent } from "@/lib/assess";
+import type { BeadContent } from "@/lib/assess";
 import type { BeadKeeper } from "./bead-keeper";
 import type { PageBead } from "./take-up";
+import { goOn } from "./go-on";
 import type { ScreenNews } from "./kept-saving";
 
 interface Opened {
@@ -12,18 +13,6 @@ interface Opened {
   readonly keeper: BeadKeeper;
   readonly save: ReturnType<typeof useRevision<BeadContent, Saved>>;
   readonly news: { readonly current: ScreenNews };
-}
-
-/** What was done on the screen before it was known what lies on the device is kept beside it: all marks of both. */
-function goOn(
-  { held, content, photos }: NonNullable<Awaited<ReturnType<BeadKeeper["open"]>>>,
-  saver: Opened["save"]["saver"],
-  news: ScreenNews,
-): void {
-  const screen = saver.held();
-  saver.resume(held);
-  if (!screen.isSent) saver.touch();
-  news.onTakenUp(screen.isSent ? content : mergeContent(screen.content, content), photos);
 }
 
 /** Once, when the screen is shown: what this device holds of the bead comes on the screen and is sent. */

@@ -15,7 +15,7 @@ const WINDOW = "toeline-window";
  * This window's id among those of this device. With locks a new one for each page; where there are none (plain http), a
  * page that is loaded again keeps it, and so finds its own work without knowing whether anybody else has it.
  */
-export function windowId(fresh: () => string): string {
+function windowId(fresh: () => string): string {
   const [navigation] = performance.getEntriesByType("navigation") as PerformanceNavigationTiming[];
   const before = locks() || navigation?.type !== "reload" ? null : sessionStorage.getItem(WINDOW);
   const id = before ?? fresh();
@@ -24,7 +24,7 @@ export function windowId(fresh: () => string): string {
 }
 
 /** Says to every window of this device that this work is under a hand. Returns how to let it go. */
-export function holdWork(key: string): () => void {
+function holdWork(key: string): () => void {
   here.add(key);
   let letGo = (): void => undefined;
   const done = new Promise<void>((resolve) => {
@@ -42,11 +42,7 @@ export function holdWork(key: string): () => void {
  *
  * @param untouchedMs How long ago it was last written.
  */
-export async function withLeftWork<T>(
-  key: string,
-  untouchedMs: number,
-  work: () => Promise<T>,
-): Promise<T | null> {
+async function withLeftWork<T>(key: string, untouchedMs: number, work: () => Promise<T>): Promise<T | null> {
   if (here.has(key)) return null;
   const manager = locks();
   if (!manager) return untouchedMs > LEFT_ALONE_MS ? work() : null;
@@ -58,3 +54,7 @@ export async function withLeftWork<T>(
       throw error;
     });
 }
+
+/** How windows of one device know of each other. */
+export const windowsHere = { windowId, holdWork, withLeftWork };
+export type Windows = typeof windowsHere;

@@ -109,8 +109,11 @@ export class Saver<C, V extends Saved = Saved> {
   };
 
   /** Goes on where a window that is gone stopped. The next change is what it held, so that alone is nothing new. */
-  readonly resume = ({ basedOn, tried, isSent }: Held<C>): void => {
+  readonly resume = ({ basedOn, content, tried, isSent }: Held<C>): void => {
     this.revision = basedOn;
+    // At once, not with the screen: what is asked for `held` meanwhile must not be what stood there before.
+    this.#latest = content;
+    this.#sent = content;
     this.#tried = tried;
     this.#adopts = true;
     if (isSent) return;

@@ -43,7 +43,7 @@ async function saveState(bench: Bench, state: string) {
 async function point(bench: Bench, x: number, y: number) {
   await bench.tool("Point");
   await bench.click(x, y);
-  await bench.pick("Surface pore");
+  await bench.pick("Undercut");
 }
 
 describe("the server goes and comes back while somebody marks", () => {
