@@ -5,6 +5,7 @@ import { LeftHere } from "@/components/offline";
 import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
 import type { ShopCriteria } from "@/lib/accept";
+import { isDemoThere } from "@/lib/demo";
 import { filterQuery, findBeads, listSavedFilters, readFilter } from "@/lib/find";
 import { assessContext } from "@/lib/shop";
 import { summariseBead } from "@/lib/report";
@@ -45,6 +46,7 @@ export default async function BeadsPage({ searchParams }: Search) {
           <div>
             <h1>Beads</h1>
             <p role="status">{countLine(found.length, all.length, query !== "")}</p>
+            <DemoOffer now={now} />
           </div>
           {now.may("bead.create") && (
             <Link className={buttonClass("main", "large")} href="/beads/new">
@@ -72,8 +74,23 @@ export default async function BeadsPage({ searchParams }: Search) {
           </ul>
         )}
         {pages > 1 && <Pages at={at} pages={pages} query={query} />}
+        {now.may("bead.delete") && (
+          <p>
+            <Link href="/beads/deleted">Deleted beads</Link>
+          </p>
+        )}
       </main>
     </>
+  );
+}
+
+/** Offered as long as there is something of it. */
+async function DemoOffer({ now }: { now: Here }) {
+  if (!now.may("people.manage") || !(await isDemoThere(now.db))) return null;
+  return (
+    <p>
+      This is a demo shop, invented to look around in. <Link href="/demo">Clear it and begin empty</Link>
+    </p>
   );
 }
 

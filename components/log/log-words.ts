@@ -19,6 +19,7 @@ const kindWords: Readonly<Record<string, string>> = {
   record: "Inspection",
   signed: "Signed record",
   filter: "Saved filter",
+  demo: "Demo shop",
   photo: "Photo",
 };
 
