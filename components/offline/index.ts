@@ -6,3 +6,4 @@ export type { KeptBeadSaving } from "./kept-saving";
 export { useKeptBead } from "./use-kept-bead";
 export { WaitingPhotos } from "./waiting-photos";
 export { WhoProvider } from "./who";
+export { ForgetPages, WorkerHere } from "./worker-here";

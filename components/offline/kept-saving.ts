@@ -22,6 +22,8 @@ export interface KeptBeadSaving extends KeeperState {
   readonly save: Revision<Saved>;
   /** How much of this bead only this device has. */
   readonly unsent: { readonly changes: boolean; readonly photos: number; readonly count: number };
+  /** The same as of this moment, for a press: what was done just now may not be on the screen yet. */
+  readonly countUnsent: () => KeptBeadSaving["unsent"];
   /** Which photo is on its way, and which part of it has gone out. */
   readonly sending: { readonly id: string; readonly share: number } | null;
   /** What was said of photos, in sentences, the last round of them. */

@@ -16,7 +16,7 @@ export function LinkWhenSent({
   children,
 }: {
   href: string;
-  kept: Pick<KeptBeadSaving, "unsent" | "save">;
+  kept: Pick<KeptBeadSaving, "unsent" | "countUnsent" | "save">;
   /** Names the page at the beginning of a sentence: "The sheet". */
   what: string;
   className?: string | undefined;
@@ -26,6 +26,7 @@ export function LinkWhenSent({
   const [isWaiting, setWaiting] = useState(false);
   const { unsent, save } = kept;
   const isComplete = unsent.count === 0;
+  const isAway = save.state.kind === "refused" || (save.state.kind === "saving" && save.state.after !== null);
   useEffect(() => {
     if (isWaiting && isComplete) router.push(href);
   }, [isWaiting, isComplete, router, href]);
@@ -35,7 +36,7 @@ export function LinkWhenSent({
         href={href}
         className={className}
         onClick={(event) => {
-          if (isComplete) return;
+          if (kept.countUnsent().count === 0) return;
           event.preventDefault();
           setWaiting(true);
           void save.flush();
@@ -43,7 +44,7 @@ export function LinkWhenSent({
       >
         {children}
       </Link>
-      {isWaiting && !isComplete && (
+      {isWaiting && !isComplete && (isAway || unsent.photos > 0) && (
         <div className={styles.waits} role="status">
           <p>
             {what} waits for {missing(unsent)}. It opens by itself once Toeline has it.

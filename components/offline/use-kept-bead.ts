@@ -18,7 +18,8 @@ import { useWho } from "./who";
  * A bead that is saved at a revision and kept on this device until it is: each gesture is written down at once, what got
  * no answer goes out again by itself, and a window that comes after a killed one takes up where that one stopped.
  *
- * @param bead What the page brought. An empty id: not known yet which bead it is.
+ * @param bead What the page brought.
+ * @param photos Of those on the screen.
  */
 export function useKeptBead(
   bead: PageBead & { readonly id: string; readonly number: number | null },
@@ -31,14 +32,10 @@ export function useKeptBead(
   const { said, setSaid, tell } = useSaid();
   const [sending, setSending] = useState<KeptBeadSaving["sending"]>(null);
   const pictures = usePictures(state.photos);
-  const news = useRef(screen);
-  const send = (basedOn: number, one: BeadContent) =>
-    keeper
-      .send(basedOn, one, serverDoors(onWay(setSending)), newsOf(keeper, news, tell))
-      .finally(() => setSending(null));
-  const save = useRevision("auto", bead.revision, content, send);
-  useEffect(() => {
-    news.current = screen;
+  const news = useNewest(screen);
+  const save = useRevision("auto", bead.revision, content, (basedOn, one: BeadContent) => {
+    const doors = serverDoors((id, share) => setSending({ id, share }));
+    return keeper.send(basedOn, one, doors, newsOf(keeper, news, tell)).finally(() => setSending(null));
   });
   useOpening({ bead, keeper, save, news });
 
@@ -47,12 +44,13 @@ export function useKeptBead(
     () => keeper.keep(save.saver.held(), photos),
     [keeper, save.saver, save.state, content, photos, state],
   );
-  const unsent = keeper.unsent(save.state.kind === "saved" && save.saver.held().isSent);
+  const countUnsent = () => keeper.unsent(save.saver.held().isSent);
+  const unsent = countUnsent();
   useLeaveWarning(unsent.count > 0);
   useOwnAddress(bead.id, state.isNew, unsent.count > 0);
   return {
     ...state,
-    ...{ urlOf: pictures.urlOf, save, unsent, sending, said },
+    ...{ urlOf: pictures.urlOf, save, unsent, countUnsent, sending, said },
     addPhotos: async (files, role) => {
       setSaid([]);
       for (const file of files) tell(await takeIn(file, role, { keeper, pictures, screen: news.current }));
@@ -63,10 +61,14 @@ export function useKeptBead(
   };
 }
 
-const onWay =
-  (set: (sending: KeptBeadSaving["sending"]) => void) =>
-  (id: string, share: number): void =>
-    set({ id, share });
+/** What the last render brought, for what happens between renders. */
+function useNewest<T>(value: T): { readonly current: T } {
+  const newest = useRef(value);
+  useEffect(() => {
+    newest.current = value;
+  });
+  return newest;
+}
 
 /** Sentences told since they were last cleared. */
 function useSaid() {
