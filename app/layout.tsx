@@ -6,7 +6,9 @@ import "@fontsource/barlow/600.css";
 import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
+import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";
 import { MenuProvider } from "@/components/shell";
+import { actorRef } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { here } from "./_door/here";
 import { menuFor } from "./_door/menu";
@@ -15,6 +17,7 @@ import { signOutAction } from "./sign-in/actions";
 export const metadata: Metadata = {
   title: { default: "Toeline", template: "%s · Toeline" },
   description: "Read the chipped bead: sizes, likely causes, the one change to try, and the clause it meets.",
+  icons: { icon: "/icons/192.png", apple: "/icons/180.png" },
 };
 
 export const viewport: Viewport = { width: "device-width", initialScale: 1, themeColor: "#14171c" };
@@ -26,7 +29,11 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   return (
     <html lang="en">
       <body>
-        <MenuProvider content={{ places: menuFor(actor), signedIn }}>{children}</MenuProvider>
+        <WhoProvider by={actorRef(actor)}>
+          <MenuProvider content={{ places: menuFor(actor), signedIn }}>{children}</MenuProvider>
+          <SendLeftWork />
+          <WorkerHere />
+        </WhoProvider>
       </body>
     </html>
   );

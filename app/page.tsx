@@ -1,6 +1,7 @@
 import { Plus } from "lucide-react";
 import Link from "next/link";
 import { BeadCard, ExportBar, FilterPanel, PICK_FORM, SavedFilters } from "@/components/beads";
+import { LeftHere } from "@/components/offline";
 import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
 import {
@@ -17,7 +18,8 @@ import {
 import { staleBeads, workInBackground } from "@/lib/beads";
 import { assessContext, type ShopContext } from "@/lib/shop";
 import { summariseCard, type BeadSummary } from "@/lib/report";
-import { chooseUnitsAction, startBead } from "./beads/actions";
+import { isDemoThere } from "@/lib/demo";
+import { chooseUnitsAction } from "./beads/actions";
 import { deleteFilterAction, saveFilterAction } from "./exports/actions";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "./filter-questions";
 import { currentUnits } from "./_door/current-units";
@@ -50,13 +52,15 @@ export default async function BeadsPage({ searchParams }: Search) {
           <div>
             <h1>Beads</h1>
             <p role="status">{countLine(counts, query !== "")}</p>
+            <DemoOffer now={now} />
           </div>
-          <form action={startBead}>
-            <button className={buttonClass("main", "large")} type="submit">
+          {now.may("bead.create") && (
+            <Link className={buttonClass("main", "large")} href="/beads/new">
               <Plus aria-hidden="true" size={26} /> New bead
-            </button>
-          </form>
+            </Link>
+          )}
         </div>
+        <LeftHere />
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         {counts.all > 0 && <Finding {...{ now, read, counts, context }} />}
         {cards.length === 0 ? (
@@ -73,6 +77,11 @@ export default async function BeadsPage({ searchParams }: Search) {
           </ul>
         )}
         <Pages next={list.next} previous={list.previous} query={query} />
+        {now.may("bead.delete") && (
+          <p>
+            <Link href="/beads/deleted">Deleted beads</Link>
+          </p>
+        )}
       </main>
     </>
   );
@@ -111,6 +120,16 @@ function cardOf(
 ): BeadSummary {
   const { said } = bead;
   return summariseCard(bead, said && { ...said, adviceStands: said.weighedBy === context.weighedBy }, units);
+}
+
+/** Offered as long as there is something of it. */
+async function DemoOffer({ now }: { now: Here }) {
+  if (!now.may("people.manage") || !(await isDemoThere(now.db))) return null;
+  return (
+    <p>
+      This is a demo shop, invented to look around in. <Link href="/demo">Clear it and begin empty</Link>
+    </p>
+  );
 }
 
 /** Words and filters, what of them is kept for another day, and the way out with what they found. */

@@ -16,6 +16,9 @@ function filesNamed(folder: string, name: RegExp): string[] {
 /** What may be opened without asking who somebody is, with the reason. Nothing else may. */
 const open: Readonly<Record<string, string>> = {
   "app/api/health/route.ts": "says only that the server answers",
+  "app/icons/[name]/route.ts": "the house's sign, the same for everybody",
+  "app/offline/route.ts": "says what does not work without network, the same to everybody",
+  "app/sw.js/route.ts": "the worker's code, the same for everybody",
   "app/sign-in/actions.ts": "whoever signs in is nobody yet",
 };
 

@@ -11,16 +11,8 @@ import { writeSetting } from "@/lib/store";
 import { RunSetupSchema } from "@/lib/setup";
 import { actionFor, anything, beadActionFor, id, openAction, words } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
-import { here, welderOf } from "../_door/here";
+import { here } from "../_door/here";
 import { UNITS_SETTING, UnitChoiceSchema } from "../_door/units";
-
-/** Starts an empty bead and opens it; the last set-up is offered there, never filled in unasked. */
-export const startBead = actionFor("bead.create", [], async ({ pen, actor }): Promise<void> => {
-  const made = await createBead(pen, { welderId: welderOf(actor) });
-  if (!made.ok) throw new Error(made.issues[0]?.code ?? "no bead");
-  revalidatePath("/");
-  redirect(`/beads/${made.value.id}`);
-});
 
 /** The next bead: the given set-up, the change that was proposed, and a pointer back to this one. */
 export const runAgain = beadActionFor(

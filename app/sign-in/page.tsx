@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
+import { ForgetPages } from "@/components/offline";
 import { Header } from "@/components/shell";
 import { Field, page, SaidForm } from "@/components/ui";
 import { here } from "../_door/here";
@@ -14,6 +15,7 @@ export default async function SignInPage() {
   return (
     <>
       <Header />
+      <ForgetPages />
       <main className={`${page.page} ${page.narrow}`}>
         <h1>Sign in</h1>
         <SaidForm action={signInAction} submit="Sign in">

@@ -8,10 +8,10 @@ export function BeadNames({
   state,
   dispatch,
   number,
-}: Pick<BenchProps, "state" | "dispatch"> & { number: number }) {
+}: Pick<BenchProps, "state" | "dispatch"> & { number: number | null }) {
   return (
     <div className={styles.names}>
-      <span className={styles.number}>{number}</span>
+      <span className={styles.number}>{number ?? "New"}</span>
       <label className={styles.title}>
         <span className="visually-hidden">Title</span>
         <input

@@ -1,9 +1,9 @@
 "use client";
 
 import type { Dispatch } from "react";
+import { readBead, type StoredBead } from "@/components/offline";
 import { CollisionNotice, type Revision, type Saved } from "@/components/saving";
-import { mergeContent, type BeadContent } from "@/lib/assess";
-import { readBead, type StoredBead } from "./save-bead";
+import { mergeContent, type BeadContent, type PhotoFacts } from "@/lib/assess";
 import { startWork, type WorkAction } from "./work-state";
 import styles from "./workbench.module.css";
 
@@ -13,16 +13,19 @@ export type Saving = Revision<Saved>;
 export function BenchCollision({
   beadId,
   content,
+  waiting,
   save,
   dispatch,
 }: {
   beadId: string;
   content: BeadContent;
+  /** Photos that only this device has: they stay, whichever version is chosen. */
+  waiting: readonly PhotoFacts[];
   save: Saving;
   dispatch: Dispatch<WorkAction>;
 }) {
   const replace = (next: BeadContent, { photos }: StoredBead) =>
-    dispatch({ type: "replace", state: startWork(next, photos) });
+    dispatch({ type: "replace", state: startWork(next, [...photos, ...notAmong(photos, waiting)]) });
   return (
     <CollisionNotice
       className={styles.notice}
@@ -55,3 +58,6 @@ export function BenchCollision({
     />
   );
 }
+
+const notAmong = (some: readonly PhotoFacts[], others: readonly PhotoFacts[]): readonly PhotoFacts[] =>
+  others.filter(({ id }) => !some.some((one) => one.id === id));

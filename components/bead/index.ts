@@ -1,1 +1,2 @@
+export { NewWorkbench } from "./new-workbench";
 export { Workbench } from "./workbench";

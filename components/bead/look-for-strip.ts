@@ -3,14 +3,15 @@ import type { Scale } from "@/lib/marks";
 import type { FoundStrip, StripIssue } from "@/lib/strip";
 
 export interface StripPhoto {
-  readonly sha256: string;
+  /** Of the largest picture there is. */
+  readonly url: string;
   /** The upright original, in pixels: what the drawing counts in. */
   readonly widthPx: number;
 }
 
-/** The pixels of the largest picture the server shows. Throws when it cannot be loaded. */
-async function pixels(sha256: string): Promise<ImageData> {
-  const answer = await fetch(`/api/photos/${sha256}/view`);
+/** Throws when the picture cannot be loaded. */
+async function pixels(url: string): Promise<ImageData> {
+  const answer = await fetch(url);
   if (!answer.ok) throw new Error("the photo could not be loaded");
   const bitmap = await createImageBitmap(await answer.blob());
   const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
@@ -32,7 +33,7 @@ function askWorker(image: ImageData): Promise<Result<FoundStrip, StripIssue>> {
 
 /** Finds the strip in a photo and gives the scale in the drawing's pixels, or why there is none. */
 export async function lookForStrip(photo: StripPhoto): Promise<Result<Scale, StripIssue>> {
-  const image = await pixels(photo.sha256);
+  const image = await pixels(photo.url);
   const found = await askWorker(image);
   if (!found.ok) return found;
   const factor = photo.widthPx / image.width;

@@ -6,6 +6,7 @@ import type { SectionAction } from "@/lib/assess";
 import type { EditAction, Mark, MarkShapeData, PhotoPoint, Scale } from "@/lib/marks";
 import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
+import { photoUrl } from "./photo-url";
 import styles from "./photo-section.module.css";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
 import { ScalePanel } from "./scale-panel";
@@ -15,7 +16,7 @@ import type { BenchProps } from "./shared";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
-interface BoardProps extends Pick<BenchProps, "state" | "assessment" | "units"> {
+interface BoardProps extends Pick<BenchProps, "kept" | "state" | "assessment" | "units"> {
   readonly photo: WorkPhoto;
   /** Of its marks, by id. */
   readonly sizes: ReadonlyMap<string, MeasuredMark>;
@@ -23,7 +24,7 @@ interface BoardProps extends Pick<BenchProps, "state" | "assessment" | "units"> 
   readonly onSelect: (id: string | null) => void;
   readonly onAction: (action: EditAction) => void;
   readonly onSection: (action: SectionAction) => void;
-  readonly number: number;
+  readonly number: number | null;
 }
 
 /** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
@@ -55,7 +56,8 @@ export function PhotoBoard(props: BoardProps) {
       )}
       <ScalePanel
         scale={drawing.scale}
-        {...{ calibration, photo, units }}
+        {...{ calibration, units }}
+        photo={{ url: photoUrl(photo, "view", props.kept), widthPx: photo.widthPx }}
         picking={tool === "scale"}
         kind={picking.kind}
         onKind={(kind) => {
@@ -101,6 +103,7 @@ function PhotoCanvas({
   selectedId,
   onSelect,
   onAction,
+  kept,
   state,
   units,
   number,
@@ -120,11 +123,11 @@ function PhotoCanvas({
   return (
     <BeadCanvas
       photo={{
-        viewUrl: `/api/photos/${photo.sha256}/view`,
-        smallUrl: `/api/photos/${photo.sha256}/small`,
+        viewUrl: photoUrl(photo, "view", kept),
+        smallUrl: photoUrl(photo, "small", kept),
         widthPx: photo.widthPx,
         heightPx: photo.heightPx,
-        name: `Photo ${state.photos.indexOf(photo) + 1} of bead ${number}`,
+        name: `Photo ${state.photos.indexOf(photo) + 1} of ${number === null ? "a new bead" : `bead ${number}`}`,
       }}
       history={photo.history}
       {...{ selectedId, onSelect, onAction, tool, onToolChange }}

@@ -2,35 +2,28 @@
 
 import { Camera, ImagePlus } from "lucide-react";
 import { useRef, useState } from "react";
+import { WaitingPhotos, type KeptBeadSaving } from "@/components/offline";
 import { Button } from "@/components/ui";
 import type { PhotoRole } from "@/lib/assess";
-import { inWords, MAX_PHOTO_MB } from "@/lib/base";
-import { uploadPhoto, type Uploaded } from "./upload";
+import { MAX_PHOTO_MB } from "@/lib/base";
 import styles from "./photo-drop.module.css";
 
 const ACCEPT = "image/jpeg,image/png,image/webp,image/heic,image/heif,image/tiff,.heic,.heif,.tif,.tiff";
 
-interface Sending {
-  readonly name: string;
-  readonly share: number;
-}
-
-/** Drop, pick or take photos of the bead; one bar per photo being sent, one sentence per photo refused. */
+/** Drop, pick or take photos of the bead; what waits to be sent, and one sentence per photo refused. */
 export function PhotoDrop({
-  beadId,
+  kept,
   role,
   compact,
-  onUploaded,
 }: {
-  beadId: string;
+  kept: KeptBeadSaving;
   role: PhotoRole;
   compact: boolean;
-  onUploaded: (uploaded: Uploaded) => void;
 }) {
   const picker = useRef<HTMLInputElement>(null);
   const camera = useRef<HTMLInputElement>(null);
-  const { sending, messages, send } = useSending(beadId, role, onUploaded);
   const [over, setOver] = useState(false);
+  const send = (files: File[]) => kept.addPhotos(files, role);
   const size = compact ? "normal" : "large";
   return (
     <div
@@ -57,11 +50,11 @@ export function PhotoDrop({
       </div>
       <PhotoInput inputRef={camera} label="Take a photo with the camera" capture onFiles={send} />
       <PhotoInput inputRef={picker} label="Choose photos" onFiles={send} />
-      {sending && <SendingBar {...sending} />}
-      {messages.length > 0 && (
+      <WaitingPhotos kept={kept} />
+      {kept.said.length > 0 && (
         <div role="alert">
           <ul className={styles.messages}>
-            {messages.map((message) => (
+            {kept.said.map((message) => (
               <li key={message}>{message}</li>
             ))}
           </ul>
@@ -69,27 +62,6 @@ export function PhotoDrop({
       )}
     </div>
   );
-}
-
-/** Sends files one after the other; a refused one leaves its sentence and the next goes on. */
-function useSending(beadId: string, role: PhotoRole, onUploaded: (uploaded: Uploaded) => void) {
-  const [sending, setSending] = useState<Sending | null>(null);
-  const [messages, setMessages] = useState<readonly string[]>([]);
-  const tell = (told: readonly string[]) => setMessages((before) => [...before, ...told]);
-  const send = async (files: Iterable<File>) => {
-    setMessages([]);
-    for (const file of files) {
-      setSending({ name: file.name, share: 0 });
-      const answer = await uploadPhoto(beadId, file, role, (share) => setSending({ name: file.name, share }));
-      if (answer.ok) {
-        const { alsoOn, notices } = answer.value;
-        onUploaded(answer.value);
-        tell([...notices, ...alsoOn.map((number) => `The same photo is also on bead ${number}.`)]);
-      } else tell([`${file.name}: ${inWords(answer)}`]);
-    }
-    setSending(null);
-  };
-  return { sending, messages, send };
 }
 
 function Advice() {
@@ -101,18 +73,6 @@ function Advice() {
         PNG, WebP, HEIC or TIFF, up to {MAX_PHOTO_MB} MB.
       </p>
     </>
-  );
-}
-
-function SendingBar({ name, share }: Sending) {
-  const isSent = share >= 1;
-  return (
-    <div className={styles.sending} role="status">
-      <label>
-        {isSent ? `Checking ${name}` : `Sending ${name}`}
-        <progress max={1} value={isSent ? undefined : share} />
-      </label>
-    </div>
   );
 }
 

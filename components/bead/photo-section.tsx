@@ -15,7 +15,7 @@ import type { WorkPhoto } from "./work-state";
 
 /** The photos of the bead: pick one, set its scale, mark what is there. */
 export function PhotoSection(
-  props: BenchProps & { number: number; shownId: string | null; onShow: (id: string) => void },
+  props: BenchProps & { number: number | null; shownId: string | null; onShow: (id: string) => void },
 ) {
   const { beadId, state, dispatch, number, shownId, onShow } = props;
   const [selectedId, setSelectedId] = useState<string | null>(null);
@@ -37,18 +37,11 @@ export function PhotoSection(
             onRole={(photoId, role) => dispatch({ type: "photo.role", photoId, role })}
             onRemoved={(photoId) => dispatch({ type: "photo.remove", photoId })}
             beadId={beadId}
+            kept={props.kept}
           />
         </>
       )}
-      <PhotoDrop
-        beadId={beadId}
-        role="face"
-        compact={photo !== null}
-        onUploaded={({ photo: added }) => {
-          dispatch({ type: "photo.add", photo: added });
-          onShow(added.id);
-        }}
-      />
+      <PhotoDrop kept={props.kept} role="face" compact={photo !== null} />
     </div>
   );
 }
@@ -60,7 +53,7 @@ function ShownPhoto({
   onSelect,
   ...props
 }: BenchProps & {
-  number: number;
+  number: number | null;
   photo: WorkPhoto;
   selectedId: string | null;
   onSelect: (id: string | null) => void;

@@ -2,8 +2,10 @@
 
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
+import type { KeptBeadSaving } from "@/components/offline";
 import { Button, Choice } from "@/components/ui";
 import type { PhotoRole } from "@/lib/assess";
+import { photoUrl } from "./photo-url";
 import type { WorkPhoto } from "./work-state";
 import styles from "./photo-strip.module.css";
 
@@ -19,6 +21,7 @@ export function PhotoStrip({
   shownId,
   roles,
   beadId,
+  kept,
   onShow,
   onRole,
   onRemoved,
@@ -27,6 +30,7 @@ export function PhotoStrip({
   shownId: string;
   roles: readonly PhotoRole[];
   beadId: string;
+  kept: KeptBeadSaving;
   onShow: (id: string) => void;
   onRole: (id: string, role: PhotoRole) => void;
   onRemoved: (id: string) => void;
@@ -38,7 +42,7 @@ export function PhotoStrip({
         {photos.map((photo, index) => (
           <li key={photo.id}>
             <button type="button" aria-pressed={photo.id === shownId} onClick={() => onShow(photo.id)}>
-              <img src={`/api/photos/${photo.sha256}/thumb`} alt="" />
+              <img src={photoUrl(photo, "thumb", kept)} alt="" />
               <span>
                 {index + 1} {roleWords[photo.role]}
               </span>
@@ -57,7 +61,7 @@ export function PhotoStrip({
               onChoose={(role) => onRole(shown.id, role)}
             />
           </label>
-          <TakeOff key={shown.id} beadId={beadId} photo={shown} onRemoved={onRemoved} />
+          <TakeOff key={shown.id} {...{ beadId, kept }} photo={shown} onRemoved={onRemoved} />
         </div>
       )}
     </div>
@@ -67,16 +71,21 @@ export function PhotoStrip({
 /** Asks once, because the marks go with the photo. */
 function TakeOff({
   beadId,
+  kept,
   photo,
   onRemoved,
 }: {
   beadId: string;
+  kept: KeptBeadSaving;
   photo: WorkPhoto;
   onRemoved: (id: string) => void;
 }) {
   const [asking, setAsking] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
   async function remove() {
+    const waiting = kept.photos.find(({ id }) => id === photo.id);
+    if (waiting) await kept.dropPhoto(waiting);
+    if (photo.sha256 === "") return onRemoved(photo.id);
     const address = `/api/beads/${beadId}/photos/${photo.id}`;
     const answer = await fetch(address, { method: "DELETE" }).catch(() => null);
     setAsking(false);

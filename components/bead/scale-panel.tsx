@@ -1,6 +1,5 @@
 import type { ScalePickKind } from "@/components/canvas";
 import { Button } from "@/components/ui";
-import type { PhotoFacts } from "@/lib/assess";
 import type { Scale } from "@/lib/marks";
 import { defaultMeasureOptions, measureSentence, type Calibrated } from "@/lib/measure";
 import { lengthText, scaleText } from "@/lib/report";
@@ -8,6 +7,7 @@ import { MM_PER_INCH, type UnitPreferences } from "@/lib/units";
 import { ScaleCorrections } from "./scale-corrections";
 import { ScaleDrawing } from "./scale-drawing";
 import { scaleObjects } from "./scale-objects";
+import type { StripPhoto } from "./look-for-strip";
 import { StripFinder } from "./strip-finder";
 import styles from "./scale-panel.module.css";
 
@@ -27,7 +27,7 @@ export function ScalePanel({
   scale: Scale | null;
   /** What the scale came to; null while it is worked out. */
   calibration: Calibrated | null;
-  photo: PhotoFacts;
+  photo: StripPhoto;
   units: UnitPreferences;
   /** The Scale tool is in hand. */
   picking: boolean;

@@ -1,4 +1,5 @@
 import type { Dispatch } from "react";
+import type { KeptBeadSaving } from "@/components/offline";
 import type { UnitPreferences } from "@/lib/units";
 import type { BenchAssessment } from "./use-assessment";
 import type { WorkAction, WorkState } from "./work-state";
@@ -6,6 +7,8 @@ import type { WorkAction, WorkState } from "./work-state";
 /** What every part of the workbench is given. */
 export interface BenchProps {
   readonly beadId: string;
+  /** What this device keeps of the bead until Toeline has it. */
+  readonly kept: KeptBeadSaving;
   readonly state: WorkState;
   readonly dispatch: Dispatch<WorkAction>;
   readonly assessment: BenchAssessment;

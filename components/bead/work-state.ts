@@ -19,6 +19,7 @@ import {
   type History,
 } from "@/lib/marks";
 import type { RunSetup } from "@/lib/setup";
+import { changeSetup, undoSetup } from "./setup-undo";
 
 /** One photo on the workbench: what is fixed about it, and its drawing with its undo steps. */
 export interface WorkPhoto extends PhotoFacts {
@@ -34,7 +35,7 @@ export interface WorkState {
   readonly title: string;
   readonly welder: string | null;
   readonly setup: RunSetup;
-  /** Set-ups before the present one, the last on top. */
+  /** Set-ups before this one, oldest first, for undoing. */
   readonly setupsBefore: readonly RunSetup[];
   readonly judgement: BeadJudgement;
   readonly photos: readonly WorkPhoto[];
@@ -48,6 +49,8 @@ export type WorkAction =
   | { readonly type: "draw"; readonly photoId: string; readonly action: EditAction }
   | { readonly type: "section"; readonly photoId: string; readonly action: SectionAction }
   | { readonly type: "photo.add"; readonly photo: PhotoFacts & { readonly role: PhotoRole } }
+  /** A photo that was on this device alone is stored now. */
+  | { readonly type: "photo.stored"; readonly photo: PhotoFacts & { readonly role: PhotoRole } }
   | { readonly type: "photo.remove"; readonly photoId: string }
   | { readonly type: "photo.role"; readonly photoId: string; readonly role: PhotoRole }
   | { readonly type: "replace"; readonly state: WorkState };
@@ -85,9 +88,9 @@ export function work(state: WorkState, action: WorkAction): WorkState {
         welder: action.welder === undefined ? state.welder : action.welder,
       };
     case "setup":
-      return { ...state, setup: action.setup, setupsBefore: setupsBefore(state, action.setup) };
+      return { ...state, ...changeSetup(state, action.setup) };
     case "setup.undo":
-      return undoSetup(state);
+      return { ...state, ...undoSetup(state) };
     case "judgement":
       return { ...state, judgement: { ...state.judgement, ...action.change } };
     case "draw":
@@ -101,7 +104,9 @@ export function work(state: WorkState, action: WorkAction): WorkState {
         return history === photo.history ? photo : { ...photo, history };
       });
     case "photo.add":
-      return { ...state, photos: [...state.photos, workPhoto(action.photo, action.photo.role)] };
+      return withPhoto(state, action.photo);
+    case "photo.stored":
+      return storedPhoto(state, action.photo);
     case "photo.remove":
       return { ...state, photos: state.photos.filter((photo) => photo.id !== action.photoId) };
     case "photo.role":
@@ -109,29 +114,6 @@ export function work(state: WorkState, action: WorkAction): WorkState {
     case "replace":
       return action.state;
   }
-}
-
-/** So many set-ups can be gone back to. */
-const MOST_SETUPS = 50;
-
-/** What is typed into one field is one step back, however many letters it took; everything else is one of its own. */
-function setupsBefore({ setup, setupsBefore: before }: WorkState, next: RunSetup): readonly RunSetup[] {
-  const changed = changedFields(setup, next);
-  if (changed.length === 0) return before;
-  const last = before.at(-1);
-  const isTyping = changed.length === 1 && typeof (next[changed[0]!] ?? setup[changed[0]!]) === "number";
-  const goesOn = isTyping && last !== undefined && changedFields(last, setup).join() === changed[0];
-  return goesOn ? before : [...before, setup].slice(-MOST_SETUPS);
-}
-
-const changedFields = (a: RunSetup, b: RunSetup): readonly (keyof RunSetup)[] =>
-  (Object.keys(b) as (keyof RunSetup)[]).filter((key) => a[key] !== b[key]);
-
-function undoSetup(state: WorkState): WorkState {
-  const last = state.setupsBefore.at(-1);
-  return last === undefined
-    ? state
-    : { ...state, setup: last, setupsBefore: state.setupsBefore.slice(0, -1) };
 }
 
 /** A section begins with its first point, or when somebody says which joint was cut. */
@@ -147,6 +129,17 @@ function workSection(
   const section = editSection(from, action);
   const isNew = present.section === null && action.type === "section.joint";
   return section === from && !isNew ? history : advance(history, { ...present, section });
+}
+
+function withPhoto(state: WorkState, photo: PhotoFacts & { readonly role: PhotoRole }): WorkState {
+  return { ...state, photos: [...state.photos, workPhoto(photo, photo.role)] };
+}
+
+/** What was drawn on it meanwhile, and what it was said to show, stays. */
+function storedPhoto(state: WorkState, photo: PhotoFacts & { readonly role: PhotoRole }): WorkState {
+  const { id, sha256, widthPx, heightPx } = photo;
+  if (!state.photos.some((one) => one.id === id)) return withPhoto(state, photo);
+  return changePhoto(state, id, (one) => ({ ...one, sha256, widthPx, heightPx }));
 }
 
 function changePhoto(state: WorkState, id: string, change: (photo: WorkPhoto) => WorkPhoto): WorkState {

@@ -1,10 +1,10 @@
 "use client";
 
-import { FileText } from "lucide-react";
+import { FileText, Trash2 } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
-import { useRevision } from "@/components/saving";
+import { LinkWhenSent } from "@/components/offline";
 import { Header, UnitSwitch } from "@/components/shell";
 import type { ShopCriteria } from "@/lib/accept";
 import { isPlanned, type BeadContent, type PhotoFacts, type TriedChange } from "@/lib/assess";
@@ -15,13 +15,13 @@ import { BenchCollision, type Saving } from "./bench-collision";
 import { BenchTabs, type PartId } from "./bench-tabs";
 import { CausesSection } from "./causes-section";
 import { PhotoSection } from "./photo-section";
-import { saveBead } from "./save-bead";
 import { SaveNote } from "./save-note";
 import { SectionPart } from "./section-part";
 import type { BenchProps } from "./shared";
 import { SetupSection, type SavedSetup, type SetupStore } from "./setup-section";
 import { useParts } from "./use-parts";
 import { useAssessment } from "./use-assessment";
+import { useKeptWork } from "./use-kept-work";
 import { VerdictSection } from "./verdict-section";
 import { startWork, toContent, work } from "./work-state";
 import styles from "./workbench.module.css";
@@ -30,7 +30,9 @@ import { YourChange } from "./your-change";
 export interface WorkbenchProps {
   readonly bead: {
     readonly id: string;
-    readonly number: number;
+    /** null: it was begun on this device, and there is no record of it yet. */
+    readonly number: number | null;
+    /** 0 where there is no record. */
     readonly revision: number;
     readonly content: BeadContent;
     readonly photos: readonly PhotoFacts[];
@@ -49,7 +51,9 @@ export interface WorkbenchProps {
     readonly gauges: readonly Gauge[];
   };
   /** Starts the next bead from the given set-up and opens it. */
-  readonly onRunAgain: (tried: TriedChange, setup: RunSetup) => Promise<void>;
+  readonly onRunAgain: (beadId: string, tried: TriedChange, setup: RunSetup) => Promise<void>;
+  /** Whether this person may delete the bead. */
+  readonly mayDelete: boolean;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
 }
 
@@ -62,21 +66,25 @@ export function Workbench(props: WorkbenchProps) {
   const [state, dispatch] = useReducer(work, bead, ({ content, photos }) => startWork(content, photos));
   const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
   const content = useMemo(() => toContent(state), [state]);
-  const save = useRevision("auto", bead.revision, content, saveBead.bind(null, bead.id));
+  const kept = useKeptWork(bead, content, state, dispatch, setShownId);
   const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
-  const shared = { beadId: bead.id, state, dispatch, assessment, units: units.preferences };
+  const shared = { beadId: bead.id, kept, state, dispatch, assessment, units: units.preferences };
   const parts = useParts(state.photos, shownId, assessment.answer);
   const { section, beside } = parts;
   const { tried } = content.judgement;
   return (
     <ShopGaugesProvider value={shop.gauges}>
       <div className={styles.page}>
-        <BenchHeader {...props} save={save} />
+        <BenchHeader {...props} kept={kept} />
         {tried && isPlanned(content) && <YourChange tried={tried} previous={bead.previous} />}
-        <BenchCollision beadId={bead.id} {...{ content, save, dispatch }} />
+        <BenchCollision
+          beadId={bead.id}
+          waiting={state.photos.filter(({ sha256 }) => sha256 === "")}
+          {...{ content, save: kept.save, dispatch }}
+        />
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
-            <PhotoSection {...shared} number={bead.number} shownId={shownId} onShow={setShownId} />
+            <PhotoSection {...shared} number={kept.number} shownId={shownId} onShow={setShownId} />
           </section>
           <section className={styles.side} aria-label={parts.parts.find(({ id }) => id === beside)?.label}>
             <BenchTabs {...parts} stops={assessment.stops} onChoose={parts.choose} />
@@ -85,7 +93,7 @@ export function Workbench(props: WorkbenchProps) {
                 part={beside}
                 shared={shared}
                 bench={props}
-                flush={save.flush}
+                flush={kept.save.flush}
                 onGoMark={() => parts.choose("photo")}
               />
             </div>
@@ -97,13 +105,31 @@ export function Workbench(props: WorkbenchProps) {
 }
 
 /** Who saves, the way to the sheet, the units. */
-function BenchHeader({ bead, units, onChooseUnits, save }: WorkbenchProps & { save: Saving }) {
+function BenchHeader({
+  bead,
+  units,
+  onChooseUnits,
+  mayDelete,
+  kept,
+}: WorkbenchProps & { kept: BenchProps["kept"] }) {
   return (
     <Header>
-      <SaveNote state={save.state} />
-      <Link href={`/beads/${bead.id}/sheet`} className={styles.sheetLink} onClick={() => void save.flush()}>
-        <FileText size={20} aria-hidden="true" /> Sheet
-      </Link>
+      <SaveNote state={kept.save.state} unsent={kept.unsent} keeps={kept.keeps} />
+      {!kept.isNew && mayDelete && (
+        <Link href={`/beads/${bead.id}/delete`} className={styles.sheetLink} aria-label="Delete this bead">
+          <Trash2 size={20} aria-hidden="true" />
+        </Link>
+      )}
+      {!kept.isNew && (
+        <LinkWhenSent
+          href={`/beads/${bead.id}/sheet`}
+          kept={kept}
+          what="The sheet"
+          className={styles.sheetLink}
+        >
+          <FileText size={20} aria-hidden="true" /> Sheet
+        </LinkWhenSent>
+      )}
       <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
     </Header>
   );
@@ -142,8 +168,8 @@ function Beside({
           shop={shop}
           onGoMark={onGoMark}
           onRunAgain={async (tried, setup) => {
-            await flush();
-            await onRunAgain(tried, setup);
+            // What is not stored yet would be missing from the next bead.
+            if ((await flush()) !== null) await onRunAgain(bead.id, tried, setup);
           }}
         />
       );

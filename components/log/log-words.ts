@@ -3,6 +3,7 @@
 const kindWords: Readonly<Record<string, string>> = {
   account: "Account",
   bead: "Bead",
+  "deleted-bead": "Deleted bead",
   setup: "Kept set-up",
   setting: "Setting",
   person: "Person",
@@ -18,6 +19,7 @@ const kindWords: Readonly<Record<string, string>> = {
   record: "Inspection",
   signed: "Signed record",
   filter: "Saved filter",
+  demo: "Demo shop",
   photo: "Photo",
 };
 

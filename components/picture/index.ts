@@ -1,3 +1,4 @@
+export { houseSign } from "./house-sign";
 export { layerInk } from "./layer-ink";
 export { highlight, palette } from "./palette";
 export { CroppedPhoto, MarkOverlay, svgElements } from "./scene-svg";

@@ -35,7 +35,7 @@ export function sendPhoto<T>(sending: PhotoToSend<T>): Promise<Answer<T>> {
 }
 
 /** What can be refused before a byte goes out. */
-function unfitPhoto({ size }: File): Refusal | null {
+export function unfitPhoto({ size }: File): Refusal | null {
   if (size === 0) return refused("photo-empty", "This file is empty. Take or choose the photo again.");
   if (size <= MAX_PHOTO_BYTES) return null;
   return refused(

@@ -2,13 +2,14 @@
 
 import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from "react";
 import type { Refusal } from "@/lib/base";
-import { Saver, type Save, type Saved, type SaveState } from "./saver";
+import { retryAfterMs } from "./retry";
+import { isAway, Saver, type Save, type Saved, type SaveState } from "./saver";
 
 /** How long the hands must rest before what they did is saved. */
 const QUIET_MS = 500;
 
 const unreachable = {
-  auto: "Toeline did not answer, so the last change is only on this screen. It is sent with the next one.",
+  auto: "Toeline did not answer, so the last change is only on this screen. It is sent as soon as it answers again.",
   asked:
     "Toeline did not answer, so nothing was saved. What you typed stays here; check the connection and try again.",
 } as const;
@@ -41,7 +42,10 @@ export function useRevision<C, V extends Saved>(
   revision: number,
   content: C,
   save: Save<C, V>,
-): Revision<V> {
+): Revision<V> & {
+  /** For whoever keeps the work beyond this window; the same one as long as the screen is shown. */
+  readonly saver: Saver<C, V>;
+} {
   const saving = useRef(save);
   const [saver] = useState(
     () =>
@@ -60,6 +64,7 @@ export function useRevision<C, V extends Saved>(
     return () => clearTimeout(timer);
   }, [saver, flush, content, when]);
   useFlushWhenLeaving(flush, when);
+  useRetry(state, flush, when);
 
   const takeStored = useCallback((stored: Saved) => saver.settle(stored.revision, true), [saver]);
   const keepOwn = useCallback(
@@ -69,7 +74,7 @@ export function useRevision<C, V extends Saved>(
     },
     [saver, flush, send, when],
   );
-  return { state, flush, send, collide, takeStored, keepOwn };
+  return { state, flush, send, collide, takeStored, keepOwn, saver };
 }
 
 /** What was changed last is sent before the page is gone. */
@@ -84,4 +89,21 @@ function useFlushWhenLeaving(flush: () => Promise<unknown>, when: When): void {
       window.removeEventListener("pagehide", leaving);
     };
   }, [flush, when]);
+}
+
+/** What got no answer is sent again by itself: after a while, and at once when the network comes back. */
+function useRetry(state: SaveState, flush: () => Promise<unknown>, when: When): void {
+  const failures = useRef(0);
+  useEffect(() => {
+    if (state.kind === "saved") failures.current = 0;
+    if (when === "asked" || state.kind !== "refused" || !isAway(state.refusal)) return;
+    const again = () => void flush();
+    const timer = setTimeout(again, retryAfterMs(failures.current, Math.random()));
+    failures.current += 1;
+    window.addEventListener("online", again);
+    return () => {
+      clearTimeout(timer);
+      window.removeEventListener("online", again);
+    };
+  }, [state, flush, when]);
 }

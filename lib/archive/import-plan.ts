@@ -69,7 +69,7 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
     if (record) here.set(id, record);
   }
   const takenPhotos = await photosElsewhere(db, manifest.beads);
-  const taken = new Set((await db.bead.findMany({ select: { number: true } })).map(({ number }) => number));
+  const taken = await takenNumbers(db);
   const fates = manifest.beads.map((bead) => ({ bead, fate: fateOf(bead, here.get(bead.id), takenPhotos) }));
   const numbers = newNumbers(
     fates.flatMap(({ bead, fate }) => (fate === "new" ? [bead] : [])),
@@ -98,6 +98,15 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
     renumbered: beads.filter(({ fate, number, ownNumber }) => fate === "new" && number !== ownNumber).length,
     otherTables: manifest.tablesDigest !== tablesDigest(),
   };
+}
+
+/** A deleted bead keeps its number: it may come back, and its sheets are about. */
+async function takenNumbers(db: Db | Tx): Promise<ReadonlySet<number>> {
+  const [beads, deleted] = [
+    await db.bead.findMany({ select: { number: true } }),
+    await db.deletedBead.findMany({ select: { number: true } }),
+  ];
+  return new Set([...beads, ...deleted].map(({ number }) => number));
 }
 
 async function planCriteria(

@@ -49,11 +49,12 @@ export async function attachPhoto<T, I extends Issue>(
   }
 }
 
-/** Takes a photo out of the store that no bead carries and no signed record names. */
+/** Takes a photo out of the store that no bead carries, no deleted one either, and no signed record names. */
 export async function letGoPhoto(db: Db, dataDir: string, sha256: string): Promise<void> {
   await discardPhoto(dataDir, sha256, async () => {
     try {
       if ((await db.photo.count({ where: { sha256 } })) > 0) return true;
+      if ((await db.deletedBead.count({ where: { content: { contains: sha256 } } })) > 0) return true;
       return (await db.signedRevision.count({ where: { content: { contains: sha256 } } })) > 0;
     } catch {
       // A database that does not answer cannot say that nobody needs it; one photo too many harms nobody.

@@ -12,12 +12,24 @@ import type { BeadRecord, PhotoRecord } from "./bead-record";
 import { changedParts } from "./changed-parts";
 import { keepFacts } from "./keep-facts";
 import { photoColumn } from "./photo-column";
-import { findRow, toRecord, withPhotos } from "./read-bead";
+import { findRow, roleOf, toRecord, withPhotos } from "./read-bead";
 
-/** A new bead with the next running number; what `start` leaves out stays empty. */
+/** The next running number: that of a bead that was deleted stays its own. */
+export async function nextBeadNumber(tx: Tx): Promise<number> {
+  const newest = { orderBy: { number: "desc" }, select: { number: true } } as const;
+  const [bead, deleted] = [await tx.bead.findFirst(newest), await tx.deletedBead.findFirst(newest)];
+  return Math.max(bead?.number ?? 0, deleted?.number ?? 0) + 1;
+}
+
+/**
+ * A new bead with the next running number; what `start` leaves out stays empty. With an id that is taken, by a bead or by
+ * one that was deleted, none is made.
+ */
 export async function createBead(
   pen: Pen,
   start: Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> & {
+    /** Made by the device that began the bead, `isNewId`; left out: made here. */
+    id?: string;
     createdAt?: Date;
     previousId?: string;
     /** Person who ran it. */
@@ -27,11 +39,11 @@ export async function createBead(
   } = {},
 ): Promise<Result<BeadRecord, RecordIssue>> {
   return writing(pen, async (tx, log) => {
-    const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
-    const number = (last?.number ?? 0) + 1;
+    if (start.id !== undefined && (await isTaken(tx, start.id))) return fail(issue("bead-there-already"));
+    const number = await nextBeadNumber(tx);
     const row = await tx.bead.create({
       data: {
-        id: newId(),
+        id: start.id ?? newId(),
         number,
         title: start.title ?? `Bead ${number}`,
         welder: start.welder ?? null,
@@ -49,6 +61,11 @@ export async function createBead(
     await log(`bead:${row.id}`, "bead.made", { number });
     return ok(toRecord(row));
   });
+}
+
+async function isTaken(tx: Tx, id: string): Promise<boolean> {
+  const [there, deleted] = [{ where: { id }, select: { id: true } }, { where: { beadId: id } }];
+  return (await tx.bead.findUnique(there)) !== null || (await tx.deletedBead.count(deleted)) > 0;
 }
 
 /**
@@ -69,6 +86,9 @@ export async function saveBead(
   }
   return writing(pen, async (tx, log) => {
     const before = await findRow(tx, id);
+    // Sent again because the answer got lost: it is saved, and nobody else's change is in the way.
+    if (before && before.revision > basedOn && isAsStored(toRecord(before).content, parsed.data))
+      return ok({ revision: before.revision });
     const saved = await writeBead(tx, id, basedOn, parsed.data);
     if (saved.ok && before) {
       const changed = changedParts(toRecord(before).content, parsed.data);
@@ -77,6 +97,17 @@ export async function saveBead(
     }
     return saved;
   });
+}
+
+/** Whether writing this would change nothing. Photos that the bead does not carry are not written. */
+function isAsStored(stored: BeadContent, sent: BeadContent): boolean {
+  const known = new Set(stored.photos.map(({ id }) => id));
+  const photos = sent.photos.filter(({ id }) => known.has(id));
+  const order = stored.photos.filter(({ id }) => photos.some((photo) => photo.id === id));
+  return (
+    photos.every(({ id }, i) => order[i]?.id === id) &&
+    changedParts(stored, { ...sent, welder: sent.welder || null, photos }).length === 0
+  );
 }
 
 async function writeBead(
@@ -116,28 +147,34 @@ export interface NewPhoto {
 
 /**
  * Puts a stored photo on a bead. The revision stays: a save from a window that does not know the photo yet leaves it
- * alone, so nothing collides.
+ * alone, so nothing collides. With an id that the device gave it (`isNewId`), the same photo may come again after an
+ * answer was lost: it is there already, and that is the answer.
  */
 export async function addPhoto(
   pen: Pen,
   beadId: string,
   { views = [], ...photo }: NewPhoto,
   role: PhotoRole,
+  ownId?: string,
 ): Promise<Result<{ readonly record: PhotoRecord; readonly alsoOn: readonly number[] }, RecordIssue>> {
   return writing(pen, async (tx, log) => {
     const bead = await tx.bead.findUnique({
       where: { id: beadId },
-      include: { photos: { select: { place: true, sha256: true } } },
+      include: { photos: { select: { id: true, place: true, sha256: true, role: true } } },
     });
     if (!bead) return fail(issue("bead-gone"));
-    if (bead.photos.some((other) => other.sha256 === photo.sha256))
-      return fail(issue("photo-already-on-bead"));
+    const same = bead.photos.find((other) => other.sha256 === photo.sha256);
+    if (same && same.id === ownId)
+      return ok({ record: { id: same.id, role: roleOf(same), ...photo }, alsoOn: [] });
+    if (same) return fail(issue("photo-already-on-bead"));
+    if (ownId !== undefined && (await tx.photo.count({ where: { id: ownId } })) > 0)
+      return fail(issue("photo-id-taken"));
     const elsewhere = await tx.photo.findMany({
       where: { sha256: photo.sha256 },
       select: { bead: { select: { number: true } } },
     });
     const place = Math.max(-1, ...bead.photos.map((other) => other.place)) + 1;
-    const id = newId();
+    const id = ownId ?? newId();
     await tx.photo.create({
       data: { id, beadId, role, place, ...photo, drawing: newPhotoContent(id, role).drawing },
     });
@@ -161,25 +198,6 @@ export async function removePhoto(
     if (count === 0) return fail(issue("photo-gone"));
     await keepFacts(tx, beadId);
     await log(`bead:${beadId}`, "photo.removed", { photo: photoId });
-    return ok(null);
-  });
-}
-
-/** Deletes a bead that no frozen record speaks of. @awaited by a screen */
-export async function deleteBead(pen: Pen, id: string): Promise<Result<null, RecordIssue>> {
-  return writing(pen, async (tx, log) => {
-    const bead = await tx.bead.findUnique({
-      where: { id },
-      select: { handIn: { select: { id: true } }, next: { select: { id: true } } },
-    });
-    if (!bead) return fail(issue("bead-gone"));
-    if (bead.handIn) return fail(issue("bead-handed-in"));
-    const signed = await tx.signedRevision.findFirst({ where: { content: { contains: `"${id}"` } } });
-    if (signed) return fail(issue("bead-signed"));
-    await tx.bead.delete({ where: { id } });
-    await log(`bead:${id}`, "bead.deleted");
-    // The beads that were run after it lose their pointer: their state changed too.
-    for (const next of bead.next) await log(`bead:${next.id}`, "bead.previous-deleted", { previous: id });
     return ok(null);
   });
 }

@@ -2,12 +2,22 @@ import "server-only";
 
 export { attachPhoto, letGoPhoto } from "./attach-photo";
 export type { BeadRecord } from "./bead-record";
-export { addPhoto, createBead, removePhoto, saveBead, type NewPhoto } from "./beads";
+export { addPhoto, createBead, nextBeadNumber, removePhoto, saveBead, type NewPhoto } from "./beads";
 export { factsDiffer } from "./facts-differ";
 export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
 export { getBead, getBeads, MOST_AT_ONCE } from "./read-bead";
 export { staleBeads, staleFacts } from "./stale";
 export { workInBackground, workNow } from "./work-again";
+export {
+  deleteBead,
+  deletedBeadThing,
+  deletionRefusal,
+  eraseDeletedBeads,
+  KEPT_DAYS,
+  listDeletedBeads,
+  restoreBead,
+  type DeletedBeadRecord,
+} from "./deleted-beads";
 export { numbersOfBeads } from "./numbers";
 export { photoColumn } from "./photo-column";
 export { sealedViews, sealViews } from "./seal-views";

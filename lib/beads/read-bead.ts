@@ -1,4 +1,4 @@
-import { BeadJudgementSchema, photoRoles } from "@/lib/assess";
+import { BeadJudgementSchema, photoRoles, type PhotoRole } from "@/lib/assess";
 import type { Db, Tx } from "@/lib/db";
 import { RunSetupSchema } from "@/lib/setup";
 import type { BeadRecord, PhotoRecord } from "./bead-record";
@@ -16,11 +16,15 @@ export function findRow(db: Db | Tx, id: string) {
   return db.bead.findUnique({ where: { id }, include: withPhotos });
 }
 
+/** A role of ours out of what the column holds. */
+export const roleOf = (photo: { readonly role: string }): PhotoRole =>
+  photoRoles.find((role) => role === photo.role) ?? "face";
+
 /** The one place where a row becomes a domain value; every JSON column is parsed on the way out. */
 export function toRecord(row: BeadRow): BeadRecord {
   const photos = row.photos.map((photo) => ({
     id: photo.id,
-    role: photoRoles.find((role) => role === photo.role) ?? "face",
+    role: roleOf(photo),
     ...readPhotoColumn(photo.drawing),
   }));
   return {

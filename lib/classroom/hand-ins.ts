@@ -2,7 +2,7 @@ import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { emptyBeadJudgement, newPhotoContent } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { keepFacts, type NewPhoto } from "@/lib/beads";
+import { keepFacts, nextBeadNumber, type NewPhoto } from "@/lib/beads";
 import { handInSetup, RunChoicesSchema } from "@/lib/course";
 import type { Db, Tx } from "@/lib/db";
 import { sha256Text, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
@@ -115,8 +115,7 @@ async function newBead(
   student: { readonly personId: string | null; readonly name: string | null },
   { views: _views, ...photo }: NewPhoto,
 ): Promise<{ beadId: string; number: number }> {
-  const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
-  const number = (last?.number ?? 0) + 1;
+  const number = await nextBeadNumber(tx);
   const [beadId, photoId] = [newId(), newId()];
   const { criteriaId, criteriaSettings } = exercise.content;
   await tx.bead.create({

@@ -1,6 +1,9 @@
-/** At each start: fills an empty database with the demo shop, once, and enters in the log what is not there yet. */
+/**
+ * At each start: fills an empty database with the demo shop, once, enters in the log what is not there yet, and erases
+ * beads that were deleted long enough ago.
+ */
 import { z } from "zod";
-import { sealViews } from "@/lib/beads";
+import { eraseDeletedBeads, sealViews } from "@/lib/beads";
 import { dataDir, databaseUrl, openDb } from "@/lib/db";
 import { demoShop, fillDemoShop } from "@/lib/demo";
 import { sweepIncoming } from "@/lib/photo";
@@ -20,6 +23,7 @@ try {
   }
   if (!filled) await writeSetting(pen, FILLED, true);
   await sealViews(db, dataDir());
+  await eraseDeletedBeads(pen, dataDir(), new Date());
 } finally {
   await db.$disconnect();
 }

@@ -134,7 +134,7 @@ const builtFrom = [
   "package-lock.json",
 ];
 
-export function buildApp() {
+export async function buildApp() {
   const stamp = fingerprint(builtFrom);
   if (isCurrent(".next/toeline", stamp)) return;
   say("Building the pages (about a minute) …");
@@ -142,6 +142,8 @@ export function buildApp() {
     env: { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" },
     onFailure: "The pages could not be built; the lines above say why.",
   });
+  const { buildWorker } = await import("./build-worker.mjs");
+  await buildWorker(root);
   leaveStamp(".next/toeline", stamp);
 }
 

@@ -114,7 +114,7 @@ try {
   generateClient();
   await migrate();
   if (accounts) await requireOwner();
-  if (!dev) buildApp();
+  if (!dev) await buildApp();
   fillDemo();
   const port = await freePort();
   if (port !== WANTED_PORT) console.log(`  Port ${WANTED_PORT} is taken; using ${port} instead.`);

@@ -53,7 +53,7 @@ function erasedWith(
   personId: string,
   handIns: ReadonlySet<string>,
 ): readonly string[] {
-  if (subject.startsWith("bead:")) return state["welderId"] === personId ? ["welder"] : [];
+  if (/^(deleted-)?bead:/.test(subject)) return state["welderId"] === personId ? ["welder"] : [];
   if (subject.startsWith("hand-in:")) return state["personId"] === personId ? ["givenName", "note"] : [];
   if (subject.startsWith("feedback:")) return handIns.has(subject.slice("feedback:".length)) ? ["reply"] : [];
   return [];

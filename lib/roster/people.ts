@@ -142,11 +142,14 @@ function emptyPerson(pen: Pen, id: string, now: Date): Promise<Result<null, Reco
     await tx.person.update({ where: { id }, data: { name: null, salt: null, userId: null, removedAt: now } });
     await tx.groupMember.deleteMany({ where: { personId: id } });
     await tx.bead.updateMany({ where: { welderId: id }, data: { welder: null } });
+    await tx.deletedBead.updateMany({ where: { welderId: id }, data: { welder: null } });
     await tx.handIn.updateMany({ where: { personId: id }, data: { givenName: null, note: null } });
     await tx.feedback.updateMany({ where: { handIn: { personId: id } }, data: { reply: null } });
     await log(`person:${id}`, "person.removed");
     for (const { groupId } of person.groups) await log(`group:${groupId}`, "group.member-removed");
     for (const bead of person.beads) await log(`bead:${bead.id}`, "bead.name-removed");
+    const deleted = await tx.deletedBead.findMany({ where: { welderId: id }, select: { id: true } });
+    for (const bead of deleted) await log(`deleted-bead:${bead.id}`, "bead.name-removed");
     for (const handIn of person.handIns) {
       await log(`hand-in:${handIn.id}`, "hand-in.words-removed");
       const feedback = await tx.feedback.findUnique({

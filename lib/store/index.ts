@@ -3,7 +3,7 @@ import "server-only";
 export { adoptUnlogged } from "./adopt";
 export { guardStore } from "./guard-store";
 export { sha256Text, stateDigest, writeLog, writeLogs } from "./log";
-export { newId } from "./new-id";
+export { isNewId, newId } from "./new-id";
 export { writing, type Pen } from "./pen";
 export { allEntries, newestEntries } from "./read-log";
 export type { RecordIssue } from "./record-issue";

@@ -7,3 +7,8 @@ const letters = "bcdfghjkmnpqrstvwxyz23456789";
 export function newId(): string {
   return Array.from(randomBytes(12), (byte) => letters[byte % letters.length]).join("");
 }
+
+const shape = new RegExp(`^[${letters}]{12}$`);
+
+/** Whether this could be an id of ours. A device that works without us makes its own; chance keeps them apart. */
+export const isNewId = (text: string): boolean => shape.test(text);

@@ -10,7 +10,13 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "bead-handed-in": () =>
     "This bead was handed in for an exercise, so it stays. Withdraw the hand-in first, while no feedback was returned.",
   "bead-signed": () => "A signed record speaks of this bead, so it stays as it is.",
+  "bead-there-already": () => "This bead is in the list already, so it was not made twice.",
+  "bead-not-deleted": () => "This bead is not among the deleted ones. Go back to the list.",
+  "bead-erased": () =>
+    "This bead was deleted more than 30 days ago and is erased. It cannot be brought back.",
   "photo-already-on-bead": () => "This photo is already on this bead, so it was not added twice.",
+  "photo-id-taken": () =>
+    "This photo could not be told from another one. Take it off here and add it once more.",
   "photo-gone": () => "This photo is no longer on the bead. Reload the page to see what is.",
   "person-not-understood": ({ path }) =>
     path[0] === "mark"

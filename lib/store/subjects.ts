@@ -8,6 +8,10 @@ const readers = {
       tx.bead.findUnique({ where: { id }, include: { photos: { orderBy: { id: "asc" } } } }),
     ids: (tx: Tx) => tx.bead.findMany({ select: { id: true } }),
   },
+  "deleted-bead": {
+    one: (tx: Tx, id: string) => tx.deletedBead.findUnique({ where: { id } }),
+    ids: (tx: Tx) => tx.deletedBead.findMany({ select: { id: true } }),
+  },
   setup: {
     one: (tx: Tx, id: string) => tx.savedSetup.findUnique({ where: { id } }),
     ids: (tx: Tx) => tx.savedSetup.findMany({ select: { id: true } }),

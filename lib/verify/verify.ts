@@ -81,6 +81,9 @@ async function checkPhotos(db: Db, folder: string, sealed: ReadonlyMap<string, s
   // Not through the relation: a row that was pointed nowhere must be found, and must not stop the search.
   for (const { sha256, beadId } of await db.photo.findMany({ select: { sha256: true, beadId: true } }))
     on(sha256, `bead ${numbers.get(beadId) ?? "unknown"}`);
+  // Of a deleted bead that can still be brought back, the photos are kept as well.
+  for (const { number, content } of await db.deletedBead.findMany())
+    for (const sha256 of photosNamed(content ?? "")) on(sha256, `deleted bead ${number}`);
   // A photo taken off its bead after signing is still what the signature speaks of.
   for (const { id, content } of await db.signedRevision.findMany({ select: { id: true, content: true } }))
     for (const sha256 of photosNamed(content)) if (!beadsOf.has(sha256)) on(sha256, `signed ${id}`);

@@ -4,7 +4,7 @@ import { emptyBeadContent } from "@/lib/assess";
 import { emptyExercise, emptyFeedback } from "@/lib/course";
 import { JobContentSchema } from "@/lib/inspect";
 import { emptyDrawing } from "@/lib/marks";
-import { addPhoto, attachPhoto, createBead, getBead, saveBead } from "@/lib/beads";
+import { addPhoto, attachPhoto, createBead, deleteBead, getBead, saveBead } from "@/lib/beads";
 import {
   addPhrase,
   createExercise,
@@ -68,6 +68,11 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   const content = { ...emptyBeadContent, title: "Lap, chipped", welder: "Marit Oddny" };
   const photos = [{ id: photoId, role: "face" as const, drawing: emptyDrawing }];
   value(await saveBead(pen, beadId, 1, { ...content, photos }));
+
+  const spoilt = value(
+    await createBead(pen, { title: "Spoilt", welder: "Marit Oddny", welderId: student.id }),
+  );
+  value(await deleteBead(pen, spoilt.id, new Date("2026-11-25T08:00:00Z")));
 
   const exerciseId = value(
     await createExercise(pen, groupId, {

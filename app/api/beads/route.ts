@@ -1,11 +1,11 @@
 import { revalidatePath } from "next/cache";
 import type { z } from "zod";
-import { welderOf } from "@/app/_door/here";
+import { thingOfBead, welderOf, type Here } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
-import { createBead, workInBackground } from "@/lib/beads";
+import { createBead, getBead, workInBackground } from "@/lib/beads";
 import { countBeads, wholePage, type PageAt } from "@/lib/find";
-import { recordSentence } from "@/lib/store";
+import { recordSentence, type RecordIssue } from "@/lib/store";
 import { askedBeads } from "../export/_asked/asked-beads";
 import { NewBeadSchema, PageSchema } from "./shapes";
 
@@ -46,18 +46,23 @@ export const GET = routeFor("bead.read", async (now, request) => {
   });
 });
 
-/** Makes a bead; what is left out stays empty. Photos come after it, one request each. */
+/**
+ * Makes a bead; what is left out stays empty. Photos come after it, one request each. With an `id` of the sender's own
+ * the request may come again after its answer was lost: the bead that is there is the answer.
+ */
 export const POST = routeFor("bead.create", async (now, request) => {
   const body = NewBeadSchema.safeParse(await request.json().catch(() => null));
   if (!body.success) return refused(body.error, 422);
-  const { title, welder, setup, judgement } = body.data;
+  const { id, title, welder, setup, judgement } = body.data;
   const made = await createBead(now.pen, {
+    ...(id === undefined ? {} : { id }),
     ...(title === undefined ? {} : { title }),
     ...(setup === undefined ? {} : { setup }),
     ...(judgement === undefined ? {} : { judgement }),
     welder: welder ?? null,
     welderId: welderOf(now.actor),
   });
+  if (!made.ok && made.issues[0]?.code === "bead-there-already") return thereAlready(now, id ?? "", made);
   if (!made.ok) {
     const issues = linesOf(made.issues, recordSentence);
     return Response.json({ issues }, { status: 503 });
@@ -65,6 +70,17 @@ export const POST = routeFor("bead.create", async (now, request) => {
   revalidatePath("/");
   return Response.json(made.value, { status: 201, headers: { location: `/api/beads/${made.value.id}` } });
 });
+
+/** Whoever may write it is told what is there; anybody else, that the id is taken. */
+async function thereAlready(
+  now: Here,
+  id: string,
+  { issues }: { readonly issues: readonly RecordIssue[] },
+): Promise<Response> {
+  const bead = now.may("bead.write", await thingOfBead(id)) ? await getBead(now.db, id) : null;
+  if (bead) return Response.json(bead, { status: 201 });
+  return Response.json({ issues: linesOf(issues, recordSentence) }, { status: 409 });
+}
 
 function refused(error: z.ZodError, status: number): Response {
   const issues = error.issues.map((one) => ({

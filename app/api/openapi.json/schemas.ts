@@ -7,7 +7,7 @@ import { MeasureCaseSchema } from "@/lib/measure";
 import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
 import { periods } from "@/lib/trends";
-import { NewBeadSchema, PageSchema } from "../beads/shapes";
+import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
 
 const text = z.string();
 const previous = z.object({ id: text, number: z.int(), title: text }).nullable();
@@ -204,7 +204,9 @@ export const trendParameters = queryOf(
   z.object({ by: z.enum(groupings.map(({ id }) => id)).optional(), period: z.enum(periods).optional() }),
 );
 export const pickParameter = queryOf(z.object({ pick: z.array(text).optional() }));
-export const roleParameter = queryOf(z.object({ role: z.enum(photoRoles).optional() }));
+export const photoParameters = queryOf(
+  z.object({ role: z.enum(photoRoles).optional(), id: OwnIdSchema.optional() }),
+);
 export const importParameters = queryOf(
   z.object({ check: z.literal("yes").optional(), conflicts: z.literal("leave").optional() }),
 );

@@ -1,14 +1,9 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { currentUnits } from "@/app/_door/current-units";
-import { beadPageFor, here, ownOnly } from "@/app/_door/here";
+import { benchProps } from "@/app/_door/bench-props";
+import { beadPageFor, here, thingOfBead } from "@/app/_door/here";
 import { Workbench } from "@/components/bead";
-import type { Gauge } from "@/components/canvas";
-import type { Db } from "@/lib/db";
-import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/inspect";
 import { beadThing, getBead } from "@/lib/beads";
-import { listInstruments } from "@/lib/jobs";
-import { lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/shop";
 import {
   chooseUnitsAction,
   deleteSetupAction,
@@ -31,46 +26,21 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: bead ? `${bead.number} ${bead.content.title}` : "Nothing here" };
 }
 
-/** What is only looked through, or reads light, gives no size. */
-const notGauges: ReadonlySet<InstrumentKind> = new Set(["magnifier", "light-meter", "borescope", "camera"]);
-
-/** The step of a gauge that nobody wrote down, mm: that of a leg gauge (common practice, no source). */
-const USUAL_STEP_MM = 0.5;
-
-async function shopGauges(db: Db): Promise<Gauge[]> {
-  const today = new Date().toISOString().slice(0, 10);
-  return (await listInstruments(db))
-    .filter(({ content, retiredAt }) => retiredAt === null && !notGauges.has(content.kind))
-    .map(({ content }) => ({
-      name: instrumentLabel(content),
-      resolution: content.resolution ?? USUAL_STEP_MM,
-      doubt: calibrationDoubt(content, today),
-    }));
-}
-
 export default async function BeadPage({ params }: Props) {
   const { beadId } = await params;
   const now = await beadPageFor("bead.read", beadId);
-  const [bead, units, saved, last, counts, gauges] = await Promise.all([
-    getBead(now.db, beadId),
-    currentUnits(),
-    listSavedSetups(now.db),
-    lastSetup(now.db, beadId, ownOnly(now.actor)),
-    shopCounts(now.db),
-    shopGauges(now.db),
-  ]);
+  const bead = await getBead(now.db, beadId);
   if (!bead) notFound();
-  const sets = await shopSetsToChoose(now.db, [bead.content.judgement.criteriaId]);
+  const { shop, ...bench } = await benchProps(now, beadId, [bead.content.judgement.criteriaId]);
   return (
     <Workbench
       bead={bead}
-      units={units}
-      savedSetups={saved}
-      lastSetup={last}
+      {...bench}
       setupStore={{ save: saveSetupAction, remove: deleteSetupAction }}
-      shop={{ counts, sets, gauges, onReset: resetShopCountsAction }}
-      onRunAgain={runAgain.bind(null, bead.id)}
+      shop={{ ...shop, onReset: resetShopCountsAction }}
+      onRunAgain={runAgain}
       onChooseUnits={chooseUnitsAction}
+      mayDelete={now.may("bead.delete", await thingOfBead(beadId))}
     />
   );
 }

@@ -28,15 +28,24 @@ export class Bench {
 
   async newBead(url: string): Promise<void> {
     await this.page.goto(url);
-    await this.page.getByRole("button", { name: "New bead" }).click();
-    await this.page.waitForURL(/\/beads\/[a-z0-9]+$/);
+    await this.page.getByRole("link", { name: "New bead" }).click();
+    await this.page.waitForURL(/\/beads\/new$/);
+    await this.page.getByLabel("Choose photos").waitFor({ state: "attached" });
   }
 
   async addPhoto(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
     await this.page.getByLabel("Choose photos").setInputFiles(file);
   }
 
+  /** The photo is shown sharp, and stored: the bead has an address of its own. */
   async photoShown(): Promise<void> {
+    await this.photoHere();
+    await this.page.waitForURL(/\/beads\/(?!new)[a-z0-9]+$/);
+    await this.page.getByRole("list", { name: "Photos on their way" }).waitFor({ state: "detached" });
+  }
+
+  /** The photo is shown sharp, wherever it is kept. */
+  async photoHere(): Promise<void> {
     await this.page
       .waitForSelector('[data-testid="bead-canvas"][data-photo-state="sharp"]', { timeout: PATIENT_MS })
       .catch(async () => {

@@ -12,6 +12,9 @@ const root = fileURLToPath(new URL("../../..", import.meta.url));
 export interface TestServer {
   readonly url: string;
   readonly dataFolder: string;
+  /** Ends the process at once, as a power cut does; `revive` starts another on the same data and port. */
+  kill(): Promise<void>;
+  revive(): Promise<void>;
   /** Stops the process and starts another on the same data: what a restart of the machine does. */
   restart(): Promise<void>;
   stop(): Promise<void>;
@@ -78,6 +81,15 @@ export async function startServer(
   return {
     url,
     dataFolder,
+    async kill() {
+      const gone = ended(child);
+      child.kill("SIGKILL");
+      await gone;
+    },
+    async revive() {
+      child = launch(port, dataFolder, accounts);
+      await untilServing(url, child);
+    },
     async restart() {
       await ended(child);
       child = launch(port, dataFolder, accounts);

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { emptyBeadContent, type BeadContent } from "@/lib/assess";
 import type { Db } from "@/lib/db";
-import type { Mark } from "@/lib/marks";
+import { emptyDrawing, type Mark } from "@/lib/marks";
 import { addPhoto, createBead, getBead, removePhoto, saveBead, type BeadRecord } from "@/lib/beads";
 import type { Pen } from "@/lib/store";
-import { deleteBead } from "@/lib/beads/beads";
+import { deleteBead } from "@/lib/beads/deleted-beads";
 import { useFreshDb } from "../../setup/fresh-db";
 import { listBeads } from "../../setup/stored-beads";
 
@@ -128,8 +128,11 @@ describe("beads", () => {
 
   it("say when they are gone", async () => {
     const bead = await newBead();
-    expect((await deleteBead(pen, bead.id)).ok).toBe(true);
-    expect(await deleteBead(pen, bead.id)).toMatchObject({ ok: false, issues: [{ code: "bead-gone" }] });
+    expect((await deleteBead(pen, bead.id, new Date())).ok).toBe(true);
+    expect(await deleteBead(pen, bead.id, new Date())).toMatchObject({
+      ok: false,
+      issues: [{ code: "bead-gone" }],
+    });
     expect(await saveBead(pen, bead.id, 1, emptyBeadContent)).toMatchObject({
       ok: false,
       issues: [{ code: "bead-gone" }],
@@ -168,5 +171,51 @@ describe("photos of a bead", () => {
       issues: [{ code: "photo-gone" }],
     });
     expect((await getBead(db, bead.id))?.photos).toHaveLength(0);
+  });
+});
+
+describe("what is sent again because its answer was lost", () => {
+  it("is made once: a bead", async () => {
+    const made = await createBead(pen, { id: "bcdfghjkmnpq", title: "Away" });
+    expect(made).toMatchObject({ ok: true, value: { id: "bcdfghjkmnpq" } });
+    expect(await createBead(pen, { id: "bcdfghjkmnpq" })).toMatchObject({
+      ok: false,
+      issues: [{ code: "bead-there-already" }],
+    });
+  });
+
+  it("is put on the bead once: a photo, with the answer it had", async () => {
+    const bead = await newBead();
+    const first = await addPhoto(pen, bead.id, photo("e"), "back", "zyxwvtsrqpnm");
+    const again = await addPhoto(pen, bead.id, photo("e"), "back", "zyxwvtsrqpnm");
+    expect(first).toMatchObject({ ok: true, value: { record: { id: "zyxwvtsrqpnm", role: "back" } } });
+    if (!first.ok || !again.ok) throw new Error("photo not added");
+    expect(again.value.record).toEqual(first.value.record);
+    const other = await newBead();
+    expect(await addPhoto(pen, other.id, photo("f"), "face", "zyxwvtsrqpnm")).toMatchObject({
+      ok: false,
+      issues: [{ code: "photo-id-taken" }],
+    });
+  });
+
+  it("is saved once: a change, and only the very same one", async () => {
+    const bead = await newBead();
+    const mine = { ...emptyBeadContent, title: "Mine", welder: "" };
+    expect(await saveBead(pen, bead.id, 1, mine)).toMatchObject({ ok: true, value: { revision: 2 } });
+    const entries = await db.logEntry.count();
+    expect(await saveBead(pen, bead.id, 1, mine)).toMatchObject({ ok: true, value: { revision: 2 } });
+    expect(await db.logEntry.count()).toBe(entries);
+    expect(await saveBead(pen, bead.id, 1, { ...mine, title: "Other" })).toMatchObject({
+      ok: false,
+      issues: [{ code: "bead-changed-elsewhere" }],
+    });
+  });
+
+  it("is saved without the photos that did not arrive yet", async () => {
+    const bead = await newBead();
+    const waiting = { id: "mnpqrstvwxyz", role: "face" as const, drawing: emptyDrawing };
+    const mine = { ...emptyBeadContent, title: "Mine", photos: [waiting] };
+    expect(await saveBead(pen, bead.id, 1, mine)).toMatchObject({ ok: true, value: { revision: 2 } });
+    expect(await saveBead(pen, bead.id, 1, mine)).toMatchObject({ ok: true, value: { revision: 2 } });
   });
 });

@@ -27,7 +27,8 @@ import { addStudent, createGroup, listGroups, removePerson } from "@/lib/roster"
 import { sha256Text, type Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { allSubjects } from "@/lib/store/subjects";
-import { deleteBead } from "@/lib/beads/beads";
+import {} from "@/lib/beads/beads";
+import { deleteBead } from "@/lib/beads/deleted-beads";
 import { stateDigest } from "@/lib/store/log";
 import type { HandedIn } from "@/lib/classroom/hand-ins";
 import { useFreshDb } from "../../setup/fresh-db";
@@ -177,7 +178,7 @@ describe("handing in a bead that is there", () => {
     value(await withdrawHandIn(pen, made.handInId));
     value(await handInBead(pen, exercise.code, made.beadId, "this one"));
     expect(codes(await handInBead(pen, exercise.code, made.beadId, ""))).toEqual(["hand-in-bead-twice"]);
-    expect(codes(await deleteBead(pen, made.beadId))).toEqual(["bead-handed-in"]);
+    expect(codes(await deleteBead(pen, made.beadId, new Date()))).toEqual(["bead-handed-in"]);
     await expectLogCoversEverything();
   });
 });

@@ -23,7 +23,8 @@ import { addPerson, removePerson, setAccount, type PersonRecord } from "@/lib/ro
 import type { Pen } from "@/lib/store";
 import { allSubjects } from "@/lib/store/subjects";
 import { checkFrozen } from "@/lib/verify/verify";
-import { deleteBead } from "@/lib/beads/beads";
+import {} from "@/lib/beads/beads";
+import { deleteBead } from "@/lib/beads/deleted-beads";
 import { stateDigest } from "@/lib/store/log";
 import { useFreshDb } from "../../setup/fresh-db";
 
@@ -180,7 +181,7 @@ describe("a signed record", () => {
   it("takes no further change, is not signed twice, and keeps its bead", async () => {
     expect(codes(await save({ lightLux: 10 }))).toEqual(["inspection-signed"]);
     expect(codes(await sign())).toEqual(["inspection-signed"]);
-    expect(codes(await deleteBead(pen, beadId))).toEqual(["bead-signed"]);
+    expect(codes(await deleteBead(pen, beadId, new Date()))).toEqual(["bead-signed"]);
   });
 
   it("is neither changed nor deleted by the database itself", async () => {

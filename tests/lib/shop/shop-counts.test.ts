@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { emptyBeadContent, emptyBeadJudgement } from "@/lib/assess";
 import { createBead, getBead, saveBead } from "@/lib/beads";
 import { resetShopCounts, shopCounts } from "@/lib/shop";
-import { deleteBead } from "@/lib/beads/beads";
+import {} from "@/lib/beads/beads";
+import { deleteBead } from "@/lib/beads/deleted-beads";
 import { useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
@@ -36,7 +37,7 @@ describe("the next bead", () => {
     if (!first.ok) throw new Error("no bead");
     const next = await createBead(pen, { previousId: first.value.id });
     if (!next.ok) throw new Error("no bead");
-    await deleteBead(pen, first.value.id);
+    await deleteBead(pen, first.value.id, new Date());
     expect((await getBead(db, next.value.id))?.previous).toBeNull();
   });
 });

@@ -12,7 +12,8 @@ import { addPerson, getPerson, removePerson } from "@/lib/roster";
 import { sha256Text } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { allSubjects } from "@/lib/store/subjects";
-import { deleteBead } from "@/lib/beads/beads";
+import {} from "@/lib/beads/beads";
+import { deleteBead } from "@/lib/beads/deleted-beads";
 import { newId } from "@/lib/store/new-id";
 import { writing } from "@/lib/store/pen";
 import { useFreshDb } from "../../setup/fresh-db";
@@ -207,9 +208,12 @@ describe("removing a person", () => {
 describe("deleting a bead", () => {
   it("is refused where a signed record speaks of it, and logged where not", async () => {
     const { pen } = fresh();
-    expect(await deleteBead(pen, beadId)).toMatchObject({ ok: false, issues: [{ code: "bead-signed" }] });
+    expect(await deleteBead(pen, beadId, new Date())).toMatchObject({
+      ok: false,
+      issues: [{ code: "bead-signed" }],
+    });
     const free = await createBead(pen, { title: "free" });
-    expect(free.ok && (await deleteBead(pen, free.value.id)).ok).toBe(true);
+    expect(free.ok && (await deleteBead(pen, free.value.id, new Date())).ok).toBe(true);
     expect(await codes()).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import { revalidatePath } from "next/cache";
 import { beadRouteFor } from "@/app/_door/route-for";
+import { OwnIdSchema } from "../../shapes";
 import { photoRoles, type PhotoRole } from "@/lib/assess";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
@@ -11,9 +12,12 @@ export const dynamic = "force-dynamic";
 
 /**
  * Takes the bytes of one photo as the body (not a form: it streams to disk as it comes) and puts it on the bead.
- * `?role=face|back|section`. Answers 201 with the photo, or the issues with their sentences.
+ * `?role=face|back|section`; `&id=` where the sender gave it one, so that
+ * the same photo may come again after an answer was lost. Answers 201 with the photo, or the issues with their sentences.
  */
 export const POST = beadRouteFor("bead.write", async (now, request, { beadId }) => {
+  const ownId = OwnIdSchema.optional().safeParse(new URL(request.url).searchParams.get("id") ?? undefined);
+  if (!ownId.success) return Response.json({ issues: [notAnId] }, { status: 400 });
   const declared = Number(request.headers.get("content-length"));
   const arriving = {
     dataDir: dataDir(),
@@ -21,7 +25,7 @@ export const POST = beadRouteFor("bead.write", async (now, request, { beadId }) 
     declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
   };
   const added = await attachPhoto(now.db, arriving, (photo) =>
-    addPhoto(now.pen, beadId, photo, roleOf(request)),
+    addPhoto(now.pen, beadId, photo, roleOf(request), ownId.data),
   );
   if (!added.ok && added.from === "photo") {
     const issues = linesOf(added.issues, photoSentence);
@@ -42,6 +46,8 @@ export const POST = beadRouteFor("bead.write", async (now, request, { beadId }) 
     { status: 201 },
   );
 });
+
+const notAnId = { code: "not-understood", path: ["id"], message: "This is no id that a photo can have." };
 
 function roleOf(request: Request): PhotoRole {
   const asked = new URL(request.url).searchParams.get("role");

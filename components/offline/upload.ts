@@ -2,7 +2,7 @@ import { sendPhoto } from "@/components/saving";
 import type { PhotoRole } from "@/lib/assess";
 import type { Answer, Line } from "@/lib/base";
 
-export interface UploadedPhoto {
+interface UploadedPhoto {
   readonly id: string;
   readonly sha256: string;
   readonly role: PhotoRole;
@@ -12,27 +12,28 @@ export interface UploadedPhoto {
   readonly heightPx: number;
 }
 
-export interface Uploaded {
+interface Uploaded {
   readonly photo: UploadedPhoto;
   /** Numbers of the other beads that carry the same photo. */
   readonly alsoOn: readonly number[];
   readonly notices: readonly string[];
 }
 
-/** Puts one photo on a bead. Never rejects. */
+/** Puts one photo on a bead under the id it has on this device; sent twice it is there once. Never rejects. */
 export function uploadPhoto(
   beadId: string,
+  photoId: string,
   photo: File,
   role: PhotoRole,
   onProgress: (share: number) => void,
 ): Promise<Answer<Uploaded>> {
   return sendPhoto({
-    to: `/api/beads/${beadId}/photos?role=${role}`,
+    to: `/api/beads/${beadId}/photos?role=${role}&id=${photoId}`,
     photo,
     onProgress,
     read: readUploaded,
     words: {
-      brokeOff: "The connection broke off, so nothing was stored. Try this photo again.",
+      brokeOff: "The connection broke off. The photo is kept on this device and sent again by itself.",
       refused: "The photo could not be taken in. Try again; if it happens again, try another photo.",
     },
   });

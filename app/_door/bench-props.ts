@@ -1,0 +1,41 @@
+import type { Gauge } from "@/components/canvas";
+import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/inspect";
+import { listInstruments } from "@/lib/jobs";
+import { lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/shop";
+import type { Db } from "@/lib/db";
+import { currentUnits } from "./current-units";
+import { ownOnly, type Here } from "./here";
+
+/** What is only looked through, or reads light, gives no size. */
+const notGauges: ReadonlySet<InstrumentKind> = new Set(["magnifier", "light-meter", "borescope", "camera"]);
+
+/** The step of a gauge that nobody wrote down, mm: that of a leg gauge (common practice, no source). */
+const USUAL_STEP_MM = 0.5;
+
+async function shopGauges(db: Db): Promise<Gauge[]> {
+  const today = new Date().toISOString().slice(0, 10);
+  return (await listInstruments(db))
+    .filter(({ content, retiredAt }) => retiredAt === null && !notGauges.has(content.kind))
+    .map(({ content }) => ({
+      name: instrumentLabel(content),
+      resolution: content.resolution ?? USUAL_STEP_MM,
+      doubt: calibrationDoubt(content, today),
+    }));
+}
+
+/** What a workbench needs beside its bead: units, set-ups to start from, what the shop knows. `beadId` null: a new one. */
+export async function benchProps(
+  { db, actor }: Here,
+  beadId: string | null,
+  criteriaIds: readonly (string | null)[],
+) {
+  const [units, savedSetups, last, counts, gauges, sets] = await Promise.all([
+    currentUnits(),
+    listSavedSetups(db),
+    lastSetup(db, beadId ?? "", ownOnly(actor)),
+    shopCounts(db),
+    shopGauges(db),
+    shopSetsToChoose(db, criteriaIds),
+  ]);
+  return { units, savedSetups, lastSetup: last, shop: { counts, sets, gauges } };
+}

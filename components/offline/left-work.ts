@@ -1,0 +1,89 @@
+import { retryAfterMs } from "@/components/saving";
+import { serverDoors } from "./bead-doors";
+import { deviceStore, type DeviceStore } from "./device-store";
+import { photosToSend, type KeptBead } from "./kept";
+import { sendLeft } from "./send-left";
+import { windowsHere } from "./window-lock";
+
+/** A bead of which this device has more than the store. */
+export interface LeftBead {
+  readonly beadId: string;
+  readonly isNew: boolean;
+  readonly number: number | null;
+  readonly title: string;
+  /** How much of it waits: its photos, and everything else as one. */
+  readonly count: number;
+  readonly stuck: string | null;
+}
+
+let shown: readonly LeftBead[] = [];
+const listeners = new Set<() => void>();
+
+export const leftWork = {
+  state: (): readonly LeftBead[] => shown,
+  subscribe: (listener: () => void): (() => void) => {
+    listeners.add(listener);
+    return () => listeners.delete(listener);
+  },
+};
+
+async function look(store: DeviceStore, by: string): Promise<readonly KeptBead[]> {
+  const [beads, photos] = await Promise.all([store.beads(), store.photos()]);
+  const own = beads.filter((bead) => bead.by === by && !bead.held.isSent).toSorted((a, b) => a.at - b.at);
+  shown = own.map(({ beadId, isNew, number, held, stuck }) => ({
+    ...{ beadId, isNew, number, stuck, title: held.content.title },
+    count: 1 + photosToSend(photos.filter((photo) => photo.beadId === beadId)).length,
+  }));
+  for (const listener of listeners) listener();
+  return own;
+}
+
+/** One round over what gone windows left; false where nobody answered. */
+async function round(by: string): Promise<boolean> {
+  const store = await deviceStore();
+  if (!store) return true;
+  let answered = true;
+  for (const bead of await look(store, by)) {
+    if (bead.stuck !== null) continue;
+    const send = () =>
+      sendLeft(
+        store,
+        bead,
+        serverDoors(() => undefined),
+      );
+    // The first that gets no answer is enough: the others would not get one either.
+    answered = (await windowsHere.withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
+    if (!answered) break;
+  }
+  await look(store, by);
+  return answered;
+}
+
+/** How often to look for work that a window left, where nothing waits for the network, ms. */
+const CALM_MS = 15_000;
+
+/** Sends what gone windows left, for as long as the page is open. Returns how to stop. */
+export function sendLeftWork(by: string): () => void {
+  let failures = 0;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let running = false;
+  let stopped = false;
+  const go = async () => {
+    if (running || stopped) return;
+    clearTimeout(timer);
+    running = true;
+    const answered = await round(by).catch(() => false);
+    running = false;
+    failures = answered ? 0 : failures + 1;
+    const wait = answered ? CALM_MS : retryAfterMs(failures - 1, Math.random());
+    if (!stopped) timer = setTimeout(() => void go(), wait);
+  };
+  const now = () => void go();
+  window.addEventListener("online", now);
+  now();
+  return () => {
+    stopped = true;
+    clearTimeout(timer);
+    window.removeEventListener("online", now);
+  };
+}

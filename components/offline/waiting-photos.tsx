@@ -1,0 +1,41 @@
+"use client";
+
+import { ImageOff } from "lucide-react";
+import { Button } from "@/components/ui";
+import type { KeptPhoto } from "./kept";
+import type { KeptBeadSaving } from "./kept-saving";
+import styles from "./waiting-photos.module.css";
+
+/** Photos that Toeline does not have yet, each with where it is; one that this browser cannot show by its name. */
+export function WaitingPhotos({ kept }: { kept: KeptBeadSaving }) {
+  if (kept.photos.length === 0) return null;
+  return (
+    <ul className={styles.waiting} aria-label="Photos on their way">
+      {kept.photos.map((photo) => (
+        <Waiting key={photo.id} {...{ photo, kept }} />
+      ))}
+    </ul>
+  );
+}
+
+function Waiting({ photo, kept }: { photo: KeptPhoto; kept: KeptBeadSaving }) {
+  const url = kept.urlOf(photo.id);
+  const share = kept.sending?.id === photo.id ? kept.sending.share : null;
+  return (
+    <li data-refused={photo.refused !== null}>
+      {url ? <img src={url} alt="" /> : <ImageOff size={28} aria-hidden="true" />}
+      <span role="status">
+        {photo.name}: {photo.refused ?? whereItIs(share, photo.size !== null)}
+        {share !== null && <progress max={1} value={share >= 1 ? undefined : share} />}
+      </span>
+      {photo.refused !== null && <Button onClick={() => void kept.dropPhoto(photo)}>Leave it out</Button>}
+    </li>
+  );
+}
+
+/** @param share Part of it that has gone out; null: it is not on its way. */
+function whereItIs(share: number | null, isShown: boolean): string {
+  if (share === null) return "kept on this device, goes out by itself";
+  if (share < 1) return "on its way";
+  return isShown ? "being checked" : "being read; this browser cannot show it before that";
+}

@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import { clearDemoShop, demoToClear, fillDemoShop, isDemoThere } from "@/lib/demo";
+import { allSubjects, writeSetting, type Pen } from "@/lib/store";
+import { createBead } from "@/lib/beads";
+import { verifyRecords } from "@/lib/verify";
+import { useFreshDb } from "../../setup/fresh-db";
+
+const fresh = useFreshDb();
+
+describe("clearing a demo shop in which nobody worked", () => {
+  it("leaves an empty shop, of which the log tells everything that was there", async () => {
+    const { db, folder } = fresh();
+    const system: Pen = { db, by: "system" };
+    // As lib/cli/demo.ts fills it.
+    await fillDemoShop(system, folder);
+    await writeSetting(system, "demo.filled", true);
+    const there = (await allSubjects(db)).filter((subject) => !subject.startsWith("setting:"));
+    expect(await demoToClear(db)).toMatchObject({ gone: there.length, staying: 0 });
+    expect(await isDemoThere(db)).toBe(true);
+    const owner: Pen = { db, by: "owner" };
+    expect(await clearDemoShop(owner, folder)).toMatchObject({ ok: true, value: { gone: there.length } });
+    expect(await allSubjects(db)).toEqual(["setting:demo.filled"]);
+    const cleared = await db.logEntry.findMany({ where: { action: "demo.cleared" } });
+    expect(cleared.map(({ subject }) => subject).sort()).toEqual([...there].sort());
+    expect(cleared.every(({ by, digest }) => by === "owner" && digest === null)).toBe(true);
+    expect(await verifyRecords(db, folder)).toMatchObject({ findings: [], photos: 0, frozen: 0 });
+    expect([await demoToClear(db), await isDemoThere(db)]).toEqual([null, false]);
+    expect(await createBead(owner)).toMatchObject({ ok: true, value: { number: 1 } });
+  });
+});
