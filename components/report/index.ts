@@ -5,3 +5,4 @@ export { PdfLink } from "./pdf-link";
 export { PrintButton } from "./print-button";
 export { Sheet } from "./sheet";
 export { SideBySide } from "./side-by-side";
+export { SharePdf } from "./share-pdf";

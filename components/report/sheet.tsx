@@ -2,6 +2,7 @@ import { MarkOverlay } from "@/components/picture";
 import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { AnswerCard } from "./answer-card";
 import { ACROSS, printedScene } from "./printed-scene";
+import { SharePhoto } from "./share-photo";
 import { SectionPart } from "./sheet-section";
 import styles from "./sheet.module.css";
 
@@ -135,6 +136,9 @@ function Photos({ sheet }: { sheet: SheetDocument }) {
           </div>
           <figcaption>
             Photo {index + 1}, {photo.role}. {photo.hasScale ? "Scale set." : "No scale."}
+            <span className={styles.onScreen}>
+              <SharePhoto photo={photo} name={`${sheet.title}, photo ${index + 1}`} />
+            </span>
           </figcaption>
         </figure>
       ))}

@@ -6,4 +6,5 @@ export { default as form } from "./form.module.css";
 export { default as page } from "./page.module.css";
 export { Panel, type PanelTone } from "./panel";
 export { nothingSaid, SaidForm, SaidLine, type Said, type SaidAction } from "./said-form";
+export { ShareButton } from "./share-button";
 export { useTypedText } from "./use-typed-text";

@@ -1,12 +1,12 @@
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContext } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { openDb } from "@/lib/db";
 import { verifyRecords } from "@/lib/verify";
 import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -18,6 +18,7 @@ let browser: Browser;
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
+beforeEach(() => server.revive());
 afterAll(async () => {
   await browser?.close();
   await server?.stop();
@@ -106,7 +107,8 @@ describe("the server goes and comes back while somebody marks", () => {
     const { page } = bench;
     await bench.saved();
     const id = idOf(bench);
-    await page.context().route("**/api/beads/**", (route) => route.abort());
+    await untilKept(page.context(), bench, ["/", "/beads/new"]);
+    await page.context().setOffline(true);
     await point(bench, 500, 400);
     await saveState(bench, "waiting");
     const list = await page.context().newPage();
@@ -114,7 +116,7 @@ describe("the server goes and comes back while somebody marks", () => {
     await list.goto(server.url);
     await list.getByText("Kept on this device").waitFor();
     await list.getByText("(1 to send)").waitFor();
-    await list.context().unroute("**/api/beads/**");
+    await list.context().setOffline(false);
     await expect.poll(() => marksOf(id), { timeout: PATIENT_MS }).toEqual([1]);
     await list.getByText("(1 to send)").waitFor({ state: "detached" });
     await list.context().close();
@@ -128,15 +130,13 @@ describe("the server goes and comes back while somebody marks", () => {
     const other = new Bench(await (await browser.newContext(desktop)).newPage());
     await other.page.goto(page.url());
     await other.photoShown();
-    await page.context().route("**/api/beads/**", (route) => route.abort());
+    await page.context().setOffline(true);
     await point(bench, 500, 400);
     await saveState(bench, "waiting");
     await point(other, 700, 430);
     await other.saved();
-    await page.reload();
-    await bench.photoHere();
     await bench.expectMarks(1);
-    await page.context().unroute("**/api/beads/**");
+    await page.context().setOffline(false);
     await page.getByRole("button", { name: /Keep both/ }).click();
     await bench.expectMarks(2);
     await bench.saved();
@@ -148,7 +148,7 @@ describe("the server goes and comes back while somebody marks", () => {
 
 describe("photos taken while away", () => {
   it("are marked at once, sent by themselves and not twice", async () => {
-    const bench = await Bench.onPhoto(browser, server.url, jpeg, phone);
+    const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     const { page } = bench;
     await bench.saved();
     const id = idOf(bench);
@@ -158,11 +158,9 @@ describe("photos taken while away", () => {
     await page.getByText("kept on this device, goes out by itself").waitFor();
     await saveState(bench, "waiting");
     expect((await noteOf(bench).innerText()).trim()).toBe("Kept on this device, 2 to send");
+    await shoot(page, "photo-waits");
     await bench.photoHere();
-    await bench.tool("Point");
-    await bench.tap(400, 300);
-    await bench.pick("Undercut");
-    await shoot(page, "photo-waits-phone");
+    await point(bench, 500, 400);
     await page.reload();
     await bench.photoHere();
     await page.getByRole("list", { name: "Photos on their way" }).waitFor();
@@ -217,7 +215,7 @@ describe("a new bead", () => {
     page.setDefaultTimeout(PATIENT_MS);
     const bench = new Bench(page);
     await bench.newBead(server.url);
-    await untilKept(context, bench, ["/beads/new", "/offline"]);
+    await untilKept(context, bench, ["/beads/new"]);
     await server.kill();
     await page.goto(`${server.url}/trends`);
     await page.getByText("signing a record, sheets and PDFs").waitFor();
@@ -234,7 +232,7 @@ describe("on the bench", () => {
     const bench = await Bench.onPhoto(browser, server.url, otherJpeg, desktop);
     const { page } = bench;
     await bench.section("Set-up");
-    await bench.exampleSetup(/T-joint horizontal, 230 V/);
+    await bench.exampleSetup(/[Gg]roove/);
     await bench.saved();
     const id = idOf(bench);
     const setup = async () => JSON.stringify((await stored()).find((bead) => bead.id === id)?.content.setup);

@@ -107,14 +107,18 @@ scope.addEventListener("activate", (event) =>
   ),
 );
 
-/** A page asks that these addresses be here: it was opened before there was a worker, or a bead may be begun later. */
+/** A page asks that these addresses be here: it was opened by a link, or a bead may be begun later. */
 scope.addEventListener("message", (event) => {
-  const { keep } = (event.data ?? {}) as { readonly keep?: readonly string[] };
-  if (keep) event.waitUntil(Promise.all(keep.map(keepPage)));
+  const { keep = [], keepIfNone = [] } = (event.data ?? {}) as Readonly<Record<string, readonly string[]>>;
+  event.waitUntil(Promise.all([...keep.map(keepPage), ...keepIfNone.map(keepIfMissing)]));
 });
 
 async function keepPage(address: string): Promise<void> {
   const answer = await fetch(address).catch(() => null);
   if (answer?.status !== 200 || answer.redirected) return;
   await (await caches.open(pagesCache(BUILD))).put(address, answer);
+}
+
+async function keepIfMissing(address: string): Promise<void> {
+  if (!(await (await caches.open(pagesCache(BUILD))).match(address))) await keepPage(address);
 }

@@ -12,7 +12,7 @@ const root = fileURLToPath(new URL("../../..", import.meta.url));
 export interface TestServer {
   readonly url: string;
   readonly dataFolder: string;
-  /** Ends the process at once, as a power cut does; `revive` starts another on the same data and port. */
+  /** Ends the process at once, as a power cut does; `revive` starts another on the same data and port where none runs. */
   kill(): Promise<void>;
   revive(): Promise<void>;
   /** Stops the process and starts another on the same data: what a restart of the machine does. */
@@ -60,7 +60,7 @@ async function untilServing(url: string, child: ChildProcess): Promise<void> {
 }
 
 function ended(child: ChildProcess): Promise<void> {
-  if (child.exitCode !== null) return Promise.resolve();
+  if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
   return new Promise((resolve) => {
     child.once("exit", () => resolve());
     child.kill("SIGTERM");
@@ -87,6 +87,7 @@ export async function startServer(
       await gone;
     },
     async revive() {
+      if (child.exitCode === null && child.signalCode === null) return;
       child = launch(port, dataFolder, accounts);
       await untilServing(url, child);
     },

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { beadPageFor, here } from "@/app/_door/here";
-import { PdfLink, PrintButton, Sheet } from "@/components/report";
+import { PdfLink, PrintButton, SharePdf, Sheet } from "@/components/report";
 import { Header } from "@/components/shell";
 import { beadThing, getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
@@ -38,6 +38,7 @@ export default async function SheetPage({ params }: Props) {
       <Header>
         <Link href={`/beads/${bead.id}`}>Back to the bead</Link>
         <PdfLink beadId={bead.id} />
+        <SharePdf beadId={bead.id} number={bead.number} />
         <PrintButton />
       </Header>
       <Sheet sheet={sheetDocument(assessBead(bead, context), units.preferences)} />
