@@ -3,7 +3,7 @@ import { DiagnoseInputSchema } from "@/lib/diagnose";
 import { sweep } from "./broken-advice";
 import { grid, type ask } from "./grid";
 
-/** Laws of our own; no published source. The deep run walks the whole grid. */
+/** Laws of our own; no published source. The deep run walks every fourth. */
 const quick = Boolean(process.env["TOELINE_QUICK"]);
 const EVERY = quick ? 400 : 60;
 
