@@ -19,7 +19,7 @@ afterAll(async () => {
 });
 
 describe("from a bead to the next one", () => {
-  it("carries the change over, and what cured it weighs on the causes of this shop", async () => {
+  it("carries the change over, and what cured it weighs on the causes of this shop", { retry: 2 }, async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     const { page } = bench;
     await bench.drawLine(
