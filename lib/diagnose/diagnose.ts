@@ -87,7 +87,15 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
   );
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
   const explanation = lazily(() =>
-    explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),
+    explain(input, {
+      causes,
+      joint: joint(),
+      contradictions,
+      stopped,
+      canExplain,
+      unexplained,
+      suspect: changes[0]?.causeId ?? null,
+    }),
   );
   return {
     causes,

@@ -1,4 +1,5 @@
 import { type ImperfectionId, imperfections, ownEstimate } from "@/lib/trade";
+import type { CauseId } from "./cause-ids";
 import type { DiagnoseInput } from "./input";
 import type { Causeless, Contradiction, JointExplanation, RankedCause, Statement } from "./types";
 import { weightsNote } from "./weights";
@@ -10,17 +11,16 @@ interface Told {
   readonly stopped: boolean;
   readonly canExplain: readonly ImperfectionId[];
   readonly unexplained: readonly Causeless[];
+  /** The cause that the advice goes against first; null where it found none that stands out. */
+  readonly suspect: CauseId | null;
 }
-
-/** Below this no cause stands out. */
-const STANDS_OUT = 0.3;
 
 const say = (sentence: string, source = ownEstimate): Statement => ({ sentence, amounts: [], source });
 
 /** The whole in a few sentences, in reading order. */
 export function explain(
   input: DiagnoseInput,
-  { causes, joint, contradictions, stopped, canExplain, unexplained }: Told,
+  { causes, joint, contradictions, stopped, canExplain, unexplained, suspect }: Told,
 ): readonly Statement[] {
   const [first, second] = causes;
   const lines: Statement[] = [];
@@ -39,8 +39,11 @@ export function explain(
     lines.push(
       say("Causes are ranked from the set-up and the answers alone; nothing marked speaks for any."),
     );
-  if (first && first.probability >= STANDS_OUT) {
-    lines.push(say(`${first.name} is the most likely cause. ${first.sentence}`, first.why[0]?.source));
+  const suspected = causes.find(({ id }) => id === suspect);
+  if (suspected) {
+    lines.push(
+      say(`${suspected.name} is the first suspect. ${suspected.sentence}`, suspected.why[0]?.source),
+    );
   } else if (first && second) {
     lines.push(
       say(
