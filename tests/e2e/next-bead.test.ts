@@ -19,66 +19,62 @@ afterAll(async () => {
 });
 
 describe("from a bead to the next one", () => {
-  it(
-    "carries the change over, and what cured it weighs on the causes of this shop",
-    { retry: 2 },
-    async () => {
-      const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
-      const { page } = bench;
-      await bench.drawLine(
-        [
-          [400, 500],
-          [600, 510],
-        ],
-        "Undercut",
-      );
-      await bench.section("Set-up");
-      await bench.exampleSetup(/T-joint horizontal, 230 V/);
-      await bench.section("Causes");
-      await bench.untilChange();
-      const change = await page.getByTestId("first-change").locator("p").first().innerText();
-      await bench.saved();
-      const first = page.url();
-      await page.getByRole("button", { name: /Run it again/ }).click();
-      await page.waitForURL((url) => url.href !== first && /\/beads\//.test(url.href));
-      expect(await page.getByLabel("Title").inputValue()).toMatch(/, try 2$/);
-      await bench.section("Causes");
-      await page.getByText(change).first().waitFor();
-      await page.getByRole("button", { name: "Cured" }).click();
-      await bench.saved();
-      await shoot(page, "next-bead");
+  it("carries the change over, and what cured it weighs on the causes of this shop", async () => {
+    const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    const { page } = bench;
+    await bench.drawLine(
+      [
+        [400, 500],
+        [600, 510],
+      ],
+      "Undercut",
+    );
+    await bench.section("Set-up");
+    await bench.exampleSetup(/T-joint horizontal, 230 V/);
+    await bench.section("Causes");
+    await bench.untilChange();
+    const change = await page.getByTestId("first-change").locator("p").first().innerText();
+    await bench.saved();
+    const first = page.url();
+    await page.getByRole("button", { name: /Run it again/ }).click();
+    await page.waitForURL((url) => url.href !== first && /\/beads\//.test(url.href));
+    expect(await page.getByLabel("Title").inputValue()).toMatch(/, try 2$/);
+    await bench.section("Causes");
+    await page.getByText(change).first().waitFor();
+    await page.getByRole("button", { name: "Cured" }).click();
+    await bench.saved();
+    await shoot(page, "next-bead");
 
-      await page.getByRole("link", { name: /Side by side with bead 1/ }).click();
-      await page.waitForURL(/\/compare$/);
-      const gone = page.locator("section", { has: page.getByRole("heading", { name: "No longer marked" }) });
-      await gone.getByRole("row", { name: /Undercut/ }).waitFor();
-      await shoot(page, "side-by-side-desktop");
-      const said = (word: string) => page.getByRole("button", { name: word, exact: true });
-      await said("Better").click();
-      await page.getByText("Recorded: better.").waitFor();
-      await said("Cured").click();
-      await page.getByText("Recorded: cured.").waitFor();
-      await page.setViewportSize({ width: 390, height: 844 });
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
-      const card = await page.request.get(first.replace("/beads/", "/api/beads/") + "/card.pdf");
-      expect([card.status(), card.headers()["content-type"]]).toEqual([200, "application/pdf"]);
-      await page.goto(`${first}/card`);
-      await page.getByRole("heading", { level: 1, name: change.split(".")[0] ?? change }).waitFor();
-      await shoot(page, "bench-card-phone");
-      await page.setViewportSize({ width: 1440, height: 900 });
+    await page.getByRole("link", { name: /Side by side with bead 1/ }).click();
+    await page.waitForURL(/\/compare$/);
+    const gone = page.locator("section", { has: page.getByRole("heading", { name: "No longer marked" }) });
+    await gone.getByRole("row", { name: /Undercut/ }).waitFor();
+    await shoot(page, "side-by-side-desktop");
+    const said = (word: string) => page.getByRole("button", { name: word, exact: true });
+    await said("Better").click();
+    await page.getByText("Recorded: better.").waitFor();
+    await said("Cured").click();
+    await page.getByText("Recorded: cured.").waitFor();
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    const card = await page.request.get(first.replace("/beads/", "/api/beads/") + "/card.pdf");
+    expect([card.status(), card.headers()["content-type"]]).toEqual([200, "application/pdf"]);
+    await page.goto(`${first}/card`);
+    await page.getByRole("heading", { level: 1, name: change.split(".")[0] ?? change }).waitFor();
+    await shoot(page, "bench-card-phone");
+    await page.setViewportSize({ width: 1440, height: 900 });
 
-      await page.goto(first);
-      await bench.section("Causes");
-      await page.getByText("One cure confirmed here").waitFor();
-      await page
-        .getByText(/1 of 1 confirmed here/)
-        .first()
-        .waitFor({ state: "attached" });
-      await page.getByRole("button", { name: "Start counting afresh" }).click();
-      await page.getByText("One cure confirmed here").waitFor({ state: "detached" });
-      await page.context().close();
-    },
-  );
+    await page.goto(first);
+    await bench.section("Causes");
+    await page.getByText("One cure confirmed here").waitFor();
+    await page
+      .getByText(/1 of 1 confirmed here/)
+      .first()
+      .waitFor({ state: "attached" });
+    await page.getByRole("button", { name: "Start counting afresh" }).click();
+    await page.getByText("One cure confirmed here").waitFor({ state: "detached" });
+    await page.context().close();
+  });
 });
 
 describe("the doors for machines over HTTP", () => {
