@@ -22,7 +22,6 @@ export function explain(
   input: DiagnoseInput,
   { causes, joint, contradictions, stopped, canExplain, unexplained, suspect }: Told,
 ): readonly Statement[] {
-  const [first, second] = causes;
   const lines: Statement[] = [];
   if (stopped)
     lines.push(
@@ -39,18 +38,7 @@ export function explain(
     lines.push(
       say("Causes are ranked from the set-up and the answers alone; nothing marked speaks for any."),
     );
-  const suspected = causes.find(({ id }) => id === suspect);
-  if (suspected) {
-    lines.push(
-      say(`${suspected.name} is the first suspect. ${suspected.sentence}`, suspected.why[0]?.source),
-    );
-  } else if (first && second) {
-    lines.push(
-      say(
-        `No cause stands out; ${first.name.toLowerCase()} and ${second.name.toLowerCase()} come first. Answer the next question below.`,
-      ),
-    );
-  }
+  lines.push(...suspicion(causes, suspect));
   const names = joint?.causes.map((id) => causes.find((cause) => cause.id === id)!.name.toLowerCase()) ?? [];
   if (names.length > 1) lines.push(say(`Taken together, ${names.join(" with ")} explain the marks best.`));
   if (joint && joint.leaves.length > 0) {
@@ -58,4 +46,15 @@ export function explain(
     lines.push(say(`Not explained by it: ${left.join(", ")}.`));
   }
   return [...lines, say(weightsNote)];
+}
+
+/** The cause that the advice goes against; without one, the two that come first and the way on. */
+function suspicion(causes: readonly RankedCause[], suspect: CauseId | null): readonly Statement[] {
+  const suspected = causes.find(({ id }) => id === suspect);
+  if (suspected)
+    return [say(`${suspected.name} is the first suspect. ${suspected.sentence}`, suspected.why[0]?.source)];
+  const [first, second] = causes;
+  if (!first || !second) return [];
+  const both = `${first.name.toLowerCase()} and ${second.name.toLowerCase()}`;
+  return [say(`No cause stands out; ${both} come first. Answer the next question below.`)];
 }
