@@ -11,17 +11,15 @@ import { explain } from "./explanation";
 import { DiagnoseInputSchema, type DiagnoseInput } from "./input";
 import type { DiagnoseIssue } from "./issues";
 import { lazily } from "./lazily";
-import { linksFor, type CauseModel } from "./model";
+import { linksFor } from "./model";
 import { bestSet } from "./network/joint";
-import type { Posterior } from "./network/types";
 import { beadPhysics } from "./physics";
 import { presentTuning, type Tuning } from "./tuning";
 import type { ReadingContext } from "./reading";
-import { rankCauses } from "./rank-causes";
+import { rankCauses, type Ranking } from "./rank-causes";
 import { questions } from "./tables/questions";
 import { symptoms } from "./tables/symptoms";
 import type { Diagnosis, JointExplanation } from "./types";
-import type { Weighed } from "./weigh";
 
 /**
  * From how a bead was run, what is marked and what was answered, to causes, the one change to try, and what to find out
@@ -82,12 +80,12 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
   const contradictions = contradictionsIn(input, context.facts);
   const advice = adviceFor(input, context, ranking, contradictions, limits);
   const { stopped, changes } = advice;
-  const joint = lazily(() =>
-    canExplain.length === 0 ? null : jointExplanation(model, weighed, posterior, input),
-  );
+  const first = changes[0] ?? null;
+  const suspect = first?.causeId ?? null;
+  const joint = lazily(() => jointExplanation(ranking, input));
   const checks = lazily(() => nextChecks(model, weighed, solver, posterior, input));
   const explanation = lazily(() =>
-    explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained }),
+    explain(input, { causes, joint: joint(), contradictions, stopped, canExplain, unexplained, suspect }),
   );
   return {
     causes,
@@ -97,7 +95,7 @@ function diagnoseValid(input: DiagnoseInput, { weights, limits }: Tuning): Diagn
     explainable: canExplain,
     causeless: unexplained,
     // After the inspector, the order stands ready; before, nothing is proposed as the first thing to do.
-    firstChange: stopped ? null : (changes[0] ?? null),
+    firstChange: stopped ? null : first,
     nextChanges: stopped ? changes : changes.slice(1),
     get checks() {
       return checks();
@@ -126,16 +124,16 @@ export function contextOf({ setup, bead }: DiagnoseInput): ReadingContext {
   };
 }
 
+/** The few causes that together explain the marks best; null where nothing marked can be explained. */
 function jointExplanation(
-  model: CauseModel,
-  { network, evidence }: Weighed,
-  posterior: Posterior,
+  { model, weighed: { network, evidence }, posterior }: Ranking,
   input: DiagnoseInput,
 ): JointExplanation | null {
+  const marked = explainable(input);
+  if (marked.length === 0) return null;
   const { out, logJoint } = bestSet(network, evidence, 3);
   const causes = out.map(({ variable, state }) => model.variables[variable]![state - 1]!);
   if (causes.length === 0) return null;
-  const marked = explainable(input);
   const made = (id: ImperfectionId) =>
     linksFor(id, model.process).some(({ cause }) => causes.includes(cause));
   return {

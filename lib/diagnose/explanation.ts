@@ -1,4 +1,5 @@
 import { type ImperfectionId, imperfections, ownEstimate } from "@/lib/trade";
+import type { CauseId } from "./cause-ids";
 import type { DiagnoseInput } from "./input";
 import type { Causeless, Contradiction, JointExplanation, RankedCause, Statement } from "./types";
 import { weightsNote } from "./weights";
@@ -10,19 +11,17 @@ interface Told {
   readonly stopped: boolean;
   readonly canExplain: readonly ImperfectionId[];
   readonly unexplained: readonly Causeless[];
+  /** The cause that the advice goes against first; null where it found none that stands out. */
+  readonly suspect: CauseId | null;
 }
-
-/** Below this no cause stands out. */
-const STANDS_OUT = 0.3;
 
 const say = (sentence: string, source = ownEstimate): Statement => ({ sentence, amounts: [], source });
 
 /** The whole in a few sentences, in reading order. */
 export function explain(
   input: DiagnoseInput,
-  { causes, joint, contradictions, stopped, canExplain, unexplained }: Told,
+  { causes, joint, contradictions, stopped, canExplain, unexplained, suspect }: Told,
 ): readonly Statement[] {
-  const [first, second] = causes;
   const lines: Statement[] = [];
   if (stopped)
     lines.push(
@@ -39,15 +38,7 @@ export function explain(
     lines.push(
       say("Causes are ranked from the set-up and the answers alone; nothing marked speaks for any."),
     );
-  if (first && first.probability >= STANDS_OUT) {
-    lines.push(say(`${first.name} is the most likely cause. ${first.sentence}`, first.why[0]?.source));
-  } else if (first && second) {
-    lines.push(
-      say(
-        `No cause stands out; ${first.name.toLowerCase()} and ${second.name.toLowerCase()} come first. Answer the next question below.`,
-      ),
-    );
-  }
+  lines.push(...suspicion(causes, suspect));
   const names = joint?.causes.map((id) => causes.find((cause) => cause.id === id)!.name.toLowerCase()) ?? [];
   if (names.length > 1) lines.push(say(`Taken together, ${names.join(" with ")} explain the marks best.`));
   if (joint && joint.leaves.length > 0) {
@@ -55,4 +46,15 @@ export function explain(
     lines.push(say(`Not explained by it: ${left.join(", ")}.`));
   }
   return [...lines, say(weightsNote)];
+}
+
+/** The cause that the advice goes against; without one, the two that come first and the way on. */
+function suspicion(causes: readonly RankedCause[], suspect: CauseId | null): readonly Statement[] {
+  const suspected = causes.find(({ id }) => id === suspect);
+  if (suspected)
+    return [say(`${suspected.name} is the first suspect. ${suspected.sentence}`, suspected.why[0]?.source)];
+  const [first, second] = causes;
+  if (!first || !second) return [];
+  const both = `${first.name.toLowerCase()} and ${second.name.toLowerCase()}`;
+  return [say(`No cause stands out; ${both} come first. Answer the next question below.`)];
 }

@@ -20,7 +20,8 @@ export interface BeadPhysics {
   readonly legMm: number | null;
   /** mm/min: recorded, else timed, else inferred from the measured size of a fillet. */
   readonly travelMmPerMin: number | null;
-  readonly travelInferred: boolean;
+  /** What the bead's size says of the travel, mm/min, where nothing was recorded or timed. */
+  readonly travelInferred: Ranged | null;
   readonly estimates: readonly Estimate[];
 }
 
@@ -54,7 +55,7 @@ export function beadPhysics(setup: RunSetup, bead: DiagnoseInput["bead"]): BeadP
     currentA: current?.amps ?? null,
     legMm: leg?.value ?? null,
     travelMmPerMin,
-    travelInferred: inferred !== null,
+    travelInferred: inferred,
     estimates: [
       ...(current === null
         ? []

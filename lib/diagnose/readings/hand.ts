@@ -15,13 +15,16 @@ export const travelReading: Reader = ({ setup, physics }) =>
     ? []
     : gaugeReading({
         key: "travel",
-        label: physics.travelInferred ? "Travel, from the bead's size" : fieldLabel("travelSpeedMmPerMin"),
+        label:
+          physics.travelInferred !== null
+            ? "Travel, from the bead's size"
+            : fieldLabel("travelSpeedMmPerMin"),
         value: physics.travelMmPerMin,
         band: HAND_TRAVEL,
         unitKind: "travel-speed",
         high: "travel-fast",
         low: "travel-slow",
-        weight: physics.travelInferred ? 0.4 : 0.6,
+        weight: physics.travelInferred !== null ? 0.4 : 0.6,
       });
 
 /** Measured leg against the leg asked for, or the computed one when nobody measured. */

@@ -1,4 +1,4 @@
-import { onePassLimits, passesForLeg, travelForLeg } from "@/lib/arc";
+import { onePassLimits, passesForLeg, type Ranged, travelForLeg } from "@/lib/arc";
 import { clamp } from "@/lib/numeric";
 import { bisectingAngleDeg, fieldInText, widestGapMm, wireOf, type RunSetup } from "@/lib/setup";
 import { fromMemory, isFillet, withoutDocument } from "@/lib/trade";
@@ -73,7 +73,7 @@ export function travel(ctx: ReadingContext, sign: 1 | -1): Step {
       source: forLeg !== null ? withoutDocument("mass balance of wire and bead", "derived") : fromMemory,
     }),
     amounts: [
-      ...(physics.travelInferred && from !== null ? [travelNow(from)] : []),
+      ...(physics.travelInferred === null ? [] : [travelNow(physics.travelInferred)]),
       ...(wanted !== null && wanted.passes > 1 ? passesAmounts(wanted) : []),
     ],
     effects: legEffect(setup, feed, to),
@@ -87,11 +87,11 @@ function travelReason(forLeg: boolean, passes: number): string {
     : "About a fifth, so that the difference shows; change nothing else.";
 }
 
-const travelNow = (valueSi: number): Amount => ({
+const travelNow = ({ value, relativeError }: Ranged): Amount => ({
   quantity: "travel now, from the bead's size",
-  valueSi,
+  valueSi: value,
   unitKind: "travel-speed",
-  relativeError: 0.15,
+  relativeError,
 });
 
 const passesAmounts = ({ legMm, passes }: { legMm: number; passes: number }): readonly Amount[] => [

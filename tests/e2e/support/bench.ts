@@ -141,8 +141,12 @@ export class Bench {
     await change.or(question).first().waitFor();
     for (let asked = 0; asked < 4 && !(await change.isVisible()); asked += 1) {
       const id = await question.getAttribute("data-check");
-      await question.getByRole("button").first().click();
+      const same = this.page.locator(`[data-testid="settling"] [data-check="${id}"]`);
+      await same.getByRole("button").first().click();
       await this.page.locator(`[data-answered="${id}"]`).waitFor();
+      // The answer stands at once, what follows from it a moment later: until then the old questions are still there.
+      await same.waitFor({ state: "detached" });
+      await change.or(question).first().waitFor();
     }
     await change.waitFor();
   }

@@ -30,6 +30,13 @@ describe("proposal", () => {
     expect(proposal(reversed)?.first.causeId).toBe("polarity");
   });
 
+  it("puts right what an answer says is wrong, on an unmarked bead too, whatever the example set-up", () => {
+    for (const { name, setup } of exampleSetups) {
+      const swapped = diagnosed({ setup, answers: { "polarity-lugs": "fault" } });
+      expect(proposal(swapped)?.first.causeId, name).toBe("polarity");
+    }
+  });
+
   it("gives none for marks of tools and measuring alone, and gives it for what else is marked beside them", () => {
     const findings = [{ imperfection: "grinding-mark" }, { imperfection: "missing-length" }];
     for (const { name, setup } of exampleSetups)

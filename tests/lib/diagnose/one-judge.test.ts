@@ -71,6 +71,20 @@ describe("one fact, one judge", () => {
     );
   });
 
+  it("the sentences name the suspect that the advice goes against, and none where it finds none", () => {
+    fc.assert(
+      fc.property(setupArb, (setup) => {
+        const { causes, firstChange, explanation } = run(setup);
+        const suspect = causes.find(({ id }) => id === firstChange?.causeId);
+        const named = explanation.flatMap(
+          ({ sentence }) => sentence.match(/^(.*) is the first suspect/)?.[1] ?? [],
+        );
+        expect(named).toEqual(suspect ? [suspect.name] : []);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it("every code of the check is weighed, or is known to say nothing about causes", () => {
     const silent: readonly SetupCode[] = [
       "position-beyond-class-list",
