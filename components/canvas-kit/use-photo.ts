@@ -14,6 +14,9 @@ export interface LoadedPhoto {
 /** No half smaller than this many pixels wide: it would be drawn in no time anyway. */
 const SMALLEST_HALF = 700;
 
+/** After a photo could not be loaded, before it is asked for again, ms: whoever has it may be away for a while. */
+const AGAIN_MS = 10_000;
+
 /** Loads and decodes; decoding ahead keeps the first frame with a large photo from stalling. */
 async function fetchPicture(url: string): Promise<HTMLImageElement> {
   const picture = new Image();
@@ -40,11 +43,15 @@ export function levelFor<P extends { readonly width: number }>(
   return levels.findLast((level) => level.width >= width) ?? levels[0] ?? null;
 }
 
-/** The small picture first, the view picture as soon as it is decoded, then its halves. */
+/** The small picture first, the view picture as soon as it is decoded, then its halves; again and again until it came. */
 export function usePhoto({ smallUrl, viewUrl }: CanvasPhoto): LoadedPhoto {
   const [loaded, setLoaded] = useState<LoadedPhoto>({ levels: [], state: "loading" });
+  const [tries, setTries] = useState(0);
   useEffect(() => {
+    // Not known yet: it is being read from this device.
+    if (viewUrl === "") return;
     let gone = false;
+    let again: ReturnType<typeof setTimeout> | undefined;
     const update = (change: (old: LoadedPhoto) => LoadedPhoto) => {
       if (!gone) setLoaded(change);
     };
@@ -59,10 +66,14 @@ export function usePhoto({ smallUrl, viewUrl }: CanvasPhoto): LoadedPhoto {
       const levels = await halve(picture).catch(() => [picture]);
       update(() => ({ levels, state: "sharp" }));
     };
-    showView().catch(() => update((old) => ({ ...old, state: "failed" })));
+    showView().catch(() => {
+      update((old) => ({ ...old, state: "failed" }));
+      if (!gone) again = setTimeout(() => setTries(tries + 1), AGAIN_MS);
+    });
     return () => {
       gone = true;
+      clearTimeout(again);
     };
-  }, [smallUrl, viewUrl]);
+  }, [smallUrl, viewUrl, tries]);
   return loaded;
 }

@@ -3,7 +3,7 @@
 import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from "react";
 import { useRevision } from "@/components/saving";
 import type { BeadContent, PhotoFacts } from "@/lib/assess";
-import { keepPictures } from "./keep-pictures";
+import { askToKeep, picturesOf } from "./ask-to-keep";
 import { takeIn } from "./take-in";
 import { serverDoors } from "./bead-doors";
 import { BeadKeeper, type KeeperNews } from "./bead-keeper";
@@ -100,7 +100,7 @@ function newsOf(
     made: (bead) => screen.current.onMade(bead),
     taken: ({ role, size }, { photo, said }) => {
       screen.current.onPhotoTaken({ ...photo, role });
-      void keepPictures(photo.sha256);
+      void askToKeep({ pictures: picturesOf(photo.sha256) });
       const isOther = size && (size.widthPx !== photo.widthPx || size.heightPx !== photo.heightPx);
       tell(isOther ? [...said, otherSize] : said);
     },

@@ -2,6 +2,7 @@
 
 import { usePathname } from "next/navigation";
 import { useEffect } from "react";
+import { askToKeep, picturesLoaded } from "./ask-to-keep";
 import { deviceStore } from "./device-store";
 import { NEW_BEAD } from "./use-own-address";
 import { useWho } from "./who";
@@ -14,23 +15,22 @@ const CALM_MS = 2_000;
 export function WorkerHere() {
   const by = useWho();
   const pathname = usePathname();
+  const isOffered = by !== "nobody" && typeof navigator !== "undefined" && "serviceWorker" in navigator;
   useEffect(() => {
-    if (by === "nobody" || !("serviceWorker" in navigator)) return;
+    if (!isOffered) return;
     void navigator.serviceWorker.register("/sw.js", { updateViaCache: "none" }).catch(() => undefined);
-  }, [by]);
+    // What was loaded before a worker stood between went past it.
+    const begins = () => setTimeout(() => void askToKeep({ pictures: picturesLoaded() }), CALM_MS);
+    navigator.serviceWorker.addEventListener("controllerchange", begins);
+    return () => navigator.serviceWorker.removeEventListener("controllerchange", begins);
+  }, [isOffered]);
   useEffect(() => {
-    if (by === "nobody" || !("serviceWorker" in navigator)) return;
-    const timer = setTimeout(() => void askToKeep(pathname), CALM_MS);
+    if (!isOffered) return;
+    const pages = [NEW_BEAD, ...(keptPage({ pathname }) === "bead" ? [pathname] : [])];
+    const timer = setTimeout(() => void askToKeep({ pages, pagesIfNone: ["/"] }), CALM_MS);
     return () => clearTimeout(timer);
-  }, [by, pathname]);
+  }, [isOffered, pathname]);
   return null;
-}
-
-/** A page reached by a link was never loaded as one, so the worker fetches it; the empty workbench is kept fresh. */
-async function askToKeep(pathname: string): Promise<void> {
-  const { active } = await navigator.serviceWorker.ready;
-  const isBead = keptPage({ pathname }) === "bead";
-  active?.postMessage({ keep: [NEW_BEAD, ...(isBead ? [pathname] : [])], keepIfNone: ["/"] });
 }
 
 /** On the page where people sign in: nothing that was shown to anybody stays here; work that is not sent yet does. */

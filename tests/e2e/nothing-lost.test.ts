@@ -26,7 +26,7 @@ afterAll(async () => {
 
 interface StoredBead {
   readonly id: string;
-  readonly photos: readonly object[];
+  readonly photos: readonly { readonly sha256: string }[];
   readonly content: {
     readonly setup: { readonly volts: number | null };
     readonly photos: readonly { readonly drawing: { readonly marks: readonly object[] } }[];
@@ -37,8 +37,11 @@ async function stored(): Promise<readonly StoredBead[]> {
   const answer = await fetch(`${server.url}/api/beads?limit=500`);
   return ((await answer.json()) as { beads: StoredBead[] }).beads;
 }
+const beadOf = async (id: string) => (await stored()).find((bead) => bead.id === id);
 const marksOf = async (id: string) =>
-  (await stored()).find((bead) => bead.id === id)?.content.photos.map(({ drawing }) => drawing.marks.length);
+  (await beadOf(id))?.content.photos.map(({ drawing }) => drawing.marks.length);
+const picturesOf = async (id: string) =>
+  ((await beadOf(id))?.photos ?? []).map(({ sha256 }) => `/api/photos/${sha256}/view`);
 
 const idOf = ({ page }: Bench): string => page.url().split("/").at(-1) ?? "";
 const noteOf = ({ page }: Bench) => page.getByTestId("save-state");
@@ -50,7 +53,7 @@ async function point(bench: Bench, x: number, y: number) {
   await bench.click(x, y);
   await bench.pick("Undercut");
 }
-/** The device has what it needs without network: the worker runs, and this page and the empty workbench are kept. */
+/** The device has what it needs without network: the worker runs, and these pages and pictures are kept. */
 async function untilKept(context: BrowserContext, bench: Bench, paths: readonly string[]) {
   await expect
     .poll(
@@ -152,7 +155,7 @@ describe("photos taken while away", () => {
     const { page } = bench;
     await bench.saved();
     const id = idOf(bench);
-    await untilKept(page.context(), bench, ["/beads/new"]);
+    await untilKept(page.context(), bench, ["/beads/new", ...(await picturesOf(id))]);
     await server.kill();
     await bench.addPhoto(otherJpeg);
     await page.getByText("kept on this device, goes out by itself").waitFor();
@@ -168,7 +171,7 @@ describe("photos taken while away", () => {
     await expect.poll(() => marksOf(id), { timeout: PATIENT_MS }).toEqual([0, 1]);
     await bench.photoShown();
     await bench.saved();
-    expect((await stored()).find((bead) => bead.id === id)?.photos.length).toBe(2);
+    expect((await beadOf(id))?.photos.length).toBe(2);
     await page.context().close();
   });
 });
@@ -201,7 +204,7 @@ describe("a new bead", () => {
     await page.waitForURL(`${server.url}/beads/${id}`);
     await bench.photoShown();
     await bench.saved();
-    const made = (await stored()).find((bead) => bead.id === id);
+    const made = await beadOf(id);
     expect((await stored()).length).toBe(before + 1);
     expect(made?.content.setup.volts).not.toBeNull();
     expect(await marksOf(id)).toEqual([1]);
@@ -235,7 +238,7 @@ describe("on the bench", () => {
     await bench.exampleSetup(/[Gg]roove/);
     await bench.saved();
     const id = idOf(bench);
-    const setup = async () => JSON.stringify((await stored()).find((bead) => bead.id === id)?.content.setup);
+    const setup = async () => JSON.stringify((await beadOf(id))?.content.setup);
     const planned = await setup();
     await page.getByRole("button", { name: "Same as the last bead" }).click();
     await bench.saved();

@@ -7,6 +7,7 @@ import {
   type PrecacheEntry,
   type SerwistPlugin,
 } from "serwist";
+import type { ToKeep } from "./to-keep";
 import { keptPage, outdated, pagesCache, PHOTOS_CACHE, PRIVATE_CACHES } from "./cache-names";
 
 /** Put in when the worker is built (lib/cli/build-worker.mjs). */
@@ -107,14 +108,21 @@ scope.addEventListener("activate", (event) =>
   ),
 );
 
-/** A page asks that these addresses be here: it was opened by a link, or a bead may be begun later. */
 scope.addEventListener("message", (event) => {
-  const { keep = [], keepIfNone = [] } = (event.data ?? {}) as Readonly<Record<string, readonly string[]>>;
-  event.waitUntil(Promise.all([...keep.map(keepPage), ...keepIfNone.map(keepIfMissing)]));
+  const { pages: wanted = [], pagesIfNone = [], pictures = [] } = (event.data ?? {}) as ToKeep;
+  const keepPicture = (address: string) =>
+    photos.handle({ request: new Request(address), event }).catch(none);
+  event.waitUntil(
+    Promise.all([
+      ...wanted.map(keepPage),
+      ...pagesIfNone.map(keepIfMissing),
+      ...[...new Set(pictures)].map(keepPicture),
+    ]),
+  );
 });
 
 async function keepPage(address: string): Promise<void> {
-  const answer = await fetch(address).catch(() => null);
+  const answer = await fetch(address).catch(none);
   if (answer?.status !== 200 || answer.redirected) return;
   await (await caches.open(pagesCache(BUILD))).put(address, answer);
 }
@@ -122,3 +130,5 @@ async function keepPage(address: string): Promise<void> {
 async function keepIfMissing(address: string): Promise<void> {
   if (!(await (await caches.open(pagesCache(BUILD))).match(address))) await keepPage(address);
 }
+
+const none = (): undefined => undefined;
