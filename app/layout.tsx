@@ -30,7 +30,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
     <html lang="en">
       <body>
         <WhoProvider by={actorRef(actor)}>
-          <MenuProvider content={{ places: menuFor(actor), signedIn }}>{children}</MenuProvider>
+          <MenuProvider content={{ ...menuFor(actor), signedIn }}>{children}</MenuProvider>
           <SendLeftWork />
           <WorkerHere />
         </WhoProvider>

@@ -1,4 +1,3 @@
-import { Plus } from "lucide-react";
 import Link from "next/link";
 import { BeadCard, ExportBar, FilterPanel, PICK_FORM, SavedFilters } from "@/components/beads";
 import { LeftHere } from "@/components/offline";
@@ -25,6 +24,7 @@ import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } fro
 import { currentUnits } from "./_door/current-units";
 import { ownOnly, pageFor, type Here } from "./_door/here";
 import styles from "./page.module.css";
+import { Waiting } from "./waiting";
 
 export const dynamic = "force-dynamic";
 
@@ -47,20 +47,16 @@ export default async function BeadsPage({ searchParams }: Search) {
       <Header>
         <UnitSwitch choice={list.choice} onChoose={chooseUnitsAction} />
       </Header>
-      <main className={`${page.wide} ${styles.main}`}>
-        <div className={`${page.top} ${styles.top}`}>
+      <main className={page.wide}>
+        <div className={page.top}>
           <div>
             <h1>Beads</h1>
             <p role="status">{countLine(counts, query !== "")}</p>
             <DemoOffer now={now} />
           </div>
-          {now.may("bead.create") && (
-            <Link className={buttonClass("main", "large")} href="/beads/new">
-              <Plus aria-hidden="true" size={26} /> New bead
-            </Link>
-          )}
         </div>
         <LeftHere />
+        <Waiting now={now} />
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         {counts.all > 0 && <Finding {...{ now, read, counts, context }} />}
         {cards.length === 0 ? (
@@ -71,8 +67,13 @@ export default async function BeadsPage({ searchParams }: Search) {
           </p>
         ) : (
           <ul className={styles.list}>
-            {cards.map((bead) => (
-              <BeadCard key={bead.id} bead={bead} pickForm={now.may("data.export") ? PICK_FORM : null} />
+            {cards.map((bead, i) => (
+              <BeadCard
+                key={bead.id}
+                bead={bead}
+                pickForm={now.may("data.export") ? PICK_FORM : null}
+                isFirst={i < 6}
+              />
             ))}
           </ul>
         )}

@@ -1,15 +1,39 @@
-import { reach, type Actor, type Deed } from "@/lib/people";
+import type { MainPlace, MenuPlace } from "@/components/shell";
+import { reach, type Actor, type Deed, type Role } from "@/lib/people";
 
-/** Every page of the menu with the deed that opens it. */
-const places: readonly { href: string; name: string; deed: Deed }[] = [
-  { href: "/", name: "Beads", deed: "bead.read" },
-  { href: "/groups", name: "Groups and exercises", deed: "course.read" },
+interface Place extends MenuPlace {
+  /** The deed that opens it. */
+  readonly deed: Deed;
+  /** How it is shown where it is always in sight. */
+  readonly sight?: Pick<MainPlace, "short" | "icon">;
+}
+
+/** Every page that the menu leads to. */
+const places: readonly Place[] = [
+  { href: "/", name: "Beads", deed: "bead.read", sight: { short: "Beads", icon: "beads" } },
+  {
+    href: "/groups",
+    name: "Groups and exercises",
+    deed: "course.read",
+    sight: { short: "Classes", icon: "course" },
+  },
+  {
+    href: "/feedback",
+    name: "Handed in",
+    deed: "feedback.write",
+    sight: { short: "Handed in", icon: "feedback" },
+  },
   { href: "/students", name: "Students", deed: "course.read" },
-  { href: "/jobs", name: "Jobs and inspections", deed: "job.read" },
-  { href: "/criteria", name: "Criteria", deed: "bead.read" },
+  { href: "/jobs", name: "Jobs and inspections", deed: "job.read", sight: { short: "Jobs", icon: "jobs" } },
+  { href: "/criteria", name: "Criteria", deed: "bead.read", sight: { short: "Criteria", icon: "criteria" } },
   { href: "/instruments", name: "Instruments", deed: "job.read" },
-  { href: "/trends", name: "Trends", deed: "trends.read" },
-  { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
+  { href: "/trends", name: "Trends", deed: "trends.read", sight: { short: "Trends", icon: "trends" } },
+  {
+    href: "/strip",
+    name: "Scale strip to print",
+    deed: "bead.read",
+    sight: { short: "Strip", icon: "strip" },
+  },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },
   { href: "/people", name: "People", deed: "people.read" },
@@ -17,7 +41,32 @@ const places: readonly { href: string; name: string; deed: Deed }[] = [
   { href: "/log", name: "Log", deed: "log.read" },
 ];
 
-/** What this actor's menu offers. */
-export function menuFor(actor: Actor): readonly { href: string; name: string }[] {
-  return places.filter(({ deed }) => reach(actor, deed) !== null).map(({ href, name }) => ({ href, name }));
+/** What each role comes back to every day, in the order of use: at most four. */
+const inSight: Readonly<Record<Role, readonly string[]>> = {
+  owner: ["/", "/groups", "/trends", "/jobs"],
+  instructor: ["/", "/feedback", "/groups", "/trends"],
+  inspector: ["/", "/jobs", "/trends", "/criteria"],
+  welder: ["/", "/trends", "/strip"],
+};
+
+export interface MenuPlaces {
+  readonly main: readonly MainPlace[];
+  readonly more: readonly MenuPlace[];
+  readonly mayStart: boolean;
+}
+
+/** What this actor is offered: the places of every day, and the others. Nothing that is not theirs to open. */
+export function menuFor(actor: Actor): MenuPlaces {
+  const open = places.filter(({ deed }) => reach(actor, deed) !== null);
+  const daily = inSight[actor.kind === "person" ? actor.role : "owner"];
+  const main = daily.flatMap((href) => {
+    const found = open.find((place) => place.href === href);
+    return found?.sight ? [{ href, name: found.name, ...found.sight }] : [];
+  });
+  const more = open.filter(({ href }) => !main.some((place) => place.href === href));
+  return {
+    main,
+    more: more.map(({ href, name }) => ({ href, name })),
+    mayStart: actor.kind !== "hand-in" && reach(actor, "bead.create") !== null,
+  };
 }

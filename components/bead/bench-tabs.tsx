@@ -50,7 +50,7 @@ export function BenchTabs({
   onChoose: (part: PartId) => void;
 }) {
   return (
-    <nav className={styles.tabs} aria-label="Parts of this bead">
+    <nav className={styles.tabs} aria-label="Parts of this bead" data-own-bar="">
       {parts.map(({ id, label, icon: Icon }) => (
         <button
           key={id}

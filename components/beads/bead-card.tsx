@@ -7,13 +7,22 @@ import styles from "./bead-card.module.css";
  * One bead in the list: its picture, how it was run, what is on it and where it stands. `pickForm` is the form its box
  * belongs to; null: no box.
  */
-export function BeadCard({ bead, pickForm = null }: { bead: BeadSummary; pickForm?: string | null }) {
+export function BeadCard({
+  bead,
+  pickForm = null,
+  isFirst = false,
+}: {
+  bead: BeadSummary;
+  pickForm?: string | null;
+  /** Among the first on the page: its picture is fetched at once. */
+  isFirst?: boolean;
+}) {
   return (
     <li className={styles.card}>
       <Link href={`/beads/${bead.id}`} className={styles.link}>
         <div className={styles.picture}>
           {bead.thumbSha256 ? (
-            <img src={`/api/photos/${bead.thumbSha256}/thumb`} alt="" loading="lazy" />
+            <img src={`/api/photos/${bead.thumbSha256}/thumb`} alt="" loading={isFirst ? "eager" : "lazy"} />
           ) : (
             <span className={styles.noPicture}>No photo yet</span>
           )}

@@ -1,9 +1,9 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
-import { HeaderMenu } from "./header-menu";
 import styles from "./header.module.css";
+import { MoreMenu } from "./more-menu";
 
-/** The bar on top: the name, the way back to the list, what belongs to this page, and the way to everything else. */
+/** The bar on top: the name, the way back to the list, and what belongs to this page; all ways, where no other bar shows them. */
 export function Header({ children }: { children?: ReactNode }) {
   return (
     <header className={styles.header}>
@@ -19,7 +19,7 @@ export function Header({ children }: { children?: ReactNode }) {
         </Link>
         <div className={styles.slot}>
           {children}
-          <HeaderMenu />
+          <MoreMenu all className={styles.ways ?? ""} />
         </div>
       </div>
       <div className={styles.temper} aria-hidden="true" />

@@ -1,3 +1,4 @@
 export { Header } from "./header";
-export { MenuProvider } from "./header-menu";
+export type { MainPlace, MenuPlace } from "./menu-context";
+export { MenuProvider } from "./menu-provider";
 export { UnitSwitch } from "./unit-switch";

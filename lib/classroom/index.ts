@@ -12,4 +12,11 @@ export {
 export { getFeedback, replyToFeedback, returnFeedback, saveFeedback } from "./feedback";
 export { handInBead, HandInFormSchema, handInPhoto, takingExercise, withdrawHandIn } from "./hand-ins";
 export { addPhrase, changePhrase, deletePhrase, listPhrases, movePhrase } from "./phrases";
-export { getHandIn, handInBySecret, handInThing, listHandIns, type HandInRecord } from "./read-hand-ins";
+export {
+  countWaiting,
+  getHandIn,
+  handInBySecret,
+  handInThing,
+  listHandIns,
+  type HandInRecord,
+} from "./read-hand-ins";

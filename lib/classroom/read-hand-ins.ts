@@ -80,6 +80,11 @@ export async function listHandIns(
   return rows.map(toHandIn);
 }
 
+/** How many were handed in and not answered yet. */
+export function countWaiting(db: Db): Promise<number> {
+  return db.handIn.count({ where: { OR: [{ feedback: null }, { feedback: { returnedAt: null } }] } });
+}
+
 /** To whom a hand-in belongs; null when there is none. */
 export async function handInThing(db: Db, id: string): Promise<Thing | null> {
   const row = await db.handIn.findUnique({

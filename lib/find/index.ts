@@ -12,6 +12,7 @@ export { recordedChoices, type Choices } from "./choices";
 export { deleteFilter, listSavedFilters, saveFilter } from "./filters";
 export { countBeads, findPage, listedBeads, type ListedBead, type PageAt } from "./find-page";
 export { newestBeads } from "./name-list";
+export { openChanges } from "./open-changes";
 export type { Scope } from "./scope";
 export { beadSlices, wholePage, type WholeBead } from "./slices";
 export { trendCounts, type GroupColumn } from "./trend-counts";
