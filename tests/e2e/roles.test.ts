@@ -167,7 +167,7 @@ describe("who may what, through the doors", () => {
     await pages.welder.goto(server.url);
     expect(await pages.welder.locator(`a[href="/beads/${others}"]`).count()).toBe(0);
     expect(await pages.welder.locator(`a[href="/beads/${own}"]`).count()).toBeGreaterThan(0);
-    await pages.welder.getByRole("button", { name: "Menu" }).click();
+    await pages.welder.getByRole("button", { name: "More" }).click();
     expect(await pages.welder.getByRole("link", { name: "Log" }).count()).toBe(0);
     await shoot(pages.welder, "menu-student-phone");
   });
