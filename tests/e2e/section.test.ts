@@ -4,7 +4,7 @@ import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { renderMacro, type MacroParamsInput, type MacroTruth } from "@/demo-images";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { PATIENT_MS } from "../setup/patience";
 import { startServer, type TestServer } from "./support/server";
 
@@ -14,7 +14,7 @@ beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 

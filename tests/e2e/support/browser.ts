@@ -19,9 +19,12 @@ const packagedArgs = chromium.args.filter(
   (arg) => !/^--(single-process|disable-web-security|disable-site-isolation-trials)$/.test(arg),
 );
 
-export async function openBrowser(): Promise<Browser> {
-  return playwright.launch({
-    executablePath: installed ?? (await chromium.executablePath()),
+/** The browser to run; unpacked from its package the first time. */
+export const browserFile = async (): Promise<string> => installed ?? (await chromium.executablePath());
+
+const launch = async (): Promise<Browser> =>
+  playwright.launch({
+    executablePath: await browserFile(),
     args: [
       ...(installed ? [] : packagedArgs),
       "--no-sandbox",
@@ -31,6 +34,19 @@ export async function openBrowser(): Promise<Browser> {
       "--no-first-run",
     ],
   });
+
+let open: Promise<Browser> | null = null;
+
+/** This worker's browser: started once, for one file after the other. It ends with the worker. */
+export async function openBrowser(): Promise<Browser> {
+  const found = await (open ??= launch());
+  // A file whose test took the browser down must not take the next file with it.
+  return found.isConnected() ? found : (open = launch());
+}
+
+/** What a file leaves when it ends: no window, no cookie. */
+export async function closeWindows(browser: Browser | undefined): Promise<void> {
+  for (const context of browser?.contexts() ?? []) await context.close();
 }
 
 export const desktop = { viewport: { width: 1440, height: 900 } } as const;
