@@ -27,7 +27,7 @@ const lanes = [
       name: "Types",
       // Next writes the route types that the type check reads.
       before: [bin("next/dist/bin/next"), "typegen"],
-      args: [bin("typescript/bin/tsc"), "--noEmit", "-p", "."],
+      args: [bin("typescript-native/bin/tsc"), "--noEmit", "-p", "."],
     },
     {
       name: "Browser",
