@@ -44,7 +44,13 @@ function isFree(port: number): Promise<boolean> {
 function launch(port: number, dataFolder: string, accounts: boolean): ChildProcess {
   return spawn(
     process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
+    [
+      "node_modules/next/dist/bin/next",
+      "start",
+      ...["-H", "127.0.0.1", "-p", String(port)],
+      // A test on a busy machine may rest for longer than the usual five seconds between two requests.
+      ...["--keepAliveTimeout", String(PATIENT_MS)],
+    ],
     {
       cwd: root,
       stdio: ["ignore", "ignore", "inherit"],
