@@ -11,6 +11,8 @@ const installed = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/g
   existsSync(file),
 );
 
+// Nothing here draws with WebGL, and pages painted by an emulated graphics card cost several times the work.
+chromium.setGraphicsMode = false;
 /**
  * The package's own arguments are for a short-lived function: in one process the whole browser ends with its first
  * context, and without web security a page of another site could do what ours may.
@@ -28,6 +30,7 @@ const launch = async (): Promise<Browser> =>
     args: [
       ...(installed ? [] : packagedArgs),
       "--no-sandbox",
+      "--disable-gpu",
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
