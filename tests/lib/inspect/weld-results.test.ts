@@ -20,7 +20,7 @@ import { beadOf, recordOf, soundBead, undercut } from "./build";
 import { inDepth } from "../../setup/in-depth";
 
 type ResultsOf = typeof weldResults;
-const runs = { numRuns: inDepth(250, 3000), seed: 20261126 };
+const runs = { numRuns: inDepth(1000, 3000), seed: 20261126 };
 
 /** Whole numbers only, so that the oracle below can compare without rounding. */
 const arbExtent = (least: number): fc.Arbitrary<Extent> =>

@@ -418,7 +418,7 @@ describe("laws", () => {
           }
         }
       }),
-      { numRuns: inDepth(250, 3000) },
+      { numRuns: inDepth(1000, 3000) },
     );
   });
 
