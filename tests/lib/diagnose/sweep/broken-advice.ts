@@ -38,13 +38,20 @@ const proposed = ({ firstChange, nextChanges }: Diagnosis): readonly Change[] =>
  * a target stays among what the wire is run at, or comes back towards it; no dial is turned by more than a fifth from
  * inside; a feed stays below what the mains input holds; nothing hotter where the bead melted through or hangs, nothing
  * further from what the plate wants; no two changes undo each other; nothing that is recorded or answered as right.
+ * It ends early where enough was found.
  */
-export function sweep(every: number, seed: number, answer = ask, jumpEvery = 1): Swept {
+export function sweep(
+  every: number,
+  seed: number,
+  answer = ask,
+  jumpEvery = 1,
+  isEnough: (broken: readonly string[]) => boolean = () => false,
+): Swept {
   const chance = random(seed);
   const points = grid();
   const broken: string[] = [];
   let [beads, proposals, worstStep, worstJump, worstJumpAt] = [0, 0, 0, 0, ""];
-  for (let i = Math.floor(chance() * every); i < points.length; i += every) {
+  for (let i = Math.floor(chance() * every); i < points.length && !isEnough(broken); i += every) {
     const setup = runAt(points[i]!, chance);
     const findings = marksFor(setup, chance);
     const answers = answered(chance);
