@@ -2,28 +2,26 @@ import { expect, it } from "vitest";
 import { DiagnoseInputSchema } from "@/lib/diagnose";
 import { contextOf } from "@/lib/diagnose/diagnose";
 import { volts } from "@/lib/diagnose/steps/dials";
-import { emptyRunSetup } from "@/lib/setup";
-import { electrodeClasses, windowLines, type Position } from "@/lib/trade";
+import { emptyRunSetup, windowQueryFor, type RunSetup } from "@/lib/setup";
+import { electrodeClasses, windowLines } from "@/lib/trade";
 
 const SIZES_MM = [0.9, 1.2, 1.6];
-const POSITIONS: readonly Position[] = ["flat", "vertical"];
+const PLACES = [
+  ["flat", null],
+  ["vertical", "up"],
+] as const;
 
 /** Every row of every wire, run at its ends and in its middle. */
-const runs = electrodeClasses.flatMap((electrode) =>
-  SIZES_MM.flatMap((diameterMm) =>
-    POSITIONS.flatMap((position) => {
-      const query = { electrode, diameterMm, gas: null, transfer: null, positions: [position] } as const;
-      const feeds = windowLines(query).flatMap(({ volts: at, feedMPerMin: [low, high] }) =>
-        at === null ? [] : [low, (low + high) / 2, high],
+const runs = electrodeClasses.flatMap(({ id, process }) =>
+  SIZES_MM.flatMap((electrodeDiameterMm) =>
+    PLACES.flatMap(([position, progression]) => {
+      const wire = { process, electrodeClass: id, electrodeDiameterMm };
+      const setup: RunSetup = { ...emptyRunSetup, ...wire, position, progression };
+      const query = windowQueryFor(setup);
+      const feeds = (query === null ? [] : windowLines(query)).flatMap(
+        ({ volts: at, feedMPerMin: [low, high] }) => (at === null ? [] : [low, (low + high) / 2, high]),
       );
-      return [...new Set(feeds)].map((wireFeedMPerMin) => ({
-        ...emptyRunSetup,
-        process: electrode.process,
-        electrodeClass: electrode.id,
-        electrodeDiameterMm: diameterMm,
-        position,
-        wireFeedMPerMin,
-      }));
+      return [...new Set(feeds)].map((wireFeedMPerMin): RunSetup => ({ ...setup, wireFeedMPerMin }));
     }),
   ),
 );
