@@ -7,4 +7,4 @@ export { newMarkId } from "./new-mark-id";
 export { useAim, type Aim } from "./use-aim";
 export { useEasel, type EaselState } from "./use-easel";
 export { usePointers } from "./use-pointers";
-export { grainOf, roundPoint, roundPx } from "./view";
+export { grainOf, roundPoint, roundPx, toScreen } from "./view";

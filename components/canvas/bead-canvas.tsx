@@ -47,9 +47,9 @@ export default function BeadCanvas(props: BeadCanvasProps) {
           />
         )}
         <ShapeNamer
-          marking={marking}
-          suggested={props.suggested}
-          onClosed={() => easel.boxRef.current?.focus({ preventScroll: true })}
+          {...{ marking, easel }}
+          {...(props.offer ? { offer: props.offer } : {})}
+          process={props.process ?? null}
         />
       </Easel>
     </Board>
