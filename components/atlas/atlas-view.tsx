@@ -50,7 +50,7 @@ export function AtlasView({ entry, process }: { entry: AtlasEntry; process: Proc
         <h2 id="limits">What the codes say</h2>
         <LimitTables limits={entry.limits} />
       </section>
-      <details className={page.details}>
+      <details className={styles.number}>
         <summary>Number of the standard</summary>
         <p>{isoWords(iso6520, iso6520InButt)}</p>
       </details>

@@ -1,3 +1,4 @@
+export { AtlasLinks } from "./atlas-links";
 export { AtlasTiles } from "./atlas-tiles";
 export { atlasAddress, AtlasView } from "./atlas-view";
 export { CloseUp } from "./close-up";

@@ -1,14 +1,13 @@
+"use client";
+
 import { CircleHelp, Search } from "lucide-react";
 import { useState } from "react";
 import type { ImperfectionId } from "@/lib/trade";
 import styles from "./imperfection-picker.module.css";
-import { nothingOffered, pickerGroups, pickerHint, type PickerGroup } from "./picker-groups";
+import { nothingOffered, pickerGroups, pickerHint, type Doubt, type PickerGroup } from "./picker-groups";
 import { PickerRow } from "./picker-row";
 import { PickerUnsure } from "./picker-unsure";
 import type { ImperfectionPickerProps } from "./types";
-
-/** What somebody who is not sure is looking at: the kinds of looks, or one kind beside what it is taken for. */
-export type Doubt = ImperfectionId | "unsure";
 
 /** Mounted with the dialog, so that every opening starts with an empty search. */
 export function PickerBody(props: ImperfectionPickerProps) {

@@ -11,6 +11,9 @@ export interface PickerOffer {
 
 export const nothingOffered: PickerOffer = { onBead: [], likely: [] };
 
+/** What somebody who is not sure is looking at: the kinds of looks, or one kind beside what it is taken for. */
+export type Doubt = ImperfectionId | "unsure";
+
 export interface PickerGroup {
   readonly key: MarkGroup | "likely" | "found";
   readonly name: string;

@@ -20,14 +20,17 @@ const EDGE = 8;
 const PHOTO_SHARE = 0.42;
 
 /**
- * Beside the spot, never over it: to its right where a panel has room, else to its left, else below it. Where the spot is
- * not known the panel keeps to the right. Below, it is for the photo to bring the spot into what is left above.
+ * Beside the spot, never over it: off the whole photo where its right side leaves room for a panel, else to the spot's
+ * right, else to its left, else below it. Where the spot is not known the panel keeps to the right. Below, it is for the
+ * photo to bring the spot into what is left above.
  */
 export function placePicker(
   spot: ScreenBox | null,
   screen: { readonly width: number; readonly height: number },
+  photo: Pick<ScreenBox, "right"> | null = null,
 ): PickerPlace {
-  const from = spot === null ? screen.width - EDGE - WIDTH.most : spot.right + GAP;
+  const offPhoto = photo !== null && screen.width - EDGE - photo.right - GAP >= WIDTH.least ? photo.right : 0;
+  const from = spot === null ? screen.width - EDGE - WIDTH.most : Math.max(spot.right, offPhoto) + GAP;
   const right = screen.width - EDGE - Math.max(EDGE, from);
   if (isWide(screen) && right >= WIDTH.least)
     return { kind: "side", left: Math.max(EDGE, from), width: Math.min(WIDTH.most, right) };

@@ -1,3 +1,5 @@
+"use client";
+
 import { ArrowLeft, ExternalLink } from "lucide-react";
 import { useState } from "react";
 import { atlasAddress, CloseUp, TellApartCard } from "@/components/atlas";
@@ -12,7 +14,7 @@ import {
   type Process,
 } from "@/lib/trade";
 import styles from "./imperfection-picker.module.css";
-import type { Doubt } from "./picker-body";
+import type { Doubt } from "./picker-groups";
 import unsure from "./picker-unsure.module.css";
 
 interface UnsureProps {

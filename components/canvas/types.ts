@@ -4,9 +4,9 @@ import type { DrawingAction, EditAction, History, Mark, MarkShapeData, PhotoPoin
 import type { ImperfectionId, Joint, Position, Process } from "@/lib/trade";
 import type { MeasuredMark } from "@/lib/measure";
 import type { UnitPreferences } from "@/lib/units";
+import type { NamedSpot } from "./use-picker-place";
 import type { SectionEdgeRole, SectionPlaces } from "@/lib/section";
 import type { PickerOffer } from "./picker-groups";
-import type { ScreenBox } from "./picker-place";
 import type { ScalePickKind } from "./scale-picks";
 
 export const tools = [
@@ -98,7 +98,7 @@ export interface ImperfectionPickerProps {
   readonly offer?: PickerOffer | undefined;
   readonly process?: Process | null | undefined;
   /** What is being named, on the screen: the picker keeps beside it. */
-  readonly spot?: ScreenBox | null;
+  readonly spot?: NamedSpot | null;
   /** Imperfections whose usual shape is this one come first within their group. */
   readonly shape?: MarkShapeData["kind"];
   /** Offered as "the same for the next ones": called with the picked name when that was ticked. */

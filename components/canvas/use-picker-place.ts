@@ -12,11 +12,17 @@ const subscribe = (change: () => void) => {
 const sizeOfScreen = () => `${window.innerWidth} ${window.innerHeight}`;
 
 /** Of the picker for a spot, or for none; follows the size of the screen. */
-export function usePickerPlace(spot: ScreenBox | null): PickerPlace {
+export function usePickerPlace(spot: NamedSpot | null): PickerPlace {
   const [width = 0, height = 0] = useSyncExternalStore(subscribe, sizeOfScreen, () => "1280 800")
     .split(" ")
     .map(Number);
-  return placePicker(spot, { width, height });
+  return placePicker(spot?.box ?? null, { width, height }, spot?.photo ?? null);
+}
+
+/** What is being named, and the photo it lies on, on the screen. */
+export interface NamedSpot {
+  readonly box: ScreenBox;
+  readonly photo: ScreenBox;
 }
 
 /** A point mark is drawn as a ring of this many CSS pixels. */
@@ -42,8 +48,8 @@ function boxOf(shape: MarkShapeData, { boxRef, control }: EaselState): ScreenBox
  * The place of a shape that is being named, as it lay when it was drawn. Where the picker comes from below, page and
  * photo move so that the shape lies in what is left free; the photo moves back once it has a name.
  */
-export function useSpotInSight(shape: MarkShapeData | null, easel: EaselState): ScreenBox | null {
-  const [spot, setSpot] = useState<ScreenBox | null>(null);
+export function useSpotInSight(shape: MarkShapeData | null, easel: EaselState): NamedSpot | null {
+  const [spot, setSpot] = useState<NamedSpot | null>(null);
   const back = useRef<(() => void) | null>(null);
   useLayoutEffect(() => {
     if (shape === null) {
@@ -51,8 +57,10 @@ export function useSpotInSight(shape: MarkShapeData | null, easel: EaselState): 
       back.current = null;
       return;
     }
-    setSpot(boxOf(shape, easel));
-    const place = placePicker(boxOf(shape, easel), { width: window.innerWidth, height: window.innerHeight });
+    const box = boxOf(shape, easel);
+    const photo = easel.boxRef.current?.getBoundingClientRect();
+    setSpot(box && photo ? { box, photo } : null);
+    const place = placePicker(box, { width: window.innerWidth, height: window.innerHeight }, photo ?? null);
     if (place.kind === "below") back.current = bringIntoSight(shape, easel, place.top);
     // Once for each shape: what moves afterwards is this itself.
     // eslint-disable-next-line react-hooks/exhaustive-deps

@@ -441,7 +441,7 @@ const shape: readonly CloseUp[] = [
     ],
     at: [0, -3],
     fieldMm: 34,
-    grows: greatest("angleDeg"),
+    grows: sum("lengthMm"),
   },
   {
     id: "angular-misalignment",

@@ -54,6 +54,18 @@ describe("where the picker lies", () => {
     expect(placePicker(null, { width: 1440, height: 900 })).toEqual({ kind: "side", left: 952, width: 480 });
   });
 
+  it("law: where the photo leaves room for a panel at its right, none of the photo is covered", () => {
+    fc.assert(
+      fc.property(cases, fc.integer({ min: 0, max: 2600 }), ([size, spot], edge) => {
+        const photo = { right: Math.max(edge, spot.right) };
+        const place = placePicker(spot, size, photo);
+        if (place.kind === "side" && size.width - photo.right >= 380)
+          expect(place.left).toBeGreaterThanOrEqual(photo.right);
+      }),
+      { seed: 23, numRuns: 2000 },
+    );
+  });
+
   it("law: moved by what is said, a spot smaller than what is free lies in it; a free one stays", () => {
     const free = { top: 60, bottom: 350 };
     const small = fc
