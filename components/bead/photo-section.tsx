@@ -86,7 +86,7 @@ function ShownPhoto({
         onAction={act}
         onSection={(action) => dispatch({ type: "section", photoId: photo.id, action })}
       />
-      <MarkList marks={marks} sizeOf={sizeOf} selectedId={selectedId} onSelect={onSelect} />
+      <MarkList {...{ marks, sizeOf, selectedId, onSelect }} onAction={act} />
       {mark && (
         <MarkCard
           mark={mark}

@@ -1,6 +1,7 @@
 export type { CanvasPhoto } from "./canvas-photo";
 export { crossPicture } from "./cross-picture";
 export { Easel, EaselWaiting } from "./easel";
+export { asTaken, eyeLookLimits, isAsTaken, type EyeLook } from "./eye-look";
 export type { Grip, PhotoDrag } from "./grip";
 export { lookCommand, plainKey, undoCommand, wrapIndex, type LookCommand } from "./look-keys";
 export { newMarkId } from "./new-mark-id";
