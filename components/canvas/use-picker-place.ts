@@ -46,7 +46,7 @@ function boxOf(shape: MarkShapeData, { boxRef, control }: EaselState): ScreenBox
 
 /**
  * The place of a shape that is being named, as it lay when it was drawn. Where the picker comes from below, page and
- * photo move so that the shape lies in what is left free; the photo moves back once it has a name.
+ * photo move so that the shape lies in what is left free; both move back once it has a name.
  */
 export function useSpotInSight(shape: MarkShapeData | null, easel: EaselState): NamedSpot | null {
   const [spot, setSpot] = useState<NamedSpot | null>(null);
@@ -70,6 +70,7 @@ export function useSpotInSight(shape: MarkShapeData | null, easel: EaselState): 
 
 function bringIntoSight(shape: MarkShapeData, easel: EaselState, sheetTop: number): () => void {
   const { boxRef, control } = easel;
+  const { scrollX, scrollY } = window;
   // The page first: a canvas half scrolled away has little free above a sheet.
   boxRef.current?.scrollIntoView({ block: "start", behavior: "instant" });
   const now = boxOf(shape, easel);
@@ -80,5 +81,8 @@ function bringIntoSight(shape: MarkShapeData, easel: EaselState, sheetTop: numbe
     const down = shiftIntoFree(now, free);
     if (down !== 0) control.panBy({ x: 0, y: down });
   }
-  return () => control.look(view);
+  return () => {
+    control.look(view);
+    window.scrollTo({ left: scrollX, top: scrollY, behavior: "instant" });
+  };
 }
