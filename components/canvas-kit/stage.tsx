@@ -1,3 +1,5 @@
+"use client";
+
 import Konva from "konva";
 import { memo, useEffect, useRef } from "react";
 import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";

@@ -97,7 +97,9 @@ describe("many marks", () => {
           [2, h / 2],
           [w - 2, h / 2],
         ] as const;
-        return spots.map(([x, y]) => document.elementFromPoint(x, y)?.closest("[data-full]") != null);
+        return spots.map(
+          ([x, y]) => document.elementFromPoint(x, y)?.closest("[data-full]") instanceof HTMLElement,
+        );
       });
       expect(over).toEqual([true, true, true, true]);
       await shoot(page, `${name}-full-screen`);
