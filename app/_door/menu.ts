@@ -9,6 +9,7 @@ const places: readonly { href: string; name: string; deed: Deed }[] = [
   { href: "/criteria", name: "Criteria", deed: "bead.read" },
   { href: "/instruments", name: "Instruments", deed: "job.read" },
   { href: "/trends", name: "Trends", deed: "trends.read" },
+  { href: "/atlas", name: "Atlas of imperfections", deed: "bead.read" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },

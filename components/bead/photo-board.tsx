@@ -10,6 +10,7 @@ import styles from "./photo-section.module.css";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
 import { ScalePanel } from "./scale-panel";
 import { shapeSize } from "./shape-size";
+import { usePickerOffer } from "./use-picker-offer";
 import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
 import { useSectionDesk } from "./use-section-desk";
@@ -102,6 +103,7 @@ function PhotoCanvas({
   onSelect,
   onAction,
   state,
+  assessment,
   units,
   number,
   calibration,
@@ -136,7 +138,8 @@ function PhotoCanvas({
       scaleKind={picking.kind}
       onScalePicked={picking.onPicked}
       onScaleCancelled={picking.drop}
-      suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
+      offer={usePickerOffer(state, assessment)}
+      process={state.setup.process}
     />
   );
 }
