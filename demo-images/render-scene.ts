@@ -103,8 +103,14 @@ function stage(input: RenderParamsInput, alter = asItIs): Staged {
 const truthOf = ({ params, camera, scene }: Pick<Staged, "params" | "camera" | "scene">): Truth =>
   sceneTruth(scene, camera, { scenario: params.scenario, seed: params.seed });
 
+/** Soot and fume only darken what is there: the truth knows nothing of them, and they take long. */
+const unsooted: AlterScene = (spec) => ({
+  ...spec,
+  faults: spec.faults.filter(({ kind }) => kind !== "soot"),
+});
+
 /** The truth of the picture these params make, without the picture: for those who do not look at its pixels. */
-export const renderTruth = (input: RenderParamsInput): Truth => truthOf(stage(input));
+export const renderTruth = (input: RenderParamsInput): Truth => truthOf(stage(input, unsooted));
 
 /** Builds the surface and everything that is needed to light and trace it. */
 function prepare(input: RenderParamsInput, alter = asItIs): Prepared {

@@ -133,6 +133,12 @@ export const arbDrawingAction: fc.Arbitrary<DrawingAction> = fc.oneof(
     ),
   }),
   fc.record({ type: fc.constant("mark.remove" as const), id: arbMarkId }),
+  fc.record({ type: fc.constant("marks.remove" as const), ids: fc.array(arbMarkId, { maxLength: 4 }) }),
+  fc.record({
+    type: fc.constant("marks.setImperfection" as const),
+    ids: fc.array(arbMarkId, { maxLength: 4 }),
+    imperfection: fc.constantFrom(...imperfectionIds),
+  }),
   fc.record({ type: fc.constant("scale.set" as const), scale: arbScale }),
   fc.record({ type: fc.constant("scale.clear" as const) }),
   fc.record({ type: fc.constant("weldLine.set" as const), points: fc.array(arbPoint, { maxLength: 5 }) }),

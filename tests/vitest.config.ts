@@ -1,36 +1,23 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 import { PATIENT_MS } from "./setup/patience";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
+const tests = path.join(root, "tests");
+/** Replaces modules or globals, or changes what the process is told from outside. */
+const changesItsProcess =
+  /\bvi\.(mock|doMock|resetModules|spyOn|stub\w+|useFakeTimers)\(|process\.env(\.\w+|\[[^\]]+\]) = |process\.chdir\(/;
 /**
- * Rooms that keep nothing between two calls: their test files run one after the other in the same process and load each
- * module once. A process of its own for each would cost a third of the whole run.
+ * Test files run one after the other in the same process and load each module once: what they share is code, never state,
+ * and a process of its own for each would cost a third of the whole run. Alone stays what changes its process.
  */
-const pure = [
-  ...["accept", "arc", "assess", "base", "case", "diagnose", "geometry", "inspect", "ledger", "marks"],
-  ...[
-    "measure",
-    "numeric",
-    "pdf",
-    "people",
-    "report",
-    "section",
-    "setup",
-    "strip",
-    "trade",
-    "trends",
-    "units",
-  ],
-];
-const together = [
-  `tests/lib/{${pure.join(",")}}/**/*.test.ts`,
-  "tests/{cases,demo-images}/**/*.test.ts",
-  "tests/components/**/*.test.{ts,tsx}",
-];
-/** Of those, what replaces modules or the browser's own functions while it runs. */
-const alone = ["tests/lib/accept/weld-laws.test.ts", "tests/components/saving/send-photo.test.ts"];
+const alone = readdirSync(tests, { recursive: true, encoding: "utf8" })
+  .filter((file) => /(?<!\.deep)\.test\.tsx?$/.test(file) && !file.startsWith("e2e"))
+  .filter((file) => changesItsProcess.test(readFileSync(path.join(tests, file), "utf8")))
+  .map((file) => `tests/${file.replaceAll("\\", "/")}`);
 const elsewhere = ["tests/e2e/**", "tests/**/*.deep.test.ts", "node_modules/**"];
 
 /**
@@ -54,21 +41,14 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "pure", include: together, exclude: [...elsewhere, ...alone], isolate: false },
-      },
-      {
-        extends: true,
         test: {
-          name: "alone",
-          include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
-          exclude: [
-            ...elsewhere,
-            ...together.filter((one) => !one.includes("components")),
-            "tests/components/**",
-          ],
+          name: "together",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: [...elsewhere, ...alone],
+          isolate: false,
         },
       },
-      { extends: true, test: { name: "mocking", include: alone } },
+      { extends: true, test: { name: "alone", include: alone } },
     ],
   },
 });

@@ -29,6 +29,12 @@ const places: readonly Place[] = [
   { href: "/instruments", name: "Instruments", deed: "job.read" },
   { href: "/trends", name: "Trends", deed: "trends.read", sight: { short: "Trends", icon: "trends" } },
   {
+    href: "/atlas",
+    name: "Atlas of imperfections",
+    deed: "bead.read",
+    sight: { short: "Atlas", icon: "atlas" },
+  },
+  {
     href: "/strip",
     name: "Scale strip to print",
     deed: "bead.read",
@@ -46,7 +52,7 @@ const inSight: Readonly<Record<Role, readonly string[]>> = {
   owner: ["/", "/groups", "/trends", "/jobs"],
   instructor: ["/", "/feedback", "/groups", "/trends"],
   inspector: ["/", "/jobs", "/trends", "/criteria"],
-  welder: ["/", "/trends", "/strip"],
+  welder: ["/", "/trends", "/atlas", "/strip"],
 };
 
 export interface MenuPlaces {

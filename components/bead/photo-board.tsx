@@ -11,6 +11,7 @@ import styles from "./photo-section.module.css";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
 import { ScalePanel } from "./scale-panel";
 import { shapeSize } from "./shape-size";
+import { usePickerOffer } from "./use-picker-offer";
 import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
 import { useSectionDesk } from "./use-section-desk";
@@ -105,6 +106,7 @@ function PhotoCanvas({
   onAction,
   kept,
   state,
+  assessment,
   units,
   number,
   calibration,
@@ -139,7 +141,8 @@ function PhotoCanvas({
       scaleKind={picking.kind}
       onScalePicked={picking.onPicked}
       onScaleCancelled={picking.drop}
-      suggested={[...new Set(drawing.marks.map((one) => one.imperfection))]}
+      offer={usePickerOffer(state, assessment)}
+      process={state.setup.process}
     />
   );
 }

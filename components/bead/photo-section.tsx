@@ -11,6 +11,7 @@ import { PhotoDrop } from "./photo-drop";
 import styles from "./photo-section.module.css";
 import { PhotoStrip } from "./photo-strip";
 import type { BenchProps } from "./shared";
+import { usePickerOffer } from "./use-picker-offer";
 import type { WorkPhoto } from "./work-state";
 
 /** The photos of the bead: pick one, set its scale, mark what is there. */
@@ -66,6 +67,7 @@ function ShownPhoto({
   const act = (action: EditAction) => dispatch({ type: "draw", photoId: photo.id, action });
   const selected = marks.findIndex((mark) => mark.id === selectedId);
   const mark = marks[selected];
+  const offer = usePickerOffer(state, assessment);
   return (
     <>
       <PhotoBoard
@@ -77,7 +79,7 @@ function ShownPhoto({
         onAction={act}
         onSection={(action) => dispatch({ type: "section", photoId: photo.id, action })}
       />
-      <MarkList marks={marks} sizeOf={sizeOf} selectedId={selectedId} onSelect={onSelect} />
+      <MarkList {...{ marks, sizeOf, selectedId, onSelect }} onAction={act} />
       {mark && (
         <MarkCard
           mark={mark}
@@ -87,6 +89,8 @@ function ShownPhoto({
           position={state.setup.position}
           size={sizeOf(mark) || "no size yet"}
           measured={sizes.get(mark.id) ?? null}
+          offer={offer}
+          process={state.setup.process}
           units={units}
           onClose={() => onSelect(null)}
         />

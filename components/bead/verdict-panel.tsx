@@ -15,6 +15,7 @@ import {
   type RowWords,
 } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
+import { AtlasLinks } from "@/components/atlas";
 import { CriteriaOptions } from "@/components/criteria";
 import { Chip, Field, Panel } from "@/components/ui";
 import { LookedFor } from "./looked-for";
@@ -248,6 +249,7 @@ function ClauseRow({ row, words }: { row: VerdictRow; words: RowWords }) {
             </span>
           )}
         </p>
+        {row.result !== "meets" && row.result !== "not-applicable" && <AtlasLinks ids={row.imperfections} />}
       </div>
     </li>
   );

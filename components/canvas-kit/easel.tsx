@@ -4,6 +4,8 @@ import dynamic from "next/dynamic";
 import { useId, type KeyboardEvent, type ReactNode } from "react";
 import type { Primitive } from "@/lib/marks";
 import styles from "./easel.module.css";
+import { DetailFilter } from "./detail-filter";
+import { asTaken, eyeFilter, isAsTaken, type EyeLook } from "./eye-look";
 import { Loupe } from "./loupe";
 import type { EaselState } from "./use-easel";
 import type { LoupePlace, PointerListeners } from "./use-pointers";
@@ -35,18 +37,26 @@ interface EaselProps {
   readonly draft: readonly Primitive[];
   /** Where the magnifier looks; null while no finger hides a point. */
   readonly loupe: LoupePlace | null;
+  /** How the photo is brought to the eye; left out: as taken. */
+  readonly look?: EyeLook;
   /** What lies over the photo beside this. */
   readonly children?: ReactNode;
 }
 
 /** The photo under the hand: the one element that is touched, clicked and typed at, with magnifier and zoom buttons. */
 export function Easel(props: EaselProps) {
-  const { easel, words, marks, draft, loupe } = props;
+  const { easel, words, marks, draft, loupe, look = asTaken } = props;
   const { photo, box, control, loaded } = easel;
   const keysId = useId();
   return (
     <>
       <Surface {...props} keysId={keysId} />
+      <DetailFilter share={look.detail} />
+      {!isAsTaken(look) && (
+        <p className={styles.printed}>
+          Printed as taken: on the screen its light was changed for the eye only.
+        </p>
+      )}
       <p id={keysId} className="visually-hidden">
         {words.keyHelp}
       </p>
@@ -78,6 +88,7 @@ function Surface({
   listeners,
   marks,
   draft,
+  look = asTaken,
 }: EaselProps & { /** Of the element that explains the keys. */ keysId: string }) {
   const { view } = control;
   return (
@@ -98,7 +109,13 @@ function Surface({
       onKeyDown={onKeyDown}
       {...listeners}
     >
-      {box.width > 0 && <CanvasStage {...{ box, view, photo, marks, draft }} levels={loaded.levels} />}
+      {box.width > 0 && (
+        <CanvasStage
+          {...{ box, view, photo, marks, draft }}
+          levels={loaded.levels}
+          filter={eyeFilter(look)}
+        />
+      )}
     </div>
   );
 }

@@ -1,10 +1,11 @@
 export type { CanvasPhoto } from "./canvas-photo";
 export { crossPicture } from "./cross-picture";
 export { Easel, EaselWaiting } from "./easel";
+export { asTaken, eyeLookLimits, isAsTaken, type EyeLook } from "./eye-look";
 export type { Grip, PhotoDrag } from "./grip";
 export { lookCommand, plainKey, undoCommand, wrapIndex, type LookCommand } from "./look-keys";
 export { newMarkId } from "./new-mark-id";
 export { useAim, type Aim } from "./use-aim";
 export { useEasel, type EaselState } from "./use-easel";
 export { usePointers } from "./use-pointers";
-export { grainOf, roundPoint, roundPx } from "./view";
+export { grainOf, roundPoint, roundPx, toScreen } from "./view";

@@ -1,5 +1,7 @@
+"use client";
+
 import Konva from "konva";
-import { memo } from "react";
+import { memo, useEffect, useRef } from "react";
 import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";
 import type { Primitive } from "@/lib/marks";
 import { paintAll } from "./paint";
@@ -32,6 +34,7 @@ export default function CanvasStage({
   levels,
   marks,
   draft,
+  filter,
 }: {
   box: Size;
   view: View;
@@ -39,12 +42,19 @@ export default function CanvasStage({
   levels: readonly Picture[];
   marks: readonly Primitive[];
   draft: readonly Primitive[];
+  /** CSS filter on the photo alone; empty for none. */
+  filter: string;
 }) {
+  const photoLayer = useRef<Konva.Layer>(null);
+  useEffect(() => {
+    const canvas = photoLayer.current?.getCanvas()._canvas;
+    if (canvas) canvas.style.filter = filter;
+  }, [filter]);
   const picture = levelFor(levels, photo.widthPx * view.zoom * Konva.pixelRatio);
   const place = { x: view.pan.x, y: view.pan.y, scaleX: view.zoom, scaleY: view.zoom, listening: false };
   return (
     <Stage width={box.width} height={box.height} listening={false}>
-      <Layer {...place}>
+      <Layer {...place} ref={photoLayer}>
         {picture && (
           <KonvaImage image={picture} width={photo.widthPx} height={photo.heightPx} listening={false} />
         )}

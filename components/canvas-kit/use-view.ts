@@ -9,6 +9,8 @@ export interface ViewControl {
   readonly zoomBy: (factor: number, at?: Point) => void;
   readonly panBy: (by: Point) => void;
   readonly fit: () => void;
+  /** Back to a view that was; one that showed the whole photo goes on following its box. */
+  readonly look: (view: View) => void;
   /** Brings a photo point into the box. */
   readonly show: (photo: Point) => void;
 }
@@ -38,6 +40,15 @@ export function useView(photo: Size, box: Size): ViewControl {
     ),
     panBy: useCallback((by) => change((view) => ({ ...view, pan: add(view.pan, by) })), [change]),
     fit: useCallback(() => setMoved(null), []),
+    look: useCallback(
+      (view) => {
+        const fitted = fitView({ width, height }, { width: boxWidth, height: boxHeight });
+        const isFitted =
+          view.zoom === fitted.zoom && view.pan.x === fitted.pan.x && view.pan.y === fitted.pan.y;
+        setMoved(isFitted ? null : view);
+      },
+      [width, height, boxWidth, boxHeight],
+    ),
     show: useCallback((point) => change((view, _, room) => reveal(view, point, room, 40)), [change]),
   };
 }

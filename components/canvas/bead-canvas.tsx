@@ -1,6 +1,6 @@
 "use client";
 
-import type { KeyboardEvent, ReactNode } from "react";
+import { useState, type KeyboardEvent, type ReactNode } from "react";
 import { crossPicture, Easel, undoCommand, useEasel, type EaselState } from "@/components/canvas-kit";
 import styles from "./bead-canvas.module.css";
 import { DraftBar } from "./draft-bar";
@@ -10,6 +10,7 @@ import { handlesOf } from "./handles";
 import { loupeCentre, shapeOfDraft } from "./preview";
 import { ShapeNamer } from "./shape-namer";
 import { ToolBar } from "./tool-bar";
+import type { TagLevel } from "./tag-level";
 import { toolsMissing } from "./tools-missing";
 import type { BeadCanvasProps } from "./types";
 import { useHands } from "./use-hands";
@@ -17,6 +18,7 @@ import { useKeys } from "./use-keys";
 import { useMarking, type Marking } from "./use-marking";
 import { usePickedPoint } from "./use-picked-point";
 import { useScene } from "./use-scene";
+import { plainView, ViewBar, type ViewChoice } from "./view-bar";
 import { keyHelp } from "./words";
 
 /** The photo with its marks: everything a hand, a mouse or a keyboard does to it becomes one action per gesture. */
@@ -24,12 +26,15 @@ export default function BeadCanvas(props: BeadCanvasProps) {
   const { history, readOnly = false } = props;
   const easel = useEasel(props.photo);
   const marking = useMarking(props);
+  const [shown, setShown] = useState(plainView);
   const { draft } = marking;
-  const { marks, drafted, picked, loupe, listeners, onKeyDown } = useBoard(props, easel, marking);
+  const { marks, drafted, picked, loupe, listeners, onKeyDown } = useBoard(props, easel, marking, shown.tags);
+  const onView = (change: Partial<ViewChoice>) => setShown((old) => ({ ...old, ...change }));
   return (
-    <Board props={props} marking={marking}>
+    <Board props={props} marking={marking} full={shown.full} onLeaveFull={() => onView({ full: false })}>
       <Easel
         {...{ easel, marks, listeners }}
+        look={shown.look}
         words={easelWords(props, marking)}
         onKeyDown={onKeyDown}
         draft={drafted}
@@ -38,6 +43,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
         <p className="visually-hidden" role="status" aria-live="polite" data-testid="canvas-said">
           {marking.said}
         </p>
+        <ViewBar view={shown} hasMarks={history.present.marks.length > 0} onView={onView} />
         {!readOnly && (
           <DraftBar
             {...{ marking, picked }}
@@ -47,9 +53,9 @@ export default function BeadCanvas(props: BeadCanvasProps) {
           />
         )}
         <ShapeNamer
-          marking={marking}
-          suggested={props.suggested}
-          onClosed={() => easel.boxRef.current?.focus({ preventScroll: true })}
+          {...{ marking, easel }}
+          {...(props.offer ? { offer: props.offer } : {})}
+          process={props.process ?? null}
         />
       </Easel>
     </Board>
@@ -57,11 +63,11 @@ export default function BeadCanvas(props: BeadCanvasProps) {
 }
 
 /** What is on the board and what hands and keys do to it. */
-function useBoard(props: BeadCanvasProps, easel: EaselState, marking: Marking) {
+function useBoard(props: BeadCanvasProps, easel: EaselState, marking: Marking, tags: TagLevel) {
   const { photo, history, selectedId, readOnly = false } = props;
   const { unitPx } = easel;
   const { tool, draft, preview } = marking;
-  const { shapes, marks, inHand } = useScene(props, marking, unitPx);
+  const { shapes, marks, inHand } = useScene(props, marking, unitPx, tags);
   const handles = readOnly
     ? []
     : handlesOf(preview, tool, selectedId, unitPx, photo.widthPx, sectionInHand(props, marking));
@@ -100,22 +106,29 @@ function sectionInHand({ section }: BeadCanvasProps, { sectionPreview }: Marking
 function Board({
   props,
   marking,
+  full,
+  onLeaveFull,
   children,
 }: {
   props: BeadCanvasProps;
   marking: Marking;
+  /** Over the whole window. */
+  full: boolean;
+  onLeaveFull: () => void;
   children: ReactNode;
 }) {
   const { history, readOnly = false } = props;
   const { past, present, future } = history;
   const onKeyDown = (event: KeyboardEvent) => {
+    // Escape gives up what is drawn or picked first.
+    if (full && event.key === "Escape" && marking.draft === null && props.selectedId === null) onLeaveFull();
     const step = readOnly ? null : undoCommand(event);
     if (step === null) return;
     event.preventDefault();
     marking[step]();
   };
   return (
-    <div className={styles.board} onKeyDown={onKeyDown}>
+    <div className={styles.board} data-full={full || undefined} onKeyDown={onKeyDown}>
       {!readOnly && (
         <ToolBar
           tool={marking.tool}

@@ -1,6 +1,8 @@
 "use client";
 import { ChevronDown, Trash2, X } from "lucide-react";
+import Link from "next/link";
 import { useState } from "react";
+import { atlasAddress } from "@/components/atlas";
 import { Button } from "@/components/ui";
 import { markStyle, type MarkDescription } from "@/lib/marks";
 import { imperfections, stretches } from "@/lib/trade";
@@ -29,7 +31,9 @@ export function MarkCard(props: MarkCardProps) {
     <section className={styles.card} aria-label={`Mark ${number}`} data-testid="mark-card">
       <CardHead {...props} onRename={() => setNaming(true)} />
       {props.measured && <MarkCardBudget measured={props.measured} units={props.units} />}
-      <p>{look}</p>
+      <p>
+        {look} <Link href={atlasAddress(mark.imperfection, props.process ?? null)}>In the atlas</Link>
+      </p>
       {inspectorFirst && (
         <p className={styles.warn}>Show it to an inspector before anything is changed or repaired.</p>
       )}
@@ -61,7 +65,8 @@ export function MarkCard(props: MarkCardProps) {
           setNaming(false);
         }}
         shape={mark.shape.kind}
-        {...(props.suggested ? { suggested: props.suggested } : {})}
+        offer={props.offer}
+        process={props.process}
       />
     </section>
   );

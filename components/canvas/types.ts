@@ -1,10 +1,12 @@
 import type { CanvasPhoto } from "@/components/canvas-kit";
 import type { PhotoSection, SectionAction } from "@/lib/assess";
 import type { DrawingAction, EditAction, History, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
-import type { ImperfectionId, Joint, Position } from "@/lib/trade";
+import type { ImperfectionId, Joint, Position, Process } from "@/lib/trade";
 import type { MeasuredMark } from "@/lib/measure";
 import type { UnitPreferences } from "@/lib/units";
+import type { NamedSpot } from "./use-picker-place";
 import type { SectionEdgeRole, SectionPlaces } from "@/lib/section";
+import type { PickerOffer } from "./picker-groups";
 import type { ScalePickKind } from "./scale-picks";
 
 export const tools = [
@@ -65,8 +67,10 @@ export interface BeadCanvasProps {
   readonly onScalePicked: (points: readonly PhotoPoint[]) => void;
   /** The picked ends were given up (Escape, another tool). */
   readonly onScaleCancelled?: () => void;
-  /** Offered first in the picker: what this bead already shows. */
-  readonly suggested?: readonly ImperfectionId[];
+  /** Offered first in the picker. */
+  readonly offer?: PickerOffer;
+  /** For what the picker tells of causes. */
+  readonly process?: Process | null;
   /** Look only: pan, zoom and select, no tools. */
   readonly readOnly?: boolean;
 }
@@ -90,7 +94,11 @@ export interface ImperfectionPickerProps {
   readonly current: ImperfectionId | null;
   readonly onPick: (imperfection: ImperfectionId) => void;
   readonly title?: string;
-  readonly suggested?: readonly ImperfectionId[];
+  /** What is likeliest here; left out: nothing is known. */
+  readonly offer?: PickerOffer | undefined;
+  readonly process?: Process | null | undefined;
+  /** What is being named, on the screen: the picker keeps beside it. */
+  readonly spot?: NamedSpot | null;
   /** Imperfections whose usual shape is this one come first within their group. */
   readonly shape?: MarkShapeData["kind"];
   /** Offered as "the same for the next ones": called with the picked name when that was ticked. */
@@ -112,7 +120,8 @@ export interface MarkCardProps {
   readonly size?: string;
   /** Its sizes with the parts of their uncertainties, shown on request. */
   readonly measured?: MeasuredMark | null;
-  readonly suggested?: readonly ImperfectionId[];
+  readonly offer?: PickerOffer;
+  readonly process?: Process | null;
   readonly onClose?: () => void;
   readonly readOnly?: boolean;
 }

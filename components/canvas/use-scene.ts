@@ -6,6 +6,7 @@ import { fitLabels, primitives, scene, type Primitive, type SceneShape } from "@
 import { selectionPicture } from "./draft-picture";
 import { sectionScene } from "@/lib/report";
 import { shapesInHand } from "./preview";
+import { withTags, type TagLevel } from "./tag-level";
 import type { BeadCanvasProps } from "./types";
 import type { Marking } from "./use-marking";
 
@@ -19,7 +20,12 @@ export interface ScenePictures {
 }
 
 /** The drawing as primitives in photo pixels. `unitPx`: photo pixels per CSS pixel. */
-export function useScene(props: BeadCanvasProps, marking: Marking, unitPx: number): ScenePictures {
+export function useScene(
+  props: BeadCanvasProps,
+  marking: Marking,
+  unitPx: number,
+  tags: TagLevel,
+): ScenePictures {
   const { photo, history, selectedId, sizeLabel, scaleLabel } = props;
   const { widthPx, heightPx } = photo;
   const { draft, preview } = marking;
@@ -36,8 +42,8 @@ export function useScene(props: BeadCanvasProps, marking: Marking, unitPx: numbe
     [drawing, options, cut, places],
   );
   const shapes = useMemo(
-    () => fitLabels(whole, unitPx, selectedId, { widthPx, heightPx }),
-    [whole, unitPx, selectedId, widthPx, heightPx],
+    () => fitLabels(withTags(whole, tags, selectedId), unitPx, selectedId, { widthPx, heightPx }),
+    [whole, tags, unitPx, selectedId, widthPx, heightPx],
   );
   const held = shapesInHand(draft);
   const marks = useMemo(() => {

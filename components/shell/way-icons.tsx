@@ -1,4 +1,5 @@
 import {
+  BookOpen,
   ChartNoAxesColumn,
   ClipboardCheck,
   GraduationCap,
@@ -35,6 +36,7 @@ export const wayIcons = {
   jobs: ClipboardCheck,
   criteria: Scale,
   trends: ChartNoAxesColumn,
+  atlas: BookOpen,
   strip: Ruler,
 } as const satisfies Readonly<Record<string, LucideIcon | typeof Bead>>;
 export type WayIcon = keyof typeof wayIcons;

@@ -5,6 +5,16 @@ export type { LimitRange } from "./formula";
 export { judgeInputJsonSchema } from "./json-schema";
 export { judge } from "./judge";
 export { acceptSentence } from "./sentences";
+export { formulaText } from "./formula";
+export { limitsOn, type LimitClause, type LimitsOfSet } from "./limits-on";
+export {
+  type BeadFigure,
+  type Condition,
+  type Constant,
+  type Formula,
+  type SymbolName,
+  type Test,
+} from "./rule";
 export { patchPatterns } from "./size-of";
 export { shopRowsFrom, type ShopCopy } from "./shop-copy";
 export {

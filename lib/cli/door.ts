@@ -21,6 +21,30 @@ export function answerFile<D extends Door>(door: D, path: string): CaseAnswer<Do
   return read.ok ? answerCase(door, read.value) : read;
 }
 
+/** What a process says and ends with. */
+export interface Said {
+  readonly code: 0 | 2;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** What a command-line door says to the words behind its name: to one flag or one case. */
+export function answerWords<D extends Door>(
+  door: D,
+  use: string,
+  words: readonly string[],
+  aside: (value: DoorValue[D]) => readonly string[] = () => [],
+): Said {
+  const [argument, ...rest] = words;
+  if (argument === "--help") return { code: 0, out: `${use}\n`, err: "" };
+  if (argument === undefined || rest.length > 0) return refused([use]);
+  if (argument === "--list") return printed(caseVocabulary(door));
+  if (argument === "--schema") return printed(caseJsonSchema(door));
+  if (argument.startsWith("--")) return refused([`${argument}: no such flag`, "", use]);
+  const answer = answerFile(door, argument);
+  return answer.ok ? printed(answer.value, aside(answer.value)) : refused(answer.lines);
+}
+
 /**
  * A command-line door: one flag or one case, JSON out, exit 2 with plain lines when the case is not understood.
  *
@@ -29,29 +53,22 @@ export function answerFile<D extends Door>(door: D, path: string): CaseAnswer<Do
 export function runDoor<D extends Door>(
   door: D,
   use: string,
-  aside: (value: DoorValue[D]) => readonly string[] = () => [],
+  aside?: (value: DoorValue[D]) => readonly string[],
 ): void {
   // Whoever reads only the first lines (`| head`) closes the pipe: nothing went wrong.
   process.stdout.on("error", ({ code }: NodeJS.ErrnoException) => process.exit(code === "EPIPE" ? 0 : 1));
-  const [argument, ...rest] = process.argv.slice(2);
-  if (argument === "--help") console.log(use);
-  else if (argument === undefined || rest.length > 0) refuse([use]);
-  else if (argument === "--list") print(caseVocabulary(door));
-  else if (argument === "--schema") print(caseJsonSchema(door));
-  else if (argument.startsWith("--")) refuse([`${argument}: no such flag`, "", use]);
-  else {
-    const answer = answerFile(door, argument);
-    if (!answer.ok) return refuse(answer.lines);
-    for (const line of aside(answer.value)) console.error(line);
-    print(answer.value);
-  }
+  const { code, out, err } = answerWords(door, use, process.argv.slice(2), aside);
+  process.stderr.write(err);
+  process.stdout.write(out);
+  process.exitCode = code;
 }
 
-function print(value: unknown): void {
-  console.log(JSON.stringify(value, null, 2));
+const lines = (list: readonly string[]): string => list.map((line) => `${line}\n`).join("");
+
+function printed(value: unknown, aside: readonly string[] = []): Said {
+  return { code: 0, out: `${JSON.stringify(value, null, 2)}\n`, err: lines(aside) };
 }
 
-function refuse(lines: readonly string[]): void {
-  for (const line of lines) console.error(line);
-  process.exitCode = 2;
+function refused(list: readonly string[]): Said {
+  return { code: 2, out: "", err: lines(list) };
 }

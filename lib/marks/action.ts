@@ -22,6 +22,13 @@ export type DrawingAction =
   | { readonly type: "mark.setImperfection"; readonly id: string; readonly imperfection: ImperfectionId }
   | { readonly type: "mark.describe"; readonly id: string; readonly about: Partial<MarkDescription> }
   | { readonly type: "mark.remove"; readonly id: string }
+  /** Several at once: one step back brings all of them back. Unknown ids are passed over. */
+  | { readonly type: "marks.remove"; readonly ids: readonly string[] }
+  | {
+      readonly type: "marks.setImperfection";
+      readonly ids: readonly string[];
+      readonly imperfection: ImperfectionId;
+    }
   | { readonly type: "scale.set"; readonly scale: Scale }
   | { readonly type: "scale.clear" }
   | { readonly type: "weldLine.set"; readonly points: readonly PhotoPoint[] }

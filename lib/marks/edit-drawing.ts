@@ -26,6 +26,14 @@ export function editDrawing<D extends Drawing>(drawing: D, action: DrawingAction
       const marks = drawing.marks.filter((mark) => mark.id !== action.id);
       return marks.length === drawing.marks.length ? drawing : { ...drawing, marks };
     }
+    case "marks.remove":
+      return eachOf(drawing, action.ids, (done, id) => editDrawing(done, { type: "mark.remove", id }));
+    case "marks.setImperfection": {
+      const { imperfection } = action;
+      return eachOf(drawing, action.ids, (done, id) =>
+        changeMark(done, { type: "mark.setImperfection", id, imperfection }),
+      );
+    }
     case "scale.set":
       return setPart(drawing, "scale", ScaleSchema.safeParse(action.scale));
     case "scale.clear":
@@ -39,9 +47,12 @@ export function editDrawing<D extends Drawing>(drawing: D, action: DrawingAction
   }
 }
 
+const eachOf = <D extends Drawing>(drawing: D, ids: readonly string[], act: (done: D, id: string) => D): D =>
+  ids.reduce(act, drawing);
+
 type MarkChange = Exclude<
   DrawingAction,
-  { type: "mark.add" | "mark.remove" | `scale.${string}` | `weldLine.${string}` }
+  { type: "mark.add" | "mark.remove" | `marks.${string}` | `scale.${string}` | `weldLine.${string}` }
 >;
 
 function changed(mark: Mark, action: MarkChange): Mark {

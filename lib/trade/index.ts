@@ -5,6 +5,7 @@ export {
   type ElectrodeFamily,
 } from "./electrode-class";
 export { cite, commonPractice, fromMemory, ownEstimate, remark, titleOf, withoutDocument } from "./cite";
+export { findImperfections } from "./find-imperfection";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   crackIds,
@@ -52,6 +53,8 @@ export {
 export { ampsForThickness, AMPS_RULE_MAX_MM, feedCap, type FeedCap } from "./input-power";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 export { documents, standings, type DocumentId } from "./tables/documents";
+export { appearances, type Appearance } from "./tables/appearances";
+export { tellApart, type TellApart } from "./look-alikes";
 export { thicknessLimits } from "./thickness";
 export { together } from "./together";
 export { tradeTables } from "./trade-tables";

@@ -1,6 +1,9 @@
 import { imperfections, patterns, places, stretches } from "./imperfections";
 import { AMPS_PER_INCH, AMPS_RULE_MAX_MM, feedCaps } from "./input-power";
 import { documents } from "./tables/documents";
+import { appearances } from "./tables/appearances";
+import { lookAlikes } from "./tables/look-alikes";
+import { shopWords } from "./tables/shop-words";
 import { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 import { LEAST_SHARE_OF_LINE, positionFactors } from "./tables/position-factors";
 import { thicknessRows } from "./tables/thickness-rows";
@@ -12,6 +15,9 @@ import { EITHER_SIDE } from "./window-lines";
 export const tradeTables = {
   imperfections,
   vocabulary: { patterns, places, stretches },
+  shopWords,
+  lookAlikes,
+  appearances,
   documents,
   electrodeClasses,
   alsoUsedSource,

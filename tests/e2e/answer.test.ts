@@ -7,7 +7,7 @@ import { newMark } from "@/lib/marks";
 import { emptyRunSetup, type RunSetup } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
 import { Bench } from "./support/bench";
-import { openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -19,7 +19,7 @@ beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 

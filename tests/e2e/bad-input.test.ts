@@ -6,7 +6,7 @@ import sharp from "sharp";
 import type { Browser, Locator } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -19,7 +19,7 @@ beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 

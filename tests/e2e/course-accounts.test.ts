@@ -11,7 +11,7 @@ import { receivePhoto } from "@/lib/photo";
 import { createExercise, getExercise, handInPhoto, returnFeedback, saveFeedback } from "@/lib/classroom";
 import { addPerson, createGroup, joinGroup, setAccount } from "@/lib/roster";
 import type { HandedIn } from "@/lib/classroom/hand-ins";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
 
@@ -81,7 +81,7 @@ beforeAll(async () => {
   }
 }, 120_000);
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await db?.$disconnect();
   await server?.stop();
 });

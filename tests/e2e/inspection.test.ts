@@ -4,7 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { plain, readPdf } from "../lib/pdf/read-pdf";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -17,7 +17,7 @@ beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 

@@ -4,7 +4,7 @@ import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser } from "./support/browser";
+import { closeWindows, desktop, openBrowser } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -16,7 +16,7 @@ beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 

@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
@@ -14,7 +14,7 @@ beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 

@@ -6,7 +6,7 @@ import { Ajv2020 } from "ajv/dist/2020";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -36,7 +36,7 @@ beforeAll(async () => {
   await bench.saved();
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await Promise.all([server?.stop(), empty?.stop()]);
 });
 

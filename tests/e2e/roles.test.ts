@@ -11,7 +11,7 @@ import { addPhoto, createBead } from "@/lib/beads";
 import { createInspection, createJob } from "@/lib/jobs";
 import { addPerson, setAccount } from "@/lib/roster";
 import { verifyRecords } from "@/lib/verify";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
 
@@ -66,7 +66,7 @@ beforeAll(async () => {
   for (const role of roles) pages[role] = await signedIn(role, role === "welder" ? phone : desktop);
 }, 120_000);
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await db?.$disconnect();
   await server?.stop();
 });

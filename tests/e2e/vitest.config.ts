@@ -4,7 +4,10 @@ import { PATIENT_MS } from "../setup/patience";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
-/** Browser tests: one real server on a data folder of its own, one real Chromium, one file after the other. */
+/**
+ * Browser tests: each file has a real server on a data folder of its own. Two workers side by side, because a page mostly
+ * waits; each has one real Chromium for all its files.
+ */
 export default defineConfig({
   root,
   resolve: {
@@ -17,8 +20,9 @@ export default defineConfig({
     include: ["tests/e2e/**/*.test.ts"],
     testTimeout: 3 * PATIENT_MS,
     hookTimeout: 3 * PATIENT_MS,
-    fileParallelism: false,
+    globalSetup: fileURLToPath(new URL("./support/unpack-browser.ts", import.meta.url)),
     pool: "forks",
-    maxWorkers: 1,
+    maxWorkers: 2,
+    isolate: false,
   },
 });

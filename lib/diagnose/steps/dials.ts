@@ -37,24 +37,35 @@ export function volts(ctx: ReadingContext, sign: 1 | -1): Step {
   const target = targetFor(from, aim, window?.volts ?? null);
   return {
     ...number(fieldInText("volts"), "voltage", from, target.to, {
-      reason: reasonFor(target, aim === suited ? "To the volts that go with this feed." : ONE_STEP),
+      reason: reasonFor(target, aim === suited ? "Towards the volts that go with this feed." : ONE_STEP),
       source,
     }),
     share: stepShare(from, target.to, step),
   };
 }
 
-/** The nearest row's own volts at this feed that lie the way the change goes; null where no row lies there. */
+/**
+ * Volts that stand on a row's own line belong to that row: one step away from it first, and further towards the next row by
+ * this much for each volt that they have left it already. So the aim moves little when the reading does. Own estimate.
+ */
+const LEAVING_A_LINE = 2;
+
+/**
+ * Where to at this feed: the nearest row's own volts that lie the way the change goes, or part of the way there from a row
+ * that was just left behind; null where no row lies there.
+ */
 function suitedVolts(setup: RunSetup, from: number, sign: 1 | -1): number | null {
   const query = windowQueryFor(setup);
   const feed = setup.wireFeedMPerMin;
   if (query === null || feed === null) return null;
   const covering = linesAtFeed(query, feed, FEED_SLACK_M_PER_MIN).flatMap(({ volts: at }) => at ?? []);
   // Where no row reaches this feed, the end of the row that comes nearest.
-  const there = (covering.length > 0 ? covering : voltsAtNearestEnd(query, feed)).filter(
-    (at) => sign * (at - from) > 0,
-  );
-  return there.length === 0 ? null : sign > 0 ? Math.min(...there) : Math.max(...there);
+  const lines = covering.length > 0 ? covering : voltsAtNearestEnd(query, feed);
+  const ahead = lines.map((at) => sign * (at - from));
+  const next = Math.min(...ahead.filter((volts) => volts > 0));
+  const left = Math.min(...ahead.filter((volts) => volts <= 0).map((volts) => -volts));
+  const far = Math.min(next, STEP.volts + LEAVING_A_LINE * left);
+  return next === Infinity ? null : from + sign * far;
 }
 
 function voltsAtNearestEnd(query: WindowQuery, feed: number): readonly number[] {

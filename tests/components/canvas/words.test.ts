@@ -1,12 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { patternChoices, placeChoices } from "@/components/canvas/mark-words";
-import { pickerGroups } from "@/components/canvas/picker-list";
 import { plainGauges } from "@/components/canvas/gauges";
 import { tools } from "@/components/canvas/types";
 import { toolWords } from "@/components/canvas/words";
 import { groupStyles } from "@/lib/marks";
 import { GaugeReadingSchema } from "@/lib/marks/drawing";
-import { imperfectionIds, patterns } from "@/lib/trade";
+import { patterns } from "@/lib/trade";
 
 const ids = (choices: readonly { id: string }[]) => choices.map((choice) => choice.id);
 
@@ -45,26 +44,6 @@ test("every pattern can be ticked somewhere", () => {
     (Object.keys(groupStyles) as (keyof typeof groupStyles)[]).flatMap((group) => patternChoices(group, [])),
   );
   expect([...offered].sort()).toEqual([...patterns].sort());
-});
-
-describe("the picker", () => {
-  test("without a word it lists the whole vocabulary once", () => {
-    const rows = pickerGroups("", undefined, []).flatMap((group) => ids(group.rows));
-    expect([...rows].sort()).toEqual([...imperfectionIds].sort());
-  });
-
-  test("finds by bench name, by look and by number", () => {
-    const find = (typed: string) => pickerGroups(typed, "line", ["undercut"]).flatMap((g) => ids(g.rows));
-    expect(find("Suck-Back")).toEqual(["root-concavity"]);
-    expect(find("glassy dark")).toEqual(["trapped-slag"]);
-    expect(find("5071")).toEqual(["misalignment"]);
-    expect(find("zzz")).toEqual([]);
-  });
-
-  test("what is drawn like this comes first in its group", () => {
-    const gas = pickerGroups("", "point", []).find((group) => group.key === "gas");
-    expect(gas?.rows[0]?.usualShape).toBe("point");
-  });
 });
 
 test("each tool has a key of its own", () => {

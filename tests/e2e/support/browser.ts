@@ -11,6 +11,8 @@ const installed = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/g
   existsSync(file),
 );
 
+// Nothing here draws with WebGL, and pages painted by an emulated graphics card cost several times the work.
+chromium.setGraphicsMode = false;
 /**
  * The package's own arguments are for a short-lived function: in one process the whole browser ends with its first
  * context, and without web security a page of another site could do what ours may.
@@ -19,18 +21,35 @@ const packagedArgs = chromium.args.filter(
   (arg) => !/^--(single-process|disable-web-security|disable-site-isolation-trials)$/.test(arg),
 );
 
-export async function openBrowser(): Promise<Browser> {
-  return playwright.launch({
-    executablePath: installed ?? (await chromium.executablePath()),
+/** The browser to run; unpacked from its package the first time. */
+export const browserFile = async (): Promise<string> => installed ?? (await chromium.executablePath());
+
+const launch = async (): Promise<Browser> =>
+  playwright.launch({
+    executablePath: await browserFile(),
     args: [
       ...(installed ? [] : packagedArgs),
       "--no-sandbox",
+      "--disable-gpu",
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
       "--no-first-run",
     ],
   });
+
+let open: Promise<Browser> | null = null;
+
+/** This worker's browser: started once, for one file after the other. It ends with the worker. */
+export async function openBrowser(): Promise<Browser> {
+  const found = await (open ??= launch());
+  // A file whose test took the browser down must not take the next file with it.
+  return found.isConnected() ? found : (open = launch());
+}
+
+/** What a file leaves when it ends: no window, no cookie. */
+export async function closeWindows(browser: Browser | undefined): Promise<void> {
+  for (const context of browser?.contexts() ?? []) await context.close();
 }
 
 export const desktop = { viewport: { width: 1440, height: 900 } } as const;

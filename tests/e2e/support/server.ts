@@ -1,11 +1,11 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
-import { createServer, type AddressInfo } from "node:net";
+import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { PATIENT_MS } from "../../setup/patience";
-import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
+import { layMigrated } from "../../setup/migrated";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 
@@ -20,20 +20,40 @@ export interface TestServer {
   stop(): Promise<void>;
 }
 
+let asked = 0;
+
+/**
+ * A port of this worker's own hundred: two workers that asked the system for any free one could be given the same, and
+ * each would then talk to, and in the end stop, the other's server. Below what the system hands out to others.
+ */
 async function freePort(): Promise<number> {
+  const worker = Number(process.env["VITEST_POOL_ID"] ?? 0);
+  const first = 20_000 + 100 * ((2 * process.ppid + worker) % 120);
+  for (let tries = 0; tries < 100; tries += 1) {
+    const port = first + (asked++ % 100);
+    if (await isFree(port)) return port;
+  }
+  throw new Error(`no port is free from ${first} on`);
+}
+
+function isFree(port: number): Promise<boolean> {
   return new Promise((resolve) => {
     const probe = createServer();
-    probe.listen(0, "127.0.0.1", () => {
-      const { port } = probe.address() as AddressInfo;
-      probe.close(() => resolve(port));
-    });
+    probe.once("error", () => resolve(false));
+    probe.listen(port, "127.0.0.1", () => probe.close(() => resolve(true)));
   });
 }
 
 function launch(port: number, dataFolder: string, accounts: boolean): ChildProcess {
   return spawn(
     process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
+    [
+      "node_modules/next/dist/bin/next",
+      "start",
+      ...["-H", "127.0.0.1", "-p", String(port)],
+      // A test on a busy machine may rest for longer than the usual five seconds between two requests.
+      ...["--keepAliveTimeout", String(PATIENT_MS)],
+    ],
     {
       cwd: root,
       stdio: ["ignore", "ignore", "inherit"],
@@ -73,7 +93,7 @@ export async function startServer(
   dataFolder = mkdtempSync(path.join(tmpdir(), "toeline-e2e-")),
   { accounts = false } = {},
 ): Promise<TestServer> {
-  await applyMigrations(`file:${path.join(dataFolder, "toeline.db")}`);
+  await layMigrated(path.join(dataFolder, "toeline.db"));
   const port = await freePort();
   const url = `http://127.0.0.1:${port}`;
   let child = launch(port, dataFolder, accounts);

@@ -15,13 +15,18 @@ const rank = { reject: 0, "cannot-say": 1, accept: 2 } as const;
 /**
  * Four laws on `welds` seeded welds, over every set, kind of weld, imperfection, setting and unit system:
  * less knowledge never accepts; worse never helps; the same weld has the same verdict; no reading is silent, and
- * contradictory ones accept nothing.
+ * contradictory ones accept nothing. It ends early where enough was found.
  */
-export function brokenLaws(judge: Judge, welds: number, first = 1): LawsFound {
+export function brokenLaws(
+  judge: Judge,
+  welds: number,
+  first = 1,
+  isEnough: (broken: readonly string[]) => boolean = () => false,
+): LawsFound {
   const broken: string[] = [];
   const counts: Record<string, number> = {};
   const count = (what: string): unknown => (counts[what] = (counts[what] ?? 0) + 1);
-  for (let seed = first; seed < first + welds; seed++) {
+  for (let seed = first; seed < first + welds && !isEnough(broken); seed++) {
     const roll = dice(seed);
     const weld = anyKnowledge(roll, withoutFalseTicks(judge, randomWeld(roll)));
     const verdict = judge(weld);

@@ -10,13 +10,14 @@ import {
 } from "@/lib/accept";
 import { sameRule } from "@/lib/accept/compare-verdicts";
 import { judgeInputs } from "./arbitraries";
+import { inDepth } from "../../setup/in-depth";
 
 function judged(input: JudgeInput, criteriaId = input.criteriaId): Verdict {
   const result = judge({ ...input, criteriaId });
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return result.value;
 }
-const runs = { numRuns: 400, seed: 20261126 };
+const runs = { numRuns: inDepth(100, 400), seed: 20261126 };
 
 describe("compareVerdicts", () => {
   /** ISO 5817 Table 1, 1.7: min(0.1 t, 0.5) at level C, min(0.05 t, 0.5) at level B; 0.4 mm on 6 mm plate. */

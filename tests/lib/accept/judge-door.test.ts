@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { JudgeInputSchema, listCriteria } from "@/lib/accept";
+import { answerWords } from "@/lib/cli/door";
 import { measureCaseJsonSchema } from "@/lib/measure";
 import { buildCase } from "./build-case";
 
@@ -45,7 +46,7 @@ describe("the command-line doors", () => {
   });
 
   it("list every criteria set with its rows and limits, and publish the schema", () => {
-    const listed = JSON.parse(run("judge", "--list").out) as {
+    const listed = JSON.parse(answerWords("judge", "", ["--list"]).out) as {
       id: string;
       rules: { id: string; limits: string[] }[];
     }[];

@@ -8,7 +8,7 @@ import { inDepth } from "../../setup/in-depth";
 
 /** Every crack of the vocabulary: whoever adds one must add it to the tables, or the laws below fail. */
 const crackIds = imperfectionIds.filter((id) => imperfections[id].group === "crack");
-const runs = { numRuns: inDepth(150, 400), seed: 20261125 };
+const runs = { numRuns: inDepth(50, 400), seed: 20261125 };
 
 function verdictOf(input: JudgeInput): Verdict {
   const result = judge(input);

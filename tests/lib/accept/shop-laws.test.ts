@@ -9,6 +9,7 @@ import {
   type ShopCriteria,
 } from "@/lib/accept";
 import { quantity } from "./arbitraries";
+import { inDepth } from "../../setup/in-depth";
 
 const seen = ["undercut", "surface-porosity", "overlap"] as const;
 const hasTotal = ["total-length", "total-diameter", "count"];
@@ -97,7 +98,7 @@ describe("the shop's own limits", () => {
         // What the tighter ones accept the looser ones do not reject, and one that is judged is judged by both.
         expect(loose === "not judged").toBe(tight === "not judged");
       }),
-      { numRuns: 400 },
+      { numRuns: inDepth(100, 400) },
     );
     expect(both).toEqual(new Set(["accept", "reject", "cannot-say"]));
   });

@@ -7,7 +7,7 @@ import { inDepth } from "../../setup/in-depth";
 
 /** Laws of our own; no published source. */
 const quick = Boolean(process.env["TOELINE_QUICK"]);
-const WELDS = quick ? 1_000 : inDepth(5_000, 20_000);
+const WELDS = quick ? 500 : inDepth(2_000, 20_000);
 
 interface Real {
   decide: typeof decide;
@@ -36,7 +36,11 @@ const word = (rows: readonly VerdictRow[]): Verdict["verdict"] =>
       ? "cannot-say"
       : "accept";
 
-/** Each fault is put in on purpose; the laws must see it within a few hundred welds. */
+/** What the laws say of a judge with a fault, until it is what they are to say. */
+const foundIn = (faulty: Judge, welds: number, sign: RegExp): string =>
+  brokenLaws(faulty, welds, 1, (broken) => sign.test(broken.at(-1) ?? "")).broken.join("\n");
+
+/** Each fault is put in on purpose; the laws must see it within so many welds. */
 describe.skipIf(quick)("the laws catch", () => {
   afterEach(() => vi.doUnmock("@/lib/accept/decide"));
 
@@ -53,15 +57,15 @@ describe.skipIf(quick)("the laws catch", () => {
       };
     });
     const faulty = await import("@/lib/accept/judge");
-    expect(brokenLaws((input) => opened(faulty.judgeParsed(input)), 2000).broken.join("\n")).toContain(
-      "to accept without",
-    );
+    const sign = /to accept without/;
+    expect(foundIn((input) => opened(faulty.judgeParsed(input)), 2000, sign)).toMatch(sign);
   });
 
   it("a reading that is ignored", () => {
     const faulty: Judge = (input) =>
       judge({ ...input, beadReadings: { ...input.beadReadings, throat: null } });
-    expect(brokenLaws(faulty, 300).broken.join("\n")).toContain("throat silent");
+    const sign = /throat silent/;
+    expect(foundIn(faulty, 300, sign)).toMatch(sign);
   });
 
   it("a row that is dropped", () => {
@@ -70,19 +74,21 @@ describe.skipIf(quick)("the laws catch", () => {
       const rows = verdict.rows.filter(({ imperfections }) => !imperfections.includes("undercut"));
       return { ...verdict, rows, verdict: word(rows) };
     };
-    expect(brokenLaws(faulty, 300).broken.join("\n")).toContain(".depth silent");
+    const sign = /\.depth silent/;
+    expect(foundIn(faulty, 300, sign)).toMatch(sign);
   });
 
   it("a thickness that is made up where none was given", () => {
     const faulty: Judge = (input) =>
       judge({ ...input, weld: { ...input.weld, thicknessMm: input.weld.thicknessMm ?? 40 } });
-    expect(brokenLaws(faulty, 3000).broken.join("\n")).toMatch(/to accept without.*thicknessMm/);
+    const sign = /to accept without.*thicknessMm/;
+    expect(foundIn(faulty, 3000, sign)).toMatch(sign);
   });
 
   it("a judge that reads the first mark only", () => {
     const faulty: Judge = (input) => judge({ ...input, observations: input.observations.slice(0, 1) });
-    const { broken } = brokenLaws(faulty, 500);
-    expect(broken.join("\n")).toContain("in another order");
+    const sign = /in another order/;
+    expect(foundIn(faulty, 500, sign)).toMatch(sign);
   });
 
   it("contradictions that are not looked at", () => {
@@ -91,7 +97,8 @@ describe.skipIf(quick)("the laws catch", () => {
       const rows = verdict.rows.filter(({ ruleId }) => !ruleId.endsWith("-readings"));
       return { ...verdict, rows, verdict: word(rows) };
     };
-    expect(brokenLaws(faulty, 3000).broken.join("\n")).toContain("although contradictory");
+    const sign = /although contradictory/;
+    expect(foundIn(faulty, 3000, sign)).toMatch(sign);
   });
 
   it("a size that is larger and counts for less", () => {
@@ -103,6 +110,7 @@ describe.skipIf(quick)("the laws catch", () => {
           depthMm: one.depthMm && one.depthMm.value > 3 ? { ...one.depthMm, value: 0 } : one.depthMm,
         })),
       });
-    expect(brokenLaws(faulty, 3000).broken.join("\n")).toContain("larger");
+    const sign = /larger/;
+    expect(foundIn(faulty, 3000, sign)).toMatch(sign);
   });
 });

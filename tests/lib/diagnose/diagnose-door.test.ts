@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { afterAll, describe, expect, it } from "vitest";
 import { GET, POST } from "@/app/api/diagnose/route";
+import { answerWords } from "@/lib/cli/door";
 import { causeIds, diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
 import { emptyRunSetup } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
@@ -24,6 +25,9 @@ function command(words: readonly string[], input = "") {
   return { code: done.status, out: done.stdout, err: done.stderr };
 }
 
+/** The same in this process, with words of use of its own; what is not asked of the process itself is asked here. */
+const answer = (words: readonly string[]) => answerWords("diagnose", "How it is used.", words);
+
 /** Invented. */
 const given = {
   setup: { process: "FCAW-S", electrodeClass: "E71T-11", polarity: "DCEP" },
@@ -36,26 +40,29 @@ const expected = () => {
 
 describe("npm run -s diagnose", () => {
   it("answers a case from a file and from standard input as the room does", () => {
-    const file = path.join(folder, "case.json");
-    writeFileSync(file, JSON.stringify(given));
-    for (const { code, out, err } of [command([file]), command(["-"], JSON.stringify(given))]) {
+    const file = fileOf(JSON.stringify(given));
+    for (const { code, out, err } of [
+      command([file]),
+      command(["-"], JSON.stringify(given)),
+      answer([file]),
+    ]) {
       expect([code, err]).toEqual([0, ""]);
       expect(JSON.parse(out)).toEqual(expected());
     }
   });
 
   it("prints everything that is worked out only when asked for: reasons, checks, explanation", () => {
-    const answer = JSON.parse(command(["-"], JSON.stringify(given)).out) as {
+    const said = JSON.parse(answer([fileOf(JSON.stringify(given))]).out) as {
       causes: { id: string; why: unknown[] }[];
       checks: unknown[];
       explanation: unknown[];
       joint: { causes: string[] };
     };
-    expect(answer.causes[0]!.id).toBe("polarity");
-    expect(answer.causes[0]!.why.length).toBeGreaterThan(0);
-    expect(answer.checks.length).toBeGreaterThan(0);
-    expect(answer.explanation.length).toBeGreaterThan(0);
-    expect(answer.joint.causes).toEqual(["polarity"]);
+    expect(said.causes[0]!.id).toBe("polarity");
+    expect(said.causes[0]!.why.length).toBeGreaterThan(0);
+    expect(said.checks.length).toBeGreaterThan(0);
+    expect(said.explanation.length).toBeGreaterThan(0);
+    expect(said.joint.causes).toEqual(["polarity"]);
   });
 
   it.each([
@@ -84,32 +91,44 @@ describe("npm run -s diagnose", () => {
   ] as const)(
     "refuses %s by path and reason, exit 2, nothing on standard output",
     (_, words, input, line) => {
-      const { code, out, err } = command(words, input);
+      const { code, out, err } = answer(words[0] === "-" ? [fileOf(input)] : words);
       expect([code, out]).toEqual([2, ""]);
       expect(err).toMatch(line);
       expect(err).not.toMatch(/\n\s+at /);
     },
   );
 
+  it("a process that refuses says and ends with just that", () => {
+    const input = bad({ setup: { volts: -3 } });
+    expect(command(["-"], input)).toEqual(answer([fileOf(input)]));
+  });
+
   it("explains itself", () => {
     const asked = command(["--help"]);
     expect(asked.code).toBe(0);
     for (const word of ["case.json", "--list", "--schema", "standard input"])
       expect(asked.out).toContain(word);
-    expect(command([]).code).toBe(2);
+    expect(answer(["--help"])).toEqual({ code: 0, out: "How it is used.\n", err: "" });
+    expect(answer([])).toEqual({ code: 2, out: "", err: "How it is used.\n" });
   });
 
   it("lists its words, and publishes a schema that an independent validator takes", () => {
-    const list = JSON.parse(command(["--list"]).out) as Record<string, { id: string }[]>;
+    const list = JSON.parse(answer(["--list"]).out) as Record<string, { id: string }[]>;
     expect(list.imperfections!.map(({ id }) => id)).toEqual([...imperfectionIds]);
     expect(list.causes!.map(({ id }) => id).toSorted()).toEqual([...causeIds].toSorted());
     expect(Object.keys(list.readings!).toSorted()).toEqual(Object.keys(emptyRunSetup).toSorted());
     expect(list.questions!.map(({ id }) => id)).toContain("polarity-lugs");
-    const validate = new Ajv2020({ strict: false }).compile(JSON.parse(command(["--schema"]).out) as object);
+    const validate = new Ajv2020({ strict: false }).compile(JSON.parse(answer(["--schema"]).out) as object);
     expect(validate(given)).toBe(true);
     expect(validate(JSON.parse(bad({ findings: [{ imperfection: "sadness" }] })))).toBe(false);
   });
 });
+
+function fileOf(text: string): string {
+  const file = path.join(folder, "case.json");
+  writeFileSync(file, text);
+  return file;
+}
 
 function bad(change: object): string {
   return JSON.stringify({ ...given, ...change });

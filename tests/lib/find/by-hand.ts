@@ -174,14 +174,17 @@ const orders: Record<
   welder: (a, b) => compareText(a.welder ?? "\uffff", b.welder ?? "\uffff"),
 };
 
-/** The beads that fit, each read and assessed: the slow way, and nothing of it from the kept facts. */
-export async function findByHand(
-  db: Db,
+/** Every bead as it stands now, newest first: read and assessed, and nothing of it from the kept facts. */
+export async function observeAll(db: Db): Promise<readonly ObservedBead[]> {
+  return observeBeads(db, await listBeads(db), await assessContext(db));
+}
+
+/** The beads that fit, the slow way. A cause is confirmed by whoever ran the next bead, also for a person who sees their own alone. */
+export function findByHand(
+  all: readonly ObservedBead[],
   filter: BeadFilter,
   only: { readonly welderId?: string } = {},
-): Promise<readonly ObservedBead[]> {
-  // A cause is confirmed by whoever ran the next bead, also for a person who sees their own alone.
-  const all = await observeBeads(db, await listBeads(db), await assessContext(db));
+): readonly ObservedBead[] {
   const own = all.filter(({ bead }) => !only.welderId || bead.welderId === only.welderId);
   const found = own.filter((one) => fitsFilter(filter, one));
   const order = orders[filter.sort ?? "newest"];

@@ -19,7 +19,7 @@ import { trendFigures } from "@/lib/trends";
 import { trendReport } from "./one-by-one/trend-report";
 import type { Pen } from "@/lib/store";
 import { useFreshDb } from "../../setup/fresh-db";
-import { findByHand, type ObservedBead } from "./by-hand";
+import { findByHand, observeAll, type ObservedBead } from "./by-hand";
 
 /**
  * Beads by the hundred, saved as people save them, listed, filtered and counted two ways: from the facts that are kept, by
@@ -28,6 +28,8 @@ import { findByHand, type ObservedBead } from "./by-hand";
 const fresh = useFreshDb();
 const BEADS = 240;
 const people: string[] = [];
+/** All of them, read and assessed one by one when everything was saved; nothing is saved after that. */
+let all: readonly ObservedBead[] = [];
 /** Limits that a width alone meets or does not, so that every verdict occurs. Invented. */
 const SHOP_SET = "shop-width-alone@1";
 const widthAlone = {
@@ -78,6 +80,7 @@ beforeAll(async () => {
   }
   const ids: string[] = [];
   for (let i = 0; i < BEADS; i += 1) ids.push(await addInvented(pen, next, ids));
+  all = await observeAll(pen.db);
 }, 240_000);
 
 const filters: readonly string[] = [
@@ -149,8 +152,8 @@ function figuresOf(
   };
 }
 
-it("every verdict occurs among them, so that no filter is tried on nothing", async () => {
-  const verdicts = new Set((await findByHand(fresh().db, {})).map(({ verdict }) => verdict));
+it("every verdict occurs among them, so that no filter is tried on nothing", () => {
+  const verdicts = new Set(findByHand(all, {}).map(({ verdict }) => verdict));
   expect(verdicts).toEqual(new Set(["accept", "reject", "cannot-say", null]));
 });
 
@@ -158,7 +161,7 @@ describe("the kept facts and the beads themselves say the same", () => {
   it.each(filters)("list and count by %j", async (query) => {
     const { db } = fresh();
     const filter = ask(query);
-    const byHand = await findByHand(db, filter);
+    const byHand = findByHand(all, filter);
     expect(await pagesOf(filter, 7)).toEqual(byHand.map(({ beadId }) => beadId));
     expect(await countBeads(db, filter, {})).toEqual({ found: byHand.length, all: BEADS });
     const page = await findPage(db, filter, {}, { at: "start", size: 48 });
@@ -168,16 +171,16 @@ describe("the kept facts and the beads themselves say the same", () => {
   });
 
   it.each(["oldest", "number"] as const)("sorted by %s", async (sort) => {
-    const byHand = await findByHand(fresh().db, { sort });
+    const byHand = findByHand(all, { sort });
     expect(await pagesOf({ sort }, 7)).toEqual(byHand.map(({ beadId }) => beadId));
   });
 
   it.each(filters)("trends of %j, to the last digit", async (query) => {
     const { db } = fresh();
-    const found = await findByHand(db, ask(query));
-    for (const by of ["welder", "joint", "electrodeClass"] as const)
+    const found = findByHand(all, ask(query));
+    for (const by of ["welder", "joint", "electrodeClass"] as const) {
+      const counts = await trendCounts(db, ask(query), {}, by);
       for (const period of ["week", "month"] as const) {
-        const counts = await trendCounts(db, ask(query), {}, by);
         const byHand = figuresOf(
           found,
           (one) => (by === "welder" ? one.welder : one.bead.content.setup[by]),
@@ -185,23 +188,23 @@ describe("the kept facts and the beads themselves say the same", () => {
         );
         expect(trendFigures(counts, { period, most: 4 })).toEqual(byHand);
       }
+    }
   });
 
   it("of one person's beads too", async () => {
     const scope = { welderId: people[0]! };
-    const byHand = await findByHand(fresh().db, { joint: "tee" }, scope);
+    const byHand = findByHand(all, { joint: "tee" }, scope);
     const page = await findPage(fresh().db, { joint: "tee" }, scope, { at: "start", size: 200 });
     expect(page.beads.map(({ id }) => id)).toEqual(byHand.map(({ beadId }) => beadId));
     expect(byHand.length).toBeGreaterThan(0);
   });
 
   it("the answers a filter offers are those that stand in the records", async () => {
-    const all = await findByHand(fresh().db, {});
     const choices = await recordedChoices(fresh().db, {});
     const own = await recordedChoices(fresh().db, { welderId: people[0]! });
-    const ofOwn = await findByHand(fresh().db, {}, { welderId: people[0]! });
+    const ofOwn = findByHand(all, {}, { welderId: people[0]! });
     for (const [given, beads] of [
-      [choices, all],
+      [choices, findByHand(all, {})],
       [own, ofOwn],
     ] as const) {
       for (const field of filterableFields)
@@ -218,7 +221,7 @@ describe("the kept facts and the beads themselves say the same", () => {
     await fc.assert(
       fc.asyncProperty(parts, async (some) => {
         const filter = ask(some.join("&"));
-        const byHand = await findByHand(fresh().db, filter);
+        const byHand = findByHand(all, filter);
         const { found } = await countBeads(fresh().db, filter, {});
         expect(found).toBe(byHand.length);
       }),

@@ -16,7 +16,9 @@ const digest = "5e".repeat(32);
 let pictures: Buffer[];
 
 beforeAll(async () => {
-  const files = readdirSync(set).filter((name) => name.endsWith(".jpg"));
+  const files = readdirSync(set)
+    .filter((name) => name.endsWith(".jpg"))
+    .slice(0, 6);
   pictures = await Promise.all(
     files.map((name) =>
       sharp(path.join(set, name))
@@ -27,7 +29,16 @@ beforeAll(async () => {
   );
 });
 
-async function print(record: SignedRecord, name: string) {
+type Printed = Awaited<ReturnType<typeof printAnew>>;
+const printed = new Map<string, Promise<Printed>>();
+/** The paper of a record; the same name is the same record, printed once. */
+function print(record: SignedRecord, name: string): Promise<Printed> {
+  const known = printed.get(name) ?? printAnew(record, name);
+  printed.set(name, known);
+  return known;
+}
+
+async function printAnew(record: SignedRecord, name: string) {
   const photos = new Map(
     record.beads
       .flatMap((bead) => bead.photos)
@@ -169,7 +180,8 @@ describe("the report", () => {
   });
 
   it("is the same bytes for the same record", async () => {
-    const [one, two] = [await print(signed(1), "inspection-1"), await print(signed(1), "inspection-1")];
+    const one = await print(signed(1), "inspection-1");
+    const two = await printAnew(signed(1), "inspection-1");
     expect(Buffer.compare(one.bytes, two.bytes)).toBe(0);
   });
 });

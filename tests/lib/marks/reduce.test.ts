@@ -44,6 +44,37 @@ describe("laws", () => {
     expect(changes).toBeGreaterThan(50); // the law was not met by doing nothing
   });
 
+  test("several at once leave what one after another would, in one step back", () => {
+    const ids = fc.array(fc.constantFrom("m1", "m2", "m3", "m4", "nobody"), { maxLength: 5 });
+    let changes = 0;
+    fc.assert(
+      fc.property(arbDrawing, ids, fc.boolean(), (drawing, some, isRemoval) => {
+        const marks = drawing.marks.map((mark, i) => ({ ...mark, id: `m${i + 1}` }));
+        const start = startHistory({ ...drawing, marks });
+        const imperfection = "undercut" as const;
+        const together = reduce(
+          start,
+          isRemoval
+            ? { type: "marks.remove", ids: some }
+            : { type: "marks.setImperfection", ids: some, imperfection },
+        );
+        const oneByOne = some.reduce(
+          (history, id) =>
+            reduce(
+              history,
+              isRemoval ? { type: "mark.remove", id } : { type: "mark.setImperfection", id, imperfection },
+            ),
+          start,
+        );
+        expect(together.present).toEqual(oneByOne.present);
+        expect(together.past.length).toBe(together === start ? 0 : 1);
+        if (together !== start) changes++;
+      }),
+      { seed: 31, numRuns: 300 },
+    );
+    expect(changes).toBeGreaterThan(50);
+  });
+
   test("undo then redo is the identity on the whole history", () => {
     fc.assert(
       fc.property(arbHistory, (history) => {
@@ -110,10 +141,10 @@ describe("laws", () => {
   test("marks that an action does not touch are shared, not copied", () => {
     fc.assert(
       fc.property(arbDrawing, arbDrawingAction, (drawing, action) => {
-        const touched = "id" in action ? action.id : null;
+        const touched = "id" in action ? [action.id] : "ids" in action ? action.ids : [];
         const after = reduce(startHistory(drawing), action).present;
         for (const mark of drawing.marks) {
-          if (mark.id !== touched) expect(after.marks.find((m) => m.id === mark.id)).toBe(mark);
+          if (!touched.includes(mark.id)) expect(after.marks.find((m) => m.id === mark.id)).toBe(mark);
         }
       }),
     );

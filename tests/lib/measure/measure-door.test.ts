@@ -5,6 +5,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { afterAll, describe, expect, it } from "vitest";
+import { answerWords } from "@/lib/cli/door";
 import { defaultMeasureOptions, measureCase, MeasureCaseSchema } from "@/lib/measure";
 import { budgetParts } from "@/lib/measure/types";
 
@@ -21,6 +22,9 @@ function measure(words: readonly string[], input = "") {
   });
   return { code: done.status, out: done.stdout, err: done.stderr };
 }
+
+/** The same in this process, with words of use of its own; what is not asked of the process itself is asked here. */
+const answer = (words: readonly string[]) => answerWords("measure", "How it is used.", words);
 
 /** 20 photo px per mm; invented. */
 const given = {
@@ -54,9 +58,7 @@ const given = {
 
 describe("npm run -s measure", () => {
   it("measures a case from a file, with the parts of each uncertainty, as the room does", () => {
-    const file = path.join(folder, "case.json");
-    writeFileSync(file, JSON.stringify(given));
-    const { code, out, err } = measure([file]);
+    const { code, out, err } = measure([fileOf(JSON.stringify(given))]);
     expect([code, err]).toEqual([0, ""]);
     const report = JSON.parse(out) as { marks: { lengthMm: { value: number; budget: unknown[] } }[] };
     expect(report.marks[0]!.lengthMm.value).toBeCloseTo(20, 9);
@@ -77,28 +79,32 @@ describe("npm run -s measure", () => {
     ["a wrong value deep inside, by its path", ["-"], changed(), /^drawing\.marks\.0\.shape\.points\.1\.x: /],
     ["a flag there is not", ["--lengths"], "", /^--lengths: no such flag\n/],
   ] as const)("answers %s in one line, exit 2, nothing on standard output", (_, words, input, line) => {
-    const { code, out, err } = measure(words, input);
+    const { code, out, err } = answer(words[0] === "-" ? [fileOf(input)] : words);
     expect([code, out]).toEqual([2, ""]);
     expect(err).toMatch(line);
     expect(err).not.toMatch(/\n\s+at /);
   });
+
+  it("a process that refuses says and ends with just that", () =>
+    expect(measure(["-"], changed())).toEqual(answer([fileOf(changed())])));
 
   it("explains itself", () => {
     const asked = measure(["--help"]);
     expect(asked.code).toBe(0);
     for (const flag of ["case.json", "--list", "--schema", "standard input"])
       expect(asked.out).toContain(flag);
-    expect(measure([]).code).toBe(2);
+    expect(answer(["--help"])).toEqual({ code: 0, out: "How it is used.\n", err: "" });
+    expect(answer([])).toEqual({ code: 2, out: "", err: "How it is used.\n" });
   });
 
   it("lists what a case may say, and publishes a schema that an independent validator takes", () => {
-    expect(JSON.parse(measure(["--list"]).out)).toMatchObject({
+    expect(JSON.parse(answer(["--list"]).out)).toMatchObject({
       scaleKinds: ["two-points", "rectangle", "edges", "disc", "strip"],
       shapeKinds: ["point", "line", "outline"],
       budgetParts: budgetParts.map((part) => ({ part })),
       defaultOptions: { ...defaultMeasureOptions },
     });
-    const schema = JSON.parse(measure(["--schema"]).out) as object;
+    const schema = JSON.parse(answer(["--schema"]).out) as object;
     const validate = new Ajv2020({ strict: false }).compile(schema);
     expect(validate(given)).toBe(true);
     expect(validate(JSON.parse(changed()))).toBe(false);
@@ -127,6 +133,12 @@ describe("npm run -s measure", () => {
     expect([unscaled.angles, unscaled.leg]).toEqual([[null], null]);
   });
 });
+
+function fileOf(text: string): string {
+  const file = path.join(folder, "case.json");
+  writeFileSync(file, text);
+  return file;
+}
 
 function changed(): string {
   return JSON.stringify(given).replace('{"x":700', '{"x":"far"');

@@ -82,7 +82,7 @@ const anySection = fc.record({
   name: fc.constantFrom(...macroNames),
   seed: fc.integer({ min: 1, max: 4 }),
 });
-const runs = { numRuns: inDepth(25, 60), seed: 5817 };
+const runs = { numRuns: inDepth(8, 60), seed: 5817 };
 
 describe("the figures of a section", () => {
   it("do not change when the photo is turned or shifted", () => {
@@ -187,7 +187,7 @@ describe("the figures of a section", () => {
  */
 describe("a section drawn without an error", () => {
   it.each(macroNames)("%s: gives the sizes it was made with", (name) => {
-    for (const seed of [1, 2, 3]) {
+    for (const seed of inDepth([1], [1, 2, 3])) {
       const truth = macroTruthOf({
         scenario: name,
         seed,

@@ -21,7 +21,7 @@ describe("infer against enumeration", () => {
       fc.property(anyCase, ({ network, evidence }) => {
         expect(gap(infer(network, evidence), enumeratePosterior(network, evidence))).toBeLessThan(1e-10);
       }),
-      { numRuns: inDepth(1500, 4000) },
+      { numRuns: inDepth(300, 4000) },
     );
   });
 });

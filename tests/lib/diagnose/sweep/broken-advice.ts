@@ -14,6 +14,8 @@ export interface Swept {
   readonly worstStep: number;
   /** Largest move of a target when the reading moved by a hundredth, as a share of the reading. */
   readonly worstJump: number;
+  /** The bead and the change it was of; empty where nothing moved. */
+  readonly worstJumpAt: string;
 }
 
 const EPS = 1e-6;
@@ -36,13 +38,20 @@ const proposed = ({ firstChange, nextChanges }: Diagnosis): readonly Change[] =>
  * a target stays among what the wire is run at, or comes back towards it; no dial is turned by more than a fifth from
  * inside; a feed stays below what the mains input holds; nothing hotter where the bead melted through or hangs, nothing
  * further from what the plate wants; no two changes undo each other; nothing that is recorded or answered as right.
+ * It ends early where enough was found.
  */
-export function sweep(every: number, seed: number, answer = ask, jumpEvery = 1): Swept {
+export function sweep(
+  every: number,
+  seed: number,
+  answer = ask,
+  jumpEvery = 1,
+  isEnough: (broken: readonly string[]) => boolean = () => false,
+): Swept {
   const chance = random(seed);
   const points = grid();
   const broken: string[] = [];
-  let [beads, proposals, worstStep, worstJump] = [0, 0, 0, 0];
-  for (let i = Math.floor(chance() * every); i < points.length; i += every) {
+  let [beads, proposals, worstStep, worstJump, worstJumpAt] = [0, 0, 0, 0, ""];
+  for (let i = Math.floor(chance() * every); i < points.length && !isEnough(broken); i += every) {
     const setup = runAt(points[i]!, chance);
     const findings = marksFor(setup, chance);
     const answers = answered(chance);
@@ -60,14 +69,16 @@ export function sweep(every: number, seed: number, answer = ask, jumpEvery = 1):
         if (said.law !== null) told(said.law);
         worstStep = Math.max(worstStep, said.step);
         // A jump asks for a second answer, so in a long sweep only some beads are tried for one.
-        if (beads % jumpEvery === 0) worstJump = Math.max(worstJump, jump(answer, input, change, dial));
+        const moved = beads % jumpEvery === 0 ? jump(answer, input, change, dial) : 0;
+        if (moved > worstJump) worstJumpAt = `${JSON.stringify(input)} -> ${JSON.stringify(change)}`;
+        worstJump = Math.max(worstJump, moved);
       }
       for (const law of changeLaws(setup, findings, answers, change, diagnosis)) told(law);
     }
     if (changes.some((a, n) => changes.slice(n + 1).some((b) => pullApart(a.causeId, b.causeId))))
       told("two changes undo each other");
   }
-  return { beads, proposals, broken, worstStep, worstJump };
+  return { beads, proposals, broken, worstStep, worstJump, worstJumpAt };
 }
 
 function answered(chance: () => number): Record<string, string> {
