@@ -80,7 +80,7 @@ export function Workbench(props: WorkbenchProps) {
         <BenchCollision
           beadId={bead.id}
           waiting={state.photos.filter(({ sha256 }) => sha256 === "")}
-          {...{ content, save: kept.save, dispatch }}
+          {...{ content, save: kept.save, keeps: kept.keeps, dispatch }}
         />
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
@@ -114,7 +114,7 @@ function BenchHeader({
 }: WorkbenchProps & { kept: BenchProps["kept"] }) {
   return (
     <Header>
-      <SaveNote state={kept.save.state} unsent={kept.unsent} keeps={kept.keeps} />
+      <SaveNote kept={kept} />
       {!kept.isNew && mayDelete && (
         <Link href={`/beads/${bead.id}/delete`} className={styles.sheetLink} aria-label="Delete this bead">
           <Trash2 size={20} aria-hidden="true" />

@@ -1,4 +1,4 @@
-import { isAway, Saver, type Saved } from "@/components/saving";
+import { isAway, refusalOf, Saver, type Saved } from "@/components/saving";
 import type { BeadContent } from "@/lib/assess";
 import { inWords, type Answer } from "@/lib/base";
 import type { DeviceStore } from "./device-store";
@@ -30,8 +30,7 @@ export async function sendLeft(
   saver.resume(left.held);
   saver.change({ ...left.held.content });
   const revision = await saver.flush();
-  const state = saver.state();
-  const refusal = "refusal" in state ? state.refusal : null;
+  const refusal = refusalOf(saver.state());
   if (refusal && isAway(refusal)) {
     await put({ held: { ...saver.held(), isSent: false } });
     return false;

@@ -149,6 +149,25 @@ describe("the server goes and comes back while somebody marks", () => {
   });
 });
 
+describe("the first page that a device ever opens", () => {
+  it("is there without network with its photo, which was loaded before any worker ran", async () => {
+    const maker = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    await point(maker, 500, 400);
+    await maker.saved();
+    const [id, address] = [idOf(maker), maker.page.url()];
+    await maker.page.context().close();
+    const bench = new Bench(await (await browser.newContext(desktop)).newPage());
+    await bench.page.goto(address);
+    await bench.photoShown();
+    await untilKept(bench.page.context(), bench, [`/beads/${id}`, ...(await picturesOf(id))]);
+    await server.kill();
+    await bench.page.reload();
+    await bench.photoHere();
+    await bench.expectMarks(1);
+    await bench.page.context().close();
+  });
+});
+
 describe("photos taken while away", () => {
   it("are marked at once, sent by themselves and not twice", async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
