@@ -138,13 +138,13 @@ export const demoBeads: readonly DemoBead[] = [
     title: "Stringer gone ropey, try 2",
     welder: "Maren",
     daysAgo: 11,
-    setup: {},
+    setup: { ctwdMm: 22 },
     after: {
       picture: "stringer-ropey",
       tried: {
         causeId: "ctwd-long",
         sentence: "Shorten the distance from tip to work.",
-        step: "Tip to work from 32 mm down to 13 mm",
+        step: "Tip to work from 32 mm down to 22 mm",
       },
       outcome: "cured",
     },

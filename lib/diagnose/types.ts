@@ -21,6 +21,8 @@ export type UnitKind = (typeof unitKinds)[number];
 export interface Amount {
   readonly quantity: string;
   readonly valueSi: number;
+  /** The upper end, where the amount is a span. */
+  readonly toSi?: number;
   readonly unitKind: UnitKind;
   /** Relative error to expect, e.g. 0.15; null for a reading that was entered. */
   readonly relativeError: number | null;

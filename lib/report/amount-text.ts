@@ -1,5 +1,6 @@
 import { assertNever } from "@/lib/base";
 import { usualShare, type Amount, type Change, type UnitKind } from "@/lib/diagnose";
+import { spanText } from "@/lib/setup";
 import {
   formatAmps,
   formatAngle,
@@ -44,10 +45,12 @@ export function valueText(value: number, kind: UnitKind, units: UnitPreferences)
   }
 }
 
-/** "arc current 142 A, give or take 15 %" */
+/** "arc current 142 A, give or take 15 %"; "window 12.7 to 25.4 mm" */
 export function amountText(amount: Amount, units: UnitPreferences): string {
-  const text = `${amount.quantity} ${valueText(amount.valueSi, amount.unitKind, units)}`;
-  return amount.relativeError ? `${text}, give or take ${Math.round(amount.relativeError * 100)} %` : text;
+  const { quantity, valueSi, toSi, unitKind, relativeError } = amount;
+  const value = valueText(valueSi, unitKind, units);
+  const text = `${quantity} ${toSi === undefined ? value : spanText(value, valueText(toSi, unitKind, units))}`;
+  return relativeError ? `${text}, give or take ${Math.round(relativeError * 100)} %` : text;
 }
 
 /** What a hand or a knob can be set to: the step a proposed value is rounded to, in the unit it is shown in. */

@@ -52,8 +52,7 @@ export function gaugeReading(gauge: Gauge): readonly Reading[] {
       odds: { ...(high && { [high]: factors.high }), ...(low && { [low]: factors.low }) },
       amounts: [
         entered(label.toLowerCase(), value, unitKind),
-        entered("window from", band.low, unitKind),
-        entered("window to", band.high, unitKind),
+        { ...entered("window", band.low, unitKind), toSi: band.high },
       ],
       source: band.source,
     },
