@@ -4,11 +4,11 @@ import { inWords, type Answer } from "@/lib/base";
 import type { DeviceStore } from "./device-store";
 import { mayBringOldPages } from "./old-pages";
 import { photosToSend, type KeptBead } from "./kept";
-import { sendKept, type Doors } from "./send-kept";
+import { isSignedOut, sendKept, type Doors } from "./send-kept";
 
 /**
  * Sends what a gone window left of one bead, as that window would have: in order, nothing twice, and what needs a person
- * stays with the reason. Resolves to false where nobody answered.
+ * stays with the reason. Resolves to false where it has to be tried again later: nobody answered, or knew who asks.
  */
 export async function sendLeft(
   store: DeviceStore,
@@ -31,7 +31,7 @@ export async function sendLeft(
   saver.change({ ...left.held.content });
   const revision = await saver.flush();
   const refusal = refusalOf(saver.state());
-  if (refusal && isAway(refusal)) {
+  if (refusal && (isAway(refusal) || isSignedOut(refusal))) {
     await put({ held: { ...saver.held(), isSent: false } });
     return false;
   }
