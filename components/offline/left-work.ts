@@ -40,19 +40,16 @@ async function look(store: DeviceStore, by: string): Promise<readonly KeptBead[]
   return own;
 }
 
+const silentDoors = serverDoors(() => undefined);
+
 /** One round over what gone windows left; false where nobody answered. */
 async function round(by: string): Promise<boolean> {
   const store = await deviceStore();
   if (!store) return true;
   let answered = true;
   for (const bead of await look(store, by)) {
-    if (bead.stuck !== null) continue;
-    const send = () =>
-      sendLeft(
-        store,
-        bead,
-        serverDoors(() => undefined),
-      );
+    if (bead.stuck !== null || windowsHere.isOpenHere(bead.beadId)) continue;
+    const send = () => sendLeft(store, bead.key, silentDoors);
     // The first that gets no answer is enough: the others would not get one either.
     answered = (await windowsHere.withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
     if (!answered) break;

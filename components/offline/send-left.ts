@@ -12,14 +12,17 @@ import { isSignedOut, sendKept, type Doors } from "./send-kept";
  */
 export async function sendLeft(
   store: DeviceStore,
-  left: KeptBead,
+  key: string,
   doors: Doors,
   keepsCopies: () => boolean = mayBringOldPages,
 ): Promise<boolean> {
+  const left = await store.bead(key);
+  // Another window sent it or took it up before this one's turn came.
+  if (!left) return true;
   let bead = left;
   const put = async (part: Partial<KeptBead>) => {
     bead = { ...bead, ...part };
-    await store.putBead(bead);
+    await store.changeBead(bead);
   };
   const saver = new Saver<BeadContent, Saved>(
     left.held.basedOn,
@@ -41,7 +44,7 @@ export async function sendLeft(
   // What went out counts, whatever else needs a person: sent once more from before it, it would collide with itself.
   if (revision === null || stuck !== null) await put({ stuck, held: { ...saver.held(), isSent: false } });
   else if (keepsCopies()) await put({ held: saver.held() });
-  else await store.drop("beads", left.key);
+  else await store.drop("beads", key);
   return true;
 }
 

@@ -301,7 +301,8 @@ describe("on the bench", () => {
     await page.getByRole("heading", { name: "Deleted beads" }).waitFor();
     expect((await stored()).some((bead) => bead.id === id)).toBe(false);
     await shoot(page, "deleted-beads");
-    await page.getByRole("button", { name: "Bring it back" }).click();
+    // Of several the one that was deleted last comes first.
+    await page.getByRole("button", { name: "Bring it back" }).first().click();
     await page.waitForURL(`${server.url}/beads/${id}`);
     await bench.photoShown();
     expect(await setup()).toBe(planned);

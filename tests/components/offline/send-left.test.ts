@@ -20,7 +20,7 @@ const saying = (answer: Answer<{ revision: number }>): Doors => ({
 async function after(name: string, answer: Answer<{ revision: number }>) {
   const store = await DeviceStore.open(name);
   await store.putBead(left);
-  const isDone = await sendLeft(store, left, saying(answer), () => false);
+  const isDone = await sendLeft(store, left.key, saying(answer), () => false);
   return { isDone, beads: await store.beads() };
 }
 
