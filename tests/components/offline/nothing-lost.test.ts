@@ -190,13 +190,18 @@ class Win {
 
 const act = fc.record({
   at: fc.nat({ max: 1 }),
+  /** How many turns of the machine later another window begins to send. */
+  later: fc.nat({ max: 20 }),
   does: fc.constantFrom(
     ...(["mark", "mark", "photo", "torn photo", "save", "kill", "open", "choose", "in background"] as const),
     "open while another sends",
     ...(["cut", "mend", "lose answers", "old page"] as const),
   ),
 });
-type Act = { readonly at: number; readonly does: string };
+async function turns(count: number): Promise<void> {
+  for (let turn = 0; turn < count; turn += 1) await new Promise((done) => setImmediate(done));
+}
+type Act = { readonly at: number; readonly later: number; readonly does: string };
 
 /**
  * Runs the acts on up to two windows of one device, then lets everything calm down.
@@ -236,7 +241,7 @@ async function run(acts: readonly Act[], isNew: boolean, name: string, isKept = 
     win.saver.settle(store.revision, false);
     win.show(both);
   };
-  for (const { at, does } of acts) {
+  for (const { at, later, does } of acts) {
     const win = windows[at];
     if (does === "cut") store.line = "down";
     if (does === "mend") store.line = "up";
@@ -249,7 +254,8 @@ async function run(acts: readonly Act[], isNew: boolean, name: string, isKept = 
       return openAt(at, from);
     };
     if (does === "open" && !win) await begin();
-    if (does === "open while another sends" && !win) await Promise.all([background(), begin()]);
+    if (does === "open while another sends" && !win)
+      await Promise.all([begin(), turns(later).then(background)]);
     if (!win) continue;
     if (does === "mark") {
       const id = `m${(count += 1)}`;
@@ -319,7 +325,7 @@ describe("over any order of marks, photos, kills, outages and lost answers", () 
 
   it("in one window after the other: nobody is asked to choose between two versions of their own", async () => {
     let runs = 0;
-    const alone = act.map(({ does }) => ({ at: 0, does: does === "old page" ? "open" : does }));
+    const alone = act.map(({ later, does }) => ({ at: 0, later, does: does === "old page" ? "open" : does }));
     await fc.assert(
       fc.asyncProperty(fc.array(alone, { maxLength: 40, size: "max" }), fc.boolean(), async (acts, isNew) => {
         const { store, safe, collisions } = await run(acts, isNew, `alone-${(runs += 1)}`, true);
