@@ -21,7 +21,11 @@ export function LeftHere() {
   if (left.length === 0) return null;
   return (
     <Panel title="Kept on this device" tone="straw">
-      <p>Not in Toeline yet; it goes there by itself as soon as Toeline answers.</p>
+      <p>
+        {left.every(({ stuck }) => stuck !== null)
+          ? "Not in Toeline, and it does not go there by itself."
+          : "Not in Toeline yet; it goes there by itself as soon as Toeline answers."}
+      </p>
       <ul>
         {left.map((bead) => (
           <li key={bead.key}>
