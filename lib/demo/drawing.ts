@@ -29,6 +29,8 @@ export type DemoTruth = z.infer<typeof DemoTruthSchema>;
 
 /** A careful person marks a handful; a truth file may name fifty spatter balls. */
 const MOST_OF_ONE_KIND = 6;
+/** As many balls as a bead may have before anybody writes "spatter"; fewer are chipped off with the slag. Invented. */
+const FEW_BALLS = 40;
 const MOST_POINTS = 24;
 
 const point = ([x, y]: Pixel) => ({ x, y });
@@ -39,10 +41,18 @@ function thin<T>(items: readonly T[], most: number): T[] {
   return Array.from({ length: most }, (_, k) => items[Math.round(k * step)] as T);
 }
 
+/** Whether there is spatter, but too little to be marked: then nobody says either that there is none. */
+export function isSpatterLeftOut({ imperfections: all }: DemoTruth): boolean {
+  const balls = all.filter(({ kind }) => kind === "spatter").length;
+  return balls > 0 && balls <= FEW_BALLS;
+}
+
 /** The marks somebody careful would have drawn: true places, few points. */
 export function demoDrawing(truth: DemoTruth): Drawing {
   const seen = new Map<string, number>();
+  const noSpatter = isSpatterLeftOut(truth);
   const marks = truth.imperfections.flatMap((one, index): Mark[] => {
+    if (noSpatter && one.kind === "spatter") return [];
     const count = (seen.get(one.kind) ?? 0) + 1;
     seen.set(one.kind, count);
     if (count > MOST_OF_ONE_KIND) return [];

@@ -10,7 +10,7 @@ import { saveSetup } from "@/lib/shop";
 import { recordSentence, type Pen } from "@/lib/store";
 import { demoBeads, demoHandIns, demoJobWelds, demoSetups, type DemoBead } from "./beads";
 import { addDemoClass, addDemoExercise, type DemoClass } from "./course";
-import { demoDrawing, DemoTruthSchema, type DemoTruth } from "./drawing";
+import { demoDrawing, DemoTruthSchema, isSpatterLeftOut, type DemoTruth } from "./drawing";
 import { addDemoJob } from "./job";
 import { addDemoLimits } from "./limits";
 import { daysAgo, made } from "./made";
@@ -47,6 +47,7 @@ async function addDemoBead(
   filled.set(bead.picture, { beadId: id, welderId });
   const drawing = demoDrawing(truth);
   const found = new Set(drawing.marks.map(({ imperfection }) => imperfection));
+  const noSpatter = isSpatterLeftOut(truth);
   made(
     await saveBead(pen, id, revision, {
       title: bead.title,
@@ -55,7 +56,7 @@ async function addDemoBead(
       judgement: {
         ...emptyBeadJudgement,
         criteriaId: bead.criteriaId,
-        lookedFor: bead.lookedFor.filter((one) => !found.has(one)),
+        lookedFor: bead.lookedFor.filter((one) => !found.has(one) && !(noSpatter && one === "spatter")),
         note: bead.note,
         tried: bead.after?.tried ?? null,
         outcome: bead.after?.outcome ?? null,

@@ -50,15 +50,6 @@ const firstBeads = {
       limit: null,
       note: "Run it again until ripples and edges are even from start to crater.",
     },
-    {
-      ...seen,
-      id: "spatter",
-      title: "Spatter",
-      imperfections: ["spatter"],
-      quantity: "count",
-      limit: 12,
-      note: "Counted on the photo.",
-    },
   ],
 };
 

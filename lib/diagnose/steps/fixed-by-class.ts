@@ -25,27 +25,29 @@ export function polarity({ setup, electrode }: ReadingContext): Step {
 }
 
 const sprays: readonly Gas[] = ["90Ar-10CO2", "98Ar-2O2", "98Ar-2CO2", "80Ar-20CO2"];
-const forStainlessSolid: readonly Gas[] = ["98Ar-2CO2", "98Ar-2O2", "90He-7.5Ar-2.5CO2"];
 
 /** The gases of the class without the one that was used; where it cannot spray, those that can. */
 export function gasKind({ setup, electrode, facts }: ReadingContext): Step {
-  const faulty = (code: string) => facts.some((fact) => fact.code === code && fact.severity !== null);
-  const allowed = faulty("gas-against-metal")
-    ? forStainlessSolid
-    : faulty("gas-reactive-on-tungsten")
-      ? (["Ar"] as const)
-      : faulty("gas-cannot-spray")
-        ? sprays.filter(
-            (gas) => electrode === null || electrode.gases.length === 0 || electrode.gases.includes(gas),
-          )
-        : (electrode?.gases ?? []);
-  const wanted = allowed.filter((gas) => gas !== setup.gas && gas !== "none");
+  const faulty = (code: string) => facts.find((fact) => fact.code === code && fact.severity !== null);
+  const allowed = faulty("gas-reactive-on-tungsten")
+    ? (["Ar"] as const)
+    : faulty("gas-cannot-spray")
+      ? sprays.filter(
+          (gas) => electrode === null || electrode.gases.length === 0 || electrode.gases.includes(gas),
+        )
+      : (electrode?.gases ?? []);
+  const wanted = faulty("gas-against-metal")?.data["wanted"] ?? namedGases(allowed, setup.gas);
   return {
     ...noNumber("The class on the spool fixes the gas.", electrode?.source ?? fromMemory),
     quantity: "gas",
     fromText: setup.gas,
-    toText: wanted.length > 0 ? wanted.join(" or ") : null,
+    toText: wanted === null ? null : String(wanted),
   };
+}
+
+/** "CO2 or 75Ar-25CO2", without the gas that was used; null where none is left. */
+function namedGases(gases: readonly Gas[], used: Gas | null): string | null {
+  return gases.filter((gas) => gas !== used && gas !== "none").join(" or ") || null;
 }
 
 export function gasFlow(ctx: ReadingContext, sign: 1 | -1): Step {
