@@ -12,11 +12,12 @@ const html = `<!doctype html>
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>Without network · Toeline</title>
 <style>
-  body { margin: 0; font: 600 18px/1.5 system-ui, sans-serif; color: #14171c; background: #fff; }
+  body { margin: 0; font: 18px/1.5 system-ui, sans-serif; color: #14171c; background: #fff; }
+  a, header { font-weight: 600; }
   header { background: #14171c; color: #fff; padding: 12px 20px; font-size: 22px; }
   header + div { height: 6px; background: linear-gradient(90deg, #e8b83a 0 25%, #96541a 25% 50%, #6b2f74 50% 75%, #1f5aa6 75%); }
   main { max-width: 640px; margin: 0 auto; padding: 20px; }
-  li { margin: 8px 0; font-weight: 400; }
+  li { margin: 8px 0; }
   a { display: inline-block; margin: 8px 12px 8px 0; padding: 14px 18px; border: 2px solid #14171c; border-radius: 6px; color: inherit; }
 </style>
 </head>

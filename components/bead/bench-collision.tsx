@@ -2,7 +2,7 @@
 
 import type { Dispatch } from "react";
 import { readBead, type StoredBead } from "@/components/offline";
-import { CollisionNotice, type Revision, type Saved } from "@/components/saving";
+import { CollisionNotice, isAway, refusalOf, type Revision, type Saved } from "@/components/saving";
 import { mergeContent, type BeadContent, type PhotoFacts } from "@/lib/assess";
 import { startWork, type WorkAction } from "./work-state";
 import styles from "./workbench.module.css";
@@ -15,6 +15,7 @@ export function BenchCollision({
   content,
   waiting,
   save,
+  keeps,
   dispatch,
 }: {
   beadId: string;
@@ -22,16 +23,20 @@ export function BenchCollision({
   /** Photos that only this device has: they stay, whichever version is chosen. */
   waiting: readonly PhotoFacts[];
   save: Saving;
+  /** What waits for Toeline lies on this device: nobody has to do anything about it. */
+  keeps: boolean;
   dispatch: Dispatch<WorkAction>;
 }) {
   const replace = (next: BeadContent, { photos }: StoredBead) =>
     dispatch({ type: "replace", state: startWork(next, [...photos, ...notAmong(photos, waiting)]) });
+  const refusal = refusalOf(save.state);
+  const goesOutByItself = keeps && refusal !== null && isAway(refusal);
   return (
     <CollisionNotice
       className={styles.notice}
       state={save.state}
       readStored={() => readBead(beadId)}
-      onRetry={() => void save.flush()}
+      {...(goesOutByItself ? {} : { onRetry: () => void save.flush() })}
       choices={[
         {
           label: "Keep both: all marks of both, my settings",

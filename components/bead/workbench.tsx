@@ -80,11 +80,17 @@ export function Workbench(props: WorkbenchProps) {
         <BenchCollision
           beadId={bead.id}
           waiting={state.photos.filter(({ sha256 }) => sha256 === "")}
-          {...{ content, save: kept.save, dispatch }}
+          {...{ content, save: kept.save, keeps: kept.keeps, dispatch }}
         />
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
             <PhotoSection {...shared} number={kept.number} shownId={shownId} onShow={setShownId} />
+            {!kept.isNew && props.mayDelete && (
+              // Below everything else: nothing that a glove presses by mistake.
+              <Link href={`/beads/${bead.id}/delete`} className={styles.iconLink}>
+                <Trash2 size={20} aria-hidden="true" /> Delete this bead
+              </Link>
+            )}
           </section>
           <section className={styles.side} aria-label={parts.parts.find(({ id }) => id === beside)?.label}>
             <BenchTabs {...parts} stops={assessment.stops} onChoose={parts.choose} />
@@ -105,27 +111,16 @@ export function Workbench(props: WorkbenchProps) {
 }
 
 /** Who saves, the way to the sheet, the units. */
-function BenchHeader({
-  bead,
-  units,
-  onChooseUnits,
-  mayDelete,
-  kept,
-}: WorkbenchProps & { kept: BenchProps["kept"] }) {
+function BenchHeader({ bead, units, onChooseUnits, kept }: WorkbenchProps & { kept: BenchProps["kept"] }) {
   return (
     <Header>
-      <SaveNote state={kept.save.state} unsent={kept.unsent} keeps={kept.keeps} />
-      {!kept.isNew && mayDelete && (
-        <Link href={`/beads/${bead.id}/delete`} className={styles.sheetLink} aria-label="Delete this bead">
-          <Trash2 size={20} aria-hidden="true" />
-        </Link>
-      )}
+      <SaveNote kept={kept} />
       {!kept.isNew && (
         <LinkWhenSent
           href={`/beads/${bead.id}/sheet`}
           kept={kept}
           what="The sheet"
-          className={styles.sheetLink}
+          className={styles.iconLink}
         >
           <FileText size={20} aria-hidden="true" /> Sheet
         </LinkWhenSent>

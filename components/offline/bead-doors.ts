@@ -1,7 +1,7 @@
 import type { Saved, Stored } from "@/components/saving";
 import type { BeadContent, PhotoFacts } from "@/lib/assess";
 import { ok, refused, type Answer, type Line } from "@/lib/base";
-import type { Doors, MadeBead } from "./send-kept";
+import { isSignedOut, SIGNED_OUT, type Doors, type MadeBead } from "./send-kept";
 import { uploadPhoto } from "./upload";
 
 /** The bead as the store holds it. */
@@ -23,9 +23,9 @@ export function serverDoors(onProgress: (photoId: string, share: number) => void
     make: (beadId) => asking(() => makeBead(beadId)),
     sendPhoto: async (kept) => {
       const name = kept.file instanceof File ? kept.file : new File([kept.file], kept.name);
-      const answer = await uploadPhoto(kept.beadId, kept.id, name, kept.role, (share) =>
-        onProgress(kept.id, share),
-      );
+      const upload = () =>
+        uploadPhoto(kept.beadId, kept.id, name, kept.role, (share) => onProgress(kept.id, share));
+      const answer = await asking(upload);
       if (!answer.ok) return answer;
       const { photo, alsoOn, notices } = answer.value;
       const also = alsoOn.map((number) => `The same photo is also on bead ${number}.`);
@@ -36,7 +36,17 @@ export function serverDoors(onProgress: (photoId: string, share: number) => void
 }
 
 const asking = <T>(ask: () => Promise<Answer<T>>): Promise<Answer<T>> =>
-  ask().catch(() => refused("unreachable", unreachable));
+  ask()
+    .catch(() => refused("unreachable", unreachable))
+    .then(toPerson);
+
+/** The server's own sentence is for machines, which send a token. */
+function toPerson<T>(answer: Answer<T>): Answer<T> {
+  return !answer.ok && isSignedOut(answer) ? refused(SIGNED_OUT, signedOut) : answer;
+}
+
+const signedOut =
+  "You are signed out. What you did is kept on this device and is sent once you sign in again.";
 
 const unreachable =
   "Toeline did not answer. What you did is kept on this device and is sent as soon as it answers again.";

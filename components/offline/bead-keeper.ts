@@ -72,13 +72,15 @@ export class BeadKeeper {
     if (!store) return this.#tell({ keeps: false });
     const { beadId, by } = this.whose;
     this.#key = keyOf(beadId, this.windows.windowId(newId));
+    // Before anything is looked for: from now on nobody in this window sends what others left of this bead.
+    this.#letGo = this.windows.holdWork(this.#key);
     const [beads, photos] = await Promise.all([store.beadsOf(beadId), store.photosOf(beadId)]);
     this.#tell({ photos: photos.filter((photo) => photo.by === by) });
     const left = await this.#leftOf(beads.filter((bead) => bead.by === by));
-    this.#letGo = this.windows.holdWork(this.#key);
-    const { taken, done } = openingOf(page, left);
+    const { taken: found, done } = openingOf(page, left);
     for (const key of done) await store.drop("beads", key);
-    if (!taken || !(await store.takeOver(taken.key, { ...taken, key: this.#key }))) return null;
+    const taken = found && (await this.#takeOver(store, found));
+    if (!taken) return null;
     this.#isKept = true;
     const { isNew, number } = taken;
     // The window was gone before it heard that the record was made; the page shows what it was made as.
@@ -92,6 +94,12 @@ export class BeadKeeper {
       key === this.#key || this.windows.withLeftWork(key, Date.now() - at, () => Promise.resolve(true));
     const left = await Promise.all(beads.map(isLeft));
     return beads.filter((_, i) => left[i]);
+  }
+
+  /** Kept off others meanwhile: what a sender has under way must not be taken from under it. */
+  #takeOver(store: DeviceStore, { key, at }: KeptBead): Promise<KeptBead | null> {
+    const move = () => store.takeOver(key, this.#key);
+    return key === this.#key ? move() : this.windows.withLeftWork(key, Date.now() - at, move);
   }
 
   /** Writes down what the screen holds now; at once, or as soon as the write before it has ended. */

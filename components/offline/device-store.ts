@@ -37,17 +37,28 @@ export class DeviceStore {
   readonly drop = (table: Table, key: string): Promise<void> =>
     this.#write(table, (from) => from.delete(key));
 
-  /**
-   * The work of a gone window becomes that of this one, in one step: at no moment is it nowhere or twice. False where
-   * somebody else was faster.
-   */
-  readonly takeOver = async (from: string, bead: KeptBead): Promise<boolean> => {
+  readonly bead = (key: string): Promise<KeptBead | undefined> => this.db.get("beads", key);
+
+  /** Writes over what lies here, and nothing where that was taken over or sent meanwhile: it would come back to life. */
+  readonly changeBead = async (bead: KeptBead): Promise<void> => {
     const tx = this.db.transaction("beads", "readwrite", strict);
-    const isThere = (await tx.store.count(from)) > 0;
-    if (isThere && from !== bead.key) void tx.store.delete(from);
-    if (isThere) void tx.store.put(bead);
+    if ((await tx.store.count(bead.key)) > 0) void tx.store.put(bead);
     await tx.done;
-    return isThere;
+  };
+
+  /**
+   * The work of a gone window becomes that of another one, in one step: at no moment is it nowhere or twice. As it lies
+   * here now; null where somebody else was faster.
+   */
+  readonly takeOver = async (from: string, key: string): Promise<KeptBead | null> => {
+    const tx = this.db.transaction("beads", "readwrite", strict);
+    const bead = await tx.store.get(from);
+    if (bead && from !== key) {
+      void tx.store.delete(from);
+      void tx.store.put({ ...bead, key });
+    }
+    await tx.done;
+    return bead ? { ...bead, key } : null;
   };
 
   async #write<T extends Table>(

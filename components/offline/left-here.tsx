@@ -1,9 +1,9 @@
 "use client";
 
 import Link from "next/link";
-import { useEffect, useSyncExternalStore } from "react";
-import { Panel } from "@/components/ui";
-import { leftWork, sendLeftWork, type LeftBead } from "./left-work";
+import { useEffect, useState, useSyncExternalStore } from "react";
+import { Button, Panel } from "@/components/ui";
+import { leftWork, sendLeftWork, throwAway, type LeftBead } from "./left-work";
 import { useWho } from "./who";
 
 const nothing: readonly LeftBead[] = [];
@@ -21,17 +21,43 @@ export function LeftHere() {
   if (left.length === 0) return null;
   return (
     <Panel title="Kept on this device" tone="straw">
-      <p>Not in Toeline yet; it goes there by itself as soon as Toeline answers.</p>
+      <p>
+        {left.every(({ stuck }) => stuck !== null)
+          ? "Not in Toeline, and it does not go there by itself."
+          : "Not in Toeline yet; it goes there by itself as soon as Toeline answers."}
+      </p>
       <ul>
         {left.map((bead) => (
-          <li key={bead.beadId}>
+          <li key={bead.key}>
             <Link href={bead.isNew ? `/beads/new#${bead.beadId}` : `/beads/${bead.beadId}`}>
               {bead.number === null ? "New bead" : `Bead ${bead.number}, ${bead.title}`}
             </Link>{" "}
-            ({bead.count} to send){bead.stuck && `: ${bead.stuck} Open it.`}
+            ({bead.count} to send)
+            {bead.stuck !== null && <Stuck bead={bead} stuck={bead.stuck} />}
           </li>
         ))}
       </ul>
     </Panel>
+  );
+}
+
+/** Why it does not go by itself, and the way to be rid of it: asked twice, because it is nowhere else. */
+function Stuck({ bead, stuck }: { bead: LeftBead; stuck: string }) {
+  const by = useWho();
+  const [isAsking, setAsking] = useState(false);
+  if (!isAsking)
+    return (
+      <>
+        : {stuck} <Button onClick={() => setAsking(true)}>Throw it away</Button>
+      </>
+    );
+  return (
+    <>
+      : it is nowhere else and cannot be brought back.{" "}
+      <Button tone="danger" onClick={() => void throwAway(bead, by)}>
+        Throw it away
+      </Button>{" "}
+      <Button onClick={() => setAsking(false)}>Keep it</Button>
+    </>
   );
 }

@@ -7,6 +7,8 @@ import { windowsHere } from "./window-lock";
 
 /** A bead of which this device has more than the store. */
 export interface LeftBead {
+  /** As in `KeptBead`: two windows may have left work on one bead. */
+  readonly key: string;
   readonly beadId: string;
   readonly isNew: boolean;
   readonly number: number | null;
@@ -30,13 +32,15 @@ export const leftWork = {
 async function look(store: DeviceStore, by: string): Promise<readonly KeptBead[]> {
   const [beads, photos] = await Promise.all([store.beads(), store.photos()]);
   const own = beads.filter((bead) => bead.by === by && !bead.held.isSent).toSorted((a, b) => a.at - b.at);
-  shown = own.map(({ beadId, isNew, number, held, stuck }) => ({
-    ...{ beadId, isNew, number, stuck, title: held.content.title },
+  shown = own.map(({ key, beadId, isNew, number, held, stuck }) => ({
+    ...{ key, beadId, isNew, number, stuck, title: held.content.title },
     count: 1 + photosToSend(photos.filter((photo) => photo.beadId === beadId)).length,
   }));
   for (const listener of listeners) listener();
   return own;
 }
+
+const silentDoors = serverDoors(() => undefined);
 
 /** One round over what gone windows left; false where nobody answered. */
 async function round(by: string): Promise<boolean> {
@@ -44,19 +48,27 @@ async function round(by: string): Promise<boolean> {
   if (!store) return true;
   let answered = true;
   for (const bead of await look(store, by)) {
-    if (bead.stuck !== null) continue;
-    const send = () =>
-      sendLeft(
-        store,
-        bead,
-        serverDoors(() => undefined),
-      );
+    if (bead.stuck !== null || windowsHere.isOpenHere(bead.beadId)) continue;
+    const send = () => sendLeft(store, bead.key, silentDoors);
     // The first that gets no answer is enough: the others would not get one either.
     answered = (await windowsHere.withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
     if (!answered) break;
   }
   await look(store, by);
   return answered;
+}
+
+/** Throws away what a gone window left, because a person said so: with the photos that wait, if nothing else needs them. */
+export async function throwAway({ key, beadId }: LeftBead, by: string): Promise<void> {
+  const store = await deviceStore();
+  if (!store) return;
+  await windowsHere.withLeftWork(key, Infinity, async () => {
+    await store.drop("beads", key);
+    if ((await store.beadsOf(beadId)).length > 0) return;
+    for (const photo of await store.photosOf(beadId))
+      if (photo.by === by) await store.drop("photos", photo.id);
+  });
+  await look(store, by);
 }
 
 /** How often to look for work that a window left, where nothing waits for the network, ms. */

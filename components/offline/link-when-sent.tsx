@@ -3,6 +3,7 @@
 import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { useEffect, useState, type ReactNode } from "react";
+import { refusalOf } from "@/components/saving";
 import { Button } from "@/components/ui";
 import type { KeptBeadSaving } from "./kept-saving";
 import styles from "./link-when-sent.module.css";
@@ -26,7 +27,7 @@ export function LinkWhenSent({
   const [isWaiting, setWaiting] = useState(false);
   const { unsent, save } = kept;
   const isComplete = unsent.count === 0;
-  const isAway = save.state.kind === "refused" || (save.state.kind === "saving" && save.state.after !== null);
+  const isRefused = refusalOf(save.state) !== null;
   useEffect(() => {
     if (isWaiting && isComplete) router.push(href);
   }, [isWaiting, isComplete, router, href]);
@@ -44,7 +45,7 @@ export function LinkWhenSent({
       >
         {children}
       </Link>
-      {isWaiting && !isComplete && (isAway || unsent.photos > 0) && (
+      {isWaiting && !isComplete && (isRefused || unsent.photos > 0) && (
         <div className={styles.waits} role="status">
           <p>
             {what} waits for {missing(unsent)}. It opens by itself once Toeline has it.

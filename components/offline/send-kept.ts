@@ -1,6 +1,6 @@
 import { isAway, type Saved } from "@/components/saving";
 import { emptyBeadContent, type BeadContent, type PhotoFacts } from "@/lib/assess";
-import { inWords, type Answer } from "@/lib/base";
+import { inWords, type Answer, type Refusal } from "@/lib/base";
 import { photosToSend, type KeptPhoto } from "./kept";
 
 /** A bead as the store has just made it. */
@@ -76,5 +76,11 @@ async function sendPhotos({ photos }: ToSend, doors: Doors, told: Told) {
   return null;
 }
 
+/** What the server says to somebody who is not signed in (any more). */
+export const SIGNED_OUT = "sign-in-first";
+
+/** Nothing is wrong with what was sent: it is taken once its person has signed in again. */
+export const isSignedOut = ({ issues }: Refusal): boolean => issues.some(({ code }) => code === SIGNED_OUT);
+
 /** Refusals that say nothing of the photo itself. */
-const aboutTheBead: ReadonlySet<string> = new Set(["bead-gone", "sign-in-first", "not-yours"]);
+const aboutTheBead: ReadonlySet<string> = new Set(["bead-gone", SIGNED_OUT, "not-yours"]);

@@ -1,25 +1,28 @@
-import { isAway, Saver, type Saved } from "@/components/saving";
+import { isAway, refusalOf, Saver, type Saved } from "@/components/saving";
 import type { BeadContent } from "@/lib/assess";
 import { inWords, type Answer } from "@/lib/base";
 import type { DeviceStore } from "./device-store";
 import { mayBringOldPages } from "./old-pages";
 import { photosToSend, type KeptBead } from "./kept";
-import { sendKept, type Doors } from "./send-kept";
+import { isSignedOut, sendKept, type Doors } from "./send-kept";
 
 /**
  * Sends what a gone window left of one bead, as that window would have: in order, nothing twice, and what needs a person
- * stays with the reason. Resolves to false where nobody answered.
+ * stays with the reason. Resolves to false where it has to be tried again later: nobody answered, or knew who asks.
  */
 export async function sendLeft(
   store: DeviceStore,
-  left: KeptBead,
+  key: string,
   doors: Doors,
   keepsCopies: () => boolean = mayBringOldPages,
 ): Promise<boolean> {
+  const left = await store.bead(key);
+  // Another window sent it or took it up before this one's turn came.
+  if (!left) return true;
   let bead = left;
   const put = async (part: Partial<KeptBead>) => {
     bead = { ...bead, ...part };
-    await store.putBead(bead);
+    await store.changeBead(bead);
   };
   const saver = new Saver<BeadContent, Saved>(
     left.held.basedOn,
@@ -30,9 +33,8 @@ export async function sendLeft(
   saver.resume(left.held);
   saver.change({ ...left.held.content });
   const revision = await saver.flush();
-  const state = saver.state();
-  const refusal = "refusal" in state ? state.refusal : null;
-  if (refusal && isAway(refusal)) {
+  const refusal = refusalOf(saver.state());
+  if (refusal && (isAway(refusal) || isSignedOut(refusal))) {
     await put({ held: { ...saver.held(), isSent: false } });
     return false;
   }
@@ -42,7 +44,7 @@ export async function sendLeft(
   // What went out counts, whatever else needs a person: sent once more from before it, it would collide with itself.
   if (revision === null || stuck !== null) await put({ stuck, held: { ...saver.held(), isSent: false } });
   else if (keepsCopies()) await put({ held: saver.held() });
-  else await store.drop("beads", left.key);
+  else await store.drop("beads", key);
   return true;
 }
 

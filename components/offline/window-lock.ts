@@ -1,3 +1,5 @@
+import { keyOf } from "./kept";
+
 /** How long to wait for a lock that a closing window may be about to let go, ms. */
 const CLOSING_MS = 700;
 /** Where there are no locks (plain http), work untouched for so long is taken to be nobody's, ms. */
@@ -37,6 +39,11 @@ function holdWork(key: string): () => void {
   };
 }
 
+/** Whether a workbench of this very window shows the bead: it sees to its own work, and to what others left of it. */
+function isOpenHere(beadId: string): boolean {
+  return [...here].some((key) => key.startsWith(keyOf(beadId, "")));
+}
+
 /**
  * Does `work` if nobody has that work under a hand, and keeps others off meanwhile; null where somebody has.
  *
@@ -56,5 +63,5 @@ async function withLeftWork<T>(key: string, untouchedMs: number, work: () => Pro
 }
 
 /** How windows of one device know of each other. */
-export const windowsHere = { windowId, holdWork, withLeftWork };
-export type Windows = typeof windowsHere;
+export const windowsHere = { windowId, holdWork, isOpenHere, withLeftWork };
+export type Windows = Omit<typeof windowsHere, "isOpenHere">;

@@ -3,7 +3,7 @@
 import { useState } from "react";
 import { Button } from "@/components/ui";
 import { inWords, type Answer } from "@/lib/base";
-import type { SaveState, Stored } from "./saver";
+import { refusalOf, type SaveState, type Stored } from "./saver";
 import styles from "./collision-notice.module.css";
 
 export interface Choice<S> {
@@ -13,7 +13,7 @@ export interface Choice<S> {
 
 /**
  * Shown while a collision waits for the person to say which version to keep; the first choice is the kindest. With
- * `onRetry` a refused save is shown as well.
+ * `onRetry` a refused save is shown as well, until one was taken: it must not come and go with each try.
  */
 export function CollisionNotice<S extends Stored<unknown>>({
   state,
@@ -30,8 +30,9 @@ export function CollisionNotice<S extends Stored<unknown>>({
   className?: string | undefined;
 }) {
   const [problem, setProblem] = useState<string | null>(null);
-  const isShown = state.kind === "collided" || (state.kind === "refused" && onRetry !== undefined);
-  if (!isShown) return null;
+  const refusal = refusalOf(state);
+  const isCollided = state.kind === "collided";
+  if (!refusal || !(isCollided || onRetry)) return null;
   const settle = async ({ choose }: Choice<S>) => {
     const stored = await readStored().catch(() => null);
     if (stored?.ok) choose(stored.value);
@@ -39,11 +40,11 @@ export function CollisionNotice<S extends Stored<unknown>>({
   };
   return (
     <div className={`${styles.notice} ${className}`} role="alert">
-      <p>{inWords(state.refusal)}</p>
+      <p>{inWords(refusal)}</p>
       {problem && <p>{problem}</p>}
       <div className={styles.choices}>
-        {state.kind === "refused" && <Button onClick={onRetry}>Try again now</Button>}
-        {state.kind === "collided" &&
+        {!isCollided && <Button onClick={onRetry}>Try again now</Button>}
+        {isCollided &&
           choices.map((choice, i) => (
             <Button key={choice.label} tone={i === 0 ? "main" : "plain"} onClick={() => void settle(choice)}>
               {choice.label}

@@ -4,10 +4,10 @@ export { retryAfterMs } from "./retry";
 export {
   isAway,
   isCollision,
+  refusalOf,
   Saver,
   type Held,
   type Save,
-  type SaveState,
   type Saved,
   type Stored,
 } from "./saver";

@@ -19,6 +19,12 @@ export type SaveState<V extends Saved = Saved> =
   | { readonly kind: "saving"; readonly after: Refusal | null }
   | { readonly kind: "refused" | "collided"; readonly refusal: Refusal };
 
+/** What the last try came to, also while the next one is under way; null: it was taken, or there was none. */
+export function refusalOf(state: SaveState): Refusal | null {
+  if (state.kind === "saved") return null;
+  return state.kind === "saving" ? state.after : state.refusal;
+}
+
 /** All that has to survive the window: enough to go on saving from another one. */
 export interface Held<C> {
   /** The revision of the store that `content` grew from. */

@@ -50,5 +50,7 @@ function readAnswer<T>(status: number, body: unknown, { read, words }: PhotoToSe
   const value = status === 201 ? read(answer) : null;
   if (value !== null) return ok(value);
   const issues = (answer.issues ?? []) as readonly Line[];
-  return issues.some(({ message }) => message) ? { ok: false, issues } : refused("refused", words.refused);
+  if (issues.some(({ message }) => message)) return { ok: false, issues };
+  // Something between us and the server answered for it: that says nothing of the photo.
+  return status >= 500 ? refused("unreachable", words.brokeOff) : refused("refused", words.refused);
 }

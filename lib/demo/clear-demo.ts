@@ -50,7 +50,7 @@ function counted(goes: ReadonlySet<string>, stays: ReadonlySet<string>): Cleared
 export async function clearDemoShop(pen: Pen, dataDir: string): Promise<Result<Cleared, RecordIssue>> {
   const photos: string[] = [];
   const done = await writing(pen, async (tx, log) => {
-    const { goes, stays } = planClearing(await shopRows(tx as Db));
+    const { goes, stays } = planClearing(await shopRows(tx));
     const beads = [...goes].filter((subject) => kindOf(subject) === "bead").map(idOf);
     const taken = await tx.photo.findMany({ where: { beadId: { in: beads } }, select: { sha256: true } });
     photos.push(...taken.map(({ sha256 }) => sha256));

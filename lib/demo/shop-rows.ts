@@ -8,7 +8,7 @@ const FILLED = "setting:demo.filled";
 const madeNothing = new Set(["entered", "setting.written", "photo.sealed"]);
 
 /** What the demo made and what became of it, from the log alone: so it holds for databases filled long ago. */
-async function demoSubjects(db: Db): Promise<Pick<ShopRows, "demo" | "touched">> {
+async function demoSubjects(db: Db | Tx): Promise<Pick<ShopRows, "demo" | "touched">> {
   const entries = await allEntries(db);
   const end = entries.find(({ subject }) => subject === FILLED)?.seq ?? 0;
   const [demo, touched] = [new Set<string>(), new Set<string>()];
@@ -38,7 +38,7 @@ const all = (kind: string, ids: readonly (string | null | undefined)[]): readonl
 const quoted = (json: unknown): ReadonlySet<string> =>
   new Set([...JSON.stringify(json).matchAll(/"([^"\\]+)"/g)].map(([, text = ""]) => text));
 
-export async function shopRows(db: Db): Promise<ShopRows> {
+export async function shopRows(db: Db | Tx): Promise<ShopRows> {
   const { demo, touched } = await demoSubjects(db);
   const needs = new Map(
     [
@@ -155,7 +155,7 @@ async function criteriaByName(db: Db | Tx): Promise<ReadonlyMap<string, string>>
 }
 
 /** Without what was deleted since. */
-async function stillThere(db: Db, subjects: ReadonlySet<string>): Promise<ReadonlySet<string>> {
+async function stillThere(db: Db | Tx, subjects: ReadonlySet<string>): Promise<ReadonlySet<string>> {
   const there = new Set(await allSubjects(db));
   return new Set([...subjects].filter((subject) => there.has(subject)));
 }

@@ -1,4 +1,4 @@
-import type { Db } from "@/lib/db";
+import type { Db, Tx } from "@/lib/db";
 import type { LogEntry } from "@/lib/ledger";
 
 /** Entries from newest to oldest, `count` of them before `before` (null: from the end). */
@@ -11,6 +11,6 @@ export function newestEntries(db: Db, count: number, before: number | null): Pro
 }
 
 /** The whole log, oldest first. */
-export function allEntries(db: Db): Promise<LogEntry[]> {
+export function allEntries(db: Db | Tx): Promise<LogEntry[]> {
   return db.logEntry.findMany({ orderBy: { seq: "asc" } });
 }

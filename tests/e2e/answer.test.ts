@@ -75,7 +75,7 @@ describe("from a photo to the answer on a phone", () => {
       await what.tap();
     };
     await page.goto(server.url);
-    await tap(page.getByRole("button", { name: "New bead" }));
+    await tap(page.getByRole("link", { name: "New bead" }));
     await page.waitForURL(/\/beads\/[a-z0-9]+$/);
     const chosen = page.waitForEvent("filechooser");
     await tap(page.getByRole("button", { name: "Choose or drop photos" }));

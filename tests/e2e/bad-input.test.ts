@@ -23,12 +23,16 @@ afterAll(async () => {
   await server?.stop();
 });
 
+/** The workbench of a bead that has a record and nothing in it. */
 async function newBeadPage(): Promise<{ bench: Bench; id: string }> {
+  const made = await fetch(`${server.url}/api/beads`, { method: "POST", body: "{}" });
+  const { id } = (await made.json()) as { id: string };
   const page = await (await browser.newContext(desktop)).newPage();
   page.setDefaultTimeout(PATIENT_MS);
   const bench = new Bench(page);
-  await bench.newBead(server.url);
-  return { bench, id: page.url().split("/").pop() ?? "" };
+  await page.goto(`${server.url}/beads/${id}`);
+  await page.getByLabel("Choose photos").waitFor({ state: "attached" });
+  return { bench, id };
 }
 
 interface Stored {

@@ -125,6 +125,36 @@ describe("the server goes and comes back while somebody marks", () => {
     await list.context().close();
   });
 
+  it("work on a bead that was deleted meanwhile says so on the list, and goes when somebody says so twice", async () => {
+    const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    const { page } = bench;
+    await bench.saved();
+    const id = idOf(bench);
+    await untilKept(page.context(), bench, ["/", "/beads/new"]);
+    await page.context().setOffline(true);
+    await point(bench, 500, 400);
+    await saveState(bench, "waiting");
+    const list = await page.context().newPage();
+    await page.close();
+    const other = await (await browser.newContext(desktop)).newPage();
+    await other.goto(`${server.url}/beads/${id}/delete`);
+    await other.getByRole("button", { name: "Delete this bead" }).click();
+    await other.getByRole("heading", { name: "Deleted beads" }).waitFor();
+    await list.goto(server.url);
+    await list.context().setOffline(false);
+    await list.getByText("it was deleted").waitFor();
+    await shoot(list, "left-stuck");
+    await list.getByRole("button", { name: "Throw it away" }).click();
+    await list.getByText("cannot be brought back").waitFor();
+    await list.getByRole("button", { name: "Throw it away" }).click();
+    await list.getByText("Kept on this device").waitFor({ state: "detached" });
+    await list.reload();
+    await list.getByRole("heading", { name: "Beads", exact: true }).waitFor();
+    expect(await list.getByText("Kept on this device").count()).toBe(0);
+    await list.context().close();
+    await other.context().close();
+  });
+
   it("two windows that were away collide, and both versions are shown", async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     const { page } = bench;
@@ -146,6 +176,25 @@ describe("the server goes and comes back while somebody marks", () => {
     expect(await marksOf(id)).toEqual([2]);
     await page.context().close();
     await other.page.context().close();
+  });
+});
+
+describe("the first page that a device ever opens", () => {
+  it("is there without network with its photo, which was loaded before any worker ran", async () => {
+    const maker = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    await point(maker, 500, 400);
+    await maker.saved();
+    const [id, address] = [idOf(maker), maker.page.url()];
+    await maker.page.context().close();
+    const bench = new Bench(await (await browser.newContext(desktop)).newPage());
+    await bench.page.goto(address);
+    await bench.photoShown();
+    await untilKept(bench.page.context(), bench, [`/beads/${id}`, ...(await picturesOf(id))]);
+    await server.kill();
+    await bench.page.reload();
+    await bench.photoHere();
+    await bench.expectMarks(1);
+    await bench.page.context().close();
   });
 });
 
@@ -252,7 +301,8 @@ describe("on the bench", () => {
     await page.getByRole("heading", { name: "Deleted beads" }).waitFor();
     expect((await stored()).some((bead) => bead.id === id)).toBe(false);
     await shoot(page, "deleted-beads");
-    await page.getByRole("button", { name: "Bring it back" }).click();
+    // Of several the one that was deleted last comes first.
+    await page.getByRole("button", { name: "Bring it back" }).first().click();
     await page.waitForURL(`${server.url}/beads/${id}`);
     await bench.photoShown();
     expect(await setup()).toBe(planned);

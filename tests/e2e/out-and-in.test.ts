@@ -23,9 +23,9 @@ beforeAll(async () => {
   page.setDefaultTimeout(PATIENT_MS);
   const bench = new Bench(page);
   await bench.newBead(server.url);
-  beadId = page.url().split("/").at(-1) ?? "";
   await bench.addPhoto(picture);
   await bench.photoShown();
+  beadId = page.url().split("/").at(-1) ?? "";
   await bench.drawLine(
     [
       [400, 500],

@@ -2,6 +2,7 @@ import "fake-indexeddb/auto";
 import { describe, expect, it } from "vitest";
 import { BeadKeeper } from "@/components/offline/bead-keeper";
 import { DeviceStore } from "@/components/offline/device-store";
+import { sendLeft } from "@/components/offline/send-left";
 import { emptyBeadContent, newPhotoContent } from "@/lib/assess";
 import { ok, refused } from "@/lib/base";
 
@@ -70,6 +71,46 @@ describe("what this device keeps of a bead", () => {
     const same = await opened(store, "person:a");
     expect(same.found).not.toBeNull();
     expect(same.keeper.state().photos).toHaveLength(1);
+  });
+
+  it("is taken up whole while another window sends it: nothing comes back to life beside it", async () => {
+    const store = await DeviceStore.open("raced");
+    const { keeper } = await opened(store);
+    keeper.keep(heldOf(false), []);
+    await keeper.settled();
+    const [left] = await store.beads();
+    const doors = {
+      make: async () => refused("never", ""),
+      sendPhoto: async () => refused("never", ""),
+      save: async () => {
+        await new Promise((done) => setTimeout(done, 20));
+        return refused("unreachable", "No answer.");
+      },
+    };
+    // The sender gets its turn just after the opening window found the work left alone.
+    let sending: Promise<unknown> | null = null;
+    const racing = {
+      ...windows,
+      withLeftWork: async <T>(_: string, __: number, work: () => Promise<T>) => {
+        await sending;
+        const done = await work();
+        sending ??= sendLeft(store, left!.key, doors, () => false);
+        return done;
+      },
+    };
+    const next = new BeadKeeper(
+      { beadId: "b", by: "owner", isNew: false, number: 7 },
+      () => false,
+      async () => store,
+      racing,
+    );
+    expect(await next.open(page)).not.toBeNull();
+    await sending;
+    const beads = await store.beads();
+    expect(beads).toHaveLength(1);
+    expect(beads[0]?.key).not.toBe(left!.key);
+    // What the sender learned stays known: this went out, and may have arrived.
+    expect(beads[0]?.held.tried).not.toBeNull();
   });
 
   it("says so where the browser keeps nothing", async () => {

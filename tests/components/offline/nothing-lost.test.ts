@@ -81,6 +81,8 @@ class Store {
 /** The windows of one device: who is alive, as the browser's locks say it. */
 class Device {
   readonly alive = new Set<string>();
+  /** Who has the lock of a gone window's work: the next one waits for it. */
+  readonly #turns = new Map<string, Promise<unknown>>();
   #count = 0;
   /** `keys`: where a window notes what it holds. */
   readonly windows = (keys: string[] = []): Windows => ({
@@ -90,7 +92,15 @@ class Device {
       this.alive.add(key);
       return () => this.alive.delete(key);
     },
-    withLeftWork: async (key, _, work) => (this.alive.has(key) ? null : work()),
+    withLeftWork: async (key, _, work) => {
+      const before = this.#turns.get(key) ?? Promise.resolve();
+      const turn = before.then(() => (this.alive.has(key) ? null : work()));
+      this.#turns.set(
+        key,
+        turn.catch(() => null),
+      );
+      return turn;
+    },
   });
 }
 
@@ -180,15 +190,26 @@ class Win {
 
 const act = fc.record({
   at: fc.nat({ max: 1 }),
+  /** How many turns of the machine later another window begins to send. */
+  later: fc.nat({ max: 20 }),
   does: fc.constantFrom(
     ...(["mark", "mark", "photo", "torn photo", "save", "kill", "open", "choose", "in background"] as const),
+    "open while another sends",
     ...(["cut", "mend", "lose answers", "old page"] as const),
   ),
 });
-type Act = { readonly at: number; readonly does: string };
+async function turns(count: number): Promise<void> {
+  for (let turn = 0; turn < count; turn += 1) await new Promise((done) => setImmediate(done));
+}
+type Act = { readonly at: number; readonly later: number; readonly does: string };
 
-/** Runs the acts on up to two windows of one device, then lets everything calm down. */
-async function run(acts: readonly Act[], isNew: boolean, name: string) {
+/**
+ * Runs the acts on up to two windows of one device, then lets everything calm down.
+ *
+ * @param isKept Whether a page that came over the line is the one that is shown without it, as the worker has it; else it
+ *   may be any older one.
+ */
+async function run(acts: readonly Act[], isNew: boolean, name: string, isKept = false) {
   const [store, device, disk] = [new Store(isNew), new Device(), await DeviceStore.open(name)];
   const windows: (Win | null)[] = [null, null];
   const safe: string[] = [];
@@ -208,7 +229,9 @@ async function run(acts: readonly Act[], isNew: boolean, name: string) {
   const background = async () => {
     for (const bead of await disk.beads())
       if (!bead.held.isSent && bead.stuck === null)
-        await device.windows().withLeftWork(bead.key, 0, () => sendLeft(disk, bead, store.doors, () => true));
+        await device
+          .windows()
+          .withLeftWork(bead.key, 0, () => sendLeft(disk, bead.key, store.doors, () => true));
   };
   let collisions = 0;
   const choose = (win: Win) => {
@@ -218,14 +241,21 @@ async function run(acts: readonly Act[], isNew: boolean, name: string) {
     win.saver.settle(store.revision, false);
     win.show(both);
   };
-  for (const { at, does } of acts) {
+  for (const { at, later, does } of acts) {
     const win = windows[at];
     if (does === "cut") store.line = "down";
     if (does === "mend") store.line = "up";
     if (does === "lose answers") store.line = "loses answers";
     if (does === "old page") oldPage = page();
     if (does === "in background") await background();
-    if (does === "open" && !win) await openAt(at, store.line === "up" ? page() : oldPage);
+    const begin = () => {
+      const from = store.line === "up" ? page() : oldPage;
+      if (isKept) oldPage = from;
+      return openAt(at, from);
+    };
+    if (does === "open" && !win) await begin();
+    if (does === "open while another sends" && !win)
+      await Promise.all([begin(), turns(later).then(background)]);
     if (!win) continue;
     if (does === "mark") {
       const id = `m${(count += 1)}`;
@@ -295,10 +325,10 @@ describe("over any order of marks, photos, kills, outages and lost answers", () 
 
   it("in one window after the other: nobody is asked to choose between two versions of their own", async () => {
     let runs = 0;
-    const alone = act.map(({ does }) => ({ at: 0, does: does === "old page" ? "open" : does }));
+    const alone = act.map(({ later, does }) => ({ at: 0, later, does: does === "old page" ? "open" : does }));
     await fc.assert(
       fc.asyncProperty(fc.array(alone, { maxLength: 40, size: "max" }), fc.boolean(), async (acts, isNew) => {
-        const { store, safe, collisions } = await run(acts, isNew, `alone-${(runs += 1)}`);
+        const { store, safe, collisions } = await run(acts, isNew, `alone-${(runs += 1)}`, true);
         expect(collisions).toBe(0);
         expect(marksOf(store.content)).toEqual(safe);
       }),

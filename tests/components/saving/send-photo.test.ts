@@ -97,13 +97,22 @@ describe("sending a photo", () => {
   });
 
   it.each([
-    ["a body that is no JSON", 502, null],
+    ["a body that is no JSON", 404, null],
     ["issues without words", 404, { issues: [{ code: "gone" }] }],
     ["a success that brings nothing", 201, {}],
   ])("has a sentence for %s", async (_, status, body) => {
     const answer = send(photoOf(3));
     request().end(status, body);
     expect(await answer).toMatchObject({ ok: false, issues: [{ message: "Refused." }] });
+  });
+
+  it("takes what stands between it and the server for nobody: the photo goes out again later", async () => {
+    const answer = send(photoOf(3));
+    request().end(502, null);
+    expect(await answer).toMatchObject({
+      ok: false,
+      issues: [{ code: "unreachable", message: "Broke off." }],
+    });
   });
 
   it.each(["onerror", "onabort"] as const)("answers when the connection is cut (%s)", async (how) => {

@@ -37,11 +37,13 @@ export class Bench {
     await this.page.getByLabel("Choose photos").setInputFiles(file);
   }
 
-  /** The photo is shown sharp, and stored: the bead has an address of its own. */
+  /** The photo is shown sharp, and everything stored: the bead has an address of its own. */
   async photoShown(): Promise<void> {
     await this.photoHere();
     await this.page.waitForURL(/\/beads\/(?!new)[a-z0-9]+$/);
     await this.page.getByRole("list", { name: "Photos on their way" }).waitFor({ state: "detached" });
+    // What is said about it goes out after it: whoever writes past the screen before that would collide.
+    await this.saved();
   }
 
   /** The photo is shown sharp, wherever it is kept. */

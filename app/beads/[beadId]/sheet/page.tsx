@@ -36,7 +36,9 @@ export default async function SheetPage({ params }: Props) {
   return (
     <>
       <Header>
-        <Link href={`/beads/${bead.id}`}>Back to the bead</Link>
+        <Link href={`/beads/${bead.id}`} aria-label="Back to the bead">
+          Back
+        </Link>
         <PdfLink beadId={bead.id} />
         <SharePdf beadId={bead.id} number={bead.number} />
         <PrintButton />
