@@ -60,11 +60,9 @@ async function unanswered({ db }: Here): Promise<readonly Item[]> {
 
 async function unsigned({ db }: Here): Promise<readonly Item[]> {
   const open = (await listInspections(db)).filter(({ draft }) => draft.open);
-  return open
-    .slice(0, MOST)
-    .map(({ id, number }) => ({
-      href: `/inspections/${id}`,
-      what: `Inspection ${number}`,
-      todo: "is not signed",
-    }));
+  return open.slice(0, MOST).map(({ id, number }) => ({
+    href: `/inspections/${id}`,
+    what: `Inspection ${number}`,
+    todo: "is not signed",
+  }));
 }
