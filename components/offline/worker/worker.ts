@@ -20,6 +20,14 @@ interface WorkerScope {
     type: "activate" | "message",
     act: (event: { readonly data?: unknown; waitUntil(work: Promise<unknown>): void }) => void,
   ): void;
+  addEventListener(
+    type: "fetch",
+    act: (event: {
+      readonly request: Request;
+      respondWith(answer: Promise<Response>): void;
+      stopImmediatePropagation(): void;
+    }) => void,
+  ): void;
 }
 const scope = self as unknown as WorkerScope;
 
@@ -93,6 +101,24 @@ const serwist = new Serwist({
     },
   ],
 });
+
+/**
+ * A script that runs beside the page (the finder of the strip) reads its orders behind the "#" of its own address. A kept
+ * answer brings the address that it was kept under, without them; one made anew has that of the request.
+ */
+scope.addEventListener("fetch", (event) => {
+  if (event.request.destination !== "worker") return;
+  event.stopImmediatePropagation();
+  event.respondWith(madeAnew(event.request));
+});
+
+async function madeAnew(request: Request): Promise<Response> {
+  const { origin, pathname } = new URL(request.url);
+  const answer = (await serwist.matchPrecache(origin + pathname)) ?? (await fetch(request));
+  return new Response(answer.body, answer);
+}
+
+// After the listener above, which answers first.
 serwist.addEventListeners();
 
 async function forget(): Promise<void> {
