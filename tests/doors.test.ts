@@ -17,6 +17,8 @@ function filesNamed(folder: string, name: RegExp): string[] {
 const open: Readonly<Record<string, string>> = {
   "app/api/health/route.ts": "says only that the server answers",
   "app/sign-in/actions.ts": "whoever signs in is nobody yet",
+  "app/passphrase/page.tsx": "whoever has a one-time code is nobody yet; the page shows nothing",
+  "app/passphrase/actions.ts": "the one-time code is what is asked for",
 };
 
 /** The functions of app/_door that ask who somebody is and what they may do. */

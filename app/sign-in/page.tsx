@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { redirect } from "next/navigation";
 import { Header } from "@/components/shell";
 import { Field, page, SaidForm } from "@/components/ui";
@@ -28,6 +29,9 @@ export default async function SignInPage() {
             )}
           </Field>
         </SaidForm>
+        <p>
+          <Link href="/passphrase">I have a code: choose my passphrase</Link>
+        </p>
         <p className={page.note}>
           No account? The owner of this Toeline, or your instructor, opens one. To hand in a bead, open the
           address on the bench instead.

@@ -57,6 +57,8 @@ export type RecordIssue = Issue<
   | "sign-not-what-was-seen"
   | "sign-points-unanswered"
   | "sign-reason-missing"
+  | "sign-key-missing"
+  | "sign-key-closed"
   | "store-full"
   | "store-unusable"
 >;

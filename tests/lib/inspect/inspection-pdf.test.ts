@@ -36,7 +36,7 @@ async function print(record: SignedRecord, name: string) {
   const bytes = await inspectionPdf({
     record,
     digest,
-    signerName: "Vesna Harcourt",
+    signed: record.signature ? { standing: { kind: "before-keys" }, signer: "Vesna Harcourt" } : null,
     photos,
     recordUrl: "http://127.0.0.1:3000/inspections/i1/revisions/1",
     palette,

@@ -1,0 +1,15 @@
+import "server-only";
+
+export { installationKeyId, installationSigner } from "./installation-key";
+export { nodeKeys } from "./node-port";
+export {
+  endPersonKey,
+  openPersonKey,
+  preparePersonKey,
+  writePersonKey,
+  type OpenedKey,
+  type PreparedKey,
+} from "./person-keys";
+export { keysById, keysOfPeople, listKeys, readSignatures, signaturesOver } from "./read-keys";
+export { standings, type FrozenRow } from "./standing";
+export { checkpoint, enterForeignKey, keepSignature, logHead } from "./write-keys";
