@@ -7,13 +7,17 @@ import { verifyRecords } from "@/lib/verify";
 import { actionFor } from "../_door/action-for";
 
 export const verifyAction = actionFor("log.read", [], async ({ db }): Promise<Verified> => {
-  const { entries, subjects, photos, frozen, head, findings } = await verifyRecords(db, dataDir());
+  const { entries, subjects, photos, frozen, signatures, head, findings } = await verifyRecords(
+    db,
+    dataDir(),
+  );
   return {
     looked: [
       counted(entries, "log entry", "log entries"),
       counted(subjects, "record"),
       counted(photos, "photo"),
       counted(frozen, "frozen text"),
+      counted(signatures, "signature"),
     ].join(", "),
     head,
     findings: findings.map(ledgerSentence),

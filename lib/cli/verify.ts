@@ -22,9 +22,9 @@ try {
   const found = await verifyRecords(db, dataDir());
   if (flag === "--json") console.log(JSON.stringify(found, null, 2));
   else {
-    const { entries, subjects, photos, frozen, derived, head, findings } = found;
+    const { entries, subjects, photos, frozen, signatures, derived, head, findings } = found;
     console.log(
-      `Looked at ${entries} log entries, ${subjects} records, ${photos} photos, ${frozen} frozen texts, what follows from ${derived} beads.`,
+      `Looked at ${entries} log entries, ${subjects} records, ${photos} photos, ${frozen} frozen texts, ${signatures} signatures, what follows from ${derived} beads.`,
     );
     console.log(`Newest entry: ${head ?? "none yet"}`);
     for (const one of findings) console.log(`- ${ledgerSentence(one)}`);

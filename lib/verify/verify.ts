@@ -6,12 +6,15 @@ import { compareStates, verifyChain, type ContentIssue, type LedgerIssue } from 
 import { verifyOriginal, viewDigests, type PhotoSize } from "@/lib/photo";
 import { sha256Text, allEntries, allSubjects, subjectState } from "@/lib/store";
 import { checkDerived } from "./derived";
+import { checkSignatures } from "./signatures";
 
 export interface Verification {
   readonly entries: number;
   readonly subjects: number;
   readonly photos: number;
   readonly frozen: number;
+  /** Signatures by key, over frozen texts and over the log. */
+  readonly signatures: number;
   /** Beads whose derived rows were worked out again. */
   readonly derived: number;
   /** Hash of the newest entry; write it down outside this machine, and a log cut off later shows. */
@@ -33,12 +36,14 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
   }
   const photos = await checkPhotos(db, folder, sealedViews(entries));
   const frozen = await checkFrozen(db);
+  const signatures = await checkSignatures(db, folder, entries);
   const derived = await checkDerived(db);
   return {
     entries: entries.length,
     subjects: states.size,
     photos: photos.looked,
     frozen: frozen.looked,
+    signatures: signatures.looked,
     derived: derived.looked,
     head: entries.at(-1)?.hash ?? null,
     findings: [
@@ -46,6 +51,7 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
       ...compareStates(entries, states),
       ...photos.findings,
       ...frozen.findings,
+      ...signatures.findings,
       ...(await danglingRows(db)),
       ...derived.findings,
     ],
