@@ -18,6 +18,7 @@ const pure = [
     "report",
     "section",
     "setup",
+    "signature",
     "strip",
     "trade",
     "trends",

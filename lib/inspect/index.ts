@@ -24,5 +24,5 @@ export { openWelds } from "./open-welds";
 export { photosNamed } from "./photos-named";
 export { readRevision, type ReadRevision, type RevisionRow } from "./read-revision";
 export { recordSections, resultNames, type RecordRow, type RecordSection } from "./record-sections";
-export { resultTitle, revisionTitle, signerWords, type Signed } from "./signed-words";
+export { inspectionState, resultTitle, revisionTitle, signerWords, type Signed } from "./signed-words";
 export { SignedRecordSchema, type SignedBead, type SignedRecord } from "./signed-record";

@@ -25,3 +25,13 @@ export function signerWords({ standing, signer }: Signed, { signer: { mark } }: 
 /** Title over a result: of what was only imported it is the text's result, not one that anybody here stands by. */
 export const resultTitle = (signed: Signed | null): string =>
   signed === null || mayNameSigner(signed.standing) ? "Result" : "Result, as the imported text has it";
+
+/** What a list says of an inspection; how far a signed text can be relied on stands on its own page. */
+export function inspectionState(one: {
+  readonly draft: { readonly open: boolean };
+  readonly signed: number;
+  readonly imported: boolean;
+}): string {
+  if (one.draft.open) return "draft";
+  return `${one.imported ? "imported" : "signed"}, revision ${one.signed}`;
+}

@@ -1,5 +1,6 @@
 import "server-only";
 
+export { confirmKey } from "./confirm-key";
 export { installationKeyId, installationSigner } from "./installation-key";
 export { nodeKeys } from "./node-port";
 export {
@@ -10,6 +11,6 @@ export {
   type OpenedKey,
   type PreparedKey,
 } from "./person-keys";
-export { keysById, keysOfPeople, listKeys, readSignatures, signaturesOver } from "./read-keys";
+export { keysById, keysOfHolders, listKeys, readSignatures, signaturesOver } from "./read-keys";
 export { standings, type FrozenRow } from "./standing";
 export { checkpoint, enterForeignKey, keepSignature, logHead } from "./write-keys";

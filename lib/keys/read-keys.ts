@@ -37,9 +37,11 @@ export async function keysById(db: Db | Tx, ids: readonly string[]): Promise<Rea
   return new Map((await find(db, { id: { in: [...ids] } })).map((row) => [row.id, toKey(row)]));
 }
 
-/** All keys of these people that were begun here, in use or ended. */
-export async function keysOfPeople(db: Db | Tx, personIds: readonly string[]): Promise<readonly KnownKey[]> {
-  return (await find(db, { origin: "here", personId: { in: [...personIds] } })).map(toKey);
+/** Keys by their ids, and all that the same holders had before or since, as far as they are known here. */
+export async function keysOfHolders(db: Db | Tx, ids: readonly string[]): Promise<readonly KnownKey[]> {
+  const named = [...(await keysById(db, ids)).values()];
+  const same = named.map(({ origin, holder, personId }) => ({ origin, holder, personId }));
+  return (await find(db, { OR: same })).map(toKey);
 }
 
 /** A row as texts: a number that somebody made a word of must be found, and not stop whoever looks. */

@@ -3,6 +3,7 @@ import { KEY_ALGORITHM, type KeySignature, type LogHead, type PublicKey } from "
 import { newId, writeLog } from "@/lib/store";
 import type { Signer } from "./key-pair";
 import type { LockedBox } from "./locked-box";
+import { nodeKeys } from "./node-port";
 
 export interface LockedPart {
   readonly box: LockedBox;
@@ -23,13 +24,15 @@ export async function enterKey(
   await writeLog(tx, { by, subject: `key:${id}`, action: "key.begun", detail: { holder, reason } });
 }
 
-/** Enters a key that came with an archive, with its end where it had one; what is known already stays as it is. */
+/** Enters a key that came with an archive, with its end where it had one. What is known stays as it is. */
 export async function enterForeignKey(
   tx: Tx,
   by: string,
   { id, algorithm, publicKey, holder, personId, from, reason, until, untilReason }: PublicKey,
   archive: string,
 ): Promise<void> {
+  // A false key under a true key's id would keep the true one out for good.
+  if (nodeKeys.idOf(publicKey) !== id) return;
   if (await tx.signingKey.findUnique({ where: { id }, select: { id: true } })) return;
   const data = { id, algorithm, publicKey, origin: "archive", holder, personId, from, reason };
   await tx.signingKey.create({ data });

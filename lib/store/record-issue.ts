@@ -59,6 +59,9 @@ export type RecordIssue = Issue<
   | "sign-reason-missing"
   | "sign-key-missing"
   | "sign-key-closed"
+  | "key-gone"
+  | "key-told-otherwise"
+  | "key-whose-missing"
   | "store-full"
   | "store-unusable"
 >;

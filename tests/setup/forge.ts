@@ -22,16 +22,19 @@ export function repacked(archive: Uint8Array, change: (manifest: LooseManifest) 
   return zipSync(files, { level: 0 });
 }
 
+export const signedOf = (manifest: LooseManifest): LooseManifest[] =>
+  manifest.jobs.flatMap((job: LooseManifest) =>
+    job.inspections.flatMap((inspection: LooseManifest) => inspection.signed),
+  );
+
 /** Every signed text of the archive changed, and its plain digest worked out anew. */
 export function resigned(manifest: LooseManifest, change: (record: LooseManifest) => void): void {
-  for (const job of manifest.jobs)
-    for (const inspection of job.inspections)
-      for (const signed of inspection.signed) {
-        const record = JSON.parse(signed.content);
-        change(record);
-        signed.content = canonicalJson(record);
-        signed.digest = sha256Hex(signed.content);
-      }
+  for (const signed of signedOf(manifest)) {
+    const record = JSON.parse(signed.content);
+    change(record);
+    signed.content = canonicalJson(record);
+    signed.digest = sha256Hex(signed.content);
+  }
 }
 
 let forged = 0;
