@@ -19,7 +19,7 @@ export const verifyAction = actionFor("log.read", [], async ({ db }): Promise<Ve
       counted(frozen, "frozen text"),
       counted(signatures, "signature"),
     ].join(", "),
-    head,
+    head: head && `${entries}:${head}`,
     findings: findings.map(ledgerSentence),
   };
 });

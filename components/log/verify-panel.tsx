@@ -50,8 +50,8 @@ export function VerifyPanel({ verify }: { verify: () => Promise<Verified> }) {
             </ul>
             {answer.head && (
               <p className={page.note}>
-                Newest seal: <span className={page.mono}>{answer.head}</span>. Written down outside this
-                machine, it shows later whether the log was cut off.
+                Newest entry: <span className={page.mono}>{answer.head}</span>. Kept outside this machine and
+                given back below, it shows later whether anything before it was changed or cut off.
               </p>
             )}
           </>

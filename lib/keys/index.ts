@@ -12,5 +12,6 @@ export {
   type PreparedKey,
 } from "./person-keys";
 export { keysById, keysOfHolders, listKeys, readSignatures, signaturesOver } from "./read-keys";
+export { headSentence, readHead, signedHead } from "./signed-head";
 export { standings, type FrozenRow } from "./standing";
 export { checkpoint, enterForeignKey, keepSignature, logHead } from "./write-keys";

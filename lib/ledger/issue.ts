@@ -10,6 +10,8 @@ export type ContentIssueCode =
   | "text-changed"
   | "row-dangling"
   | "facts-differ"
+  | "noted-cut"
+  | "noted-differs"
   | SignatureIssueCode;
 /** What signatures by key bear witness against. */
 export type SignatureIssueCode =

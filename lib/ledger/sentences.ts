@@ -36,6 +36,10 @@ export const ledgerSentences: Readonly<Record<LedgerIssue["code"], (data: Data) 
     `${subject} is said to be this installation's key, and its private part does not lie in the data folder.`,
   "key-forgotten": ({ subject }) =>
     `The private part of ${subject} lies in the data folder, and the records know of no such key: what says that keys were kept was taken out.`,
+  "noted-cut": ({ seq, last }) =>
+    `The log ends at entry ${last}, and the head that was noted elsewhere is entry ${seq}: the log's end was cut off.`,
+  "noted-differs": ({ seq }) =>
+    `Entry ${seq} is not the one that was noted elsewhere: the log was written anew since.`,
   "text-changed": ({ subject }) =>
     `The frozen text of ${subject} was changed: it no longer gives the digest it was sealed with.`,
 };

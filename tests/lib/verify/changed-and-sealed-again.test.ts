@@ -1,10 +1,12 @@
-import { copyFileSync } from "node:fs";
+import { copyFileSync, cpSync } from "node:fs";
 import path from "node:path";
 import Database from "better-sqlite3";
 import { beforeAll, describe, expect, it } from "vitest";
 import { canonicalJson } from "@/lib/base";
 import { openDb } from "@/lib/db";
+import { readHead, signedHead } from "@/lib/keys";
 import { nextEntry, type LogEntry } from "@/lib/ledger";
+import type { LogHead } from "@/lib/signature";
 import { sha256Text, stateDigest } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
@@ -50,16 +52,18 @@ class Forger {
 type State = (subject: string) => Promise<string | null>;
 
 /** Codes found on a copy of the data folder's database after the forger was at it. */
-async function foundAfter(work: (forger: Forger, state: State) => Promise<void>): Promise<readonly string[]> {
-  const { folder } = fresh();
-  const copy = path.join(folder, "forged.db");
+async function foundAfter(
+  work: (forger: Forger, state: State) => Promise<void>,
+  { noted = null, folder = fresh().folder }: { noted?: LogHead | null; folder?: string } = {},
+): Promise<readonly string[]> {
+  const copy = path.join(fresh().folder, "forged.db");
   await fresh().db.$queryRawUnsafe("PRAGMA wal_checkpoint(TRUNCATE)");
-  copyFileSync(path.join(folder, "toeline.db"), copy);
+  copyFileSync(path.join(fresh().folder, "toeline.db"), copy);
   const db = openDb(`file:${copy}`);
   const file = new Database(copy);
   try {
     await work(new Forger(file), (subject) => stateDigest(db, subject));
-    return (await verifyRecords(db, folder)).findings.map(({ code }) => code);
+    return (await verifyRecords(db, folder, noted)).findings.map(({ code }) => code);
   } finally {
     file.close();
     await db.$disconnect();
@@ -207,6 +211,36 @@ describe("a forger who changes a frozen text, works out its digest and makes the
       await rewriteAsIs(forger, state, { [`signed:${id}`]: digest });
     });
     expect(found).toEqual(["key-forgotten"]);
+  });
+
+  it("is found by a head that was kept elsewhere, who owns the whole folder and takes every key out of it", async () => {
+    const keyless = path.join(fresh().folder, "keyless");
+    cpSync(path.join(fresh().folder, "photos"), path.join(keyless, "photos"), { recursive: true });
+    const head = await signedHead(fresh().pen, new Date());
+    const kept = readHead(JSON.stringify(head));
+    const noted = kept.ok ? kept.value : null;
+    const rewritten = async (forger: Forger, state: State) => {
+      without(forger, "1");
+      for (const table of ["SealedKey", "KeyEvent", "SigningKey"]) forger.file.exec(`DELETE FROM ${table}`);
+      const { id, content } = signedRow(forger);
+      const { signature, ...record } = JSON.parse(content) as { signature: Record<string, unknown> };
+      const { key: _, ...old } = signature;
+      const text = canonicalJson({ ...record, signature: old, result: "accepted" });
+      const digest = sha256Text(text);
+      forger.file.prepare("UPDATE SignedRevision SET content = ?, digest = ?").run(text, digest);
+      await rewriteAsIs(forger, state, { [`signed:${id}`]: digest });
+      forger.rewrite((entry) =>
+        entry.subject.startsWith("key:")
+          ? { ...entry, action: "setting.read", subject: "setting:none", digest: null }
+          : entry,
+      );
+    };
+    const alone = await foundAfter(rewritten, { folder: keyless });
+    expect(alone.filter((code) => code !== "state-unlogged")).toEqual([]);
+    expect(await foundAfter(rewritten, { folder: keyless, noted })).toContain("noted-cut");
+    expect(await foundAfter(async () => undefined, { noted })).toEqual([]);
+    const other = noted && { ...noted, seq: noted.seq - 1 };
+    expect(await foundAfter(async () => undefined, { noted: other })).toEqual(["noted-differs"]);
   });
 
   it("is found who begins a key of their own for the installation", async () => {
