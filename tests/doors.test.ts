@@ -17,6 +17,9 @@ function filesNamed(folder: string, name: RegExp): string[] {
 const open: Readonly<Record<string, string>> = {
   "app/api/health/route.ts": "says only that the server answers",
   "app/sign-in/actions.ts": "whoever signs in is nobody yet",
+  "app/check/page.tsx": "shows nothing but what somebody's own file holds",
+  "app/api/check/route.ts":
+    "verifies the file that is sent; reads nothing of this installation, keeps nothing",
   "app/passphrase/page.tsx": "whoever has a one-time code is nobody yet; the page shows nothing",
   "app/passphrase/actions.ts": "the one-time code is what is asked for",
 };

@@ -15,6 +15,7 @@ const places: readonly { href: string; name: string; deed: Deed }[] = [
   { href: "/people", name: "People", deed: "people.read" },
   { href: "/tokens", name: "Tokens", deed: "token.manage" },
   { href: "/log", name: "Log", deed: "log.read" },
+  { href: "/keys", name: "Keys", deed: "log.read" },
 ];
 
 /** What this actor's menu offers. */

@@ -32,6 +32,9 @@ export default async function SignInPage() {
         <p>
           <Link href="/passphrase">I have a code: choose my passphrase</Link>
         </p>
+        <p>
+          <Link href="/check">Verify an archive without an account</Link>
+        </p>
         <p className={page.note}>
           No account? The owner of this Toeline, or your instructor, opens one. To hand in a bead, open the
           address on the bench instead.

@@ -4,8 +4,7 @@ export {
   serialiseManifest,
   type ArchiveManifest,
 } from "./archive-manifest";
-export { archiveKeyLines, archiveSignatureLine, archiveVerdictLine } from "./archive-signature-words";
-export { archiveSignatures, type ArchivedSignature } from "./archive-signatures";
+export { archiveReport } from "./archive-report";
 export { ExchangeBeadSchema, ExchangePhotoSchema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
 export { beadAnnotations } from "./bead-annotations";
 export { beadsFileJsonSchema, BeadsFileSchema, beadsFileText } from "./beads-file";
