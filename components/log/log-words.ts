@@ -17,6 +17,10 @@ const kindWords: Readonly<Record<string, string>> = {
   inspection: "Inspection",
   record: "Inspection",
   signed: "Signed record",
+  key: "Key",
+  log: "Log",
+  checkpoint: "Signature over entry",
+  passphrase: "Passphrase",
   filter: "Saved filter",
   photo: "Photo",
 };

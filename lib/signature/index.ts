@@ -14,4 +14,4 @@ export {
 } from "./key-signature";
 export { fingerprint, KEY_ALGORITHM, PublicKeySchema, type PublicKey } from "./public-key";
 export { faultWords, keyReason, standingSentence, standingTitle } from "./sentences";
-export { mayNameSigner, standingOf, type Confirmation, type KnownKey, type Standing } from "./standing";
+export { mayNameSigner, standingOf, type KnownKey, type Standing } from "./standing";

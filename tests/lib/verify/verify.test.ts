@@ -8,6 +8,8 @@ import { emptyBeadContent } from "@/lib/assess";
 import { ok } from "@/lib/base";
 import { originalPath, receivePhoto } from "@/lib/photo";
 import { addPhoto, createBead, saveBead } from "@/lib/beads";
+import { listSigned } from "@/lib/jobs";
+import { standingSentence } from "@/lib/signature";
 import { addPerson, getPerson, removePerson } from "@/lib/roster";
 import { sha256Text } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
@@ -122,6 +124,14 @@ describe("the verifier", () => {
     expect(found.findings).toEqual([]);
     expect(found).toMatchObject({ entries: 7, photos: 1, frozen: 1 });
     expect(found.subjects).toBe((await allSubjects(db)).length);
+  });
+
+  it("takes what was signed before keys were kept for that, and for no more", async () => {
+    const { db } = fresh();
+    const { inspectionId } = await db.signedRevision.findFirstOrThrow();
+    const standing = async () => (await listSigned(db, inspectionId))[0]?.standing;
+    expect(await standing()).toEqual({ kind: "before-keys" });
+    expect(standingSentence({ kind: "before-keys" })).toContain("Signed before keys were kept: digest only.");
   });
 
   it.each<[string, string, string | undefined, readonly string[]]>([
