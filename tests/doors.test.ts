@@ -20,6 +20,11 @@ const open: Readonly<Record<string, string>> = {
   "app/offline/route.ts": "says what does not work without network, the same to everybody",
   "app/sw.js/route.ts": "the worker's code, the same for everybody",
   "app/sign-in/actions.ts": "whoever signs in is nobody yet",
+  "app/check/page.tsx": "shows nothing but what somebody's own file holds",
+  "app/api/check/route.ts":
+    "verifies the file that is sent; reads nothing of this installation, keeps nothing",
+  "app/passphrase/page.tsx": "whoever has a one-time code is nobody yet; the page shows nothing",
+  "app/passphrase/actions.ts": "the one-time code is what is asked for",
 };
 
 /** The functions of app/_door that ask who somebody is and what they may do. */

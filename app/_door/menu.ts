@@ -45,6 +45,7 @@ const places: readonly Place[] = [
   { href: "/people", name: "People", deed: "people.read" },
   { href: "/tokens", name: "Tokens", deed: "token.manage" },
   { href: "/log", name: "Log", deed: "log.read" },
+  { href: "/keys", name: "Keys", deed: "log.read" },
 ];
 
 /** What each role comes back to every day, in the order of use: at most four. */

@@ -72,7 +72,8 @@ export const signAction = actionFor(
     const now = new Date();
     const seconds = tries.waitSeconds(person.id, now.getTime());
     if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
-    if (!(await passphraseFits(db, person.userId, textOf(form, "passphrase")))) {
+    const passphrase = textOf(form, "passphrase");
+    if (!(await passphraseFits(db, person.userId, passphrase))) {
       tries.count(person.id, now.getTime());
       return refused(
         "passphrase-other",
@@ -84,6 +85,7 @@ export const signAction = actionFor(
       {
         inspectionId: id,
         signerId: person.id,
+        passphrase,
         seen,
         acknowledgement: textOf(form, "acknowledgement"),
         reason: textOf(form, "reason"),

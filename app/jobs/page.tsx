@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Header } from "@/components/shell";
 import { Field, form, page, Panel, SaidForm } from "@/components/ui";
+import { inspectionState } from "@/lib/inspect";
 import { listInspections, listJobs } from "@/lib/jobs";
 import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
@@ -38,7 +39,7 @@ export default async function JobsPage() {
                 .filter(({ jobId }) => jobId === id)
                 .map((one) => (
                   <Link key={one.id} href={`/inspections/${one.id}`}>
-                    Inspection {one.number}: {one.draft.open ? "draft" : `signed, revision ${one.signed}`}
+                    Inspection {one.number}: {inspectionState(one)}
                   </Link>
                 ))}
             </div>

@@ -2,20 +2,29 @@
 
 import type { Verified } from "@/components/log";
 import { dataDir } from "@/lib/db";
+import { headSentence, readHead } from "@/lib/keys";
 import { ledgerSentence } from "@/lib/ledger";
 import { verifyRecords } from "@/lib/verify";
-import { actionFor } from "../_door/action-for";
+import { actionFor, words } from "../_door/action-for";
 
-export const verifyAction = actionFor("log.read", [], async ({ db }): Promise<Verified> => {
-  const { entries, subjects, photos, frozen, head, findings } = await verifyRecords(db, dataDir());
+/** `noted`: a head of the log that was kept elsewhere, as its file or as printed; empty: none. */
+export const verifyAction = actionFor("log.read", [words], async ({ db }, given): Promise<Verified> => {
+  const noted = given.trim() === "" ? null : readHead(given);
+  if (noted && !noted.ok) return { looked: "", head: null, findings: noted.issues.map(headSentence) };
+  const { entries, subjects, photos, frozen, signatures, head, findings } = await verifyRecords(
+    db,
+    dataDir(),
+    noted?.value ?? null,
+  );
   return {
     looked: [
       counted(entries, "log entry", "log entries"),
       counted(subjects, "record"),
       counted(photos, "photo"),
       counted(frozen, "frozen text"),
+      counted(signatures, "signature"),
     ].join(", "),
-    head,
+    head: head && `${entries}:${head}`,
     findings: findings.map(ledgerSentence),
   };
 });

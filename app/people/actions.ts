@@ -2,15 +2,15 @@
 
 import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
-import { closeAccount, openAccount, setPassphrase } from "@/lib/account";
+import { closeAccount, openAccount } from "@/lib/account";
 import { fail, issue, ok, refused, type Answer, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import {
   addPerson,
   changePerson,
   getPerson,
+  giveOneTimeCode,
   listPeople,
-  notePassphrase,
   placesOfName,
   removePerson,
   setAccount,
@@ -18,7 +18,7 @@ import {
 } from "@/lib/roster";
 import type { RecordIssue } from "@/lib/store";
 import { actionFor, anything, form, id } from "../_door/action-for";
-import { accountAnswer, recordSaid } from "../_door/answer";
+import { accountAnswer, passphraseAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
 function answer(result: Result<unknown, RecordIssue>, text: string): Answer<Said> {
@@ -49,28 +49,32 @@ export const changePersonAction = actionFor(
   },
 );
 
+/** Opens an account, or lets its holder choose another passphrase. Nobody sets the passphrase of somebody else. */
 export const openAccountAction = actionFor(
   "people.manage",
   [id, anything, form],
   async ({ pen, db }, id, _, form): Promise<Answer<Said>> => {
     const person = await getPerson(db, id);
     if (!person) return accountAnswer(fail(issue("person-gone")));
-    const passphrase = textOf(form, "passphrase");
-    if (person.userId) {
-      const set = await setPassphrase(db, person.userId, passphrase);
-      if (set.ok) await notePassphrase(pen, id);
-      return set.ok
-        ? ok({ text: "The passphrase was changed; open sessions have ended." })
-        : accountAnswer(set);
+    if (!person.userId) {
+      const opened = await openAccount(db, textOf(form, "signInName"));
+      if (!opened.ok) return accountAnswer(opened);
+      const tied = await setAccount(pen, id, opened.value);
+      // An account that belongs to nobody would only block its name.
+      if (!tied.ok) {
+        await closeAccount(db, opened.value);
+        return answer(tied, "");
+      }
     }
-    const opened = await openAccount(db, { signInName: textOf(form, "signInName"), passphrase });
-    if (!opened.ok) return accountAnswer(opened);
-    const tied = await setAccount(pen, id, opened.value);
-    // An account that belongs to nobody would only block its name.
-    if (!tied.ok) await closeAccount(db, opened.value);
-    return answer(tied, `The account is open: ${textOf(form, "signInName").toLowerCase()}.`);
+    const given = await giveOneTimeCode(pen, id, new Date());
+    if (!given.ok) return passphraseAnswer(given);
+    revalidatePath("/people");
+    return ok({ text: codeText(given.value) });
   },
 );
+
+const codeText = ({ code, until }: { readonly code: string; readonly until: string }): string =>
+  `One-time code: ${code}. Give it to them and to nobody else: with it they choose their passphrase under “Sign in”, “I have a code”. It works once, until ${until.slice(0, 10)}.`;
 
 export const closeAccountAction = actionFor(
   "people.manage",

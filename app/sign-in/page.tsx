@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { redirect } from "next/navigation";
 import { ForgetPages } from "@/components/offline";
 import { Header } from "@/components/shell";
@@ -30,6 +31,12 @@ export default async function SignInPage() {
             )}
           </Field>
         </SaidForm>
+        <p>
+          <Link href="/passphrase">I have a code: choose my passphrase</Link>
+        </p>
+        <p>
+          <Link href="/check">Verify an archive without an account</Link>
+        </p>
         <p className={page.note}>
           No account? The owner of this Toeline, or your instructor, opens one. To hand in a bead, open the
           address on the bench instead.

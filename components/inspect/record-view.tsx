@@ -1,5 +1,17 @@
 import { page, Panel } from "@/components/ui";
-import { beadRows, recordSections, resultNames, type RecordRow, type SignedRecord } from "@/lib/inspect";
+import {
+  beadRows,
+  keyWords,
+  recordSections,
+  resultNames,
+  resultTitle,
+  revisionTitle,
+  signerWords,
+  type RecordRow,
+  type Signed,
+  type SignedRecord,
+} from "@/lib/inspect";
+import { standingSentence, standingTitle } from "@/lib/signature";
 import styles from "./inspect.module.css";
 
 function Rows({ rows }: { readonly rows: readonly RecordRow[] }) {
@@ -20,19 +32,24 @@ const tones = { accepted: "ok", "not-accepted": "danger", open: "straw" } as con
 /** A record in words: signed as it was signed, or a draft as it would be. */
 export function RecordView({
   record,
-  signer,
+  signed,
 }: {
   readonly record: SignedRecord;
-  readonly signer: string | null;
+  /** Null while it is a draft. */
+  readonly signed: Signed | null;
 }) {
   const { signature } = record;
   return (
     <>
-      <Panel title="Result" tone={tones[record.result]}>
+      {signed && <StandingPanel signed={signed} />}
+      <Panel
+        title={resultTitle(signed)}
+        tone={signed?.standing.kind === "unverified" ? "danger" : tones[record.result]}
+      >
         <p className={styles.result}>{resultNames[record.result]}</p>
         <p className={page.note}>{record.statement}</p>
       </Panel>
-      {signature && <SignaturePanel signature={signature} signer={signer} />}
+      {signature && signed && <SignaturePanel signature={signature} signed={signed} />}
       <Points record={record} />
       {recordSections(record).map(({ title, rows }) => (
         <Panel key={title} title={title}>
@@ -79,20 +96,37 @@ export function Points({ record }: { readonly record: SignedRecord }) {
   );
 }
 
+const standingTones = {
+  "signed-here": "ok",
+  "before-keys": "straw",
+  "signed-elsewhere": "straw",
+  unverified: "danger",
+} as const;
+
+/** What speaks for the record, before anything it says. */
+function StandingPanel({ signed: { standing } }: { readonly signed: Signed }) {
+  return (
+    <Panel title={standingTitle(standing)} tone={standingTones[standing.kind]}>
+      <p>{standingSentence(standing)}</p>
+    </Panel>
+  );
+}
+
 function SignaturePanel({
   signature,
-  signer,
+  signed,
 }: {
   readonly signature: NonNullable<SignedRecord["signature"]>;
-  readonly signer: string | null;
+  readonly signed: Signed;
 }) {
   const { revision, signedAt, acknowledgement, reason, changes } = signature;
+  const key = keyWords(signature);
   return (
-    <Panel title={`Signed, revision ${revision}`} tone="blue">
+    <Panel title={revisionTitle(signed, revision)} tone="blue">
       <p>
-        {signer ?? "An inspector whose name was removed"}, identification {signature.signer.mark ?? "none"},
-        on {signedAt.slice(0, 10)} at {signedAt.slice(11, 16)} UTC.
+        {signerWords(signed, signature)}, on {signedAt.slice(0, 10)} at {signedAt.slice(11, 16)} UTC.
       </p>
+      {key && <p>{key}</p>}
       {acknowledgement && <p>To the open points: {acknowledgement}</p>}
       {reason && <p>Reason of this revision: {reason}</p>}
       {changes.length > 0 && (

@@ -48,8 +48,12 @@ export function PersonPanel({
         </SaidForm>
       </details>
       <details className={styles.fold}>
-        <summary>{userId ? "New passphrase" : "Open an account"}</summary>
-        <SaidForm action={openAccount} submit={userId ? "Change passphrase" : "Open account"}>
+        <summary>{userId ? "Passphrase forgotten" : "Open an account"}</summary>
+        <p>
+          You get a one-time code to give to them. With it they choose a passphrase that you do not know
+          {role === "inspector" ? "; their signing key is made with it, and one from before ends" : ""}.
+        </p>
+        <SaidForm action={openAccount} submit={userId ? "Give a one-time code" : "Open account"}>
           {!userId && (
             <Field label="Sign-in name" hint="2 to 40 letters, digits, dots or underscores.">
               {(ids) => (
@@ -57,11 +61,6 @@ export function PersonPanel({
               )}
             </Field>
           )}
-          <Field label="Passphrase" hint="At least 10 characters. The person should change it with you.">
-            {(ids) => (
-              <input {...ids} name="passphrase" type="password" autoComplete="new-password" required />
-            )}
-          </Field>
         </SaidForm>
         {userId && <SaidForm action={closeAccount} submit="Close the account" tone="danger" />}
       </details>

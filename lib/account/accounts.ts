@@ -1,5 +1,6 @@
+import { randomUUID } from "node:crypto";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import type { Db } from "@/lib/db";
+import type { Db, Tx } from "@/lib/db";
 import { auth, PASSPHRASE_LENGTH } from "./auth";
 import type { AccountIssue } from "./issue";
 
@@ -13,50 +14,37 @@ export interface NewAccount {
   readonly passphrase: string;
 }
 
-/** What is wrong with a sign-in name and a passphrase before anybody asks the database. */
-export function checkAccount({ signInName, passphrase }: NewAccount): readonly AccountIssue[] {
-  return [
-    ...(usableName.test(signInName.toLowerCase())
-      ? []
-      : [issue("sign-in-name-not-usable" as const, ["signInName"])]),
-    ...(passphrase.length < PASSPHRASE_LENGTH.least
-      ? [issue("passphrase-short" as const, ["passphrase"])]
-      : []),
-  ];
-}
-
-/** Opens an account and says its user id. The name on it is the sign-in name: the person's own stays with Person. */
-export async function openAccount(db: Db, account: NewAccount): Promise<Result<string, AccountIssue>> {
-  const wrong = checkAccount(account);
-  if (wrong.length > 0) return fail(...wrong);
-  const name = account.signInName.toLowerCase();
+/**
+ * Opens an account nobody can sign in to yet, and says its user id: whoever it is for chooses the passphrase. The name on
+ * it is the sign-in name: the person's own stays with Person.
+ */
+export async function openAccount(db: Db, signInName: string): Promise<Result<string, AccountIssue>> {
+  const name = signInName.toLowerCase();
+  if (!usableName.test(name)) return fail(issue("sign-in-name-not-usable", ["signInName"]));
   if (await db.user.findUnique({ where: { username: name } })) return fail(issue("sign-in-name-taken"));
-  const { internalAdapter, password } = await auth(db).$context;
-  const hash = await password.hash(account.passphrase);
+  const { internalAdapter } = await auth(db).$context;
   const user = await internalAdapter.createUser(
     { name, email: address(name), username: name, emailVerified: true },
     { method: "admin" },
   );
-  await internalAdapter.linkAccount({
-    userId: user.id,
-    providerId: "credential",
-    accountId: user.id,
-    password: hash,
-  });
   return ok(user.id);
 }
 
-/** Sets a new passphrase and ends every session that was opened with the old one. */
-export async function setPassphrase(
-  db: Db,
-  userId: string,
-  passphrase: string,
-): Promise<Result<null, AccountIssue>> {
-  if (passphrase.length < PASSPHRASE_LENGTH.least) return fail(issue("passphrase-short"));
-  const { internalAdapter, password } = await auth(db).$context;
-  await internalAdapter.updatePassword(userId, await password.hash(passphrase));
-  await db.session.deleteMany({ where: { userId } });
-  return ok(null);
+/** A passphrase as it is kept. Costs a fraction of a second: keep it out of a transaction. */
+export async function passphraseHash(db: Db, passphrase: string): Promise<Result<string, AccountIssue>> {
+  if (passphrase.length < PASSPHRASE_LENGTH.least) return fail(issue("passphrase-short", ["passphrase"]));
+  if (passphrase.length > PASSPHRASE_LENGTH.most) return fail(issue("passphrase-long", ["passphrase"]));
+  const { password } = await auth(db).$context;
+  return ok(await password.hash(passphrase));
+}
+
+/** Sets a passphrase and ends every session that was opened with the old one. `hash`: of `passphraseHash`. */
+export async function writePassphrase(tx: Tx, userId: string, hash: string): Promise<void> {
+  const where = { userId, providerId: "credential" };
+  const { count } = await tx.account.updateMany({ where, data: { password: hash } });
+  if (count === 0)
+    await tx.account.create({ data: { id: randomUUID(), accountId: userId, ...where, password: hash } });
+  await tx.session.deleteMany({ where: { userId } });
 }
 
 /** Whether a passphrase is that of a user: asked again before anything is signed. */

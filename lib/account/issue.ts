@@ -9,6 +9,9 @@ export type AccountIssueCode =
   | "sign-in-name-taken"
   | "sign-in-name-not-usable"
   | "passphrase-short"
+  | "passphrase-long"
+  | "passphrase-before-wrong"
+  | "code-unknown"
   | "passphrase-wrong"
   | "person-gone"
   | "account-missing"
@@ -29,14 +32,20 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
   "sign-in-name-not-usable": () =>
     "A sign-in name has 2 to 40 letters, digits, dots or underscores, without spaces.",
   "passphrase-short": () => `A passphrase has at least ${PASSPHRASE_LENGTH.least} characters.`,
+  "passphrase-long": () => `A passphrase has at most ${PASSPHRASE_LENGTH.most} characters.`,
+  "code-unknown": () =>
+    "This code is not known, was used, or is too old. Ask the owner of this Toeline for another one.",
+  "passphrase-before-wrong": () => "The passphrase until now is another one. Nothing was changed.",
   "passphrase-wrong": () => "This passphrase is not the signer's. Nothing was signed; try again.",
   "person-gone": () => "This person is no longer in the list. Reload the page.",
-  "account-missing": () => "This person has no account yet. Give them a sign-in name and a passphrase first.",
+  "account-missing": () => "This person has no account yet. Give them a sign-in name first.",
   "last-owner": () => "This is the last owner with an account. Give another person that role first.",
   "token-name-missing": () =>
     "Give the token a name of up to 32 letters, so that you know later what uses it.",
   "token-gone": () => "This token does not exist any more.",
 };
+
+export const isAccountIssue = (found: Issue): found is AccountIssue => Object.hasOwn(sentences, found.code);
 
 export function accountSentence({ code, data }: AccountIssue): string {
   return sentences[code](data);

@@ -8,7 +8,9 @@ import {
 } from "@/lib/exchange";
 import { photosNamed, type JobContent } from "@/lib/inspect";
 import { toJob } from "@/lib/jobs";
+import { keysOfHolders, signaturesOver } from "@/lib/keys";
 import { readStoredPhoto } from "@/lib/photo";
+import { PublicKeySchema, type KeySignature, type PublicKey } from "@/lib/signature";
 
 const whole = {
   beads: { select: { id: true, weldId: true }, orderBy: { id: "asc" } },
@@ -21,6 +23,10 @@ async function exchangeJob(db: Db | Tx, dataDir: string, id: string): Promise<Ex
   if (!row) return null;
   const { createdAt, updatedAt, beads, inspections } = row;
   const { number, revision, content } = toJob(row);
+  const signatures = await signaturesOver(
+    db,
+    inspections.flatMap(({ signed }) => signed.map((revised) => `signed:${revised.id}`)),
+  );
   return ExchangeJobSchema.parse({
     id,
     number,
@@ -31,6 +37,7 @@ async function exchangeJob(db: Db | Tx, dataDir: string, id: string): Promise<Ex
     beads: beads.flatMap((bead) => (bead.weldId === null ? [] : [{ beadId: bead.id, weldId: bead.weldId }])),
     inspections: inspections.map((one) => ({
       ...one,
+      signed: one.signed.map((revised) => withSignature(revised, signatures)),
       createdAt: one.createdAt.toISOString(),
       updatedAt: one.updatedAt.toISOString(),
     })),
@@ -41,6 +48,23 @@ async function exchangeJob(db: Db | Tx, dataDir: string, id: string): Promise<Ex
       inspections.flatMap(({ signed }) => signed),
     ),
   });
+}
+
+/** No field where there is no signature: what was signed before keys were kept travels as it always did. */
+function withSignature<R extends { readonly id: string }>(
+  revised: R,
+  signatures: ReadonlyMap<string, KeySignature>,
+): R & { readonly signature?: KeySignature } {
+  const signature = signatures.get(`signed:${revised.id}`);
+  return signature ? { ...revised, signature } : revised;
+}
+
+/** The keys of these signatures, and those that the same holders had before or since; by id. */
+async function keysAlong(db: Db | Tx, jobs: readonly ExchangeJob[]): Promise<readonly PublicKey[]> {
+  const signed = jobs.flatMap(({ inspections }) => inspections.flatMap((one) => one.signed));
+  const ids = signed.flatMap(({ signature }) => (signature ? [signature.keyId] : []));
+  const keys = await keysOfHolders(db, ids);
+  return keys.map((key) => PublicKeySchema.parse(key)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 async function withoutPeople(db: Db | Tx, content: JobContent): Promise<JobContent> {
@@ -89,5 +113,5 @@ export async function jobsAlong(db: Db | Tx, dataDir: string, ids: readonly stri
       retiredAt: retiredAt?.toISOString() ?? null,
     }),
   );
-  return { jobs, instruments };
+  return { jobs, instruments, keys: await keysAlong(db, jobs) };
 }

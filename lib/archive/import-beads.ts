@@ -15,7 +15,7 @@ import { photoSentence, receivePhoto, viewSeals, type PhotoIssue } from "@/lib/p
 import { writeShopSet } from "@/lib/shop";
 import { guardStore, writeLog, recordSentence, type Pen, type RecordIssue } from "@/lib/store";
 import { sha256Bytes } from "./export-beads";
-import { placeBeads, unsoundSigned, writeJobs } from "./import-jobs";
+import { alongOf, placeBeads, unsoundSigned, writeJobs } from "./import-jobs";
 import { planImport, type ImportPlan } from "./import-plan";
 
 export type { ImportPlan } from "./import-plan";
@@ -208,7 +208,7 @@ function writeAll(
           plan.beads.flatMap(({ id, fate, number }) => (fate === "new" ? [[id, number]] : [])),
         );
         await writeCriteria(tx, by, manifest, plan, archive);
-        const along = { jobs: manifest.jobs ?? [], instruments: manifest.instruments ?? [] };
+        const along = alongOf(manifest);
         await writeJobs(tx, along, plan.jobs, { by, archive });
         for (const bead of inOrder(manifest.beads.filter(({ id }) => numbers.has(id)))) {
           const number = numbers.get(bead.id) ?? bead.number;

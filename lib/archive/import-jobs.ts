@@ -2,6 +2,7 @@ import { canonicalJson } from "@/lib/base";
 import type { Db, Tx } from "@/lib/db";
 import type { ArchiveManifest, ExchangeJob, JobsAlong } from "@/lib/exchange";
 import { SignedRecordSchema } from "@/lib/inspect";
+import { enterForeignKey, keepSignature } from "@/lib/keys";
 import { sha256Text, writeLog } from "@/lib/store";
 import { jobsAlong } from "./export-jobs";
 
@@ -63,11 +64,12 @@ async function foreignInspections(db: Db | Tx, { inspections }: ExchangeJob): Pr
 
 /** The first signed revision whose text is not what was signed, or is no record of that inspection; null: none. */
 export function unsoundSigned({ jobs = [] }: ArchiveManifest): { readonly number: number } | null {
-  for (const { id, signed, number } of jobs.flatMap(({ inspections }) => inspections)) {
+  const inspections = jobs.flatMap((job) => job.inspections.map((one) => ({ ...one, jobId: job.id })));
+  for (const { id, signed, number, jobId } of inspections) {
     const sound = signed.every(({ content, digest }) => {
       if (sha256Text(content) !== digest) return false;
       const record = SignedRecordSchema.safeParse(parsed(content));
-      return record.success && record.data.inspection.id === id;
+      return record.success && record.data.inspection.id === id && record.data.job.id === jobId;
     });
     if (!sound) return { number };
   }
@@ -87,6 +89,12 @@ interface Writing {
   /** SHA-256 of the archive, for the log. */
   readonly archive: string;
 }
+
+export const alongOf = ({ jobs = [], instruments = [], keys = [] }: ArchiveManifest): JobsAlong => ({
+  jobs,
+  instruments,
+  keys,
+});
 
 /** Writes the jobs that are new here, with their instruments, inspections and signed revisions. */
 export async function writeJobs(
@@ -113,6 +121,10 @@ export async function writeJobs(
       detail: { archive },
     });
   }
+  const keyIds = new Set(signaturesOf(jobs).map(({ keyId }) => keyId));
+  const holders = new Set(along.keys.flatMap((key) => (keyIds.has(key.id) ? [key.personId] : [])));
+  for (const key of along.keys)
+    if (keyIds.has(key.id) || holders.has(key.personId)) await enterForeignKey(tx, by, key, archive);
   for (const job of jobs) {
     const { id, revision, content, createdAt, updatedAt } = job;
     const number = fresh.get(id) ?? job.number;
@@ -124,6 +136,11 @@ export async function writeJobs(
   }
 }
 
+const signaturesOf = (jobs: readonly ExchangeJob[]) =>
+  jobs.flatMap(({ inspections }) =>
+    inspections.flatMap(({ signed }) => signed.flatMap(({ signature }) => (signature ? [signature] : []))),
+  );
+
 async function writeInspections(tx: Tx, job: ExchangeJob, { by, archive }: Writing): Promise<void> {
   const rows = await tx.inspection.findMany({ select: { number: true } });
   const taken = new Set(rows.map(({ number }) => number));
@@ -134,8 +151,10 @@ async function writeInspections(tx: Tx, job: ExchangeJob, { by, archive }: Writi
     await tx.inspection.create({ data: { id, number, jobId: job.id, revision, draft, ...times } });
     const detail = { number, ownNumber: one.number, archive };
     await writeLog(tx, { by, subject: `inspection:${id}`, action: "inspection.imported", detail });
-    for (const revised of signed) {
+    for (const { signature, ...revised } of signed) {
       await tx.signedRevision.create({ data: { ...revised, inspectionId: id } });
+      // Kept whether it fits or not: what is shown of the record asks that each time. One of another record is not its.
+      if (signature?.subject === `signed:${revised.id}`) await keepSignature(tx, signature);
       const sealed = { inspection: id, revision: revised.revision, digest: revised.digest, archive };
       await writeLog(tx, { by, subject: `signed:${revised.id}`, action: "record.imported", detail: sealed });
     }

@@ -12,6 +12,7 @@ import {
 } from "@/lib/course";
 import type { Db, Tx } from "@/lib/db";
 import { DrawingSchema } from "@/lib/marks";
+import { checkpoint, installationSigner, keepSignature, logHead } from "@/lib/keys";
 import { sha256Text, writing, type Pen, type RecordIssue } from "@/lib/store";
 
 export interface FeedbackRecord {
@@ -97,7 +98,10 @@ function frozenText(row: FullRow, authorId: string | null, at: Date): string {
   });
 }
 
-/** Returns the draft as it stands at revision `basedOn` and freezes it: nothing can change it afterwards. */
+/**
+ * Returns the draft as it stands at revision `basedOn` and freezes it under the installation's key: nothing can change it
+ * afterwards.
+ */
 export async function returnFeedback(
   pen: Pen,
   handInId: string,
@@ -105,6 +109,7 @@ export async function returnFeedback(
   authorId: string | null,
   now: Date,
 ): Promise<Result<{ readonly digest: string }, RecordIssue>> {
+  const keeper = await installationSigner(pen, now);
   return writing(pen, async (tx, log) => {
     const row = await findFull(tx, handInId);
     if (!row) return fail(issue("feedback-empty"));
@@ -117,7 +122,10 @@ export async function returnFeedback(
       where: { handInId },
       data: { returned, digest, returnedAt: now, authorId },
     });
+    const about = { subject: `feedback:${handInId}`, digest, at: now.toISOString(), head: await logHead(tx) };
+    await keepSignature(tx, keeper.sign(about));
     await log(`feedback:${handInId}`, "feedback.returned", { digest, revision: basedOn });
+    await checkpoint(tx, pen.by, keeper, now.toISOString());
     return ok({ digest });
   });
 }

@@ -1,17 +1,19 @@
 /** `npm run -s account`: opens an account from the terminal, the first owner's above all. The passphrase is read from standard input. */
 import { createInterface } from "node:readline/promises";
 import { parseArgs } from "node:util";
-import { accountSentence, closeAccount, openAccount } from "@/lib/account";
+import { accountSentence, closeAccount, isAccountIssue, openAccount } from "@/lib/account";
+import type { Issue } from "@/lib/base";
 import { databaseUrl, openDb } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
-import { addPerson, removePerson, setAccount } from "@/lib/roster";
-import { recordSentence } from "@/lib/store";
+import { addPerson, chooseByCode, giveOneTimeCode, removePerson, setAccount } from "@/lib/roster";
+import { recordSentence, type RecordIssue } from "@/lib/store";
 
 const use = `Opens an account.
 
   npm run -s account -- --role owner --name "Name" --sign-in name [--mark W-07]
 
-Roles: ${roles.join(", ")}. The passphrase is asked for, or read as one line from standard input.
+Roles: ${roles.join(", ")}. The passphrase is asked for, or read as one line from standard input. An
+inspector gets a one-time code instead, and chooses a passphrase that nobody else knows under “Sign in”, “I have a code”.
 Toeline listens on the network only when an owner has an account.`;
 
 const { values } = parseArgs({
@@ -39,22 +41,38 @@ async function passphrase(): Promise<string> {
   return "";
 }
 
+const said = (issues: readonly Issue[]): Error =>
+  new Error(
+    issues
+      .map((one) => (isAccountIssue(one) ? accountSentence(one) : recordSentence(one as RecordIssue)))
+      .join(" "),
+  );
+
 const db = openDb(databaseUrl());
 const pen = { db, by: "system" };
 try {
   const person = await addPerson(pen, { name: values.name, mark: values.mark ?? null, role });
-  if (!person.ok) throw new Error(person.issues.map(recordSentence).join(" "));
-  const account = await openAccount(db, { signInName: values["sign-in"], passphrase: await passphrase() });
+  if (!person.ok) throw said(person.issues);
+  const { id } = person.value;
+  const account = await openAccount(db, values["sign-in"]);
   if (!account.ok) {
-    await removePerson(pen, person.value.id, new Date());
-    throw new Error(account.issues.map(accountSentence).join(" "));
+    await removePerson(pen, id, new Date());
+    throw said(account.issues);
   }
-  const tied = await setAccount(pen, person.value.id, account.value);
-  if (!tied.ok) {
+  const tied = await setAccount(pen, id, account.value);
+  const given = tied.ok ? await giveOneTimeCode(pen, id, new Date()) : tied;
+  const chosen =
+    given.ok && role !== "inspector"
+      ? await chooseByCode(db, given.value.code, await passphrase(), new Date())
+      : given;
+  if (!chosen.ok) {
+    await removePerson(pen, id, new Date());
     await closeAccount(db, account.value);
-    throw new Error(tied.issues.map(recordSentence).join(" "));
+    throw said(chosen.issues);
   }
   console.log(`${values.name} signs in as ${values["sign-in"].toLowerCase()} (${role}).`);
+  if (role === "inspector" && given.ok)
+    console.log(`One-time code: ${given.value.code} (works once, until ${given.value.until.slice(0, 10)}).`);
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));
   process.exitCode = 2;

@@ -6,6 +6,7 @@ import { z } from "zod";
 import { eraseDeletedBeads, sealViews } from "@/lib/beads";
 import { dataDir, databaseUrl, openDb } from "@/lib/db";
 import { demoShop, fillDemoShop } from "@/lib/demo";
+import { installationSigner } from "@/lib/keys";
 import { sweepIncoming } from "@/lib/photo";
 import { adoptUnlogged, readSetting, writeSetting, type Pen } from "@/lib/store";
 
@@ -24,6 +25,8 @@ try {
   if (!filled) await writeSetting(pen, FILLED, true);
   await sealViews(db, dataDir());
   await eraseDeletedBeads(pen, dataDir(), new Date());
+  // With the first key everything of before comes under a signature.
+  await installationSigner(pen, new Date());
 } finally {
   await db.$disconnect();
 }

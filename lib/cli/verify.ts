@@ -1,32 +1,64 @@
 /** `npm run -s verify`: does every record still fit the log? Exit code 0: yes, 1: no, 2: it could not be asked. */
+import { existsSync, readFileSync } from "node:fs";
+import { parseArgs } from "node:util";
 import { dataDir, databaseUrl, openDb } from "@/lib/db";
+import { headSentence, readHead } from "@/lib/keys";
 import { ledgerSentence } from "@/lib/ledger";
 import { verifyRecords } from "@/lib/verify";
+import { verifyArchive } from "./verify-archive";
 
 const use = `Verifies the records in the data folder (TOELINE_DATA, else ./data): the log's chain of hashes, everything
-there is against what the log last said of it, every original photo with the pictures made from it, every frozen text, and
-whether lists and figures say what follows from the beads.
+there is against what the log last said of it, every original photo with the pictures made from it, every frozen text, every
+signature, and whether lists and figures say what follows from the beads. With an archive it verifies that alone: which key
+signed what in it, and when; no data folder and no account are asked for.
 
-  npm run -s verify            prints what was looked at, and one line per finding
-  npm run -s verify -- --json  the same as JSON
+  npm run -s verify                   prints what was looked at, and one line per finding
+  npm run -s verify -- --json         the same as JSON
+  npm run -s verify -- --head HEAD    besides, against a head of the log kept elsewhere: its file, or NUMBER:HASH
+  npm run -s verify -- ARCHIVE        verifies an archive by itself
 
-Exit code: 0 everything fits, 1 something does not, 2 the records could not be read.`;
+Exit code: 0 everything fits, 1 something does not, 2 it could not be read.`;
 
-const [flag, ...rest] = process.argv.slice(2);
-if (flag === "--help" || rest.length > 0 || (flag !== undefined && flag !== "--json")) {
-  console.log(use);
-  process.exit(flag === "--help" ? 0 : 2);
+function leave(lines: readonly string[], code: number): never {
+  for (const line of lines) (code === 2 ? console.error : console.log)(line);
+  process.exit(code);
 }
+
+function asked() {
+  try {
+    const options = {
+      json: { type: "boolean" },
+      head: { type: "string" },
+      help: { type: "boolean" },
+    } as const;
+    const { values, positionals } = parseArgs({ options, allowPositionals: true });
+    if (values.help) leave([use], 0);
+    if (positionals.length <= 1) return { ...values, archive: positionals[0] };
+  } catch {
+    // A flag there is none of: told below.
+  }
+  return leave([use], 2);
+}
+
+const { json, head: given, archive } = asked();
+if (archive !== undefined) {
+  const { lines, code } = verifyArchive(archive);
+  leave(lines, code);
+}
+const noted = given === undefined ? null : readHead(existsSync(given) ? readFileSync(given, "utf8") : given);
+if (noted && !noted.ok) leave(noted.issues.map(headSentence), 2);
+
 const db = openDb(databaseUrl());
 try {
-  const found = await verifyRecords(db, dataDir());
-  if (flag === "--json") console.log(JSON.stringify(found, null, 2));
+  const found = await verifyRecords(db, dataDir(), noted?.value ?? null);
+  if (json) console.log(JSON.stringify(found, null, 2));
   else {
-    const { entries, subjects, photos, frozen, derived, head, findings } = found;
+    const { entries, subjects, photos, frozen, signatures, derived, head, findings } = found;
     console.log(
-      `Looked at ${entries} log entries, ${subjects} records, ${photos} photos, ${frozen} frozen texts, what follows from ${derived} beads.`,
+      `Looked at ${entries} log entries, ${subjects} records, ${photos} photos, ${frozen} frozen texts, ${signatures} signatures, what follows from ${derived} beads.`,
     );
-    console.log(`Newest entry: ${head ?? "none yet"}`);
+    console.log(`Newest entry: ${head ? `${entries}:${head}` : "none yet"}`);
+    if (noted) console.log(`Noted elsewhere: entry ${noted.value.seq}, ${noted.value.hash}`);
     for (const one of findings) console.log(`- ${ledgerSentence(one)}`);
     console.log(
       findings.length === 0

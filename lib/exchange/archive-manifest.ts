@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ShopCriteriaSchema, shopSetId, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
+import { PublicKeySchema } from "@/lib/signature";
 import {
   ExchangeBeadSchema,
   hasSection,
@@ -13,10 +14,11 @@ import { ExchangeInstrumentSchema, ExchangeJobSchema, jobIssues, noJobs, type Jo
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 5;
+export const ARCHIVE_VERSION = 6;
 /** Jobs of this version say the extent of a weld as a free text; they are read into the present shape. */
 const EXTENT_IN_WORDS = 3;
 const WITHOUT_SECTIONS = 4;
+const WITHOUT_KEYS = 5;
 /** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
 const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
@@ -27,6 +29,7 @@ export const ArchiveManifestSchema = z.object({
     WITHOUT_JOBS,
     EXTENT_IN_WORDS,
     WITHOUT_SECTIONS,
+    WITHOUT_KEYS,
     ARCHIVE_VERSION,
   ]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
@@ -39,6 +42,8 @@ export const ArchiveManifestSchema = z.object({
   /** Jobs, and the instruments their inspections name, sorted; no key where no job travels. */
   jobs: z.array(ExchangeJobSchema).max(500).readonly().optional(),
   instruments: z.array(ExchangeInstrumentSchema).max(1000).readonly().optional(),
+  /** Public keys by which the signed records are signed, and those their holders had before or since; sorted by id. */
+  keys: z.array(PublicKeySchema).max(1000).readonly().optional(),
   /** SHA-256 of the knowledge tables the beads were judged with, so that an old verdict can be traced. */
   tablesDigest: Sha256Schema,
 });
@@ -67,9 +72,10 @@ function criteriaNamed(
 function oldestFor(
   beads: readonly ExchangeBead[],
   criteria: readonly ShopCriteria[],
-  { jobs }: JobsAlong,
+  { jobs, keys }: JobsAlong,
 ): ArchiveManifest["schemaVersion"] {
-  if (beads.some(hasSection)) return ARCHIVE_VERSION;
+  if (keys.length > 0) return ARCHIVE_VERSION;
+  if (beads.some(hasSection)) return WITHOUT_KEYS;
   if (jobs.length > 0) return WITHOUT_SECTIONS;
   return criteria.length > 0 ? WITHOUT_JOBS : WITHOUT_CRITERIA;
 }
@@ -98,7 +104,8 @@ export function archiveManifest(
   return {
     schemaVersion: oldestFor(beads, criteria, along),
     ...(criteria.length > 0 ? { criteria } : {}),
-    ...(along.jobs.length > 0 ? along : {}),
+    ...(along.jobs.length > 0 ? { jobs: along.jobs, instruments: along.instruments } : {}),
+    ...(along.keys.length > 0 ? { keys: along.keys } : {}),
     beads,
     photos: [...byName.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
     tablesDigest,
@@ -114,7 +121,7 @@ export function serialiseManifest(manifest: ArchiveManifest): string {
 export function parseManifest(text: string): Result<ArchiveManifest, ExchangeIssue> {
   const read = readVersioned(text, ArchiveManifestSchema, ARCHIVE_VERSION);
   if (!read.ok) return read;
-  const { beads, tablesDigest, photos, criteria = [], jobs = [], instruments = [] } = read.value;
+  const { beads, tablesDigest, photos, criteria = [], jobs = [], instruments = [], keys = [] } = read.value;
   const wrong = [
     ...repeated(beads, ["beads"]),
     ...repeated(
@@ -122,11 +129,11 @@ export function parseManifest(text: string): Result<ArchiveManifest, ExchangeIss
       ["criteria"],
     ),
     ...beads.flatMap((bead, i) => beadIssues(bead, ["beads", i])),
-    ...jobIssues({ jobs, instruments }, beads),
+    ...jobIssues({ jobs, instruments, keys }, beads),
   ];
   if (wrong.length > 0) return fail<ExchangeIssue>(...wrong);
   // The lists say nothing the beads do not say; where they differ, one of them was changed.
-  const again = archiveManifest(beads, tablesDigest, criteria, { jobs, instruments });
+  const again = archiveManifest(beads, tablesDigest, criteria, { jobs, instruments, keys });
   if (canonicalJson(again.photos) !== canonicalJson(photos))
     return fail(issue("malformed", ["photos"], { problem: "photo-list-differs" }));
   return canonicalJson(again.criteria ?? []) === canonicalJson(criteria)

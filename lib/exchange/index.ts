@@ -4,6 +4,7 @@ export {
   serialiseManifest,
   type ArchiveManifest,
 } from "./archive-manifest";
+export { archiveReport } from "./archive-report";
 export { ExchangeBeadSchema, ExchangePhotoSchema, type ExchangeBead, type ExchangePhoto } from "./bead-file";
 export { beadAnnotations } from "./bead-annotations";
 export { beadsFileJsonSchema, BeadsFileSchema, beadsFileText } from "./beads-file";

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { issue } from "@/lib/base";
+import { KeySignatureSchema, type PublicKey } from "@/lib/signature";
 import { InspectionDraftSchema, InstrumentSchema, JobContentSchema } from "@/lib/inspect";
 import { Sha256Schema, type ExchangeBead } from "./bead-file";
 import type { ExchangeIssue } from "./issue";
@@ -17,6 +18,8 @@ export const ExchangeSignedSchema = z.object({
   signedById: id,
   signedAt: time,
   reason: z.string().max(4000).nullable(),
+  /** Over the text, by a key of `keys`; no field in what was signed before keys were kept. */
+  signature: KeySignatureSchema.optional(),
 });
 
 export const ExchangeInspectionSchema = z.object({
@@ -66,16 +69,17 @@ export const ExchangeInstrumentSchema = z.object({
 });
 export type ExchangeInstrument = z.infer<typeof ExchangeInstrumentSchema>;
 
-/** Jobs and the instruments their inspections name. */
+/** Jobs, the instruments their inspections name, and the public keys of those who signed with what became of them. */
 export interface JobsAlong {
   readonly jobs: readonly ExchangeJob[];
   readonly instruments: readonly ExchangeInstrument[];
+  readonly keys: readonly PublicKey[];
 }
-export const noJobs: JobsAlong = { jobs: [], instruments: [] };
+export const noJobs: JobsAlong = { jobs: [], instruments: [], keys: [] };
 
 /** What a schema cannot say: ids are unique, beads and welds are there, a signed text has its digest. */
 export function jobIssues(
-  { jobs, instruments }: JobsAlong,
+  { jobs, instruments, keys }: JobsAlong,
   beads: readonly ExchangeBead[],
 ): readonly ExchangeIssue[] {
   const known = new Set(beads.map((bead) => bead.id));
@@ -90,6 +94,7 @@ export function jobIssues(
   return [
     ...repeated(jobs, ["jobs"]),
     ...repeated(instruments, ["instruments"]),
+    ...repeated(keys, ["keys"]),
     ...repeated(inspections, ["jobs", "inspections"]),
     ...repeated(
       inspections.flatMap(({ signed }) => signed),

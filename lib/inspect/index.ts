@@ -16,10 +16,13 @@ export {
   type InstrumentKind,
 } from "./instrument";
 export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from "./job";
+export { keyWords } from "./key-words";
 export { lookedAt } from "./looked-at";
-export { makeRecord, openPoints, readRecord, sealRecord } from "./make-record";
+export { makeRecord, openPoints, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";
 export { openWelds } from "./open-welds";
 export { photosNamed } from "./photos-named";
+export { readRevision, type RevisionRow } from "./read-revision";
 export { recordSections, resultNames, type RecordRow, type RecordSection } from "./record-sections";
+export { inspectionState, resultTitle, revisionTitle, signerWords, type Signed } from "./signed-words";
 export { SignedRecordSchema, type SignedBead, type SignedRecord } from "./signed-record";

@@ -182,6 +182,21 @@ const Record = z.object({
       /** Digest of the revision before; null for the first. */
       previousDigest: sha256.nullable(),
       changes: z.array(z.string()),
+      /**
+       * The key it is signed by, and what is known of the passphrase that opened it; left out in a record of before keys
+       * were kept. The signature itself lies beside the text: it is over the text.
+       */
+      key: z
+        .object({
+          id: sha256,
+          algorithm: z.string(),
+          /** ISO 8601, UTC: since when the signer has this key. */
+          since: z.iso.datetime(),
+          passphraseSetAt: z.iso.datetime(),
+          /** "own", "first" or "code:BY": as `passphraseText` words it. */
+          passphraseSetBy: z.string(),
+        })
+        .optional(),
     })
     .nullable(),
 });

@@ -11,4 +11,4 @@ export {
 } from "./inspections";
 export { addInstrument, changeInstrument, listInstruments, retireInstrument } from "./instruments";
 export { attachBead, createJob, getJob, listJobs, saveJob, toJob } from "./jobs";
-export { listSigned, seenDigest, signerName, signInspection } from "./signed";
+export { listSigned, seenDigest, signInspection } from "./signed";

@@ -25,6 +25,8 @@ export interface InspectionRecord {
   readonly draft: InspectionDraft;
   /** How often it was signed. */
   readonly signed: number;
+  /** Whether its newest revision came with an archive: then a list does not call it signed. */
+  readonly imported: boolean;
 }
 
 const counted = { _count: { select: { signed: true } } } as const;
@@ -37,7 +39,10 @@ type Row = {
   draft: unknown;
   _count: { signed: number };
 };
-const toInspection = ({ createdAt, draft, _count, id, number, jobId, revision }: Row): InspectionRecord => ({
+const toInspection = (
+  { createdAt, draft, _count, id, number, jobId, revision }: Row,
+  imported = false,
+): InspectionRecord => ({
   id,
   number,
   jobId,
@@ -45,7 +50,24 @@ const toInspection = ({ createdAt, draft, _count, id, number, jobId, revision }:
   createdAt: createdAt.toISOString(),
   draft: InspectionDraftSchema.parse(draft),
   signed: _count.signed,
+  imported,
 });
+
+/** Inspections whose newest revision came with an archive, by the log's word. */
+async function importedOnes(db: Db): Promise<ReadonlySet<string>> {
+  const entries = await db.logEntry.findMany({
+    where: { action: "record.imported" },
+    select: { subject: true },
+  });
+  const ids = new Set(entries.map(({ subject }) => subject.slice("signed:".length)));
+  if (ids.size === 0) return ids;
+  const rows = await db.signedRevision.findMany({
+    orderBy: { revision: "asc" },
+    select: { id: true, inspectionId: true },
+  });
+  const newest = new Map(rows.map(({ id, inspectionId }) => [inspectionId, id]));
+  return new Set([...newest].flatMap(([inspectionId, id]) => (ids.has(id) ? [inspectionId] : [])));
+}
 
 /** Every inspection, or those of one job, newest first. */
 export async function listInspections(
@@ -53,12 +75,13 @@ export async function listInspections(
   only: { readonly jobId?: string } = {},
 ): Promise<readonly InspectionRecord[]> {
   const rows = await db.inspection.findMany({ where: only, include: counted, orderBy: { number: "desc" } });
-  return rows.map(toInspection);
+  const imported = await importedOnes(db);
+  return rows.map((row) => toInspection(row, imported.has(row.id)));
 }
 
 export async function getInspection(db: Db, id: string): Promise<InspectionRecord | null> {
   const row = await db.inspection.findUnique({ where: { id }, include: counted });
-  return row && toInspection(row);
+  return row && toInspection(row, (await importedOnes(db)).has(id));
 }
 
 /** A new inspection of a job: all its welds ticked; how much of each was seen, and everything else, unsaid. */

@@ -25,6 +25,21 @@ export const ledgerSentences: Readonly<Record<LedgerIssue["code"], (data: Data) 
     `The table ${table} holds a row that belongs to a ${of} which is not there: it was put in or moved behind the program's back.`,
   "facts-differ": ({ number }) =>
     `What lists and figures say of bead ${number} is not what follows from the bead. The bead itself is not touched by that: open it and save it, and it is worked out again.`,
+  "digest-twice": ({ subject }) =>
+    `${subject} was frozen with one digest and has another now, or was frozen twice. What is frozen has one digest for ever: do not rely on it.`,
+  "signature-bad": ({ subject, why }) => `No signature speaks for ${subject}: ${why}.`,
+  "log-cut": ({ subject, seq, last }) =>
+    `The log ends at entry ${last}, and a signature (${subject}) speaks of entry ${seq}: its end was cut off.`,
+  "log-differs": ({ subject, seq }) =>
+    `Entry ${seq} of the log is not the one that a signature (${subject}) speaks of: the log was written anew.`,
+  "key-not-ours": ({ subject }) =>
+    `${subject} is said to be this installation's key, and its private part does not lie in the data folder.`,
+  "key-forgotten": ({ subject }) =>
+    `The private part of ${subject} lies in the data folder, and the records know of no such key: what says that keys were kept was taken out.`,
+  "noted-cut": ({ seq, last }) =>
+    `The log ends at entry ${last}, and the head that was noted elsewhere is entry ${seq}: the log's end was cut off.`,
+  "noted-differs": ({ seq }) =>
+    `Entry ${seq} is not the one that was noted elsewhere: the log was written anew since.`,
   "text-changed": ({ subject }) =>
     `The frozen text of ${subject} was changed: it no longer gives the digest it was sealed with.`,
 };

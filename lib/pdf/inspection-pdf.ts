@@ -1,5 +1,14 @@
 import { dayText } from "@/lib/report";
-import { recordSections, resultNames, type SignedRecord } from "@/lib/inspect";
+import {
+  keyWords,
+  recordSections,
+  resultNames,
+  resultTitle,
+  signerWords,
+  type Signed,
+  type SignedRecord,
+} from "@/lib/inspect";
+import { standingSentence, standingTitle } from "@/lib/signature";
 import type { ScenePalette } from "@/lib/marks";
 import { collect } from "./collect";
 import { drawFurniture } from "./draw-furniture";
@@ -15,8 +24,8 @@ export interface InspectionPdfInput {
   readonly record: SignedRecord;
   /** SHA-256 of the signed text; of the record without a signature where it is a draft. */
   readonly digest: string;
-  /** Name of the signer, where it still fits the digest on the record; null: only the mark is printed. */
-  readonly signerName: string | null;
+  /** How far the signed text can be relied on, and the signer's name where it may stand there; null: a draft. */
+  readonly signed: Signed | null;
   /** JPEG bytes by the photo's SHA-256, upright and free of metadata. */
   readonly photos: ReadonlyMap<string, Uint8Array>;
   readonly recordUrl: string;
@@ -25,8 +34,12 @@ export interface InspectionPdfInput {
   readonly createdAt: string;
 }
 
-const nameOf = ({ inspection, signature }: SignedRecord): string =>
-  `Inspection ${inspection.number}, ${signature ? `revision ${signature.revision}` : "DRAFT, not signed"}`;
+/** On every page. What nobody could verify says so there too. */
+function nameOf({ record: { inspection, signature }, signed }: InspectionPdfInput): string {
+  const doubt =
+    signed?.standing.kind === "unverified" ? `, ${standingTitle(signed.standing).toUpperCase()}` : "";
+  return `Inspection ${inspection.number}, ${signature ? `revision ${signature.revision}${doubt}` : "DRAFT, not signed"}`;
+}
 
 /**
  * The inspection report as a tagged PDF 1.7, A4, drawn from the record alone: what was signed is printed, not what
@@ -35,7 +48,7 @@ const nameOf = ({ inspection, signature }: SignedRecord): string =>
 export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Array> {
   const { record, digest, recordUrl } = input;
   const title = record.job.content.title;
-  const doc = openDocument({ title: `${nameOf(record)}: ${title}`, createdAt: input.createdAt });
+  const doc = openDocument({ title: `${nameOf(input)}: ${title}`, createdAt: input.createdAt });
   const bytes = collect(doc);
   const root = doc.struct("Document");
   doc.addStructure(root);
@@ -49,7 +62,7 @@ export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Arr
   for (const bead of inWeldOrder(record)) drawInspectionBead(flow, bead, record, input);
   drawSignature(flow, input);
   root.end();
-  drawFurniture(flow, { record: nameOf(record), title, digest, recordUrl });
+  drawFurniture(flow, { record: nameOf(input), title, digest, recordUrl });
   doc.end();
   return bytes;
 }
@@ -60,7 +73,8 @@ function inWeldOrder({ beads, job }: SignedRecord): SignedRecord["beads"] {
   return beads.toSorted((a, b) => place(a.weldId) - place(b.weldId) || a.number - b.number);
 }
 
-function drawTop(flow: Flow, { record }: InspectionPdfInput): void {
+function drawTop(flow: Flow, input: InspectionPdfInput): void {
+  const { record, signed } = input;
   drawRule(flow, 36, RULE.heavy);
   flow.y = 46;
   const put = (type: string, text: string, face: "display" | "heavy" | "text", size: number) => {
@@ -68,9 +82,13 @@ function drawTop(flow: Flow, { record }: InspectionPdfInput): void {
     putBlock(flow, flow.root, type, block, LEFT, flow.y);
     flow.y += block.height + 3;
   };
-  put("P", `Visual inspection report · ${nameOf(record)}`, "display", 12);
+  put("P", `Visual inspection report · ${nameOf(input)}`, "display", 12);
   put("H1", record.job.content.title, "heavy", 25);
-  put("P", `Result: ${resultNames[record.result]}`, "heavy", 17);
+  if (signed) {
+    put("P", standingTitle(signed.standing), "heavy", 12);
+    put("P", standingSentence(signed.standing), "text", 9);
+  }
+  put("P", `${resultTitle(signed)}: ${resultNames[record.result]}`, "heavy", 17);
   put("P", record.statement, "text", 9);
   flow.y += 8;
 }
@@ -88,19 +106,18 @@ function drawPoints(flow: Flow, { points, signature }: SignedRecord): void {
   flow.y += 9;
 }
 
-function drawSignature(flow: Flow, { record, signerName }: InspectionPdfInput): void {
+function drawSignature(flow: Flow, { record, signed }: InspectionPdfInput): void {
   const { signature } = record;
   makeRoom(flow, HEADING_HEIGHT + 70);
   drawHeading(flow, "Signature");
   const say = (text: string) => flowText(flow, [run(text, "text", 9.5)], { breaks: true });
-  if (!signature) return say("DRAFT, not signed. Nobody has put their name to this.");
+  if (!signature || !signed) return say("DRAFT, not signed. Nobody has put their name to this.");
   const { signer, signedAt, revision, reason, changes } = signature;
-  say(
-    `Signed by ${signerName ?? "an inspector whose name was removed"}, identification ${signer.mark ?? "none"}.`,
-  );
-  say(
-    `${dayText(signedAt)}, ${signedAt.slice(11, 19)} UTC, by giving their passphrase. Revision ${revision}.`,
-  );
+  say(`${standingTitle(signed.standing)}. ${standingSentence(signed.standing)}`);
+  say(`Signer: ${signerWords(signed, signature)}.`);
+  say(`${dayText(signedAt)}, ${signedAt.slice(11, 19)} UTC. Revision ${revision}.`);
+  const key = keyWords(signature);
+  if (key) say(key);
   say(`Person ${signer.personId}; SHA-256 of salt and name ${signer.nameHash}`);
   if (signature.previousDigest) say(`SHA-256 of the revision before ${signature.previousDigest}`);
   if (reason) say(`Reason of this revision: ${reason}`);

@@ -10,13 +10,13 @@ export {
   listGroups,
   type GroupRecord,
 } from "./groups";
+export { chooseByCode, chooseOwnPassphrase, giveOneTimeCode } from "./passphrases";
 export { placesOfName, type NamePlace } from "./name-places";
 export {
   addPerson,
   changePerson,
   getPerson,
   listPeople,
-  notePassphrase,
   personNames,
   removePerson,
   setAccount,

@@ -3,7 +3,8 @@ import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { change, dialect, type Db } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
-import { writeLog, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
+import { endPersonKey } from "@/lib/keys";
+import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 
 export interface PersonRecord {
   readonly id: string;
@@ -98,13 +99,10 @@ export async function setAccount(
     const { count } = await tx.person.updateMany({ where: { id, removedAt: null }, data: { userId } });
     if (count === 0) return fail(issue("person-gone"));
     await log(`person:${id}`, userId ? "account.opened" : "account.closed");
+    const at = new Date().toISOString();
+    if (userId === null) await endPersonKey(tx, pen.by, id, { at, reason: "account-closed" });
     return ok(null);
   });
-}
-
-/** Enters in the log that a person's passphrase was set anew; the passphrase itself lies with the accounts. */
-export async function notePassphrase({ db, by }: Pen, id: string): Promise<void> {
-  await db.$transaction((tx) => writeLog(tx, { by, subject: `person:${id}`, action: "passphrase.set" }));
 }
 
 /**
@@ -146,6 +144,7 @@ function emptyPerson(pen: Pen, id: string, now: Date): Promise<Result<null, Reco
     await tx.handIn.updateMany({ where: { personId: id }, data: { givenName: null, note: null } });
     await tx.feedback.updateMany({ where: { handIn: { personId: id } }, data: { reply: null } });
     await log(`person:${id}`, "person.removed");
+    await endPersonKey(tx, pen.by, id, { at: now.toISOString(), reason: "person-removed" });
     for (const { groupId } of person.groups) await log(`group:${groupId}`, "group.member-removed");
     for (const bead of person.beads) await log(`bead:${bead.id}`, "bead.name-removed");
     const deleted = await tx.deletedBead.findMany({ where: { welderId: id }, select: { id: true } });

@@ -61,6 +61,11 @@ export type RecordIssue = Issue<
   | "sign-not-what-was-seen"
   | "sign-points-unanswered"
   | "sign-reason-missing"
+  | "sign-key-missing"
+  | "sign-key-closed"
+  | "key-gone"
+  | "key-told-otherwise"
+  | "key-whose-missing"
   | "store-full"
   | "store-unusable"
 >;

@@ -94,6 +94,14 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     "Points are open, so nothing was signed. Say in words how you take them, then sign.",
   "sign-reason-missing": () =>
     "A further revision needs a reason, so nothing was signed. Write why it is corrected.",
+  "sign-key-missing": () =>
+    "This inspector has no signing key yet, so nothing was signed. It is made when they choose their own passphrase: under “Your account”, or with a one-time code from the owner.",
+  "sign-key-closed": () =>
+    "This passphrase does not open the inspector's signing key, so nothing was signed. If somebody else set the passphrase, the owner gives a one-time code, and another key begins with the one that is chosen.",
+  "key-gone": () => "There is no such key from another installation. Reload the page.",
+  "key-told-otherwise": () =>
+    "What you typed is not the fingerprint of this key, so nothing was confirmed. Ask its holder again, over another way than the archive came by.",
+  "key-whose-missing": () => "Say whose key it is, in 2 to 120 letters.",
   "store-full": () =>
     "The disk is full, so nothing was saved. Free some space; your changes stay on this screen and are saved at the next change.",
   "store-unusable": () =>

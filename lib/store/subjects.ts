@@ -1,6 +1,16 @@
 import { invariant } from "@/lib/base";
 import type { Db, Tx } from "@/lib/db";
 
+/** A frozen row with the signature over it. Where there is none nothing is added: what was sealed before keys stays so. */
+async function withSignature<R extends object>(
+  tx: Tx,
+  subject: string,
+  row: R | null,
+): Promise<object | null> {
+  const signature = row && (await tx.keySignature.findUnique({ where: { subject } }));
+  return signature ? { ...row, signature } : row;
+}
+
 /** Everything whose every change is logged, and how its state is read: all its columns but `updatedAt`. */
 const readers = {
   bead: {
@@ -39,7 +49,8 @@ const readers = {
     ids: (tx: Tx) => tx.handIn.findMany({ select: { id: true } }),
   },
   feedback: {
-    one: (tx: Tx, id: string) => tx.feedback.findUnique({ where: { handInId: id } }),
+    one: async (tx: Tx, id: string) =>
+      withSignature(tx, `feedback:${id}`, await tx.feedback.findUnique({ where: { handInId: id } })),
     ids: async (tx: Tx) =>
       (await tx.feedback.findMany({ select: { handInId: true } })).map(({ handInId }) => ({ id: handInId })),
   },
@@ -64,8 +75,28 @@ const readers = {
     ids: (tx: Tx) => tx.inspection.findMany({ select: { id: true } }),
   },
   signed: {
-    one: (tx: Tx, id: string) => tx.signedRevision.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) =>
+      withSignature(tx, `signed:${id}`, await tx.signedRevision.findUnique({ where: { id } })),
     ids: (tx: Tx) => tx.signedRevision.findMany({ select: { id: true } }),
+  },
+  key: {
+    one: (tx: Tx, id: string) =>
+      tx.signingKey.findUnique({
+        where: { id },
+        include: { events: { orderBy: { id: "asc" } }, sealed: true },
+      }),
+    ids: (tx: Tx) => tx.signingKey.findMany({ select: { id: true } }),
+  },
+  // The signature over an entry of the log, by the number of that entry.
+  checkpoint: {
+    one: (tx: Tx, id: string) => tx.keySignature.findUnique({ where: { subject: `log:${id}` } }),
+    ids: async (tx: Tx) =>
+      (
+        await tx.keySignature.findMany({
+          where: { subject: { startsWith: "log:" } },
+          select: { subject: true },
+        })
+      ).map(({ subject }) => ({ id: subject.slice("log:".length) })),
   },
   filter: {
     one: (tx: Tx, id: string) => tx.savedFilter.findUnique({ where: { id } }),

@@ -2,16 +2,20 @@ import { canonicalJson, issue } from "@/lib/base";
 import { sealedViews } from "@/lib/beads";
 import type { Db } from "@/lib/db";
 import { photosNamed } from "@/lib/inspect";
-import { compareStates, verifyChain, type ContentIssue, type LedgerIssue } from "@/lib/ledger";
+import { compareStates, verifyChain, type ContentIssue, type LedgerIssue, type LogEntry } from "@/lib/ledger";
 import { verifyOriginal, viewDigests, type PhotoSize } from "@/lib/photo";
+import type { LogHead } from "@/lib/signature";
 import { sha256Text, allEntries, allSubjects, subjectState } from "@/lib/store";
 import { checkDerived } from "./derived";
+import { checkSignatures } from "./signatures";
 
 export interface Verification {
   readonly entries: number;
   readonly subjects: number;
   readonly photos: number;
   readonly frozen: number;
+  /** Signatures by key, over frozen texts and over the log. */
+  readonly signatures: number;
   /** Beads whose derived rows were worked out again. */
   readonly derived: number;
   /** Hash of the newest entry; write it down outside this machine, and a log cut off later shows. */
@@ -22,9 +26,14 @@ export interface Verification {
 /**
  * Walks the log from its first entry, compares everything there is with what the log last said of it, hashes every
  * original photo and the pictures made from it again, and every frozen text; what follows from the records is worked out
- * again. Reads only. `folder`: the data folder with the photos.
+ * again. Reads only. `folder`: the data folder with the photos. `noted`: a head of the log that was kept elsewhere; where it
+ * still stands, nothing before it was changed.
  */
-export async function verifyRecords(db: Db, folder: string): Promise<Verification> {
+export async function verifyRecords(
+  db: Db,
+  folder: string,
+  noted: LogHead | null = null,
+): Promise<Verification> {
   const entries = await allEntries(db);
   const states = new Map<string, string>();
   for (const subject of await allSubjects(db)) {
@@ -33,23 +42,33 @@ export async function verifyRecords(db: Db, folder: string): Promise<Verificatio
   }
   const photos = await checkPhotos(db, folder, sealedViews(entries));
   const frozen = await checkFrozen(db);
+  const signatures = await checkSignatures(db, folder, entries);
   const derived = await checkDerived(db);
   return {
     entries: entries.length,
     subjects: states.size,
     photos: photos.looked,
     frozen: frozen.looked,
+    signatures: signatures.looked,
     derived: derived.looked,
     head: entries.at(-1)?.hash ?? null,
     findings: [
       ...verifyChain(entries, sha256Text),
+      ...(noted ? againstNoted(entries, noted) : []),
       ...compareStates(entries, states),
       ...photos.findings,
       ...frozen.findings,
+      ...signatures.findings,
       ...(await danglingRows(db)),
       ...derived.findings,
     ],
   };
+}
+
+function againstNoted(entries: readonly LogEntry[], { seq, hash }: LogHead): readonly ContentIssue[] {
+  if (entries.find((entry) => entry.seq === seq)?.hash === hash) return [];
+  const last = entries.at(-1)?.seq ?? 0;
+  return [issue(seq > last ? "noted-cut" : "noted-differs", [seq], { seq, last })];
 }
 
 /** A row that cannot even be read any more (JSON cut short, a date that is none) was changed: no digest fits it. */

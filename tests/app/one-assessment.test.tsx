@@ -22,10 +22,11 @@ import { JobContentSchema } from "@/lib/inspect";
 import { attachBead, createInspection, createJob, draftRecord, seenDigest, signInspection } from "@/lib/jobs";
 import { emptyDrawing, type Drawing } from "@/lib/marks";
 import type * as CalibrateFile from "@/lib/measure/calibrate";
-import { addPerson, addStudent, createGroup, setAccount } from "@/lib/roster";
+import { addPerson, addStudent, createGroup } from "@/lib/roster";
 import { emptyRunSetup } from "@/lib/setup";
 import { meltedFillet } from "../lib/assess/section-bead";
 import { useFreshDb } from "../setup/fresh-db";
+import { keyOf, PASSPHRASE } from "../setup/whole-record";
 
 /**
  * The dear parts of a request are counted where they are done: each bead is assessed once, each photo that has a scale is
@@ -149,7 +150,7 @@ beforeAll(async () => {
   value(await attachBead(pen, tee, { jobId, weldId: "w2" }));
   inspectionId = value(await createInspection(pen, jobId)).id;
   const inspector = value(await addPerson(pen, { name: "Vesna Ling", mark: "I-03", role: "inspector" }));
-  value(await setAccount(pen, inspector.id, "account-of-the-inspector"));
+  await keyOf(pen, inspector.id);
   signerId = inspector.id;
 });
 
@@ -233,6 +234,7 @@ it("signing works out once what it freezes", async () => {
   const signed = await signInspection(pen, {
     inspectionId,
     signerId,
+    passphrase: PASSPHRASE,
     seen,
     acknowledgement: "Open points seen.",
     reason: "",

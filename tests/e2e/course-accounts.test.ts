@@ -3,17 +3,17 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openAccount } from "@/lib/account";
 import { emptyExercise, emptyFeedback } from "@/lib/course";
 import { openDb, type Db } from "@/lib/db";
 import type { Role } from "@/lib/people";
 import { receivePhoto } from "@/lib/photo";
 import { createExercise, getExercise, handInPhoto, returnFeedback, saveFeedback } from "@/lib/classroom";
-import { addPerson, createGroup, joinGroup, setAccount } from "@/lib/roster";
+import { addPerson, createGroup, joinGroup } from "@/lib/roster";
 import type { HandedIn } from "@/lib/classroom/hand-ins";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
+import { openAccountOf } from "../setup/account";
 
 const set = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set");
 const passphrase = "slag-then-bead";
@@ -33,7 +33,7 @@ const pen = () => ({ db, by: "test" });
 
 async function person(name: string, role: Role): Promise<string> {
   const { id } = value(await addPerson(pen(), { name: `The ${name}`, mark: null, role }));
-  await setAccount(pen(), id, value(await openAccount(db, { signInName: name, passphrase })));
+  await openAccountOf(pen(), id, name, passphrase);
   return id;
 }
 

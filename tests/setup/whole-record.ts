@@ -27,7 +27,8 @@ import {
 } from "@/lib/jobs";
 import { addPerson, addStudent, createGroup, setAccount } from "@/lib/roster";
 import { saveSetup, saveShopSet } from "@/lib/shop";
-import { writeSetting } from "@/lib/store";
+import { preparePersonKey, writePersonKey } from "@/lib/keys";
+import { writeSetting, type Pen } from "@/lib/store";
 import { RunSetupSchema } from "@/lib/setup";
 import type { FreshDb } from "./fresh-db";
 
@@ -36,6 +37,18 @@ const picture = fileURLToPath(new URL("../../demo-images/set/lap-cold-lap.jpg", 
 function value<T>(result: { ok: true; value: T } | { ok: false; issues: unknown }): T {
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return result.value;
+}
+
+export const PASSPHRASE = "eleven copper kettles";
+
+/** An account and a signing key for the inspector, without the accounts library, which takes its time. */
+export async function keyOf(pen: Pen, inspectorId: string, at = "2026-11-25T08:00:00.000Z"): Promise<void> {
+  value(await setAccount(pen, inspectorId, `account-of-${inspectorId}`));
+  const prepared = await preparePersonKey(pen.db, inspectorId, null, PASSPHRASE);
+  const by = `person:${inspectorId}`;
+  await pen.db.$transaction((tx) =>
+    writePersonKey(tx, by, inspectorId, prepared, { at, setBy: "code:owner" }),
+  );
 }
 
 export interface WholeRecord {
@@ -56,7 +69,9 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   const groupId = value(await createGroup(pen, "Bay 3")).id;
   const student = value(await addStudent(pen, groupId, { name: "Marit Oddny", mark: "W-07" }));
   const inspector = value(await addPerson(pen, { name: "Vesna Ling", mark: "I-03", role: "inspector" }));
-  value(await setAccount(pen, inspector.id, "account-of-the-inspector"));
+  // The first key ends with the second, so that something has become of a key.
+  await keyOf(pen, inspector.id, "2026-11-25T07:00:00.000Z");
+  await keyOf(pen, inspector.id);
   const first = value(await createBead(pen, { title: "Lap", welder: "Marit Oddny", welderId: student.id }));
   const next = { title: "Lap, try 2", welderId: student.id, previousId: first.id };
   const beadId = value(await createBead(pen, next)).id;
@@ -116,6 +131,7 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
     await signInspection(pen, {
       inspectionId,
       signerId: inspector.id,
+      passphrase: PASSPHRASE,
       seen: seenDigest(record),
       acknowledgement: "Open points seen.",
       reason: "",

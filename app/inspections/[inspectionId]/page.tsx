@@ -4,7 +4,7 @@ import { notFound } from "next/navigation";
 import { DraftEditor, OpenWelds, RecordView, SignForm } from "@/components/inspect";
 import { Header } from "@/components/shell";
 import { buttonClass, form, page, Panel, SaidForm } from "@/components/ui";
-import { movedSince, openPoints, instrumentNames } from "@/lib/inspect";
+import { movedSince, openPoints, instrumentNames, revisionTitle } from "@/lib/inspect";
 import { personIdOf } from "@/lib/people";
 import {
   draftRecord,
@@ -14,7 +14,6 @@ import {
   listInstruments,
   listSigned,
   seenDigest,
-  signerName,
 } from "@/lib/jobs";
 import { listPeople } from "@/lib/roster";
 import { currentUnits } from "../../_door/current-units";
@@ -47,7 +46,7 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
       <main className={page.page}>
         <h1>
           Inspection {inspection.number}:{" "}
-          {draft.open ? "draft, not signed" : `signed, revision ${newest?.revision}`}
+          {draft.open || !newest ? "draft, not signed" : lowerFirst(revisionTitle(newest, newest.revision))}
         </h1>
         <div className={form.row}>
           {draft.open && (
@@ -55,13 +54,13 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
               PDF of the draft
             </a>
           )}
-          {signed.map(({ revision }) => (
+          {signed.map((one) => (
             <Link
-              key={revision}
+              key={one.revision}
               className={buttonClass()}
-              href={`/inspections/${inspectionId}/revisions/${revision}`}
+              href={`/inspections/${inspectionId}/revisions/${one.revision}`}
             >
-              Signed revision {revision}
+              {revisionTitle(one, one.revision)}
             </Link>
           ))}
         </div>
@@ -87,7 +86,7 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
             welds={job.content.welds}
           />
         )}
-        {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
+        {record && <RecordView record={record} signed={draft.open ? null : (newest ?? null)} />}
         {draft.open && record && <OpenWelds record={record} />}
         {draft.open && record && (
           <Signing now={now} record={record} inspectionId={inspectionId} isCorrection={signed.length > 0} />
@@ -96,6 +95,8 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
     </>
   );
 }
+
+const lowerFirst = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);
 
 function Tampered() {
   return (

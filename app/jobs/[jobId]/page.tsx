@@ -5,7 +5,7 @@ import { JobEditor } from "@/components/inspect";
 import { Header } from "@/components/shell";
 import { buttonClass, Field, form, page, Panel, SaidForm } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
-import type { JobWeld } from "@/lib/inspect";
+import { inspectionState, type JobWeld } from "@/lib/inspect";
 import type { BeadRecord } from "@/lib/beads";
 import { newestBeads, UNKNOWN, type ListedBead } from "@/lib/find";
 import { getJob, jobBeads, listInspections } from "@/lib/jobs";
@@ -86,7 +86,7 @@ async function Inspections({ now, jobId }: { now: Here; jobId: string }) {
       <div className={form.row}>
         {inspections.map((one) => (
           <Link key={one.id} href={`/inspections/${one.id}`} className={buttonClass()}>
-            Inspection {one.number}: {one.draft.open ? "draft" : `signed, revision ${one.signed}`}
+            Inspection {one.number}: {inspectionState(one)}
           </Link>
         ))}
       </div>

@@ -2,13 +2,15 @@ import { describe, expect, it } from "vitest";
 import { createBead, getBead, saveBead } from "@/lib/beads";
 import { clearDemoShop, demoToClear, fillDemoShop } from "@/lib/demo";
 import { draftRecord, listInspections, listJobs, seenDigest, signInspection } from "@/lib/jobs";
-import { addPerson, addStudent, createGroup, listGroups, setAccount } from "@/lib/roster";
+import { addPerson, addStudent, createGroup, listGroups } from "@/lib/roster";
 import { writeSetting, type Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
+import { openAccountOf } from "../../setup/account";
 import { useFreshDb } from "../../setup/fresh-db";
 import { listBeads } from "../../setup/stored-beads";
 
 const fresh = useFreshDb();
+const PASSPHRASE = "slag over the toe line";
 
 function value<T>(result: { ok: true; value: T } | { ok: false; issues: unknown }): T {
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
@@ -24,12 +26,13 @@ async function fill() {
 }
 async function sign(pen: Pen, inspectionId: string) {
   const inspector = value(await addPerson(pen, { name: "Vesna Ling", mark: "I-03", role: "inspector" }));
-  value(await setAccount(pen, inspector.id, "account-of-the-inspector"));
+  await openAccountOf(pen, inspector.id, "vesna", PASSPHRASE);
   const record = await draftRecord(pen.db, inspectionId);
   value(
     await signInspection(pen, {
       inspectionId,
       signerId: inspector.id,
+      passphrase: PASSPHRASE,
       seen: seenDigest(record!),
       acknowledgement: "Open points seen.",
       reason: "",

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { listCriteria } from "@/lib/accept";
-import { beadRows, readRecord, sealRecord } from "@/lib/inspect";
+import { beadRows, sealRecord } from "@/lib/inspect";
+import { readRecord } from "@/lib/inspect/make-record";
 import { decisionRuleText } from "@/lib/inspect/decision-rule";
 import { recordOf, signature, soundBead } from "./build";
 

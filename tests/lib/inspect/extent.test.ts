@@ -4,10 +4,10 @@ import {
   acceptedBeyond,
   InspectionDraftSchema,
   JobContentSchema,
-  readRecord,
   recordSections,
   wholeWeld,
 } from "@/lib/inspect";
+import { readRecord } from "@/lib/inspect/make-record";
 import { readExtentText } from "@/lib/inspect/extent";
 
 const percent = (value: number) => ({ kind: "percent", percent: value });

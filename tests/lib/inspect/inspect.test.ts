@@ -6,9 +6,9 @@ import {
   InstrumentSchema,
   movedSince,
   openPoints,
-  readRecord,
   sealRecord,
 } from "@/lib/inspect";
+import { readRecord } from "@/lib/inspect/make-record";
 import { pointSentences } from "@/lib/inspect/sentences";
 import { pointWeights } from "@/lib/inspect/point-weights";
 import { recordChanges } from "@/lib/inspect/record-changes";

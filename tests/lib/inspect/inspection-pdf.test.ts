@@ -3,7 +3,8 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { beforeAll, describe, expect, it } from "vitest";
-import { readRecord, sealRecord, type SignedRecord } from "@/lib/inspect";
+import { sealRecord, type SignedRecord } from "@/lib/inspect";
+import { readRecord } from "@/lib/inspect/make-record";
 import { inspectionPdf } from "@/lib/pdf";
 import { palette } from "../pdf/sheet-of";
 import { plain, readPdf } from "../pdf/read-pdf";
@@ -47,7 +48,7 @@ async function printAnew(record: SignedRecord, name: string) {
   const bytes = await inspectionPdf({
     record,
     digest,
-    signerName: "Vesna Harcourt",
+    signed: record.signature ? { standing: { kind: "before-keys" }, signer: "Vesna Harcourt" } : null,
     photos,
     recordUrl: "http://127.0.0.1:3000/inspections/i1/revisions/1",
     palette,

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { emptyBeadJudgement } from "@/lib/assess";
-import { openAccount, passphraseFits } from "@/lib/account";
+import { passphraseFits } from "@/lib/account";
 import { JobContentSchema, type InspectionDraft } from "@/lib/inspect";
 import { createBead } from "@/lib/beads";
 import {
@@ -16,16 +16,16 @@ import {
   saveInspection,
   saveJob,
   seenDigest,
-  signerName,
   signInspection,
 } from "@/lib/jobs";
-import { addPerson, removePerson, setAccount, type PersonRecord } from "@/lib/roster";
+import { addPerson, removePerson, type PersonRecord } from "@/lib/roster";
 import type { Pen } from "@/lib/store";
 import { allSubjects } from "@/lib/store/subjects";
 import { checkFrozen } from "@/lib/verify/verify";
 import {} from "@/lib/beads/beads";
 import { deleteBead } from "@/lib/beads/deleted-beads";
 import { stateDigest } from "@/lib/store/log";
+import { openAccountOf } from "../../setup/account";
 import { useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
@@ -52,6 +52,7 @@ async function sign(over: Partial<Parameters<typeof signInspection>[1]> = {}) {
   return signInspection(pen, {
     inspectionId,
     signerId: inspector.id,
+    passphrase: PASSPHRASE,
     seen: seenDigest(record),
     acknowledgement: "Seen; the open clauses stay open.",
     reason: "",
@@ -84,13 +85,7 @@ beforeAll(async () => {
     [inspector, "vesna"],
     [owner, "odo"],
   ] as const)
-    value(
-      await setAccount(
-        pen,
-        person.id,
-        value(await openAccount(pen.db, { signInName, passphrase: PASSPHRASE })),
-      ),
-    );
+    await openAccountOf(pen, person.id, signInName, PASSPHRASE);
   const welder = value(await addPerson(pen, { name: "Idris Quenby", mark: "W-07", role: "welder" }));
   const content = JobContentSchema.parse({
     title: "Bracket run 4",
@@ -172,7 +167,8 @@ describe("a signed record", () => {
     expect(row.content).toContain("W-07");
     const [one] = await listSigned(pen.db, inspectionId);
     expect(one?.intact).toBe(true);
-    expect(one?.record && (await signerName(pen.db, one.record))).toBe("Vesna Harcourt-Ling");
+    expect(one?.signer).toBe("Vesna Harcourt-Ling");
+    expect(one?.standing.kind).toBe("signed-here");
     const entry = await pen.db.logEntry.findFirst({ where: { action: "record.signed" } });
     expect(entry?.subject).toBe(`signed:${row.id}`);
     await logCoversEverything();
@@ -209,7 +205,8 @@ describe("a signed record", () => {
     value(await removePerson(pen, inspector.id, new Date("2026-11-26T08:00:00Z")));
     const [first] = await listSigned(pen.db, inspectionId);
     expect(first?.intact).toBe(true);
-    expect(first?.record && (await signerName(pen.db, first.record))).toBeNull();
+    expect(first?.signer).toBeNull();
+    expect(first?.standing.kind).toBe("signed-here");
     expect((await checkFrozen(pen.db)).findings).toEqual([]);
   });
 

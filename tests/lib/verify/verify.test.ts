@@ -8,6 +8,8 @@ import { emptyBeadContent } from "@/lib/assess";
 import { ok } from "@/lib/base";
 import { originalPath, receivePhoto } from "@/lib/photo";
 import { addPhoto, createBead, saveBead } from "@/lib/beads";
+import { listSigned } from "@/lib/jobs";
+import { standingSentence } from "@/lib/signature";
 import { addPerson, getPerson, removePerson } from "@/lib/roster";
 import { sha256Text } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
@@ -16,7 +18,9 @@ import {} from "@/lib/beads/beads";
 import { deleteBead } from "@/lib/beads/deleted-beads";
 import { newId } from "@/lib/store/new-id";
 import { writing } from "@/lib/store/pen";
+import { sealRecord } from "@/lib/inspect";
 import { useFreshDb } from "../../setup/fresh-db";
+import { beadOf, recordOf } from "../inspect/build";
 
 const fresh = useFreshDb();
 const picture = fileURLToPath(new URL("../../../demo-images/set/lap-cold-lap.jpg", import.meta.url));
@@ -24,6 +28,21 @@ const picture = fileURLToPath(new URL("../../../demo-images/set/lap-cold-lap.jpg
 let beadId = "";
 let personId = "";
 let sha256 = "";
+
+/** What a version before keys were kept froze: its text names no key. */
+function signedText(inspectionId: string): string {
+  const bead = beadOf(1);
+  const photos = bead.photos.map((photo) => ({ ...photo, sha256 }));
+  const record = recordOf({ beads: [{ ...bead, id: beadId, photos }] });
+  return sealRecord({ ...record, inspection: { id: inspectionId, number: 1 } }, null, {
+    revision: 1,
+    signedAt: "2026-11-25T10:00:00.000Z",
+    signer: { personId, mark: "I-03", nameHash: "0".repeat(64) },
+    acknowledgement: "",
+    reason: null,
+    previousDigest: null,
+  }).text;
+}
 
 async function fill(): Promise<void> {
   const { pen, folder } = fresh();
@@ -42,11 +61,11 @@ async function fill(): Promise<void> {
   await addPhoto(pen, beadId, { sha256, format, bytes, widthPx, heightPx }, "face");
   await saveBead(pen, beadId, 1, { ...emptyBeadContent, title: "Lap, chipped", welder: "Marit Oddny" });
   await writing(pen, async (tx, log) => {
-    const content = JSON.stringify({ verdict: "accept", beads: [{ id: beadId, photos: [{ sha256 }] }] });
     const job = await tx.job.create({ data: { id: newId(), number: 1, content: {} } });
     const inspection = await tx.inspection.create({
       data: { id: newId(), number: 1, jobId: job.id, draft: {} },
     });
+    const content = signedText(inspection.id);
     const signed = await tx.signedRevision.create({
       data: {
         id: newId(),
@@ -106,6 +125,14 @@ describe("the verifier", () => {
     expect(found.findings).toEqual([]);
     expect(found).toMatchObject({ entries: 7, photos: 1, frozen: 1 });
     expect(found.subjects).toBe((await allSubjects(db)).length);
+  });
+
+  it("takes what was signed before keys were kept for that, and for no more", async () => {
+    const { db } = fresh();
+    const { inspectionId } = await db.signedRevision.findFirstOrThrow();
+    const standing = async () => (await listSigned(db, inspectionId))[0]?.standing;
+    expect(await standing()).toEqual({ kind: "before-keys" });
+    expect(standingSentence({ kind: "before-keys" })).toContain("Signed before keys were kept: digest only.");
   });
 
   it.each<[string, string, string | undefined, readonly string[]]>([

@@ -3,7 +3,7 @@ import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
 import { palette } from "@/components/picture";
 import { inspectionPdf } from "@/lib/pdf";
-import { draftRecord, getInspection, listSigned, seenDigest, signerName } from "@/lib/jobs";
+import { draftRecord, getInspection, listSigned, seenDigest } from "@/lib/jobs";
 
 export const dynamic = "force-dynamic";
 
@@ -30,7 +30,7 @@ export const GET = pathRouteFor<{ inspectionId: string }>(
     const bytes = await inspectionPdf({
       record,
       digest: isDraft ? seenDigest(record) : (one?.digest ?? ""),
-      signerName: await signerName(now.db, record),
+      signed: isDraft || !one ? null : one,
       photos: await printPictures(record.beads.flatMap(({ photos }) => photos)),
       recordUrl: `http://${request.headers.get("host") ?? "localhost"}/inspections/${inspectionId}${page}`,
       palette,

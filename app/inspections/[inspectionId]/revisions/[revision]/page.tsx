@@ -4,8 +4,8 @@ import { notFound } from "next/navigation";
 import { RecordView } from "@/components/inspect";
 import { Header } from "@/components/shell";
 import { buttonClass, form, page, Panel } from "@/components/ui";
-import { acceptedBeyond, movedSince } from "@/lib/inspect";
-import { jobBeads, listSigned, signerName } from "@/lib/jobs";
+import { acceptedBeyond, movedSince, revisionTitle } from "@/lib/inspect";
+import { jobBeads, listSigned } from "@/lib/jobs";
 import { pageFor } from "../../../../_door/here";
 
 export const dynamic = "force-dynamic";
@@ -32,7 +32,7 @@ export default async function RevisionPage({
       </Header>
       <main className={page.page}>
         <h1>
-          Inspection {record?.inspection.number}, signed revision {one.revision}
+          Inspection {record?.inspection.number}: {revisionTitle(one, one.revision)}
         </h1>
         {newest > one.revision && (
           <Panel title="Not the newest" tone="straw">
@@ -70,7 +70,7 @@ export default async function RevisionPage({
           </a>
         </div>
         <p className={page.mono}>SHA-256 {one.digest}</p>
-        {record && <RecordView record={record} signer={await signerName(now.db, record)} />}
+        {record && <RecordView record={record} signed={one} />}
       </main>
     </>
   );

@@ -1,0 +1,10 @@
+import "server-only";
+
+export { confirmKey } from "./confirm-key";
+export { installationKeyId, installationSigner } from "./installation-key";
+export { nodeKeys } from "./node-port";
+export { endPersonKey, openPersonKey, preparePersonKey, writePersonKey, type OpenedKey } from "./person-keys";
+export { keysById, keysOfHolders, listKeys, readSignatures, signaturesOver } from "./read-keys";
+export { headSentence, readHead, signedHead } from "./signed-head";
+export { standings, type FrozenRow } from "./standing";
+export { checkpoint, enterForeignKey, keepSignature, logHead } from "./write-keys";
