@@ -20,6 +20,8 @@ function value<T>(result: { ok: true; value: T } | { ok: false; issues: unknown 
 /** As lib/cli/demo.ts fills it. */
 async function fill() {
   const { db, folder } = fresh();
+  // Where the key of the accounts lies.
+  process.env["TOELINE_DATA"] = folder;
   const system: Pen = { db, by: "system" };
   await fillDemoShop(system, folder);
   await writeSetting(system, "demo.filled", true);
