@@ -44,48 +44,54 @@ const WITHIN_A = 1;
 export function choose(model: Model, bounds: FeedBounds, size: Size, ask: PlanAsk): Chosen {
   const { setup, window } = model;
   const wanted = wantedAmps(setup, size.kind);
+  const feed = chooseFeed(model, bounds, size, ask, wanted);
+  const at = model.at(feed.mPerMin)!;
+  const volts = voltsAtFeed(windowQueryFor(setup)!, feed.mPerMin)!;
+  const travelForSize = size.travel(feed.mPerMin, feed.passes).value;
   const { slow, fast } = handLimits(setup);
-  const [low, high] = [bounds.bottom.feedMPerMin, bounds.top.feedMPerMin];
-  const asked = feedWhere((feed) => model.at(feed)?.current.amps ?? NaN, wanted, ...rowEnds(model));
-  const demanded = clamp(asked, low, high);
-  const passes = Math.max(size.leastPasses, Math.ceil(slow / size.travel(demanded, 1).value - 0.05));
-  // Travel that leaves a size rises with the feed, so a size asked for that no hand keeps up with wants less feed. Where
-  // none is asked for the plate comes first, and the size is what a usual pace leaves.
-  const asking = size.kind === "groove" || size.leg?.asked === true;
-  const reachable = asking ? demanded * (HAND_TRAVEL.high / size.travel(demanded, passes).value) : Infinity;
-  const fastest = asking ? fast : HAND_TRAVEL.high;
-  const feed = dialled(ask, "wireFeedMPerMin", clamp(Math.min(demanded, reachable), low, high), low, high);
-  const at = model.at(feed)!;
-  const volts = voltsAtFeed(windowQueryFor(setup)!, feed)!;
-  const travelForSize = size.travel(feed, passes).value;
+  const fastest = isAsking(size) ? fast : HAND_TRAVEL.high;
+  const travel = clamp(travelForSize, slow, fastest);
   return {
     setup: {
       ...setup,
-      wireFeedMPerMin: feed,
+      wireFeedMPerMin: feed.mPerMin,
       volts: dialled(ask, "volts", at.volts, volts.low, volts.high),
       ctwdMm: dialled(ask, "ctwdMm", at.ctwdMm, window.ctwdMm?.low, window.ctwdMm?.high),
-      travelSpeedMmPerMin: dialled(
-        ask,
-        "travelSpeedMmPerMin",
-        clamp(travelForSize, slow, fastest),
-        slow,
-        fastest,
-      ),
+      travelSpeedMmPerMin: dialled(ask, "travelSpeedMmPerMin", travel, slow, fastest),
       travelAngleDeg: angleOf(model, ask),
       gasFlowLPerMin: flowOf(model, ask),
     },
-    passes,
-    feedSetBy: setBy(),
+    passes: feed.passes,
+    feedSetBy: feed.setBy,
     wantedAmps: wanted,
     travelForSize,
   };
+}
 
-  function setBy(): FeedSetBy {
-    if (reachable < demanded) return reachable < low ? bounds.bottom.code : "hand";
-    if (model.at(high)!.current.amps < wanted - WITHIN_A) return bounds.top.code;
-    if (model.at(low)!.current.amps > wanted + WITHIN_A) return bounds.bottom.code;
+/** Whether a size was asked for: a leg, or the groove as it is cut. */
+const isAsking = ({ kind, leg }: Size): boolean => kind === "groove" || leg?.asked === true;
+
+/**
+ * The feed that draws what the plate wants, inside the bounds, and the passes that go with it. Travel that leaves a size
+ * rises with the feed, so a size asked for that no hand keeps up with wants less feed. Where none is asked for the plate
+ * comes first, and the size is what a usual pace leaves.
+ */
+function chooseFeed(model: Model, bounds: FeedBounds, size: Size, ask: PlanAsk, wanted: number) {
+  const [low, high] = [bounds.bottom.feedMPerMin, bounds.top.feedMPerMin];
+  const ampsAt = (feed: number) => model.at(feed)?.current.amps ?? NaN;
+  const dial = (feed: number) => dialled(ask, "wireFeedMPerMin", feed, low, high);
+  const demanded = dial(clamp(feedWhere(ampsAt, wanted, ...rowEnds(model)), low, high));
+  const pace = size.travel(demanded, 1).value;
+  const passes = Math.max(size.leastPasses, Math.ceil(handLimits(model.setup).slow / pace - 0.05));
+  const share = isAsking(size) ? HAND_TRAVEL.high / size.travel(demanded, passes).value : 1;
+  const reachable = demanded * Math.min(1, share);
+  const setBy = (): FeedSetBy => {
+    if (share < 1) return reachable < low ? bounds.bottom.code : "hand";
+    if (ampsAt(high) < wanted - WITHIN_A) return bounds.top.code;
+    if (ampsAt(low) > wanted + WITHIN_A) return bounds.bottom.code;
     return size.kind === "surface" ? "surface" : "plate";
-  }
+  };
+  return { mPerMin: dial(clamp(reachable, low, high)), passes, setBy: setBy() };
 }
 
 /** About 15 degrees, well inside what is given for the wire. */

@@ -1,3 +1,4 @@
+import { clamp } from "@/lib/numeric";
 import type { PlanAsk } from "./ask";
 import { dialSteps } from "./tables/figures";
 
@@ -20,9 +21,10 @@ export function dialled(
   const step = dialSteps[dials][field];
   const first = Math.ceil(low / step - DUST);
   const last = Math.floor(high / step + DUST);
-  if (first > last) return Math.max(low, Math.min(high, value));
+  if (first > last) return clamp(value, low, high);
   const steps = Math.max(first, Math.min(last, Math.round(value / step)));
   // Tenths by division: 71 / 10 is 7.1, 71 * 0.1 is not.
   const perUnit = Math.round(1 / step);
-  return Math.abs(perUnit * step - 1) < DUST ? steps / perUnit : steps * step;
+  const set = Math.abs(perUnit * step - 1) < DUST ? steps / perUnit : steps * step;
+  return clamp(set, low, high);
 }

@@ -1,6 +1,6 @@
 import { fail, ok, type Result } from "@/lib/base";
 import { isFillet, isSlagProcess } from "@/lib/trade";
-import { bisectingAngleDeg, electrodeOf, setupFields, type RunSetup } from "@/lib/setup";
+import { bisectingAngleDeg, electrodeOf, type RunSetup, type SetupField } from "@/lib/setup";
 import { setupOfAsk, type PlanAsk } from "./ask";
 import { objections } from "./gate";
 import { planIssue, type PlanIssue } from "./issues";
@@ -50,4 +50,4 @@ function stillOpen({ process, transfer, gas, position, progression }: RunSetup):
   ];
 }
 
-const fieldNeeded = (field: keyof typeof setupFields): PlanIssue => planIssue("field-needed", field);
+const fieldNeeded = (field: SetupField): PlanIssue => planIssue("field-needed", field);

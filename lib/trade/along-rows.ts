@@ -5,8 +5,8 @@ import { windowLines, type WindowLine } from "./window-lines";
 /** What a row says goes with its feed. */
 export type AlongFeed = "volts" | "ctwdMm";
 
-/** How far to either side of a feed its neighbours count, m/min: about 25 in/min. Own estimate. */
-export const BLEND_M_PER_MIN = 0.6;
+/** How far to either side of a feed its neighbours count, m/min: about 40 in/min. Own estimate. */
+export const BLEND_M_PER_MIN = 1;
 /** Points of the mean to either side; a step between two rows comes in so many parts. */
 const HALF = 16;
 

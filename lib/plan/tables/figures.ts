@@ -102,7 +102,7 @@ export const dialSteps = {
   inch: {
     wireFeedMPerMin: (5 * MM_PER_INCH) / 1000,
     volts: 0.1,
-    ctwdMm: MM_PER_INCH / 16,
+    ctwdMm: MM_PER_INCH / 32,
     travelSpeedMmPerMin: 0.5 * MM_PER_INCH,
     travelAngleDeg: 5,
     gasFlowLPerMin: 28.316846592 / 60,
