@@ -3,6 +3,7 @@ import { reach, type Actor, type Deed } from "@/lib/people";
 /** Every page of the menu with the deed that opens it. */
 const places: readonly { href: string; name: string; deed: Deed }[] = [
   { href: "/", name: "Beads", deed: "bead.read" },
+  { href: "/plan", name: "Plan a run", deed: "bead.read" },
   { href: "/groups", name: "Groups and exercises", deed: "course.read" },
   { href: "/students", name: "Students", deed: "course.read" },
   { href: "/jobs", name: "Jobs and inspections", deed: "job.read" },
