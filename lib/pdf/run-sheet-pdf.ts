@@ -16,7 +16,9 @@ export interface RunSheetPdfInput {
 const TOP = 36;
 const COLUMNS = 3;
 const CELL = BODY_WIDTH / COLUMNS;
-const DRAWING = 118;
+const DRAWING = 90;
+/** A sheet with more dials than two rows hold is set smaller, so that it stays one page. */
+const scaleOf = ({ dials }: RunSheetDocument): number => (dials.length > 2 * COLUMNS ? 0.8 : 1);
 
 /** The run sheet as a tagged PDF 1.7, A4: every dial large, the pace, the angles drawn, what comes of it. */
 export async function runSheetPdf({ sheet, ink, createdAt }: RunSheetPdfInput): Promise<Uint8Array> {
@@ -31,11 +33,11 @@ export async function runSheetPdf({ sheet, ink, createdAt }: RunSheetPdfInput): 
   drawDials(flow, sheet);
   drawPaceAndAngles(flow, sheet);
   drawGives(flow, sheet);
-  for (const line of sheet.limits) flowText(flow, [run(line, "strong", 9.5)], { gap: 2 });
+  for (const line of sheet.limits) flowText(flow, [run(line, "strong", 9)], { gap: 1.5 });
   flow.y += 6;
   drawRule(flow, flow.y, RULE.hair);
   flow.y += 4;
-  for (const line of sheet.cautions) flowText(flow, [run(line, "text", 7.4, GREY.words)], { gap: 1 });
+  for (const line of sheet.cautions) flowText(flow, [run(line, "text", 6.6, GREY.words)], { gap: 0.5 });
   root.end();
   doc.end();
   return bytes;
@@ -55,28 +57,36 @@ function drawHead(flow: Flow, { title, line, fixed }: RunSheetDocument): void {
 }
 
 /** Each dial as one item of a list: name, value, the other units, how far it may be turned and why. */
-function drawDials(flow: Flow, { dials }: RunSheetDocument): void {
+function drawDials(flow: Flow, sheet: RunSheetDocument): void {
+  const { dials } = sheet;
+  const scale = scaleOf(sheet);
   drawHeading(flow, "Set");
   const list = openTag(flow, flow.root, "L");
   for (let first = 0; first < dials.length; first += COLUMNS) {
     const heights = dials
       .slice(first, first + COLUMNS)
-      .map((dial, i) => drawDial(flow, list, dial, LEFT + i * CELL));
-    flow.y += Math.max(...heights) + 8;
+      .map((dial, i) => drawDial(flow, list, dial, LEFT + i * CELL, scale));
+    flow.y += Math.max(...heights) + 6 * scale;
   }
   list.end();
 }
 
-function drawDial(flow: Flow, list: Tag, dial: RunSheetDocument["dials"][number], x: number): number {
+function drawDial(
+  flow: Flow,
+  list: Tag,
+  dial: RunSheetDocument["dials"][number],
+  x: number,
+  scale: number,
+): number {
   const [value = "", other] = dial.values;
   const lay = (text: string, face: "heavy" | "strong" | "text", size: number, colour?: string) =>
     layText(flow.faces, [run(text, face, size, colour)], CELL - 12, { leading: 1.12 });
   const blocks = [
     ["Lbl", lay(dial.label, "text", 10, GREY.words)],
-    ["LBody", lay(value, "heavy", 27)],
+    ["LBody", lay(value, "heavy", 27 * scale)],
     ...(other === undefined ? [] : [["LBody", lay(other, "strong", 11)] as const]),
     ["LBody", lay(`turn between ${dial.range}`, "strong", 9.5)],
-    ["LBody", lay(dial.why, "text", 8, GREY.words)],
+    ["LBody", lay(dial.why, "text", 8 * scale, GREY.words)],
   ] as const;
   const item = openTag(flow, list, "LI");
   let y = flow.y;
@@ -88,11 +98,14 @@ function drawDial(flow: Flow, list: Tag, dial: RunSheetDocument["dials"][number]
   return y - flow.y;
 }
 
-function drawPaceAndAngles(flow: Flow, { pace, drawings }: RunSheetDocument): void {
+function drawPaceAndAngles(flow: Flow, sheet: RunSheetDocument): void {
+  const { pace, drawings } = sheet;
   drawHeading(flow, "Pace and gun");
   const top = flow.y;
   const words = layText(flow.faces, [run(pace.length, "text", 11, GREY.words)], CELL - 12);
-  const seconds = layText(flow.faces, [run(pace.seconds, "heavy", 46)], CELL - 12, { leading: 1.05 });
+  const seconds = layText(flow.faces, [run(pace.seconds, "heavy", 46 * scaleOf(sheet))], CELL - 12, {
+    leading: 1.05,
+  });
   putBlock(flow, flow.root, "P", words, LEFT, top);
   putBlock(flow, flow.root, "P", seconds, LEFT, top + words.height);
   drawings.forEach((drawing, i) => drawGun(flow, drawing, LEFT + (i + 1) * CELL, top));

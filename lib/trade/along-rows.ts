@@ -26,6 +26,8 @@ export function alongRows(query: WindowQuery, quantity: AlongFeed): (feedMPerMin
   const rows = windowLines(query).flatMap((line) => endsOf(line, quantity));
   const low = Math.min(...rows.map(({ feed }) => feed[0]));
   const high = Math.max(...rows.map(({ feed }) => feed[1]));
+  // A mirror holds no more than what stands before it.
+  const blend = Math.min(BLEND_M_PER_MIN, (high - low) / 2);
   // Beyond the outermost ends the curve goes on as its mirror image, so that an end keeps its printed value.
   const mirrored = (feed: number): number => {
     const end = Math.max(low, Math.min(high, feed));
@@ -35,7 +37,7 @@ export function alongRows(query: WindowQuery, quantity: AlongFeed): (feedMPerMin
   return (feedMPerMin) => {
     if (!rows.some(({ feed: [from, to] }) => feedMPerMin >= from && feedMPerMin <= to)) return null;
     let sum = 0;
-    for (let i = -HALF; i <= HALF; i += 1) sum += mirrored(feedMPerMin + (i / HALF) * BLEND_M_PER_MIN);
+    for (let i = -HALF; i <= HALF; i += 1) sum += mirrored(feedMPerMin + (i / HALF) * blend);
     return sum / (2 * HALF + 1);
   };
 }
