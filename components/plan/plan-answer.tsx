@@ -95,7 +95,7 @@ function Planned({
       <div className={styles.actions}>
         {onStart && (
           <form action={onStart.bind(null, query)}>
-            <Button type="submit" tone="main" size="large">
+            <Button type="submit" size="large" className={styles.start}>
               <Flame size={22} aria-hidden="true" /> Start a bead from this plan
             </Button>
           </form>

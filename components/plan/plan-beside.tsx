@@ -2,6 +2,7 @@
 
 import { useMemo, useState, type ReactNode } from "react";
 import { page, Panel } from "@/components/ui";
+import type { Source } from "@/lib/base";
 import {
   compare,
   givenText,
@@ -16,7 +17,7 @@ import {
   type PlanAsk,
   type Variant,
 } from "@/lib/plan";
-import { answerWord, showReading, sourceDoubt, spanText, valueInText } from "@/lib/setup";
+import { answerWord, showReading, sourceDoubt, valueInText } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./plan.module.css";
 
@@ -73,17 +74,18 @@ function Grounds({ ask, units }: Asked) {
             <strong>
               {label} {value}
             </strong>
-            : {knobReason(knob)}; turn it between {range}.{" "}
-            <span className={page.note}>
-              {knob.source.document}
-              {doubt ? ` (${doubt})` : ""}
-            </span>
+            : {knobReason(knob)}; turn it from {range}.{" "}
+            <span className={page.note}>{[documentOf(knob.source), doubt].filter(Boolean).join("; ")}</span>
           </li>
         );
       })}
     </ul>
   );
 }
+
+/** What rests on no document says so by its doubt. */
+const documentOf = ({ document, confidence }: Source): string =>
+  confidence === "own-estimate" || confidence === "common-practice" ? "" : document;
 
 function Plates({ ask, units }: Asked) {
   const range = useMemo(() => plateRange(ask), [ask]);
@@ -117,13 +119,23 @@ function Legs({ ask, units }: Asked) {
           <tr key={travelMmPerMin}>
             <td>{show("travelSpeedMmPerMin", travelMmPerMin)}</td>
             <td>{secondsFor25mm(travelMmPerMin).toFixed(1)} s</td>
-            <td>{spanText(show("targetLegMm", leg.low), show("targetLegMm", leg.high))}</td>
+            <td>{legText(leg, units)}</td>
           </tr>
         ))}
       </tbody>
     </table>
   );
 }
+
+/** With as many places as its error deserves. */
+function legText(
+  { value, low, high }: ReturnType<typeof legsAtPaces>[number]["leg"],
+  units: UnitPreferences,
+) {
+  const said = givenText({ code: "leg", value, low, high, unit: "mm", source: noSource }, units);
+  return said.range ?? said.value;
+}
+const noSource: Source = { document: "", confidence: "derived" };
 
 function Compared({ ask, units, onTake }: Props) {
   const tables = useMemo(() => compare(ask), [ask]);

@@ -49,14 +49,14 @@ export function PlanDesk({
             <ExtraFields ask={ask} units={units} onChange={change} />
           </SetupFields>
         </Panel>
+        <a className={styles.jump} href="#plan">
+          To the plan
+        </a>
       </div>
       <div className={styles.answer} id="plan" tabIndex={-1}>
         <PlanAnswer ask={dialled} units={units} onStart={onStart} onTake={change} />
         <PlanBeside ask={dialled} units={units} onTake={change} />
       </div>
-      <a className={styles.jump} href="#plan">
-        To the plan
-      </a>
     </div>
   );
 }

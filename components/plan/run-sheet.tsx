@@ -26,7 +26,7 @@ export function RunSheet({ sheet }: { sheet: RunSheetDocument }) {
               <dt>{label}</dt>
               <dd className={styles.value}>{values[0]}</dd>
               {values[1] && <dd className={styles.other}>{values[1]}</dd>}
-              <dd className={styles.range}>turn between {range}</dd>
+              <dd className={styles.range}>from {range}</dd>
               <dd className={styles.why}>{why}</dd>
             </div>
           ))}

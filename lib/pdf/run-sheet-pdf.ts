@@ -85,7 +85,7 @@ function drawDial(
     ["Lbl", lay(dial.label, "text", 10, GREY.words)],
     ["LBody", lay(value, "heavy", 27 * scale)],
     ...(other === undefined ? [] : [["LBody", lay(other, "strong", 11)] as const]),
-    ["LBody", lay(`turn between ${dial.range}`, "strong", 9.5)],
+    ["LBody", lay(`from ${dial.range}`, "strong", 9.5)],
     ["LBody", lay(dial.why, "text", 8 * scale, GREY.words)],
   ] as const;
   const item = openTag(flow, list, "LI");

@@ -9,6 +9,7 @@ import {
 } from "@/lib/plan";
 import { findingSentence, showReading, sourceDoubt, type RunSetup } from "@/lib/setup";
 import { isFillet } from "@/lib/trade";
+import { MM_PER_INCH } from "@/lib/base";
 import { otherUnits, type UnitPreferences } from "@/lib/units";
 import { cautionLines } from "./caution-lines";
 import { travelDrawing, workDrawing, type GunDrawing } from "./gun-drawings";
@@ -82,7 +83,7 @@ export function runSheet(plan: Plan, ask: PlanAsk, units: UnitPreferences): RunS
 
 function dialOf(knob: Plan["knobs"][number], units: UnitPreferences): RunDial {
   const { label, value, range } = knobText(knob, units);
-  const other = knobText(knob, otherUnits(units)).value;
+  const other = knobText(onTape(knob), otherUnits(units)).value;
   const doubt = sourceDoubt(knob.source);
   return {
     label,
@@ -91,6 +92,11 @@ function dialOf(knob: Plan["knobs"][number], units: UnitPreferences): RunDial {
     why: `${knobReason(knob)}${doubt ? ` (${doubt})` : ""}`,
   };
 }
+
+/** A distance in the other units as a tape reads it: to a sixteenth, or half a millimetre. */
+const onTape = (knob: Plan["knobs"][number]): Plan["knobs"][number] =>
+  knob.field === "ctwdMm" ? { ...knob, value: Math.round(knob.value / SIXTEENTH) * SIXTEENTH } : knob;
+const SIXTEENTH = MM_PER_INCH / 16;
 
 function paceOf({ travelSpeedMmPerMin }: RunSetup, units: UnitPreferences): RunPace {
   const seconds = secondsFor25mm(travelSpeedMmPerMin!);

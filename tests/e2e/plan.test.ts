@@ -51,7 +51,7 @@ describe("planning a run", () => {
     await plan.getByText("Still to say").waitFor();
     await page.getByLabel("Electrode class").selectOption("E71T-11");
     await page.getByLabel(/^Diameter/).fill("0.9");
-    await page.getByLabel("Joint").selectOption({ label: "T-joint" });
+    await page.getByLabel("Joint", { exact: true }).selectOption({ label: "T-joint" });
     await page.getByText("Horizontal", { exact: true }).click();
     await page.getByLabel(/^Thickness/).fill("6");
     await page.getByText("120 V", { exact: true }).click();
