@@ -52,9 +52,9 @@ describe("planning a run", () => {
     await page.getByLabel("Electrode class").selectOption("E71T-11");
     await page.getByLabel(/^Diameter/).fill("0.9");
     await page.getByLabel("Joint", { exact: true }).selectOption({ label: "T-joint" });
-    await page.getByText("Horizontal", { exact: true }).click();
+    await page.getByRole("radio", { name: "Horizontal", exact: true }).check();
     await page.getByLabel(/^Thickness/).fill("6");
-    await page.getByText("120 V", { exact: true }).click();
+    await page.getByRole("radio", { name: "120 V", exact: true }).check();
     await plan.getByText("No plan for this").waitFor();
     await plan.scrollIntoViewIfNeeded();
     await shoot(page, `plan-refused-${name}`);
