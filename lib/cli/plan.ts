@@ -7,7 +7,7 @@ const use = `Plans one run before the arc: where to start each dial, how far it 
   npm run -s plan -- --schema     the JSON Schema of a case
 
 Lengths are in millimetres (1 in = 25.4). What the class settles by itself (polarity, most gases) may be left out.
-"dials": "inch" rounds to inch dials. For example, a T-joint in 6 mm plate on a 120 V socket:
+"dials": "inch" rounds to inch dials; "steel" with its certificate adds carbon equivalents, preheat and cooling time. For example, a T-joint in 6 mm plate on a 120 V socket:
 
   {"electrodeClass": "E71T-11", "electrodeDiameterMm": 0.9, "joint": "tee", "position": "horizontal",
    "thicknessMm": 6, "inputPower": "120V"}

@@ -1,4 +1,5 @@
 import type { Source } from "@/lib/base";
+import { procedureNumbers, type ProcedureNumbers } from "@/lib/procedure";
 import { findingSentence, showReading, type RunSetup } from "@/lib/setup";
 import { inch, metric, type UnitPreferences } from "@/lib/units";
 import type { PlanAsk } from "./ask";
@@ -21,6 +22,8 @@ export interface PlanAnswer {
   /** null: there is none; `refusals` say why. */
   readonly plan: AnsweredPlan | null;
   readonly refusals: readonly Refusal[];
+  /** Carbon equivalents, preheat and cooling time of the steel for this run; null without a steel or a plan. */
+  readonly procedure: ProcedureNumbers | null;
   /** What would make it go; empty where it goes. */
   readonly ways: readonly { readonly code: string; readonly ask: PlanAsk; readonly sentence: string }[];
   /** The plates this wire and input carry; null where too little is known to say. */
@@ -55,6 +58,7 @@ export function planAnswer(ask: PlanAsk): PlanAnswer {
   return {
     plan: planned.ok ? answered(planned.value, units) : null,
     refusals,
+    procedure: planned.ok ? procedureOf(planned.value, ask) : null,
     ways:
       planned.ok || tooLittle
         ? []
@@ -70,6 +74,13 @@ export function planAnswer(ask: PlanAsk): PlanAnswer {
       wires: compared.wires.map((one) => variantOf(one, units)),
     },
   };
+}
+
+function procedureOf({ setup, gives }: Plan, { steel }: PlanAsk): ProcedureNumbers | null {
+  const heat = gives.find(({ code }) => code === "heat-input");
+  if (steel === null || heat === undefined || setup.baseMetal === "stainless") return null;
+  const run = { heatKJPerMm: heat.value, thicknessMm: setup.thicknessMm!, joint: setup.joint! };
+  return procedureNumbers(steel, run);
 }
 
 const refusalOf = (issue: PlanIssue, units: UnitPreferences): Refusal => ({

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SteelSchema } from "@/lib/procedure";
 import { emptyRunSetup, RunSetupSchema, setupFields, type RunSetup, type SetupField } from "@/lib/setup";
 
 /** The fields of a set-up by which a plan is asked for, in the order of the form. */
@@ -36,6 +37,8 @@ export const PlanAskSchema = z.object({
   padWidthMm: z.number().positive().max(2000).nullable().default(null),
   /** Between the two faces of a groove. */
   grooveAngleDeg: z.number().min(0).max(120).nullable().default(null),
+  /** The steel by its certificate: for carbon equivalents, preheat and cooling time. */
+  steel: SteelSchema.nullable().default(null),
   /** Whose dials: what is proposed is rounded to what can be set there. */
   dials: z.enum(["metric", "inch"]).default("metric"),
 });

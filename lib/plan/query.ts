@@ -1,10 +1,13 @@
 import { emptyPlanAsk, PlanAskSchema, type PlanAsk } from "./ask";
 
+/** Whoever looks has their own dials, and a certificate is for machines. */
+const notInAddress: readonly string[] = ["dials", "steel"];
+
 /** The ask as the part of an address behind "?"; what is open is left out. SI units, names of the fields. */
 export function planQuery(ask: PlanAsk): string {
   const params = new URLSearchParams();
   for (const [name, value] of Object.entries(ask)) {
-    if (name !== "dials" && value !== null) params.set(name, String(value));
+    if (!notInAddress.includes(name) && value !== null) params.set(name, String(value));
   }
   return params.toString();
 }
@@ -13,7 +16,7 @@ export function planQuery(ask: PlanAsk): string {
 export function readPlanQuery(params: URLSearchParams): PlanAsk {
   const known = Object.keys(emptyPlanAsk).flatMap((name) => {
     const text = params.get(name);
-    if (text === null || name === "dials") return [];
+    if (text === null || notInAddress.includes(name)) return [];
     const number = Number(text);
     const readings = [text, ...(text.trim() !== "" && Number.isFinite(number) ? [number] : [])];
     const read = readings.find((value) => PlanAskSchema.safeParse({ [name]: value }).success);
