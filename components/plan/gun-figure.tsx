@@ -2,7 +2,7 @@ import type { GunDrawing } from "@/lib/report";
 import styles from "./run-sheet.module.css";
 
 /** An angle of the gun, drawn. */
-export function GunFigure({ drawing: { title, angle, strokes } }: { drawing: GunDrawing }) {
+export function GunFigure({ drawing: { title, angle, strokes, labels = [] } }: { drawing: GunDrawing }) {
   return (
     <figure className={styles.figure}>
       <svg viewBox="0 0 100 100" role="img" aria-label={`${title} ${angle}`}>
@@ -14,6 +14,11 @@ export function GunFigure({ drawing: { title, angle, strokes } }: { drawing: Gun
             <polyline key={i} points={at} className={styles[kind]} />
           );
         })}
+        {labels.map(({ at: [x, y], text }) => (
+          <text key={text} x={x} y={y} className={styles.number}>
+            {text}
+          </text>
+        ))}
       </svg>
       <figcaption>
         {title} <strong>{angle}</strong>

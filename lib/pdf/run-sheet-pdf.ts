@@ -1,7 +1,17 @@
 import type { GunDrawing, RunSheetDocument } from "@/lib/report";
 import { collect } from "./collect";
 import { openFaces } from "./faces";
-import { asTag, drawHeading, drawRule, flowText, openTag, putBlock, type Flow, type Tag } from "./flow";
+import {
+  asTag,
+  drawBlock,
+  drawHeading,
+  drawRule,
+  flowText,
+  openTag,
+  putBlock,
+  type Flow,
+  type Tag,
+} from "./flow";
 import { layText, run } from "./lay-text";
 import { openDocument } from "./open-document";
 import { BODY_WIDTH, GREY, LEFT, RULE } from "./page";
@@ -108,11 +118,18 @@ function drawPaceAndAngles(flow: Flow, sheet: RunSheetDocument): void {
   });
   putBlock(flow, flow.root, "P", words, LEFT, top);
   putBlock(flow, flow.root, "P", seconds, LEFT, top + words.height);
-  drawings.forEach((drawing, i) => drawGun(flow, drawing, LEFT + (i + 1) * CELL, top));
+  const each = (BODY_WIDTH - CELL) / Math.max(2, drawings.length);
+  drawings.forEach((drawing, i) => drawGun(flow, drawing, LEFT + CELL + i * each, top, each));
   flow.y = top + DRAWING + 22;
 }
 
-function drawGun(flow: Flow, { title, angle, strokes }: GunDrawing, x: number, y: number): void {
+function drawGun(
+  flow: Flow,
+  { title, angle, strokes, labels = [] }: GunDrawing,
+  x: number,
+  y: number,
+  width: number,
+): void {
   const scale = DRAWING / 100;
   asTag(
     flow,
@@ -127,15 +144,22 @@ function drawGun(flow: Flow, { title, angle, strokes }: GunDrawing, x: number, y
         if (kind === "plate") flow.doc.fill(GREY.rule);
         else {
           if (kind === "square") flow.doc.dash(4, { space: 3 });
-          flow.doc.lineWidth(kind === "gun" ? 7 : 1.4).stroke();
+          flow.doc.lineWidth(kind === "gun" ? 7 : kind === "pass" ? 0.8 : 1.4).stroke();
         }
       }
       flow.doc.undash();
+      for (const { at, text } of labels) drawNumber(flow, text, x + at[0] * scale, y + at[1] * scale);
     },
     `${title} ${angle}`,
   );
-  const block = layText(flow.faces, [run(`${title} `, "text", 10), run(angle, "heavy", 14)], CELL - 8);
+  const block = layText(flow.faces, [run(`${title} `, "text", 10), run(angle, "heavy", 14)], width - 8);
   putBlock(flow, flow.root, "P", block, x, y + DRAWING + 2);
+}
+
+/** The number of a pass, about its middle. */
+function drawNumber(flow: Flow, text: string, x: number, y: number): void {
+  const block = layText(flow.faces, [run(text, "heavy", 7)], 20);
+  drawBlock(flow, block, x - 2, y - block.height / 2);
 }
 
 /** What comes of it in two columns. */

@@ -1,6 +1,7 @@
 import { ok, type Result, type Source } from "@/lib/base";
 import {
   checkSetup,
+  currentAt,
   electrodeOf,
   HAND_TRAVEL,
   isPositionOut,
@@ -8,12 +9,13 @@ import {
   type RunSetup,
   type SetupFinding,
 } from "@/lib/setup";
-import { commonPractice, remark } from "@/lib/trade";
+import { commonPractice, ownEstimate, remark } from "@/lib/trade";
 import type { PlanAsk } from "./ask";
 import type { FeedBounds } from "./bounds";
 import type { Chosen } from "./choose";
 import { draftRun } from "./draft-run";
 import { givesOf, type Given } from "./gives";
+import { inputPowerKw } from "./input-power";
 import type { PlanIssue } from "./issues";
 import { knobsOf, type Knob } from "./knobs";
 import { handLimits, type Groove, type Size } from "./size";
@@ -26,6 +28,7 @@ export const limitCodes = [
   "pace-fast",
   "pace-unusual",
   "limited-passes",
+  "ask-the-machine",
 ] as const;
 export type LimitCode = (typeof limitCodes)[number];
 
@@ -110,7 +113,16 @@ function limitsOf(chosen: Chosen, bounds: FeedBounds, size: Size): readonly Limi
     ...(passes > FEW && electrodeOf(setup)!.passes === "limited"
       ? [limit("limited-passes", electrodeOf(setup)!.source, { passes, electrode: electrodeOf(setup)!.id })]
       : []),
+    ...beyondKnownPower(chosen),
   ];
+}
+
+/** Twice the volts carry about twice the power at the same fuse: beyond that the machine's own plate is asked. */
+function beyondKnownPower({ setup }: Chosen): readonly Limit[] {
+  const known = setup.inputPower === "230V" ? inputPowerKw("120V") : null;
+  const kW = (setup.volts! * currentAt(setup)!.amps) / 1000;
+  if (known === null || kW <= 2 * known.value) return [];
+  return [{ code: "ask-the-machine", data: { kW, knownKw: 2 * known.value }, source: ownEstimate }];
 }
 
 const outSource = remark(commonPractice, "feed, volts and amps 30 to 40 % down from flat");

@@ -84,6 +84,8 @@ const limitSentences: Readonly<Record<LimitCode, (w: Words) => string>> = {
     `This size wants a faster hand than ${w.show("fastMmPerMin", "travelSpeedMmPerMin")}: expect a larger bead, or take a smaller wire.`,
   "pace-unusual": (w) =>
     `The pace lies outside the usual ${spanText(w.show("low", "travelSpeedMmPerMin"), w.show("high", "travelSpeedMmPerMin"))} of a hand: try it on scrap.`,
+  "ask-the-machine": (w) =>
+    `The arc takes about ${w.number("kW").toFixed(1)} kW, more than twice what 120 V holds: see on the machine's plate whether it gives that on 230 V, and how long.`,
   "limited-passes": (w) =>
     `${w.text("electrode")} is meant for a few passes on thin plate and this takes ${w.text("passes")}: ask its data sheet.`,
 };

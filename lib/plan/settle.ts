@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from "@/lib/base";
-import { isFillet, isSlagProcess } from "@/lib/trade";
+import { electrodeClassesNamed, isFillet, isSlagProcess } from "@/lib/trade";
 import { bisectingAngleDeg, electrodeOf, type RunSetup, type SetupField } from "@/lib/setup";
 import { setupOfAsk, type PlanAsk } from "./ask";
 import { objections } from "./gate";
@@ -18,6 +18,9 @@ export function settle(ask: PlanAsk): Result<RunSetup, PlanIssue> {
   const open = needed.filter((field) => setup[field] === null);
   if (open.length > 0) return fail(...open.map((field) => fieldNeeded(field)));
   const electrode = electrodeOf(setup);
+  // Wire and rod of one name: the process says which.
+  if (electrodeClassesNamed(setup.electrodeClass!, setup.process).length > 1)
+    return fail(fieldNeeded("process"));
   if (electrode === null) return fail(planIssue("class-not-known", "electrodeClass"));
   if (electrode.process === "SMAW" || electrode.process === "GTAW")
     return fail(planIssue("process-not-planned", "process", { process: electrode.process }));

@@ -3,12 +3,13 @@ export interface GunDrawing {
   readonly title: string;
   readonly angle: string;
   readonly strokes: readonly Stroke[];
+  readonly labels?: readonly { readonly at: readonly [x: number, y: number]; readonly text: string }[];
 }
 
 export interface Stroke {
   readonly points: readonly (readonly [x: number, y: number])[];
-  /** "plate" is filled, "gun" is heavy, "square" dashed, "arc" fine, "way" the direction of travel. */
-  readonly kind: "plate" | "gun" | "square" | "arc" | "way";
+  /** "plate" is filled, "gun" is heavy, "square" dashed, "arc" fine, "way" the direction of travel, "pass" a pass. */
+  readonly kind: "plate" | "gun" | "square" | "arc" | "way" | "pass";
 }
 
 const GUN = 58;

@@ -12,6 +12,7 @@ import { isFillet } from "@/lib/trade";
 import { MM_PER_INCH } from "@/lib/base";
 import { otherUnits, type UnitPreferences } from "@/lib/units";
 import { cautionLines } from "./caution-lines";
+import { fillDrawing } from "./fill-drawing";
 import { travelDrawing, workDrawing, type GunDrawing } from "./gun-drawings";
 import { setupLine, setupRows, type LabelledRow } from "./setup-rows";
 
@@ -71,7 +72,7 @@ export function runSheet(plan: Plan, ask: PlanAsk, units: UnitPreferences): RunS
     fixed: setupRows({ ...setup, gasFlowLPerMin: null }, units).filter(({ label }) => once.includes(label)),
     dials: plan.knobs.map((knob) => dialOf(knob, units)),
     pace: paceOf(setup, units),
-    drawings: drawingsOf(setup),
+    drawings: [...drawingsOf(setup), ...(fillDrawing(plan) === null ? [] : [fillDrawing(plan)!])],
     gives: [...givesFor(ask, units), ...plan.gives.map((one) => givenText(one, units))],
     limits: [
       ...plan.limits.map((limit) => limitSentence(limit, units)),

@@ -130,6 +130,18 @@ describe("planning a run", () => {
     expect(none.status()).toBe(422);
   });
 
+  it("a groove in passes, drawn in their order to scale", async () => {
+    const page = await open(
+      phone,
+      "/plan/sheet?electrodeClass=E71T-1M&electrodeDiameterMm=1.2&gas=75Ar-25CO2&joint=groove-backed&position=flat&thicknessMm=12",
+    );
+    await page.getByText("Order of the passes, to scale").waitFor();
+    expect(await page.locator("svg text").allTextContents()).toEqual(["1", "2", "3", "4"]);
+    await page.getByText("Order of the passes, to scale").scrollIntoViewIfNeeded();
+    await shoot(page, "run-sheet-groove-phone");
+    expect(await axe(page)).toEqual([]);
+  });
+
   it("the API says what the page says", async () => {
     const page = await open(desktop, "/plan");
     const answer = await page.request.post(`${server.url}/api/plan`, {

@@ -59,6 +59,14 @@ describe.each([
     expect(words.filter((one) => !text.includes(without(one)))).toEqual([]);
     expect(pages[0]!.tags).toContain("H1");
     expect(pages[0]!.tags.filter((tag) => tag === "Figure")).toHaveLength(sheet.drawings.length);
+    const items = pages[0]!.items.filter((item) => item.text.trim() !== "");
+    const over = items.flatMap((a, i) =>
+      items
+        .slice(i + 1)
+        .filter((b) => Math.abs(a.y - b.y) < 5 && a.x < b.x + b.width - 1 && b.x < a.x + a.width - 1)
+        .map((b) => `${a.text} | ${b.text}`),
+    );
+    expect(over).toEqual([]);
     for (const { x, y, width } of pages[0]!.items) {
       expect(x).toBeGreaterThanOrEqual(30);
       expect(x + width).toBeLessThanOrEqual(565);

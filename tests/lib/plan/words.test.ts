@@ -55,6 +55,8 @@ describe("words", () => {
         low: 200,
         high: 500,
         electrode: "E71T-11",
+        kW: 6.8,
+        knownKw: 5.3,
       };
       for (const units of [metric, inch]) whole(limitSentence({ code, data, source: ownEstimate }, units));
     }
@@ -136,6 +138,25 @@ describe("a dial", () => {
     expect(dialled({ dials: "metric" }, "wireFeedMPerMin", 7.13)).toBe(7.1);
     expect(dialled({ dials: "inch" }, "wireFeedMPerMin", 7.13) / 0.0254).toBeCloseTo(280, 9);
   });
+});
+
+it("asks whether a name means wire or rod, and says when a 230 V machine has to be asked", () => {
+  const ask = PlanAskSchema.parse({
+    electrodeClass: "ER70S-6",
+    electrodeDiameterMm: 0.9,
+    joint: "lap",
+    position: "flat",
+    thicknessMm: 2,
+  });
+  const asked = planRun(ask);
+  expect(asked.ok ? [] : asked.issues).toMatchObject([{ code: "field-needed", path: ["process"] }]);
+  const large: Partial<PlanAsk> = { electrodeClass: "E71T-1C", electrodeDiameterMm: 1.2, thicknessMm: 8 };
+  const limitsOn = (inputPower: PlanAsk["inputPower"]) => {
+    const planned = planRun({ ...ask, ...large, inputPower });
+    return planned.ok ? planned.value.limits.map(({ code }) => code) : ["none"];
+  };
+  expect(limitsOn("230V")).toContain("ask-the-machine");
+  expect(limitsOn("400V-3ph")).not.toContain("ask-the-machine");
 });
 
 it("asks for what is needed, and only for that", () => {
