@@ -66,39 +66,14 @@ function padPasses(widthMm: number, stepMm: number, beads: number): readonly Pas
 export function fillDrawing(plan: Plan): GunDrawing | null {
   const outlines = outlinesOf(plan);
   if (outlines.length < 2) return null;
-  const all = outlines.flat();
-  const [left, right] = [Math.min(...all.map(([x]) => x)), Math.max(...all.map(([x]) => x))];
-  const top = Math.max(...all.map(([, y]) => y));
-  const scale = Math.min(84 / (right - left), 74 / top);
-  const at = ([x, y]: Point): Point => [8 + (x - left) * scale, 78 - y * scale];
-  const plate: readonly Stroke[] =
-    plan.setup.joint !== null && isFillet(plan.setup.joint)
-      ? [
-          {
-            kind: "plate",
-            points: [
-              [2, 2],
-              [8, 2],
-              [8, 78],
-              [2, 78],
-            ],
-          },
-        ]
-      : [];
+  const at = fitted(outlines.flat());
+  const { joint } = plan.setup;
   return {
     title: "Order of the passes, to scale",
     angle: String(outlines.length),
     strokes: [
-      {
-        kind: "plate",
-        points: [
-          [2, 78],
-          [98, 78],
-          [98, 86],
-          [2, 86],
-        ],
-      },
-      ...plate,
+      block(2, 78, 98, 86),
+      ...(joint !== null && isFillet(joint) ? [block(2, 2, 8, 78)] : []),
       ...outlines.map((outline): Stroke => ({ kind: "pass", points: [...outline, outline[0]!].map(at) })),
     ],
     labels:
@@ -107,6 +82,23 @@ export function fillDrawing(plan: Plan): GunDrawing | null {
         : outlines.map((outline, i) => ({ at: at(middleOf(outline)), text: String(i + 1) })),
   };
 }
+
+/** From millimetres into the square, above the plate. */
+function fitted(points: readonly Point[]): (point: Point) => Point {
+  const [left, right] = [Math.min(...points.map(([x]) => x)), Math.max(...points.map(([x]) => x))];
+  const scale = Math.min(84 / (right - left), 74 / Math.max(...points.map(([, y]) => y)));
+  return ([x, y]) => [8 + (x - left) * scale, 78 - y * scale];
+}
+
+const block = (left: number, top: number, right: number, bottom: number): Stroke => ({
+  kind: "plate",
+  points: [
+    [left, top],
+    [right, top],
+    [right, bottom],
+    [left, bottom],
+  ],
+});
 
 /** More numbers than that lie on top of each other. */
 const MOST_NUMBERED = 10;
