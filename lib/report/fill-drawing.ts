@@ -2,9 +2,9 @@ import type { Plan } from "@/lib/plan";
 import { isFillet } from "@/lib/trade";
 import type { GunDrawing, Stroke } from "./gun-drawings";
 
-type Point = readonly [x: number, y: number];
+type Corner = readonly [x: number, y: number];
 /** One pass as it lies in the section, mm, y up from the lower plate; corners in their order. */
-export type PassOutline = readonly Point[];
+export type PassOutline = readonly Corner[];
 
 /**
  * The passes of a fillet, each with the same share of the metal: one in the root, then layers of one more each, laid from
@@ -17,10 +17,10 @@ export function filletPasses(legMm: number, passes: number): readonly PassOutlin
     const many = Math.min(layer, passes - outlines.length);
     const after = legMm * Math.sqrt((outlines.length + many) / passes);
     // Cut in equal parts, the strip between two parallel faces falls into equal areas.
-    const on = (leg: number, share: number): Point => [leg * (1 - share), leg * share];
+    const on = (leg: number, share: number): Corner => [leg * (1 - share), leg * share];
     for (let i = 0; i < many; i += 1) {
       const [from, to] = [i / many, (i + 1) / many];
-      const inner: readonly Point[] = before === 0 ? [[0, 0]] : [on(before, to), on(before, from)];
+      const inner: readonly Corner[] = before === 0 ? [[0, 0]] : [on(before, to), on(before, from)];
       outlines.push([on(after, from), on(after, to), ...inner]);
     }
   }
@@ -55,7 +55,7 @@ export function groovePasses(
 /** Beads beside each other, each a flat parabola that lies on the one before, mm. */
 function padPasses(widthMm: number, stepMm: number, beads: number): readonly PassOutline[] {
   return Array.from({ length: beads }, (_, i): PassOutline =>
-    Array.from({ length: 13 }, (_, k): Point => {
+    Array.from({ length: 13 }, (_, k): Corner => {
       const across = k / 12;
       return [i * stepMm + across * widthMm, 4 * 0.3 * widthMm * across * (1 - across)];
     }),
@@ -84,7 +84,7 @@ export function fillDrawing(plan: Plan): GunDrawing | null {
 }
 
 /** From millimetres into the square, above the plate. */
-function fitted(points: readonly Point[]): (point: Point) => Point {
+function fitted(points: readonly Corner[]): (point: Corner) => Corner {
   const [left, right] = [Math.min(...points.map(([x]) => x)), Math.max(...points.map(([x]) => x))];
   const scale = Math.min(84 / (right - left), 74 / Math.max(...points.map(([, y]) => y)));
   return ([x, y]) => [8 + (x - left) * scale, 78 - y * scale];
@@ -103,7 +103,7 @@ const block = (left: number, top: number, right: number, bottom: number): Stroke
 /** More numbers than that lie on top of each other. */
 const MOST_NUMBERED = 10;
 
-const middleOf = (outline: PassOutline): Point => [
+const middleOf = (outline: PassOutline): Corner => [
   outline.reduce((sum, [x]) => sum + x, 0) / outline.length,
   outline.reduce((sum, [, y]) => sum + y, 0) / outline.length,
 ];
