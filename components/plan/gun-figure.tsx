@@ -15,7 +15,7 @@ export function GunFigure({ drawing: { title, angle, strokes, labels = [] } }: {
           );
         })}
         {labels.map(({ at: [x, y], text }) => (
-          <text key={text} x={x} y={y} className={styles.number}>
+          <text key={text} transform={`translate(${x} ${y}) scale(0.55)`} className={styles.number}>
             {text}
           </text>
         ))}
