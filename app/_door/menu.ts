@@ -11,6 +11,7 @@ interface Place extends MenuPlace {
 /** Every page that the menu leads to. */
 const places: readonly Place[] = [
   { href: "/", name: "Beads", deed: "bead.read", sight: { short: "Beads", icon: "beads" } },
+  { href: "/plan", name: "Plan a run", deed: "bead.read", sight: { short: "Plan", icon: "plan" } },
   {
     href: "/groups",
     name: "Groups and exercises",
@@ -34,12 +35,7 @@ const places: readonly Place[] = [
     deed: "bead.read",
     sight: { short: "Atlas", icon: "atlas" },
   },
-  {
-    href: "/strip",
-    name: "Scale strip to print",
-    deed: "bead.read",
-    sight: { short: "Strip", icon: "strip" },
-  },
+  { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },
   { href: "/people", name: "People", deed: "people.read" },
@@ -50,10 +46,10 @@ const places: readonly Place[] = [
 
 /** What each role comes back to every day, in the order of use: at most four. */
 const inSight: Readonly<Record<Role, readonly string[]>> = {
-  owner: ["/", "/groups", "/trends", "/jobs"],
+  owner: ["/", "/plan", "/groups", "/trends"],
   instructor: ["/", "/feedback", "/groups", "/trends"],
   inspector: ["/", "/jobs", "/trends", "/criteria"],
-  welder: ["/", "/trends", "/atlas", "/strip"],
+  welder: ["/", "/plan", "/trends", "/atlas"],
 };
 
 export interface MenuPlaces {

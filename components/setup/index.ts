@@ -1,3 +1,4 @@
 export { SavedSetups } from "./saved-setups";
+export { SetupFields } from "./setup-fields";
 export { SetupForm } from "./setup-form";
 export { useTyped } from "./use-typed";

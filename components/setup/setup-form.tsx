@@ -2,27 +2,20 @@
 
 import { Fragment, useId, useMemo, type ReactNode } from "react";
 import {
-  fieldRow,
   formLines,
   setupParts,
   windowFor,
-  type ChoiceField as ChoiceName,
-  type NumberField,
   type RunSetup,
-  type SetupField,
   type SetupFinding,
   type SetupPart,
 } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import { isAsked } from "./asked";
-import { ChoiceField } from "./choice-field";
-import { ClassField } from "./class-field";
 import styles from "./fields.module.css";
 import { FindingsSummary } from "./findings-summary";
 import { Group, GroupNav } from "./group";
 import { FormContext, useForm } from "./form-context";
-import { QuantityField } from "./quantity-field";
-import { SelectField } from "./select-field";
+import { Line } from "./line";
 import { TimedSpeed } from "./timed-speed";
 import { UsualOffers } from "./usual-offers";
 
@@ -32,9 +25,6 @@ export interface SetupFormProps {
   readonly units: UnitPreferences;
   readonly findings: readonly SetupFinding[];
 }
-
-const WIRE_SIZES = [0.8, 0.9, 1.2, 1.6];
-const ROD_SIZES = [2.4, 3.2, 4];
 
 /** How the bead was run. Everything may stay unknown; what the check finds stands at its field and on top. */
 export function SetupForm({ setup, onChange, units, findings }: SetupFormProps) {
@@ -82,28 +72,4 @@ function Part({ name }: { name: SetupPart }) {
       ))}
     </Group>
   );
-}
-
-/** Keys take a line of their own, whatever is typed or picked from a list stands side by side. */
-function Line({ fields }: { fields: readonly SetupField[] }) {
-  const [first] = fields;
-  if (first === undefined) return null;
-  const controls = fields.map((field) => <Control key={field} field={field} />);
-  return fieldRow(first).control === "keys" ? controls : <div className={styles.grid}>{controls}</div>;
-}
-
-function Control({ field }: { field: SetupField }) {
-  const { process } = useForm().setup;
-  const rods = process === "SMAW" || process === "GTAW";
-  const sizes = field === "electrodeDiameterMm" ? { quick: rods ? ROD_SIZES : WIRE_SIZES } : {};
-  switch (fieldRow(field).control) {
-    case "keys":
-      return <ChoiceField name={field as ChoiceName} />;
-    case "list":
-      return <SelectField name={field as ChoiceName} />;
-    case "class":
-      return <ClassField />;
-    case "number":
-      return <QuantityField name={field as NumberField} {...sizes} />;
-  }
 }

@@ -4,8 +4,8 @@ import {
   ClipboardCheck,
   GraduationCap,
   MessageSquareText,
-  Ruler,
   Scale,
+  Target,
   type LucideIcon,
 } from "lucide-react";
 import type { SVGProps } from "react";
@@ -37,6 +37,6 @@ export const wayIcons = {
   criteria: Scale,
   trends: ChartNoAxesColumn,
   atlas: BookOpen,
-  strip: Ruler,
+  plan: Target,
 } as const satisfies Readonly<Record<string, LucideIcon | typeof Bead>>;
 export type WayIcon = keyof typeof wayIcons;

@@ -22,6 +22,18 @@ export function passAreaMm2({ wire, feedMPerMin, travelMmPerMin }: FilletRun): R
   return ranged(depositAreaMm2(deposit, travelMmPerMin / 60), deposit.areaRelativeError);
 }
 
+/** Travel, mm/min, that leaves a cross-section (mm²) at a feed (m/min). null unless both are positive. */
+export function travelForArea(wire: Wire, feedMPerMin: number, areaMm2: number): Ranged | null {
+  if (!(areaMm2 > 0) || !(feedMPerMin > 0)) return null;
+  const deposit = depositOf(wire, feedMPerMin);
+  return ranged(travelForAreaMmPerS(deposit, areaMm2) * 60, deposit.areaRelativeError);
+}
+
+/** Cross-section of a usual fillet of this leg (mm), its face counted, mm². */
+export function filletAreaMm2(legMm: number): Ranged {
+  return ranged(areaFromLegMm2(legMm) * filletFace.areaOverFlat, filletFace.relativeError);
+}
+
 /** Leg of an equal-leg fillet, mm. null unless feed and travel are positive. */
 export function legForRun(run: FilletRun): Ranged | null {
   const area = passAreaMm2(run);

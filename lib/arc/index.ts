@@ -1,9 +1,10 @@
 export { ampsForFeed, extensionFromCtwdMm, feedForAmps, type AmpsEstimate, type Wire } from "./amps-for-feed";
 export { arcTables } from "./arc-tables";
 export { legFromFaceMm } from "./fillet";
-export { legForRun, travelForLeg } from "./fillet-run";
+export { filletAreaMm2, legForRun, passAreaMm2, travelForArea, travelForLeg } from "./fillet-run";
 export { arcEnergyKJPerMm } from "./heat-input";
-export { onePassLimits, passesForLeg } from "./one-pass";
-export { type Ranged } from "./ranged";
+export { metalRate } from "./metal-rate";
+export { onePassLimits, passesForLeg, type PassLimit } from "./one-pass";
+export { ranged, type Ranged } from "./ranged";
 export { type WireKind } from "./tables/burn-off-rows";
 export { heatFactors } from "./tables/heat-factors";

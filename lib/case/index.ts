@@ -1,5 +1,5 @@
 /**
- * What a machine may ask: reads one case for `diagnose`, `judge` or `measure` and answers it, or says line by line what
+ * What a machine may ask: reads one case for `diagnose`, `judge`, `measure` or `plan` and answers it, or says line by line what
  * is wrong with it. The command line and the HTTP doors are shells around this room, so both say the same.
  */
 export type { CaseAnswer } from "./case-answer";

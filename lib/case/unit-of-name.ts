@@ -25,6 +25,8 @@ const byEnding: readonly (readonly [ending: RegExp, unit: string])[] = [
   [/Mm2$/, "mm2"],
   [/Mm$/, "mm"],
   [/Deg$/, "degrees"],
+  [/MlPer100G$/, "ml in 100 g"],
+  [/Percent$/, "percent"],
   [/Px$/, "photo pixels"],
   [/[a-z]S$/, "seconds"],
 ];

@@ -2,7 +2,7 @@ import { adviceLimits } from "./advice/limits";
 import { bandOdds } from "./odds-from-band";
 import { certainties } from "./certainty";
 import { TRIAL_S } from "./change";
-import { HAND_TRAVEL } from "./readings/hand";
+import { HAND_TRAVEL } from "@/lib/setup";
 import { JUDGED_IN, JUDGED_OUT } from "./readings/window";
 import { surfaceOdds } from "./readings/plate";
 import { MOST, PUBLISHED_WORTH } from "./shop-priors";

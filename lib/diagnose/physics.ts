@@ -1,13 +1,6 @@
 import type { Source } from "@/lib/base";
-import {
-  arcEnergyKJPerMm,
-  heatFactors,
-  legForRun,
-  legFromFaceMm,
-  travelForLeg,
-  type Ranged,
-} from "@/lib/arc";
-import { currentAt, travelSpeed, wireOf, type RunSetup } from "@/lib/setup";
+import { arcEnergyKJPerMm, heatFactors, legFromFaceMm, travelForLeg, type Ranged } from "@/lib/arc";
+import { currentAt, legAt, travelSpeed, wireOf, type RunSetup } from "@/lib/setup";
 import { cite, isFillet, withoutDocument } from "@/lib/trade";
 import type { DiagnoseInput } from "./input";
 import type { Amount } from "./types";
@@ -73,18 +66,6 @@ export function beadPhysics(setup: RunSetup, bead: DiagnoseInput["bead"]): BeadP
       ...heatOf(setup, amps, travel),
     ],
   };
-}
-
-/** Leg of one fillet pass at a feed (m/min) and travel (mm/min), mm; null where the joint is none or one is unknown. */
-export function legAt(
-  setup: RunSetup,
-  feedMPerMin: number | null,
-  travelMmPerMin: number | null,
-): Ranged | null {
-  const wire = wireOf(setup);
-  if (wire === null || feedMPerMin === null || travelMmPerMin === null) return null;
-  if (setup.joint === null || !isFillet(setup.joint)) return null;
-  return legForRun({ wire, feedMPerMin, travelMmPerMin });
 }
 
 /** Travel from the measured leg, or the face width of a fillet, by mass balance; mm/min. */

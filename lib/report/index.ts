@@ -23,6 +23,8 @@ export { readingUnit } from "./reading-words";
 export { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 export { rowLimitText, rowValueText } from "./row-text";
 export { rulerTicks } from "./ruler";
+export { type GunDrawing } from "./gun-drawings";
+export { runSheet, type RunSheetDocument } from "./run-sheet";
 export { shopFieldText, shopQuantityWords, shopRowText } from "./shop-row-text";
 export { sectionClauses, sectionFigureRows, type SectionClause, type SectionFigureRow } from "./section-rows";
 export { type PhotoCrop } from "./section-crop";

@@ -28,8 +28,18 @@ export {
   type SetupPart,
 } from "./fields";
 export { type SetupCode, type SetupFact, type SetupFinding, type Severity } from "./finding";
+export {
+  legAt,
+  legOfPass,
+  onePass,
+  OUT_OF_POSITION_SHARE,
+  plateAmps,
+  rowCurves,
+  voltsWithFeed,
+} from "./forward";
 export { isPositionOut } from "./position";
-export { bisectingAngleDeg } from "./rules-hand";
+export { bisectingAngleDeg, HAND_TRAVEL } from "./rules-hand";
+export { inputCap } from "./rules-input";
 export { widestGapMm } from "./rules-plate";
 export { emptyRunSetup, RunSetupSchema, type RunSetup } from "./run-setup";
 export { findingDoubt, findingSentence, sourceDoubt, spanText } from "./sentences";

@@ -1,6 +1,10 @@
-import { isFillet } from "@/lib/trade";
+import { MM_PER_INCH } from "@/lib/base";
+import { fromMemory, isFillet } from "@/lib/trade";
 import { finding, inOrder, type SetupRule } from "./finding";
 import { studyNotes } from "./sources";
+
+/** Travel by hand with cored or solid wire: about 8 to 20 in/min. From memory. */
+export const HAND_TRAVEL = { low: 8 * MM_PER_INCH, high: 20 * MM_PER_INCH, source: fromMemory };
 
 /** How far the gun may lean to one plate before it shows, degrees; from twice that it is plain. Own estimate. */
 export const WORK_ANGLE_OFF_DEG = 11;

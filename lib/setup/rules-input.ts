@@ -5,7 +5,7 @@ import type { RunSetup } from "./run-setup";
 import { electrodeOf } from "./window-for";
 
 /** The cap of this input for the recorded process or the class's own, whichever has one: a contradiction hides neither. */
-function inputCap(setup: RunSetup): FeedCap | null {
+export function inputCap(setup: RunSetup): FeedCap | null {
   const { inputPower, electrodeDiameterMm } = setup;
   if (inputPower === null || electrodeDiameterMm === null) return null;
   const processes = [setup.process, electrodeOf(setup)?.process ?? null];

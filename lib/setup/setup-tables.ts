@@ -1,3 +1,4 @@
+import { forwardFigures } from "./forward";
 import { PLATE_RULE } from "./rules-current";
 import { LIMITED_PASSES } from "./rules-electrode";
 import { WORK_ANGLE_OFF_DEG } from "./rules-hand";
@@ -17,4 +18,5 @@ export const setupTables = {
   gapLimits,
   readingResolution,
   usualWindows,
+  forwardFigures,
 } as const;

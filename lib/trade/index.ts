@@ -4,6 +4,7 @@ export {
   type ElectrodeClass,
   type ElectrodeFamily,
 } from "./electrode-class";
+export { alongRows } from "./along-rows";
 export { cite, commonPractice, fromMemory, ownEstimate, remark, titleOf, withoutDocument } from "./cite";
 export { findImperfections } from "./find-imperfection";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
@@ -51,6 +52,7 @@ export {
   type TravelDirection,
 } from "./names";
 export { ampsForThickness, AMPS_RULE_MAX_MM, feedCap, type FeedCap } from "./input-power";
+export { sizesWithRows } from "./sizes-with-rows";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 export { documents, standings, type DocumentId } from "./tables/documents";
 export { appearances, type Appearance } from "./tables/appearances";

@@ -1,3 +1,4 @@
+import { BLEND_M_PER_MIN } from "./along-rows";
 import { imperfections, patterns, places, stretches } from "./imperfections";
 import { AMPS_PER_INCH, AMPS_RULE_MAX_MM, feedCaps } from "./input-power";
 import { documents } from "./tables/documents";
@@ -26,6 +27,7 @@ export const tradeTables = {
   thicknessRows,
   windowRows,
   EITHER_SIDE,
+  BLEND_M_PER_MIN,
   wireSizes: { wireSizePairs, wireSizePairsSource },
   inputPower: { feedCaps, AMPS_RULE_MAX_MM, AMPS_PER_INCH },
 } as const;

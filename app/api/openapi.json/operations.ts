@@ -246,6 +246,11 @@ export const operations: readonly Operation[] = [
   ...data,
   ...door("diagnose", "DiagnoseCase", "Likely causes of what was seen, checks, and the one change to try."),
   ...door("judge", "JudgeCase", "A verdict, clause by clause, by one criteria set."),
+  ...door(
+    "plan",
+    "PlanCase",
+    "A starting set-up for one run with ranges, what it gives and what limits it, or why there is none.",
+  ),
   ...door("measure", "MeasureCase", "Sizes in millimetres with their uncertainty, from marks and a scale."),
   {
     path: "/api/beads/{beadId}/photos/{photoId}",

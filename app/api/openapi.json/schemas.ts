@@ -6,6 +6,7 @@ import { BeadsFileSchema, ExchangePhotoSchema } from "@/lib/exchange";
 import { MeasureCaseSchema } from "@/lib/measure";
 import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
+import { PlanAskSchema } from "@/lib/plan";
 import { periods } from "@/lib/trends";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
 
@@ -129,6 +130,7 @@ const inputs = {
   DiagnoseCase: DiagnoseInputSchema,
   JudgeCase: JudgeInputSchema,
   MeasureCase: MeasureCaseSchema,
+  PlanCase: PlanAskSchema,
 } as const;
 
 const outputs = {

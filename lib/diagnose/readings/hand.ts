@@ -1,13 +1,9 @@
-import { fieldLabel } from "@/lib/setup";
+import { fieldLabel, HAND_TRAVEL, onePass } from "@/lib/setup";
 import { type ElectrodeClass, fromMemory, isSlagProcess, ownEstimate, withoutDocument } from "@/lib/trade";
 import type { Reader } from "../reading";
-import { onePass } from "../steps/hand";
 import { fact } from "./fact";
 import { entered, gaugeReading } from "./window";
 import { strongest } from "../witness";
-
-/** Travel by hand with cored or solid wire: about 8 to 20 in/min. From memory. */
-export const HAND_TRAVEL = { low: 8 * 25.4, high: 20 * 25.4, source: fromMemory };
 
 /** Recorded, timed or inferred travel against what hands usually do; softly, because small beads are run faster. */
 export const travelReading: Reader = ({ setup, physics }) =>

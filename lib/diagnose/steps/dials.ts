@@ -1,27 +1,22 @@
 import { feedForAmps, extensionFromCtwdMm } from "@/lib/arc";
-import { fieldInText, isPositionOut, transferOf, windowQueryFor, wireOf, type RunSetup } from "@/lib/setup";
 import {
-  AMPS_RULE_MAX_MM,
-  ampsForThickness,
-  feedCap,
-  fromMemory,
-  linesAtFeed,
-  windowLines,
-  type WindowQuery,
-} from "@/lib/trade";
+  fieldInText,
+  inputCap,
+  isPositionOut,
+  OUT_OF_POSITION_SHARE,
+  plateAmps,
+  transferOf,
+  voltsWithFeed,
+  windowQueryFor,
+  wireOf,
+  type RunSetup,
+} from "@/lib/setup";
+import { fromMemory, linesAtFeed, windowLines, type WindowQuery } from "@/lib/trade";
 import type { Source } from "@/lib/base";
 import type { ReadingContext } from "../reading";
-import { currentEffect, legEffect, voltsEffect, voltsWithFeed } from "./effects";
+import { currentEffect, legEffect, voltsEffect } from "./effects";
 import { number, type Step } from "./step";
-import {
-  ONE_STEP,
-  OUT_OF_POSITION_SHARE,
-  reasonFor,
-  STEP,
-  stepShare,
-  targetFor,
-  type Bounds,
-} from "./target";
+import { ONE_STEP, reasonFor, STEP, stepShare, targetFor, type Bounds } from "./target";
 
 const FEED_SLACK_M_PER_MIN = 0.1;
 
@@ -117,13 +112,6 @@ function amps({ setup, window }: ReadingContext, sign: 1 | -1): Step {
 const farther = (from: number, usual: number, model: number | null, sign: 1 | -1): number =>
   model !== null && sign * (model - from) > sign * (usual - from) ? model : usual;
 
-/** What the plate asks for, A, out of position by as much less; thicker plate is filled in passes. */
-function plateAmps(setup: RunSetup) {
-  if (setup.thicknessMm === null) return null;
-  const rule = ampsForThickness(Math.min(setup.thicknessMm, AMPS_RULE_MAX_MM));
-  return rule && { ...rule, amps: rule.amps * (isPositionOut(setup) ? OUT_OF_POSITION_SHARE : 1) };
-}
-
 /**
  * Wire feed towards what the model says this plate and position want, inside the rows of the wire and what the mains input
  * holds. Beside it stand the current and leg to expect, and the volts that go with the new feed.
@@ -180,10 +168,4 @@ function feedBounds(setup: RunSetup, feed: number): Bounds | null {
 function capped(bounds: Bounds | null, cap: number | null, from: number): Bounds | null {
   if (cap === null || bounds === null || from > cap) return bounds;
   return { low: Math.min(bounds.low, cap), high: Math.min(bounds.high, cap) };
-}
-
-function inputCap({ inputPower, process, electrodeDiameterMm }: RunSetup) {
-  return inputPower === null || process === null || electrodeDiameterMm === null
-    ? null
-    : feedCap(inputPower, process, electrodeDiameterMm);
 }

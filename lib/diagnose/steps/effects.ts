@@ -1,6 +1,4 @@
-import { currentAt, windowQueryFor, type RunSetup } from "@/lib/setup";
-import { linesAtFeed } from "@/lib/trade";
-import { legAt } from "../physics";
+import { currentAt, legAt, voltsWithFeed, type RunSetup } from "@/lib/setup";
 import type { Amount } from "../types";
 
 /** What the models expect of a change, beside it. */
@@ -25,13 +23,6 @@ export function legEffect(
   if (leg === null) return [];
   const { value, relativeError } = leg;
   return [{ quantity: "leg about", valueSi: value, unitKind: "small-length", relativeError }];
-}
-
-/** Volts that go with a feed, on the rows that cover it: the middle of their lines. null where none does. */
-export function voltsWithFeed(setup: RunSetup, feedMPerMin: number): number | null {
-  const query = windowQueryFor(setup);
-  const volts = query === null ? [] : linesAtFeed(query, feedMPerMin).flatMap((at) => at.volts ?? []);
-  return volts.length === 0 ? null : (Math.min(...volts) + Math.max(...volts)) / 2;
 }
 
 export function voltsEffect(setup: RunSetup, feedMPerMin: number): readonly Amount[] {

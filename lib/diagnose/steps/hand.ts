@@ -1,6 +1,6 @@
-import { onePassLimits, passesForLeg, type Ranged, travelForLeg } from "@/lib/arc";
+import { passesForLeg, type Ranged, travelForLeg } from "@/lib/arc";
 import { clamp } from "@/lib/numeric";
-import { bisectingAngleDeg, fieldInText, widestGapMm, wireOf, type RunSetup } from "@/lib/setup";
+import { bisectingAngleDeg, fieldInText, legOfPass, onePass, widestGapMm, wireOf } from "@/lib/setup";
 import { fromMemory, isFillet, withoutDocument } from "@/lib/trade";
 import type { ReadingContext } from "../reading";
 import { strongest } from "../witness";
@@ -30,22 +30,6 @@ export function tipToWork(ctx: ReadingContext, sign: 1 | -1): Step {
     share: stepShare(from, target.to, STEP.ctwdMm),
     effects: currentEffect(setup, setup.wireFeedMPerMin, target.to),
   };
-}
-
-/** A leg this much over what a pass carries in practice is still laid in one: the limit is round. Own estimate. */
-const A_LITTLE_OVER = 1.27;
-
-/** What one pass carries with this electrode in this position, mm. */
-export const onePass = ({ process, electrodeDiameterMm, position }: RunSetup) =>
-  onePassLimits({ process, diameterMm: electrodeDiameterMm, position })[0]!;
-
-/** The leg of one pass towards the leg asked for, and how many passes that takes. */
-function legOfPass(setup: RunSetup): { readonly legMm: number; readonly passes: number } | null {
-  const { targetLegMm: wanted, joint } = setup;
-  if (wanted === null || joint === null || !isFillet(joint)) return null;
-  const { mm } = onePass(setup);
-  const passes = wanted <= A_LITTLE_OVER * mm ? 1 : passesForLeg(wanted, mm);
-  return { legMm: wanted / Math.sqrt(passes), passes };
 }
 
 /**

@@ -4,9 +4,6 @@ export const STEP = { volts: 1, feedShare: 0.1, ctwdMm: 4, travelShare: 0.2, amp
 /** What a person turns at once, as a share of the reading, however far the aim lies. Common practice. */
 export const AT_ONCE = 0.2;
 
-/** Out of position feed and volts stand 30 to 40 % below their flat settings; the middle. Common practice. */
-export const OUT_OF_POSITION_SHARE = 0.65;
-
 export const ONE_STEP = "One step the right way; change nothing else.";
 export const BACK_IN = "Back inside what this wire is run at.";
 export const PART_OF_IT = "As far as one turns at once; the rest after the next bead.";

@@ -59,6 +59,7 @@ export const documents = {
   "aws-d1-3": standard("AWS D1.3"),
   "aws-d1-6": standard("AWS D1.6/D1.6M"),
   "en-1011-1": standard("EN 1011-1", "as quoted in print"),
+  "en-1011-2": standard("EN 1011-2", "as quoted in print"),
   "euro-coin-sizes": standard("Euro coins, technical specifications"),
   "iarc-welding-fume": standard("IARC classification of welding fume"),
   "iso-216": standard("ISO 216"),

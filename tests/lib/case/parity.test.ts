@@ -6,12 +6,13 @@ import { JudgeInputSchema } from "@/lib/accept";
 import { POST as diagnose } from "@/app/api/diagnose/route";
 import { POST as judge } from "@/app/api/judge/route";
 import { POST as measure } from "@/app/api/measure/route";
+import { POST as plan } from "@/app/api/plan/route";
 import { MOST_CASE_BYTES } from "@/lib/case";
 import { doorNames } from "@/lib/case/doors";
 import { answerFile } from "@/lib/cli/door";
 import { doorCases, type DoorCase } from "./door-cases";
 
-const routes = { diagnose, judge, measure };
+const routes = { diagnose, judge, measure, plan };
 const folder = mkdtempSync(path.join(tmpdir(), "toeline-parity-"));
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -8,9 +8,15 @@ import { customSentences } from "@/lib/case/issue-lines";
 import { DiagnoseInputSchema } from "@/lib/diagnose";
 import { emptyDrawing } from "@/lib/marks";
 import { MeasureCaseSchema } from "@/lib/measure";
+import { PlanAskSchema } from "@/lib/plan";
 import { doorCases } from "./door-cases";
 
-const schemas = { judge: JudgeInputSchema, measure: MeasureCaseSchema, diagnose: DiagnoseInputSchema };
+const schemas = {
+  judge: JudgeInputSchema,
+  measure: MeasureCaseSchema,
+  diagnose: DiagnoseInputSchema,
+  plan: PlanAskSchema,
+};
 
 /** Any JSON, often with names and words that the doors know. */
 const anyJson = fc.letrec((tie) => ({

@@ -3,13 +3,20 @@ import { JudgeInputSchema } from "@/lib/accept";
 import { answerCase, type Door } from "@/lib/case";
 import { DiagnoseInputSchema } from "@/lib/diagnose";
 import { MeasureCaseSchema } from "@/lib/measure";
+import { PlanAskSchema } from "@/lib/plan";
 import { doorCases } from "./door-cases";
 
 type Json = null | string | number | boolean | Json[] | { [name: string]: Json };
-const schemas = { diagnose: DiagnoseInputSchema, judge: JudgeInputSchema, measure: MeasureCaseSchema };
+const schemas = {
+  diagnose: DiagnoseInputSchema,
+  judge: JudgeInputSchema,
+  measure: MeasureCaseSchema,
+  plan: PlanAskSchema,
+};
 
 /** Invented; between them they use every kind of place where a name may stand. */
 const whole: Readonly<Record<Door, Json>> = {
+  plan: { electrodeClass: "E71T-11", electrodeDiameterMm: 0.9, joint: "tee", thicknessMm: 6, dials: "inch" },
   diagnose: {
     setup: { process: "FCAW-S", volts: 16, travelAngleDeg: 10 },
     findings: [{ imperfection: "spatter", patterns: [] }],

@@ -1,0 +1,5 @@
+import { machineDoor } from "@/app/_door/machine-door";
+
+export const dynamic = "force-dynamic";
+
+export const { GET, POST } = machineDoor("plan");

@@ -1,0 +1,2 @@
+export { PlanDesk } from "./plan-desk";
+export { RunSheet } from "./run-sheet";

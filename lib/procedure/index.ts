@@ -1,0 +1,2 @@
+export { procedureNumbers, type ProcedureNumbers } from "./numbers";
+export { SteelSchema } from "./steel";

@@ -1,0 +1,65 @@
+import { legForRun, onePassLimits, passesForLeg, type PassLimit, type Ranged } from "@/lib/arc";
+import { alongRows, ampsForThickness, AMPS_RULE_MAX_MM, isFillet } from "@/lib/trade";
+import { wireOf } from "./current";
+import { isPositionOut } from "./position";
+import type { RunSetup } from "./run-setup";
+import { windowQueryFor } from "./window-for";
+
+/**
+ * What a set-up is to be expected to do: the volts and distance that go with a feed, the current a plate asks for, the leg
+ * of a pass and how many a leg takes. The one change and a plan reckon by this alone, so that they agree. The current
+ * itself is `currentAt`.
+ */
+
+/** Out of position feed and volts stand 30 to 40 % below their flat settings; the middle. Common practice. */
+export const OUT_OF_POSITION_SHARE = 0.65;
+
+/** A leg this much over what a pass carries in practice is still laid in one: the limit is round. Own estimate. */
+const A_LITTLE_OVER = 1.27;
+
+/** For the seal over the tables. */
+export const forwardFigures = { OUT_OF_POSITION_SHARE, A_LITTLE_OVER } as const;
+
+/** Volts that go with a feed (m/min) by the rows of the wire. null where none covers it. */
+export function voltsWithFeed(setup: RunSetup, feedMPerMin: number): number | null {
+  return rowCurves(setup)?.volts(feedMPerMin) ?? null;
+}
+
+/** Volts and tip to work (mm) over feed (m/min) by the rows of the wire; null where class or size is not known. */
+export function rowCurves(setup: RunSetup) {
+  const query = windowQueryFor(setup);
+  return query && { volts: alongRows(query, "volts"), ctwdMm: alongRows(query, "ctwdMm") };
+}
+
+/** What the plate asks for, A, out of position by as much less; thicker plate is filled in passes. */
+export function plateAmps(setup: RunSetup) {
+  if (setup.thicknessMm === null) return null;
+  const rule = ampsForThickness(Math.min(setup.thicknessMm, AMPS_RULE_MAX_MM));
+  return rule && { ...rule, amps: rule.amps * (isPositionOut(setup) ? OUT_OF_POSITION_SHARE : 1) };
+}
+
+/** Leg of one fillet pass at a feed (m/min) and travel (mm/min), mm; null where the joint is none or one is unknown. */
+export function legAt(
+  setup: RunSetup,
+  feedMPerMin: number | null,
+  travelMmPerMin: number | null,
+): Ranged | null {
+  const wire = wireOf(setup);
+  if (wire === null || feedMPerMin === null || travelMmPerMin === null) return null;
+  if (setup.joint === null || !isFillet(setup.joint)) return null;
+  return legForRun({ wire, feedMPerMin, travelMmPerMin });
+}
+
+/** What one pass carries with this electrode in this position, mm. */
+export function onePass({ process, electrodeDiameterMm, position }: RunSetup): PassLimit {
+  return onePassLimits({ process, diameterMm: electrodeDiameterMm, position })[0]!;
+}
+
+/** The leg of one pass towards the leg asked for, mm, and how many passes that takes. null: no fillet, or no leg asked for. */
+export function legOfPass(setup: RunSetup): { readonly legMm: number; readonly passes: number } | null {
+  const { targetLegMm: wanted, joint } = setup;
+  if (wanted === null || joint === null || !isFillet(joint)) return null;
+  const { mm } = onePass(setup);
+  const passes = wanted <= A_LITTLE_OVER * mm ? 1 : passesForLeg(wanted, mm);
+  return { legMm: wanted / Math.sqrt(passes), passes };
+}
