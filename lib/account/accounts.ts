@@ -3,7 +3,8 @@ import type { Db } from "@/lib/db";
 import { auth, PASSPHRASE_LENGTH } from "./auth";
 import type { AccountIssue } from "./issue";
 
-const usableName = /^[a-z0-9._]{2,40}$/;
+/** Whether a sign-in name in small letters can be one at all. */
+export const isUsableName = (name: string): boolean => /^[a-z0-9._]{2,40}$/.test(name);
 
 /** The library wants an address per account; a shop has none to give. `.invalid` is reserved never to exist. */
 const address = (signInName: string): string => `${signInName}@accounts.invalid`;
@@ -16,7 +17,7 @@ export interface NewAccount {
 /** What is wrong with a sign-in name and a passphrase before anybody asks the database. */
 export function checkAccount({ signInName, passphrase }: NewAccount): readonly AccountIssue[] {
   return [
-    ...(usableName.test(signInName.toLowerCase())
+    ...(isUsableName(signInName.toLowerCase())
       ? []
       : [issue("sign-in-name-not-usable" as const, ["signInName"])]),
     ...(passphrase.length < PASSPHRASE_LENGTH.least
