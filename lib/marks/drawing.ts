@@ -114,7 +114,7 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
   /** Corners of the printed scale strip as found in the photo, each with its place on the page in mm. */
   z.object({
     kind: z.literal("strip"),
-    corners: z.array(StripCornerSchema).min(8).max(400),
+    corners: z.array(StripCornerSchema).min(8).max(64),
     /** Standard deviation of one found corner, per axis, in photo pixels. */
     cornerSigmaPx: z.number().positive().max(20),
     /** Printed over nominal length of the check bar, as read with a rule: 1 for a true printer. */
