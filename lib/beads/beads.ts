@@ -1,5 +1,6 @@
 import {
   BeadContentSchema,
+  countBeadPoints,
   emptyBeadContent,
   newPhotoContent,
   type BeadContent,
@@ -7,6 +8,7 @@ import {
 } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Tx } from "@/lib/db";
+import { MOST_POINTS } from "@/lib/marks";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import type { BeadRecord, PhotoRecord } from "./bead-record";
 import { changedParts } from "./changed-parts";
@@ -27,8 +29,7 @@ export async function createBead(
   } = {},
 ): Promise<Result<BeadRecord, RecordIssue>> {
   return writing(pen, async (tx, log) => {
-    const last = await tx.bead.findFirst({ orderBy: { number: "desc" }, select: { number: true } });
-    const number = (last?.number ?? 0) + 1;
+    const number = await nextNumber(tx);
     const row = await tx.bead.create({
       data: {
         id: newId(),
@@ -51,6 +52,18 @@ export async function createBead(
   });
 }
 
+/** The database counts to 2^31; one bead of a stranger's archive that stands at the end must not stop the others. */
+const HIGHEST_COUNTED = 1_900_000_000;
+
+async function nextNumber(tx: Tx): Promise<number> {
+  const last = await tx.bead.findFirst({
+    where: { number: { lt: HIGHEST_COUNTED } },
+    orderBy: { number: "desc" },
+    select: { number: true },
+  });
+  return (last?.number ?? 0) + 1;
+}
+
 /**
  * Writes everything a person edits about a bead, whole or not at all.
  * `basedOn` is the revision they saw; if the store holds a newer one nothing is written and the answer says so.
@@ -67,6 +80,8 @@ export async function saveBead(
     const path = (first?.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
     return fail(issue("bead-not-understood", path, { reason: first?.message ?? "unknown" }));
   }
+  const points = countBeadPoints(parsed.data);
+  if (points > MOST_POINTS) return fail(issue("bead-too-many-points", [], { points, most: MOST_POINTS }));
   return writing(pen, async (tx, log) => {
     const before = await findRow(tx, id);
     const saved = await writeBead(tx, id, basedOn, parsed.data);

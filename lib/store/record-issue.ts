@@ -5,6 +5,7 @@ export type RecordIssue = Issue<
   | "bead-gone"
   | "bead-changed-elsewhere"
   | "bead-not-understood"
+  | "bead-too-many-points"
   | "bead-handed-in"
   | "bead-signed"
   | "photo-already-on-bead"

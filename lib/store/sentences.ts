@@ -7,6 +7,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     "This bead was changed in another window meanwhile. Choose below which version to keep; nothing is lost until you do.",
   "bead-not-understood": ({ path, data }) =>
     `This change could not be saved (${path.join(" › ") || "bead"}: ${data["reason"] ?? "not understood"}). Correct it and it will be saved at once.`,
+  "bead-too-many-points": ({ data }) =>
+    `More is drawn on the photos of this bead than can be measured in time (${data["points"]} points of at most ${data["most"]}). Draw outlines with fewer points, sections above all.`,
   "bead-handed-in": () =>
     "This bead was handed in for an exercise, so it stays. Withdraw the hand-in first, while no feedback was returned.",
   "bead-signed": () => "A signed record speaks of this bead, so it stays as it is.",

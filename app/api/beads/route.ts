@@ -2,6 +2,7 @@ import { revalidatePath } from "next/cache";
 import type { z } from "zod";
 import { welderOf } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
+import { readJson } from "@/app/_door/read-json";
 import { linesOf } from "@/lib/base";
 import { createBead, workInBackground } from "@/lib/beads";
 import { countBeads, wholePage, type PageAt } from "@/lib/find";
@@ -48,7 +49,9 @@ export const GET = routeFor("bead.read", async (now, request) => {
 
 /** Makes a bead; what is left out stays empty. Photos come after it, one request each. */
 export const POST = routeFor("bead.create", async (now, request) => {
-  const body = NewBeadSchema.safeParse(await request.json().catch(() => null));
+  const read = await readJson(request);
+  if (read instanceof Response) return read;
+  const body = NewBeadSchema.safeParse(read.json);
   if (!body.success) return refused(body.error, 422);
   const { title, welder, setup, judgement } = body.data;
   const made = await createBead(now.pen, {

@@ -1,6 +1,7 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { beadRouteFor } from "@/app/_door/route-for";
+import { readJson } from "@/app/_door/read-json";
 import { linesOf } from "@/lib/base";
 import { getBead, saveBead } from "@/lib/beads";
 import { recordSentence } from "@/lib/store";
@@ -17,7 +18,9 @@ export const GET = beadRouteFor("bead.read", async (now, _request, { beadId }) =
 
 /** `{ basedOn, content }`: saves the whole bead if it is still at revision `basedOn`; 409 when it is not. */
 export const PUT = beadRouteFor("bead.write", async (now, request, { beadId }) => {
-  const body = SaveSchema.safeParse(await request.json().catch(() => null));
+  const read = await readJson(request);
+  if (read instanceof Response) return read;
+  const body = SaveSchema.safeParse(read.json);
   if (!body.success) {
     return Response.json(
       {
@@ -41,6 +44,7 @@ export const PUT = beadRouteFor("bead.write", async (now, request, { beadId }) =
     "bead-gone": 404,
     "bead-changed-elsewhere": 409,
     "bead-not-understood": 422,
+    "bead-too-many-points": 422,
   };
   return Response.json({ issues }, { status: statuses[issues[0]?.code ?? ""] ?? 503 });
 });
