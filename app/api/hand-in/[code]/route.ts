@@ -1,7 +1,7 @@
 import { revalidatePath } from "next/cache";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
-import { makeThrottle, photosByCodeLimit, photosByHandLimit, tooMany } from "@/lib/account";
+import { addressOf, makeThrottle, photosByCodeLimit, photosByHandLimit, tooMany } from "@/lib/account";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
@@ -59,6 +59,7 @@ export async function POST(
   const declared = Number(request.headers.get("content-length"));
   const arriving = {
     dataDir: dataDir(),
+    sender: who.by ?? addressOf(request.headers),
     source: request.body ?? emptyBody(),
     declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
   };
