@@ -130,6 +130,8 @@ const builtFrom = [
   "lib",
   "prisma/schema.prisma",
   "next.config.ts",
+  "instrumentation.ts",
+  "proxy.ts",
   "tsconfig.json",
   "package-lock.json",
 ];
