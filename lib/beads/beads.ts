@@ -14,7 +14,7 @@ import type { BeadRecord, PhotoRecord } from "./bead-record";
 import { changedParts } from "./changed-parts";
 import { keepFacts } from "./keep-facts";
 import { photoColumn } from "./photo-column";
-import { findRow, toRecord, withPhotos } from "./read-bead";
+import { readBead, toRecord, withPhotos } from "./read-bead";
 
 /** A new bead with the next running number; what `start` leaves out stays empty. */
 export async function createBead(
@@ -83,10 +83,11 @@ export async function saveBead(
   const points = countBeadPoints(parsed.data);
   if (points > MOST_POINTS) return fail(issue("bead-too-many-points", [], { points, most: MOST_POINTS }));
   return writing(pen, async (tx, log) => {
-    const before = await findRow(tx, id);
+    const before = await readBead(tx, id);
+    if (before === "unreadable") return fail(issue("bead-unreadable"));
     const saved = await writeBead(tx, id, basedOn, parsed.data);
     if (saved.ok && before) {
-      const changed = changedParts(toRecord(before).content, parsed.data);
+      const changed = changedParts(before.content, parsed.data);
       await keepFacts(tx, id);
       await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision, changed });
     }

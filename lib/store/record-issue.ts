@@ -6,6 +6,7 @@ export type RecordIssue = Issue<
   | "bead-changed-elsewhere"
   | "bead-not-understood"
   | "bead-too-many-points"
+  | "bead-unreadable"
   | "bead-handed-in"
   | "bead-signed"
   | "photo-already-on-bead"

@@ -29,7 +29,7 @@ export const GET = routeFor("bead.read", async (now, request) => {
   if (!page.success) return refused(page.error, 400);
   const { limit, offset, after } = page.data;
   const at: PageAt = after === undefined ? { skip: offset } : { after };
-  const { beads, next } = await wholePage(now.db, filter, scope, { at, size: limit });
+  const { beads, unreadable, next } = await wholePage(now.db, filter, scope, { at, size: limit });
   const { found } = await countBeads(now.db, filter, scope);
   const stale = beads.filter(({ said }) => said === null).map(({ bead }) => bead.number);
   if (stale.length > 0) workInBackground(now.db, stale);
@@ -38,6 +38,7 @@ export const GET = routeFor("bead.read", async (now, request) => {
     limit,
     offset,
     next,
+    unreadable,
     beads: beads.map(({ bead, said, confirmedCause }) => ({
       ...bead,
       verdict: said?.verdict ?? null,

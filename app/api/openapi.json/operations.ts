@@ -62,7 +62,7 @@ const beads: readonly Operation[] = [
     summary: "One bead with its revision.",
     deed: "bead.read",
     success: answers(200, json("Bead")),
-    refusals: [404],
+    refusals: [404, 409],
   },
   {
     path: "/api/beads/{beadId}",

@@ -1,13 +1,17 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
-import { beadPageFor, here, ownOnly } from "@/app/_door/here";
+import { beadPageFor, here, ownOnly, type Here } from "@/app/_door/here";
 import { Workbench } from "@/components/bead";
 import type { Gauge } from "@/components/canvas";
+import { Header } from "@/components/shell";
+import { page } from "@/components/ui";
+import { issue } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/inspect";
-import { beadThing, getBead } from "@/lib/beads";
+import { beadThing, getBead, readBead } from "@/lib/beads";
 import { listInstruments } from "@/lib/jobs";
+import { recordSentence } from "@/lib/store";
 import { lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/shop";
 import {
   chooseUnitsAction,
@@ -48,6 +52,20 @@ async function shopGauges(db: Db): Promise<Gauge[]> {
     }));
 }
 
+/** A row that is there and cannot be read is told apart from none, with what can be done. */
+async function unreadableOrNothing(now: Here, beadId: string) {
+  if ((await readBead(now.db, beadId)) === null) notFound();
+  return (
+    <>
+      <Header />
+      <main className={`${page.page} ${page.narrow}`}>
+        <h1>This bead cannot be read</h1>
+        <p role="alert">{recordSentence(issue("bead-unreadable"))}</p>
+      </main>
+    </>
+  );
+}
+
 export default async function BeadPage({ params }: Props) {
   const { beadId } = await params;
   const now = await beadPageFor("bead.read", beadId);
@@ -59,7 +77,7 @@ export default async function BeadPage({ params }: Props) {
     shopCounts(now.db),
     shopGauges(now.db),
   ]);
-  if (!bead) notFound();
+  if (!bead) return unreadableOrNothing(now, beadId);
   const sets = await shopSetsToChoose(now.db, [bead.content.judgement.criteriaId]);
   return (
     <Workbench
