@@ -1,28 +1,52 @@
 "use server";
 
+import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Said } from "@/components/ui";
-import { passphraseFits, setPassphrase } from "@/lib/account";
-import { refused, type Answer } from "@/lib/base";
+import { endSession, makeThrottle, passphraseFits, passphraseLimit, setPassphrase } from "@/lib/account";
+import { fail, issue, ok, refused, type Answer } from "@/lib/base";
 import { getPerson, notePassphrase } from "@/lib/roster";
-import { anything, form, openAction } from "../_door/action-for";
+import { anything, form, id, openAction } from "../_door/action-for";
 import { accountAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { here } from "../_door/here";
+import { here, type Here } from "../_door/here";
+
+/** Wrong passphrases on the own page, by person: whoever found a screen left open must not guess on it. */
+const tries = makeThrottle(passphraseLimit);
+
+/** A token is for programs; whoever does these sits there themselves. */
+async function self({ actor, db, pen }: Here) {
+  const person =
+    actor.kind === "person" && actor.scopes === null ? await getPerson(db, actor.personId) : null;
+  return person?.userId ? { db, pen, personId: person.id, userId: person.userId } : null;
+}
+
+const signInFirst = refused("sign-in-first", "Sign in first.");
+
+export const endSessionAction = openAction([id], async (sessionId): Promise<Answer<Said>> => {
+  const own = await self(await here());
+  if (!own) return signInFirst;
+  const ended = await endSession(own.db, own.userId, sessionId);
+  revalidatePath("/me");
+  return ended.ok ? ok({ text: "Ended." }) : accountAnswer(ended);
+});
 
 export const changeOwnPassphraseAction = openAction(
   [anything, form],
   async (_, form): Promise<Answer<Said>> => {
-    const { actor, db, pen } = await here();
-    // A token is for programs; whoever changes a passphrase sits there themselves.
-    const self =
-      actor.kind === "person" && actor.scopes === null ? await getPerson(db, actor.personId) : null;
-    if (!self?.userId) return refused("sign-in-first", "Sign in first.");
-    if (!(await passphraseFits(db, self.userId, textOf(form, "before"))))
+    const own = await self(await here());
+    if (!own) return signInFirst;
+    const { db, pen, personId, userId } = own;
+    const now = Date.now();
+    const seconds = tries.waitSeconds(personId, now);
+    if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
+    tries.count(personId, now);
+    if (!(await passphraseFits(db, userId, textOf(form, "before"))))
       return refused("passphrase-other", "The passphrase until now is another one. Nothing was changed.");
-    const set = await setPassphrase(db, self.userId, textOf(form, "passphrase"));
+    tries.forget(personId);
+    const set = await setPassphrase(db, userId, textOf(form, "passphrase"));
     if (!set.ok) return accountAnswer(set);
-    await notePassphrase(pen, self.id);
+    await notePassphrase(pen, personId);
     redirect("/sign-in");
   },
 );

@@ -3,7 +3,7 @@
 import { cookies, headers } from "next/headers";
 import { redirect } from "next/navigation";
 import type { Said } from "@/components/ui";
-import { behindProxy, KNOWN_COOKIE, signIn, signOut } from "@/lib/account";
+import { KNOWN_COOKIE, overTls, signIn, signOut } from "@/lib/account";
 import type { Answer } from "@/lib/base";
 import { db } from "@/lib/db";
 import { anything, form, openAction } from "../_door/action-for";
@@ -19,7 +19,7 @@ export const signInAction = openAction([anything, form], async (_, form): Promis
   kept.set(KNOWN_COOKIE, done.value.known, {
     httpOnly: true,
     sameSite: "lax",
-    secure: behindProxy(),
+    secure: overTls(),
     maxAge: 60 * 60 * 24 * 365,
   });
   redirect("/");

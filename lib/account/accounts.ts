@@ -1,7 +1,8 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
-import { auth, PASSPHRASE_LENGTH } from "./auth";
+import { auth } from "./auth";
 import type { AccountIssue } from "./issue";
+import { passphraseIssues } from "./passphrase";
 
 /** Whether a sign-in name in small letters can be one at all. */
 export const isUsableName = (name: string): boolean => /^[a-z0-9._]{2,40}$/.test(name);
@@ -20,9 +21,7 @@ export function checkAccount({ signInName, passphrase }: NewAccount): readonly A
     ...(isUsableName(signInName.toLowerCase())
       ? []
       : [issue("sign-in-name-not-usable" as const, ["signInName"])]),
-    ...(passphrase.length < PASSPHRASE_LENGTH.least
-      ? [issue("passphrase-short" as const, ["passphrase"])]
-      : []),
+    ...passphraseIssues(passphrase, [signInName]),
   ];
 }
 
@@ -53,7 +52,9 @@ export async function setPassphrase(
   userId: string,
   passphrase: string,
 ): Promise<Result<null, AccountIssue>> {
-  if (passphrase.length < PASSPHRASE_LENGTH.least) return fail(issue("passphrase-short"));
+  const user = await db.user.findUnique({ where: { id: userId }, select: { username: true } });
+  const wrong = passphraseIssues(passphrase, user?.username ? [user.username] : []);
+  if (wrong.length > 0) return fail(...wrong);
   const { internalAdapter, password } = await auth(db).$context;
   await internalAdapter.updatePassword(userId, await password.hash(passphrase));
   await db.session.deleteMany({ where: { userId } });

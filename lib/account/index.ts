@@ -6,9 +6,10 @@ export { passphraseLimit, photosByCodeLimit, photosByHandLimit, repliesByHandInL
 export { addressOf } from "./address";
 export { KNOWN_COOKIE } from "./known-browser";
 export { noteRefusal } from "./note-refusal";
-export { behindProxy, tellOwnAddress } from "./own-address";
+export { overTls, tellOwnAddress } from "./own-address";
 export { isLoopbackHost } from "./loopback";
-export { accountsRequired, readActor } from "./read-actor";
+export { accountsRequired, readActor, waitOfToken } from "./read-actor";
+export { endSession, listSessions } from "./sessions";
 export { signIn, signOut } from "./sign-in";
 export { makeThrottle } from "./throttle";
 export { endToken, listTokens, makeToken } from "./tokens";

@@ -9,7 +9,9 @@ export type AccountIssueCode =
   | "sign-in-name-taken"
   | "sign-in-name-not-usable"
   | "passphrase-short"
+  | "passphrase-common"
   | "passphrase-wrong"
+  | "session-gone"
   | "person-gone"
   | "account-missing"
   | "last-owner"
@@ -29,6 +31,9 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
   "sign-in-name-not-usable": () =>
     "A sign-in name has 2 to 40 letters, digits, dots or underscores, without spaces.",
   "passphrase-short": () => `A passphrase has at least ${PASSPHRASE_LENGTH.least} characters.`,
+  "passphrase-common": () =>
+    "This passphrase is among those that are guessed first. Take four or five words that do not belong together.",
+  "session-gone": () => "This sign-in has ended already.",
   "passphrase-wrong": () => "This passphrase is not the signer's. Nothing was signed; try again.",
   "person-gone": () => "This person is no longer in the list. Reload the page.",
   "account-missing": () => "This person has no account yet. Give them a sign-in name and a passphrase first.",

@@ -2,7 +2,10 @@ import { subscribe } from "node:diagnostics_channel";
 import type { IncomingMessage } from "node:http";
 
 /** Whether an address in front is named, so that a proxy there tells who asks; without one nobody is believed. */
-export const behindProxy = (): boolean => Boolean(process.env["TOELINE_ORIGIN"]);
+const behindProxy = (): boolean => Boolean(process.env["TOELINE_ORIGIN"]);
+
+/** Whether people reach this server over TLS: then its cookies go over nothing else. */
+export const overTls = (): boolean => (process.env["TOELINE_ORIGIN"] ?? "").startsWith("https://");
 
 /**
  * From now on every request of this process says by its own connection where it comes from: what a stranger wrote into
