@@ -2,7 +2,13 @@ import "server-only";
 
 export { closeAccount, openAccount, passphraseFits, setPassphrase } from "./accounts";
 export { accountSentence, tooMany, type AccountIssue } from "./issue";
-export { passphraseLimit, photosByCodeLimit, photosByHandLimit, repliesByHandInLimit } from "./limits";
+export {
+  codeLimit,
+  passphraseLimit,
+  photosByCodeLimit,
+  photosByHandLimit,
+  repliesByHandInLimit,
+} from "./limits";
 export { addressOf } from "./address";
 export { KNOWN_COOKIE } from "./known-browser";
 export { noteRefusal } from "./note-refusal";

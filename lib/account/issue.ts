@@ -6,6 +6,7 @@ export type AccountIssueCode =
   | "too-many-tries"
   | "too-many-photos"
   | "too-many-replies"
+  | "too-many-codes"
   | "sign-in-name-taken"
   | "sign-in-name-not-usable"
   | "passphrase-short"
@@ -25,6 +26,8 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
     `Too many tries with this name. Wait ${seconds} seconds, then try again.`,
   "too-many-photos": ({ seconds }) =>
     `Too many photos came in by this code just now, so this one was not taken. Wait ${seconds} seconds and send it again; your form stays.`,
+  "too-many-codes": ({ seconds }) =>
+    `Too many codes that lead nowhere came from here. Wait ${seconds} seconds, then try the code on the bench again.`,
   "too-many-replies": ({ seconds }) =>
     `Too many replies one after the other. Wait ${seconds} seconds, then send it again.`,
   "sign-in-name-taken": () => "Somebody already signs in with this name. Choose another one.",
@@ -48,6 +51,9 @@ export function accountSentence({ code, data }: AccountIssue): string {
 }
 
 /** What is told while a throttle lets nothing through. `seconds`: how long. */
-export function tooMany(code: "too-many-photos" | "too-many-replies", seconds: number): Line {
+export function tooMany(
+  code: "too-many-photos" | "too-many-replies" | "too-many-codes",
+  seconds: number,
+): Line {
   return { code, message: accountSentence({ code, path: [], data: { seconds } }) };
 }

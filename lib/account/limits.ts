@@ -15,6 +15,9 @@ export const signInsByAddressLimit: Limit = { allowed: 20, windowMs: 300_000 };
 /** And with one name from all addresses together: a net of machines that share the guessing. Known browsers are exempt. */
 export const signInsByNameLimit: Limit = { allowed: 100, windowMs: 3_600_000 };
 
+/** Hand-in codes that lead nowhere, from one address: a class mistypes some, a program tries thousands. */
+export const codeLimit: Limit = { allowed: 30, windowMs: 600_000 };
+
 /** A group at the bench hands in within minutes of each other; a hundred photos in ten minutes is no group. */
 export const photosByCodeLimit: Limit = { allowed: 100, windowMs: 600_000 };
 

@@ -55,7 +55,8 @@ export async function createBead(
 /** The database counts to 2^31; one bead of a stranger's archive that stands at the end must not stop the others. */
 const HIGHEST_COUNTED = 1_900_000_000;
 
-async function nextNumber(tx: Tx): Promise<number> {
+/** The number the next bead gets. */
+export async function nextNumber(tx: Tx): Promise<number> {
   const last = await tx.bead.findFirst({
     where: { number: { lt: HIGHEST_COUNTED } },
     orderBy: { number: "desc" },

@@ -23,6 +23,7 @@ export type RecordIssue = Issue<
   | "hand-in-code-unknown"
   | "hand-in-needs-account"
   | "hand-in-nameless"
+  | "hand-in-other-group"
   | "hand-in-not-understood"
   | "hand-in-photo-twice"
   | "hand-in-bead-twice"

@@ -36,6 +36,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "hand-in-code-unknown": () => "No exercise has this code. Check it against the notice on the bench.",
   "hand-in-needs-account": () =>
     "This exercise takes beads only from people who are signed in. Sign in, then open this address again.",
+  "hand-in-other-group": () =>
+    "This exercise is another group's, and you are not in it. Ask your instructor to put you there.",
   "hand-in-nameless": () => "Choose your name from the list or type it, so that the answer finds you.",
   "hand-in-not-understood": ({ path }) =>
     `This could not be handed in (${path.join(" › ") || "form"}). Correct it and send it again.`,

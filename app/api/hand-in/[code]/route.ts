@@ -8,6 +8,7 @@ import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import { attachPhoto } from "@/lib/beads";
 import { handInPhoto, HandInFormSchema, takingExercise } from "@/lib/classroom";
 import { recordSentence, type RecordIssue } from "@/lib/store";
+import { codeOf, countWrongCode, waitForCode } from "@/app/hand-in/code-tries";
 import { signedInStudent } from "@/app/hand-in/signed-in";
 
 export const dynamic = "force-dynamic";
@@ -19,10 +20,16 @@ const statuses: Partial<Record<RecordIssue["code"], number>> = {
   "hand-in-code-unknown": 404,
   "exercise-closed": 409,
   "hand-in-needs-account": 401,
+  "hand-in-other-group": 403,
   "hand-in-photo-twice": 409,
   "store-full": 507,
   "store-unusable": 503,
 };
+
+function later(code: "too-many-photos" | "too-many-codes", seconds: number): Response {
+  const issues = [tooMany(code, seconds)];
+  return Response.json({ issues }, { status: 429, headers: { "retry-after": String(seconds) } });
+}
 
 function refused(issues: readonly RecordIssue[]): Response {
   const status = statuses[issues[0]?.code ?? "store-unusable"] ?? 422;
@@ -40,11 +47,16 @@ export async function POST(
 ): Promise<Response> {
   const foreign = refuseForeign(request);
   if (foreign) return foreign;
-  const { code } = await context.params;
+  const code = codeOf((await context.params).code);
+  const wait = waitForCode(request.headers);
+  if (wait > 0) return later("too-many-codes", wait);
   const now = await here();
   const who = signedInStudent(now);
   const taking = await takingExercise(now.db, code, who.by !== null);
-  if (!taking.ok) return refused(taking.issues);
+  if (!taking.ok) {
+    if (taking.issues[0]?.code === "hand-in-code-unknown") countWrongCode(request.headers);
+    return refused(taking.issues);
+  }
   const form = HandInFormSchema.safeParse(readForm(request.headers.get("hand-in-form")));
   if (!form.success)
     return refused([
@@ -78,11 +90,7 @@ export async function POST(
 /** Counted before the bytes are taken in: that is what costs. */
 function tooManyPhotos(exercise: string, hand: string, now: number): Response | null {
   const seconds = Math.max(photosByCode.waitSeconds(exercise, now), photosByHand.waitSeconds(hand, now));
-  if (seconds > 0)
-    return Response.json(
-      { issues: [tooMany("too-many-photos", seconds)] },
-      { status: 429, headers: { "retry-after": String(seconds) } },
-    );
+  if (seconds > 0) return later("too-many-photos", seconds);
   photosByCode.count(exercise, now);
   photosByHand.count(hand, now);
   return null;
