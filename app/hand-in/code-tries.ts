@@ -1,5 +1,7 @@
 import { addressOf, codeLimit, makeThrottle, noteRefusal } from "@/lib/account";
+import { takingExercise } from "@/lib/classroom";
 import { normaliseCode } from "@/lib/course";
+import type { Db } from "@/lib/db";
 
 /** Codes that led nowhere, by address: a code has six letters, and whoever goes through them all comes from somewhere. */
 const wrongCodes = makeThrottle(codeLimit);
@@ -21,4 +23,16 @@ export function codeOf(part: string): string {
   } catch {
     return "";
   }
+}
+
+/**
+ * The exercise a code leads to, if it takes a bead from this hand now. Where too many codes led nowhere from this address,
+ * none is looked at: `seconds` to wait comes instead.
+ */
+export async function exerciseAsked(db: Db, headers: Headers, code: string, hasAccount: boolean) {
+  const seconds = waitForCode(headers);
+  if (seconds > 0) return { seconds };
+  const taking = await takingExercise(db, code, hasAccount);
+  if (!taking.ok && taking.issues[0]?.code === "hand-in-code-unknown") countWrongCode(headers);
+  return taking;
 }

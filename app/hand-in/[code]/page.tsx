@@ -9,12 +9,11 @@ import { tooMany } from "@/lib/account";
 import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
 import { startingSetup } from "@/lib/course";
 import { newestBeads, type ListedBead } from "@/lib/find";
-import { takingExercise } from "@/lib/classroom";
 import { getGroup, getPerson } from "@/lib/roster";
 import { recordSentence } from "@/lib/store";
 import { dayText, setupRows } from "@/lib/report";
 import { handInBeadAction } from "../actions";
-import { codeOf, countWrongCode, waitForCode } from "../code-tries";
+import { codeOf, exerciseAsked } from "../code-tries";
 import { signedInStudent } from "../signed-in";
 
 export const dynamic = "force-dynamic";
@@ -34,14 +33,9 @@ export default async function HandInPage({ params, searchParams }: Props) {
   const { withdrawn } = await searchParams;
   const now = await here();
   const who = signedInStudent(now);
-  const asking = await headers();
-  const seconds = waitForCode(asking);
-  if (seconds > 0) return <Refused said={tooMany("too-many-codes", seconds).message} />;
-  const taking = await takingExercise(now.db, code, who.by !== null);
-  if (!taking.ok) {
-    if (taking.issues[0]?.code === "hand-in-code-unknown") countWrongCode(asking);
-    return <Refused refusal={taking.issues[0]} />;
-  }
+  const taking = await exerciseAsked(now.db, await headers(), code, who.by !== null);
+  if ("seconds" in taking) return <Refused said={tooMany("too-many-codes", taking.seconds).message} />;
+  if (!taking.ok) return <Refused refusal={taking.issues[0]} />;
   const exercise = taking.value;
   const [group, units, own, offered] = await Promise.all([
     getGroup(now.db, exercise.group.id),

@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { BeadContentSchema } from "@/lib/assess";
 import { ArchiveManifestSchema } from "@/lib/exchange/archive-manifest";
-import { ExchangeBeadSchema } from "@/lib/exchange/bead-file";
 
 type Node = Readonly<Record<string, unknown>>;
 

@@ -6,9 +6,9 @@ import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import { attachPhoto } from "@/lib/beads";
-import { handInPhoto, HandInFormSchema, takingExercise } from "@/lib/classroom";
+import { handInPhoto, HandInFormSchema } from "@/lib/classroom";
 import { recordSentence, type RecordIssue } from "@/lib/store";
-import { codeOf, countWrongCode, waitForCode } from "@/app/hand-in/code-tries";
+import { codeOf, exerciseAsked } from "@/app/hand-in/code-tries";
 import { signedInStudent } from "@/app/hand-in/signed-in";
 
 export const dynamic = "force-dynamic";
@@ -48,15 +48,11 @@ export async function POST(
   const foreign = refuseForeign(request);
   if (foreign) return foreign;
   const code = codeOf((await context.params).code);
-  const wait = waitForCode(request.headers);
-  if (wait > 0) return later("too-many-codes", wait);
   const now = await here();
   const who = signedInStudent(now);
-  const taking = await takingExercise(now.db, code, who.by !== null);
-  if (!taking.ok) {
-    if (taking.issues[0]?.code === "hand-in-code-unknown") countWrongCode(request.headers);
-    return refused(taking.issues);
-  }
+  const taking = await exerciseAsked(now.db, request.headers, code, who.by !== null);
+  if ("seconds" in taking) return later("too-many-codes", taking.seconds);
+  if (!taking.ok) return refused(taking.issues);
   const form = HandInFormSchema.safeParse(readForm(request.headers.get("hand-in-form")));
   if (!form.success)
     return refused([
@@ -68,12 +64,11 @@ export async function POST(
   const hand = `${taking.value.id}:${who.signedInAs ?? personId ?? givenName?.toLowerCase() ?? ""}`;
   const busy = tooManyPhotos(taking.value.id, hand, Date.now());
   if (busy) return busy;
-  const declared = Number(request.headers.get("content-length"));
   const arriving = {
     dataDir: dataDir(),
     sender: who.by ?? addressOf(request.headers),
     source: request.body ?? emptyBody(),
-    declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
+    declaredBytes: declaredBytes(request),
   };
   const made = await attachPhoto(now.db, arriving, (photo) =>
     handInPhoto(now.db, code, form.data, photo, who),
@@ -85,6 +80,11 @@ export async function POST(
   if (!made.ok) return refused(made.issues);
   revalidatePath("/");
   return Response.json({ address: `/hand-in/${made.value.code}/${made.value.secret}` }, { status: 201 });
+}
+
+function declaredBytes(request: Request): number | null {
+  const declared = Number(request.headers.get("content-length"));
+  return Number.isFinite(declared) && declared > 0 ? declared : null;
 }
 
 /** Counted before the bytes are taken in: that is what costs. */
