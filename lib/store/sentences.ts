@@ -10,7 +10,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "bead-too-many-points": ({ data }) =>
     `More is drawn on the photos of this bead than can be measured in time (${data["points"]} points of at most ${data["most"]}). Draw outlines with fewer points, sections above all.`,
   "bead-unreadable": () =>
-    "The record of this bead cannot be read any more: something outside this program changed or damaged it. Nothing of it was changed. Put the database back from a backup, or delete this bead and import it from an archive.",
+    "The record of this bead cannot be read any more: something outside this program changed or damaged it. Nothing of it was changed. Put the database back from a backup; all other beads work meanwhile.",
   "bead-handed-in": () =>
     "This bead was handed in for an exercise, so it stays. Withdraw the hand-in first, while no feedback was returned.",
   "bead-signed": () => "A signed record speaks of this bead, so it stays as it is.",
