@@ -10,6 +10,7 @@ import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";
 import { MenuProvider } from "@/components/shell";
 import { actorRef } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
+import { headers } from "next/headers";
 import { here } from "./_door/here";
 import { menuFor } from "./_door/menu";
 import { signOutAction } from "./sign-in/actions";
@@ -20,14 +21,25 @@ export const metadata: Metadata = {
   icons: { icon: "/icons/192.png", apple: "/icons/180.png" },
 };
 
+/**
+ * Before any other script of a page. What makes a style sheet while a dialog is open, so that the page behind it holds still,
+ * gets the nonce of this document; and Zod does not try whether it may compile, which the policy would refuse and report.
+ */
+const beforeAll =
+  "globalThis.__webpack_nonce__=document.currentScript.nonce;globalThis.__zod_globalConfig={jitless:true}";
+
 export const viewport: Viewport = { width: "device-width", initialScale: 1, themeColor: "#14171c" };
 
 export default async function RootLayout({ children }: { children: ReactNode }) {
   const { actor, db } = await here();
   const person = actor.kind === "person" ? await getPerson(db, actor.personId) : null;
   const signedIn = person ? { name: person.name ?? "", leave: signOutAction } : null;
+  const nonce = (await headers()).get("x-nonce") ?? "";
   return (
     <html lang="en">
+      <head>
+        <script nonce={nonce} suppressHydrationWarning dangerouslySetInnerHTML={{ __html: beforeAll }} />
+      </head>
       <body>
         <WhoProvider by={actorRef(actor)}>
           <MenuProvider content={{ ...menuFor(actor), signedIn }}>{children}</MenuProvider>

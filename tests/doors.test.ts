@@ -37,7 +37,8 @@ const asksFirst = /^ = (actionFor|actionOn|beadActionFor|handInActionFor|personA
 /** … and here the work asks. */
 const leavesIt = /^ = openAction\(/;
 /** Rooms of their own with a secret address: the secret is what is asked for. */
-const asksSecret = /\b(handInBySecret|takingExercise|handInFor|exerciseByCode|openExercise|studentDoor)\w*\(/;
+const asksSecret =
+  /\b(handInBySecret|takingExercise|exerciseAsked|handInFor|exerciseByCode|openExercise|studentDoor)\w*\(/;
 
 interface Action {
   readonly name: string;

@@ -26,7 +26,7 @@ export function machineDoor(
     POST: routeFor("bead.read", async (now, request) => {
       const bytes = await readBody(request, MOST_CASE_BYTES);
       const read = bytes === null ? tooLarge() : readCaseText(bytes);
-      if (!read.ok) return Response.json({ errors: read.lines }, { status: 400 });
+      if (!read.ok) return Response.json({ errors: read.lines }, { status: bytes === null ? 413 : 400 });
       const answer = answerCase(door, read.value, await contextOf(read.value, now));
       return answer.ok
         ? Response.json(answer.value)

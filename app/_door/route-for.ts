@@ -1,4 +1,4 @@
-import { readActor } from "@/lib/account";
+import { readActor, waitOfToken } from "@/lib/account";
 import { db } from "@/lib/db";
 import type { Deed, Thing } from "@/lib/people";
 import { handInThing } from "@/lib/classroom";
@@ -10,11 +10,12 @@ type Route<P> = (request: Request, context: { params: Promise<P> }) => Promise<R
 
 const refusals = {
   401: { code: "sign-in-first", message: "Sign in, or send a token: authorization: Bearer …" },
+  429: { code: "too-many-requests", message: "This token was used too often just now. Wait a minute." },
   403: { code: "not-yours", message: "Your role or this token's scopes do not reach this far." },
 } as const;
 
-function refusal(status: keyof typeof refusals): Response {
-  return Response.json({ issues: [refusals[status]] }, { status });
+function refusal(status: keyof typeof refusals, headers: Record<string, string> = {}): Response {
+  return Response.json({ issues: [refusals[status]] }, { status, headers });
 }
 
 /** Every route handler is made here: who asks and whether they may, then the work; or the answer that refuses them. */
@@ -23,7 +24,10 @@ function routeOn<P>(deed: Deed, thingOf: (params: P) => Promise<Thing | undefine
     const foreign = refuseForeign(request);
     if (foreign) return foreign;
     const actor = await readActor(db(), request.headers);
-    if (actor.kind === "nobody") return refusal(401);
+    if (actor.kind === "nobody") {
+      const seconds = waitOfToken(request.headers);
+      return seconds === null ? refusal(401) : refusal(429, { "retry-after": String(seconds) });
+    }
     const now = hereOf(actor);
     const params = await context.params;
     return now.may(deed, await thingOf(params)) ? work(now, request, params) : refusal(403);

@@ -1,4 +1,5 @@
 import { accountsRequired, isLoopbackHost } from "@/lib/account";
+import { sameHost } from "./page-policy";
 
 /**
  * Served without accounts on the loopback address, so two things must not get in: a page of another site posting to
@@ -12,7 +13,11 @@ export function refuseForeign(request: Request): Response | null {
   const anyHost = accountsRequired();
   const foreignHost = !anyHost && !isLoopbackHost(host);
   const foreignOrigin = origin !== null && !sameHost(origin, host);
-  if (!foreignHost && !foreignOrigin && site !== "cross-site") return null;
+  // Another port of this machine is another site's page too, although browsers call it the same site.
+  const foreignSite = site === "cross-site" || site === "same-site";
+  // A program says neither; a browser that writes says both.
+  const unsaid = site !== null && origin === null && !["GET", "HEAD"].includes(request.method);
+  if (!foreignHost && !foreignOrigin && !foreignSite && !unsaid) return null;
   return Response.json(
     {
       issues: [
@@ -24,8 +29,4 @@ export function refuseForeign(request: Request): Response | null {
     },
     { status: 403 },
   );
-}
-
-function sameHost(origin: string, host: string): boolean {
-  return URL.canParse(origin) && new URL(origin).host === host;
 }

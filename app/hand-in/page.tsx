@@ -1,10 +1,13 @@
 import type { Metadata } from "next";
+import { headers } from "next/headers";
 import { redirect } from "next/navigation";
+import { tooMany } from "@/lib/account";
 import { Header } from "@/components/shell";
 import { Button, Field, page } from "@/components/ui";
 import { exerciseByCode } from "@/lib/classroom";
 import { recordSentence } from "@/lib/store";
 import { here } from "../_door/here";
+import { countWrongCode, waitForCode } from "./code-tries";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Hand in" };
@@ -13,9 +16,16 @@ export const metadata: Metadata = { title: "Hand in" };
 export default async function HandInDoor({ searchParams }: { searchParams: Promise<{ code?: string }> }) {
   const { code } = await searchParams;
   const { db } = await here();
-  const exercise = code ? await exerciseByCode(db, code) : null;
+  const asking = await headers();
+  const seconds = code ? waitForCode(asking) : 0;
+  const exercise = code && seconds === 0 ? await exerciseByCode(db, code) : null;
   if (exercise) redirect(`/hand-in/${exercise.code}`);
-  const unknown = code ? recordSentence({ code: "hand-in-code-unknown", path: [], data: {} }) : null;
+  if (code && seconds === 0) countWrongCode(asking);
+  const unknown = !code
+    ? null
+    : seconds > 0
+      ? tooMany("too-many-codes", seconds).message
+      : recordSentence({ code: "hand-in-code-unknown", path: [], data: {} });
   return (
     <>
       <Header />

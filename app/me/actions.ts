@@ -1,22 +1,50 @@
 "use server";
 
+import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Said } from "@/components/ui";
-import { refused, type Answer } from "@/lib/base";
-import { chooseOwnPassphrase } from "@/lib/roster";
-import { anything, form, openAction } from "../_door/action-for";
-import { passphraseAnswer } from "../_door/answer";
+import { endSession, makeThrottle, passphraseLimit } from "@/lib/account";
+import { fail, issue, ok, refused, type Answer } from "@/lib/base";
+import { chooseOwnPassphrase, getPerson } from "@/lib/roster";
+import { anything, form, id, openAction } from "../_door/action-for";
+import { accountAnswer, passphraseAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { here } from "../_door/here";
+import { here, type Here } from "../_door/here";
+
+/** Wrong passphrases on the own page, by person: whoever found a screen left open must not guess on it. */
+const tries = makeThrottle(passphraseLimit);
+
+/** A token is for programs; whoever does these sits there themselves. */
+async function self({ actor, db, pen }: Here) {
+  const person =
+    actor.kind === "person" && actor.scopes === null ? await getPerson(db, actor.personId) : null;
+  return person?.userId ? { db, pen, personId: person.id, userId: person.userId } : null;
+}
+
+const signInFirst = refused("sign-in-first", "Sign in first.");
+
+export const endSessionAction = openAction([id], async (sessionId): Promise<Answer<Said>> => {
+  const own = await self(await here());
+  if (!own) return signInFirst;
+  const ended = await endSession(own.db, own.userId, sessionId);
+  revalidatePath("/me");
+  return ended.ok ? ok({ text: "Ended." }) : accountAnswer(ended);
+});
 
 export const changeOwnPassphraseAction = openAction(
   [anything, form],
   async (_, form): Promise<Answer<Said>> => {
-    const { actor, pen } = await here();
-    // A token is for programs; whoever changes a passphrase sits there themselves.
-    if (actor.kind !== "person" || actor.scopes !== null) return refused("sign-in-first", "Sign in first.");
+    const own = await self(await here());
+    if (!own) return signInFirst;
+    const { pen, personId } = own;
+    const now = new Date();
+    const seconds = tries.waitSeconds(personId, now.getTime());
+    if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
+    tries.count(personId, now.getTime());
     const choice = { before: textOf(form, "before"), passphrase: textOf(form, "passphrase") };
-    const set = await chooseOwnPassphrase(pen, actor.personId, choice, new Date());
+    const set = await chooseOwnPassphrase(pen, personId, choice, now);
+    // Whoever knew the passphrase until now did not guess.
+    if (set.ok || !set.issues.some(({ code }) => code === "passphrase-before-wrong")) tries.forget(personId);
     if (!set.ok) return passphraseAnswer(set);
     redirect("/sign-in");
   },

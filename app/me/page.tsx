@@ -1,11 +1,14 @@
 import type { Metadata } from "next";
+import { headers } from "next/headers";
 import { notFound } from "next/navigation";
 import { Header } from "@/components/shell";
 import { Field, page, Panel, SaidForm } from "@/components/ui";
+import { listSessions } from "@/lib/account";
+import { dayText } from "@/lib/report";
 import { roleDuties, roleNames } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { pageFor } from "../_door/here";
-import { changeOwnPassphraseAction } from "./actions";
+import { changeOwnPassphraseAction, endSessionAction } from "./actions";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Your account" };
@@ -14,6 +17,7 @@ export default async function MePage() {
   const { actor, db } = await pageFor("bead.read");
   const person = actor.kind === "person" ? await getPerson(db, actor.personId) : null;
   if (!person) notFound();
+  const sessions = person.userId ? await listSessions(db, person.userId, await headers()) : [];
   return (
     <>
       <Header />
@@ -39,6 +43,20 @@ export default async function MePage() {
               )}
             </Field>
           </SaidForm>
+        </Panel>
+        <Panel title="Where you are signed in" tone="blue">
+          <ul>
+            {sessions.map(({ id, isThis, createdAt, address, browser }) => (
+              <li key={id}>
+                <strong>{isThis ? "Here" : (address ?? "Unknown address")}</strong>, since{" "}
+                {dayText(createdAt)}
+                {browser ? `: ${browser.slice(0, 120)}` : ""}
+                {!isThis && (
+                  <SaidForm action={endSessionAction.bind(null, id)} submit="End this one" tone="danger" />
+                )}
+              </li>
+            ))}
+          </ul>
         </Panel>
       </main>
     </>

@@ -41,7 +41,9 @@ export function BeadCard({
             <p className={styles.change}>What to try next is being weighed again.</p>
           )}
           <div className={styles.foot}>
-            {bead.again === "all" ? (
+            {bead.unreadable ? (
+              <span className={styles.again}>Cannot be read: open it to see what to do</span>
+            ) : bead.again === "all" ? (
               <span className={styles.again}>Being worked out again</span>
             ) : (
               <VerdictBadge verdict={bead.verdict} />

@@ -3,8 +3,10 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db, Tx } from "@/lib/db";
 import { auth, PASSPHRASE_LENGTH } from "./auth";
 import type { AccountIssue } from "./issue";
+import { passphraseIssues } from "./passphrase";
 
-const usableName = /^[a-z0-9._]{2,40}$/;
+/** Whether a sign-in name in small letters can be one at all. */
+export const isUsableName = (name: string): boolean => /^[a-z0-9._]{2,40}$/.test(name);
 
 /** The library wants an address per account; a shop has none to give. `.invalid` is reserved never to exist. */
 const address = (signInName: string): string => `${signInName}@accounts.invalid`;
@@ -20,7 +22,7 @@ export interface NewAccount {
  */
 export async function openAccount(db: Db, signInName: string): Promise<Result<string, AccountIssue>> {
   const name = signInName.toLowerCase();
-  if (!usableName.test(name)) return fail(issue("sign-in-name-not-usable", ["signInName"]));
+  if (!isUsableName(name)) return fail(issue("sign-in-name-not-usable", ["signInName"]));
   if (await db.user.findUnique({ where: { username: name } })) return fail(issue("sign-in-name-taken"));
   const { internalAdapter } = await auth(db).$context;
   const user = await internalAdapter.createUser(
@@ -30,10 +32,19 @@ export async function openAccount(db: Db, signInName: string): Promise<Result<st
   return ok(user.id);
 }
 
-/** A passphrase as it is kept. Costs a fraction of a second: keep it out of a transaction. */
-export async function passphraseHash(db: Db, passphrase: string): Promise<Result<string, AccountIssue>> {
-  if (passphrase.length < PASSPHRASE_LENGTH.least) return fail(issue("passphrase-short", ["passphrase"]));
+/**
+ * A passphrase of a user as it is kept, if it is not among those that are guessed first. Costs a fraction of a second: keep
+ * it out of a transaction.
+ */
+export async function passphraseHash(
+  db: Db,
+  userId: string,
+  passphrase: string,
+): Promise<Result<string, AccountIssue>> {
   if (passphrase.length > PASSPHRASE_LENGTH.most) return fail(issue("passphrase-long", ["passphrase"]));
+  const user = await db.user.findUnique({ where: { id: userId }, select: { username: true } });
+  const wrong = passphraseIssues(passphrase, user?.username ? [user.username] : []);
+  if (wrong.length > 0) return fail(...wrong);
   const { password } = await auth(db).$context;
   return ok(await password.hash(passphrase));
 }

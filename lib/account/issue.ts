@@ -6,13 +6,16 @@ export type AccountIssueCode =
   | "too-many-tries"
   | "too-many-photos"
   | "too-many-replies"
+  | "too-many-codes"
   | "sign-in-name-taken"
   | "sign-in-name-not-usable"
   | "passphrase-short"
   | "passphrase-long"
   | "passphrase-before-wrong"
   | "code-unknown"
+  | "passphrase-common"
   | "passphrase-wrong"
+  | "session-gone"
   | "person-gone"
   | "account-missing"
   | "last-owner"
@@ -26,6 +29,8 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
     `Too many tries with this name. Wait ${seconds} seconds, then try again.`,
   "too-many-photos": ({ seconds }) =>
     `Too many photos came in by this code just now, so this one was not taken. Wait ${seconds} seconds and send it again; your form stays.`,
+  "too-many-codes": ({ seconds }) =>
+    `Too many codes that lead nowhere came from here. Wait ${seconds} seconds, then try the code on the bench again.`,
   "too-many-replies": ({ seconds }) =>
     `Too many replies one after the other. Wait ${seconds} seconds, then send it again.`,
   "sign-in-name-taken": () => "Somebody already signs in with this name. Choose another one.",
@@ -36,6 +41,9 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
   "code-unknown": () =>
     "This code is not known, was used, or is too old. Ask the owner of this Toeline for another one.",
   "passphrase-before-wrong": () => "The passphrase until now is another one. Nothing was changed.",
+  "passphrase-common": () =>
+    "This passphrase is among those that are guessed first. Take four or five words that do not belong together.",
+  "session-gone": () => "This sign-in has ended already.",
   "passphrase-wrong": () => "This passphrase is not the signer's. Nothing was signed; try again.",
   "person-gone": () => "This person is no longer in the list. Reload the page.",
   "account-missing": () => "This person has no account yet. Give them a sign-in name first.",
@@ -52,6 +60,9 @@ export function accountSentence({ code, data }: AccountIssue): string {
 }
 
 /** What is told while a throttle lets nothing through. `seconds`: how long. */
-export function tooMany(code: "too-many-photos" | "too-many-replies", seconds: number): Line {
+export function tooMany(
+  code: "too-many-photos" | "too-many-replies" | "too-many-codes",
+  seconds: number,
+): Line {
   return { code, message: accountSentence({ code, path: [], data: { seconds } }) };
 }

@@ -1,39 +1,73 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
+import { isUsableName, type NewAccount } from "./accounts";
+import { addressOf } from "./address";
 import { auth } from "./auth";
-import type { NewAccount } from "./accounts";
 import type { AccountIssue } from "./issue";
 import { isRefusal } from "./is-refusal";
-import { passphraseLimit } from "./limits";
-import { makeThrottle } from "./throttle";
+import { knownBrowser, readKnownBrowser } from "./known-browser";
+import { passphraseLimit, signInsByAddressLimit, signInsByNameLimit } from "./limits";
+import { noteRefusal } from "./note-refusal";
+import { makeThrottle, type Throttle } from "./throttle";
 
-/** Failed tries, by sign-in name. */
-const tries = makeThrottle(passphraseLimit);
+/** Failed tries: with a name at one address, at one address, with a name everywhere; and of a known browser alone. */
+const byPair = makeThrottle(passphraseLimit);
+const byAddress = makeThrottle(signInsByAddressLimit);
+const byName = makeThrottle(signInsByNameLimit);
+const byBrowser = makeThrottle(passphraseLimit);
 
-/** Opens a session; the library sets its cookie on the running request. */
+type Counter = readonly [throttle: Throttle, who: string];
+
+function countersOf(name: string, address: string, browser: string | null): readonly Counter[] {
+  if (browser !== null) return [[byBrowser, browser]];
+  return [
+    [byPair, `${address} ${name}`],
+    [byAddress, address],
+    [byName, name],
+  ];
+}
+
+/**
+ * Opens a session; the library sets its cookie on the running request.
+ *
+ * @param known What this browser keeps of an earlier sign-in. @param now In ms.
+ * @returns What the browser is to keep from now on.
+ */
 export async function signIn(
   db: Db,
   { signInName, passphrase }: NewAccount,
   headers: Headers,
   now: number,
-): Promise<Result<null, AccountIssue>> {
-  const name = signInName.toLowerCase();
-  const seconds = tries.waitSeconds(name, now);
-  if (seconds > 0) return fail(issue("too-many-tries", [], { seconds }));
+  known: string | null,
+): Promise<Result<{ readonly known: string }, AccountIssue>> {
+  const name = signInName.length > 40 ? "" : signInName.toLowerCase();
+  const address = addressOf(headers);
+  // A name that can be none is no way to fill anything, and no way past the address either.
+  const browser = isUsableName(name) ? readKnownBrowser(name, known) : null;
+  const counters = countersOf(isUsableName(name) ? name : "", address, browser);
+  const seconds = Math.max(...counters.map(([throttle, who]) => throttle.waitSeconds(who, now)));
+  if (seconds > 0) {
+    noteRefusal("sign-in-throttled", address);
+    return fail(issue("too-many-tries", [], { seconds }));
+  }
+  // Counted before it is answered: otherwise as many at once as one likes would be one try.
+  for (const [throttle, who] of counters) throttle.count(who, now);
+  if (isUsableName(name) && (await fits(db, name, passphrase, headers))) {
+    for (const [throttle, who] of counters) throttle.giveBack(who, now);
+    counters[0]![0].forget(counters[0]![1]);
+    return ok({ known: knownBrowser(name) });
+  }
+  noteRefusal("sign-in-refused", address);
+  return fail(issue("sign-in-refused"));
+}
+
+async function fits(db: Db, username: string, password: string, headers: Headers): Promise<boolean> {
   try {
-    const answer = await auth(db).api.signInUsername({
-      body: { username: name, password: passphrase },
-      headers,
-    });
-    if (answer) {
-      tries.forget(name);
-      return ok(null);
-    }
+    return Boolean(await auth(db).api.signInUsername({ body: { username, password }, headers }));
   } catch (error) {
     if (!isRefusal(error)) throw error;
+    return false;
   }
-  tries.count(name, now);
-  return fail(issue("sign-in-refused"));
 }
 
 export async function signOut(db: Db, headers: Headers): Promise<void> {

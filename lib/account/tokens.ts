@@ -4,6 +4,9 @@ import { scopes, type Scope } from "@/lib/people";
 import { auth } from "./auth";
 import type { AccountIssue } from "./issue";
 
+/** The window in which a token's requests are counted; `auth` says how many there may be. */
+const TOKEN_WINDOW_S = 60;
+
 /** Under which name the scopes stand among a key's permissions. */
 const AREA = "toeline";
 
@@ -43,12 +46,15 @@ function scopesOf(permissions: unknown): readonly Scope[] {
   return Array.isArray(list) ? scopes.filter((scope) => list.includes(scope)) : [];
 }
 
-/** Whose token this is and how far it reaches; null when it is none, ended or switched off. */
+/** Whose token this is and how far it reaches; how long to wait, where it is used too often; null when it is none, ended or switched off. */
 export async function readToken(
   db: Db,
   token: string,
-): Promise<{ readonly userId: string; readonly scopes: readonly Scope[] } | null> {
+): Promise<
+  { readonly userId: string; readonly scopes: readonly Scope[] } | { readonly waitSeconds: number } | null
+> {
   const answer = await auth(db).api.verifyApiKey({ body: { key: token } });
+  if (answer.error?.code === "RATE_LIMITED") return { waitSeconds: TOKEN_WINDOW_S };
   if (!answer.valid || !answer.key) return null;
   return { userId: answer.key.referenceId, scopes: scopesOf(answer.key.permissions) };
 }

@@ -158,7 +158,10 @@ async function storePhotos(
     const name = `photos/${photo.sha256}.${photo.format}`;
     const bytes = files.get(name);
     if (!bytes) return fail(issue("archive-file-missing", [], { name }));
-    const taken = await receivePhoto(dataDir, once(bytes), { declaredBytes: bytes.length });
+    const taken = await receivePhoto(dataDir, once(bytes), {
+      declaredBytes: bytes.length,
+      sender: "archive",
+    });
     if (!taken.ok)
       return fail(
         issue("import-photo-refused", [], {

@@ -19,6 +19,8 @@ export const BeadReadingSchema = z.object({
 export type BeadReading = z.infer<typeof BeadReadingSchema>;
 
 const yes = z.boolean().nullable().default(null);
+/** No table of ours has as many rows as would be answered or set here. */
+const few = (list: object): boolean => Object.keys(list).length <= 200;
 
 /** How the weld lies on the part, where a code judges one differently from the other. */
 export const seams = ["plate", "longitudinal", "girth", "branch"] as const;
@@ -61,7 +63,8 @@ export const BeadJudgementSchema = z.object({
   criteriaId: z.string().max(60).nullable().default(null),
   /** Settings of that set where a code leaves a choice; unknown keys are ignored by the judge. */
   criteriaSettings: z
-    .record(z.string().max(60), z.union([z.string().max(60), z.boolean(), z.number()]))
+    .record(z.string().max(60), z.union([z.string().max(60), z.boolean(), z.number().min(-1e6).max(1e6)]))
+    .refine(few)
     .default({}),
   /** What a section of this bead is judged by (lib/section); null, or left out as before there were any: nothing. */
   sectionSetId: z.string().max(60).nullable().optional(),
@@ -70,7 +73,7 @@ export const BeadJudgementSchema = z.object({
   lookedFor: z.array(z.enum(imperfectionIds)).max(imperfectionIds.length).default([]),
   readings: z.array(BeadReadingSchema).max(40).default([]),
   /** Answers to the diagnosis' questions: question id -> answer id. */
-  answers: z.record(z.string().max(60), z.string().max(60)).default({}),
+  answers: z.record(z.string().max(60), z.string().max(60)).refine(few).default({}),
   /** null: a first try. */
   tried: TriedChangeSchema.nullable().default(null),
   /** What the change did; null: not said yet. Only "cured" confirms a cause. */

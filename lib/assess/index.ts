@@ -1,6 +1,7 @@
 export { alignPhotos, type AlignedPhoto } from "./align-photo";
 export { answerKind, isAnswer, type AnswerKind } from "./answer-kind";
 export { applyChange } from "./apply-change";
+export { countBeadPoints } from "./count-bead-points";
 export { confirmedCounts, knownCounts } from "./confirmed-counts";
 export { marksAcrossPhotos, type NumberedMark } from "./across-photos";
 export {

@@ -10,7 +10,10 @@ export const PhotoSectionSchema = SectionDrawingSchema.extend({
   /** Where the drawing states a throat. Null: it follows from the leg that is asked for. */
   askedThroatMm: z.number().positive().max(500).nullable().default(null),
   /** Free texts of the report: field -> what was written. */
-  report: z.record(z.string().max(60), z.string().max(500)).default({}),
+  report: z
+    .record(z.string().max(60), z.string().max(500))
+    .refine((fields) => Object.keys(fields).length <= 60)
+    .default({}),
 });
 export type PhotoSection = z.infer<typeof PhotoSectionSchema>;
 

@@ -15,6 +15,8 @@ export interface Arriving {
   readonly dataDir: string;
   readonly source: Parameters<typeof receivePhoto>[1];
   readonly declaredBytes: number | null;
+  /** Who sends it; left out: this machine itself. */
+  readonly sender?: string;
 }
 
 export type Attached<T, I extends Issue> =
@@ -28,10 +30,13 @@ export type Attached<T, I extends Issue> =
  */
 export async function attachPhoto<T, I extends Issue>(
   db: Db,
-  { dataDir, source, declaredBytes }: Arriving,
+  { dataDir, source, declaredBytes, sender }: Arriving,
   attach: (photo: NewPhoto) => Promise<Result<T, I>>,
 ): Promise<Attached<T, I>> {
-  const stored = await receivePhoto(dataDir, source, { declaredBytes });
+  const stored = await receivePhoto(dataDir, source, {
+    declaredBytes,
+    ...(sender === undefined ? {} : { sender }),
+  });
   if (!stored.ok) return { ok: false, from: "photo", issues: stored.issues };
   const { sha256, format, bytes, widthPx, heightPx } = stored.value;
   const letGo = holdPhoto(sha256);

@@ -1,5 +1,6 @@
 import {
   BeadContentSchema,
+  countBeadPoints,
   emptyBeadContent,
   newPhotoContent,
   type BeadContent,
@@ -7,16 +8,24 @@ import {
 } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Tx } from "@/lib/db";
+import { MOST_POINTS } from "@/lib/marks";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import type { BeadRecord, PhotoRecord } from "./bead-record";
 import { changedParts } from "./changed-parts";
 import { keepFacts } from "./keep-facts";
 import { photoColumn } from "./photo-column";
-import { findRow, roleOf, toRecord, withPhotos } from "./read-bead";
+import { readBead, roleOf, toRecord, withPhotos } from "./read-bead";
+
+/** The database counts to 2^31; one bead of a stranger's archive that stands at the end must not stop the others. */
+const HIGHEST_COUNTED = 1_900_000_000;
 
 /** The next running number: that of a bead that was deleted stays its own. */
 export async function nextBeadNumber(tx: Tx): Promise<number> {
-  const newest = { orderBy: { number: "desc" }, select: { number: true } } as const;
+  const newest = {
+    where: { number: { lt: HIGHEST_COUNTED } },
+    orderBy: { number: "desc" },
+    select: { number: true },
+  } as const;
   const [bead, deleted] = [await tx.bead.findFirst(newest), await tx.deletedBead.findFirst(newest)];
   return Math.max(bead?.number ?? 0, deleted?.number ?? 0) + 1;
 }
@@ -84,14 +93,17 @@ export async function saveBead(
     const path = (first?.path ?? []).map((part) => (typeof part === "number" ? part : String(part)));
     return fail(issue("bead-not-understood", path, { reason: first?.message ?? "unknown" }));
   }
+  const points = countBeadPoints(parsed.data);
+  if (points > MOST_POINTS) return fail(issue("bead-too-many-points", [], { points, most: MOST_POINTS }));
   return writing(pen, async (tx, log) => {
-    const before = await findRow(tx, id);
+    const before = await readBead(tx, id);
+    if (before === "unreadable") return fail(issue("bead-unreadable"));
     // Sent again because the answer got lost: it is saved, and nobody else's change is in the way.
-    if (before && before.revision > basedOn && isAsStored(toRecord(before).content, parsed.data))
+    if (before && before.revision > basedOn && isAsStored(before.content, parsed.data))
       return ok({ revision: before.revision });
     const saved = await writeBead(tx, id, basedOn, parsed.data);
     if (saved.ok && before) {
-      const changed = changedParts(toRecord(before).content, parsed.data);
+      const changed = changedParts(before.content, parsed.data);
       await keepFacts(tx, id);
       await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision, changed });
     }

@@ -5,8 +5,8 @@ export type { BeadRecord } from "./bead-record";
 export { addPhoto, createBead, nextBeadNumber, removePhoto, saveBead, type NewPhoto } from "./beads";
 export { factsDiffer } from "./facts-differ";
 export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
-export { getBead, getBeads, MOST_AT_ONCE } from "./read-bead";
-export { staleBeads, staleFacts } from "./stale";
+export { getBead, getBeads, MOST_AT_ONCE, readBead } from "./read-bead";
+export { staleBeads, unreadableBeads, unreadableStamp, staleFacts } from "./stale";
 export { workInBackground, workNow } from "./work-again";
 export {
   deleteBead,

@@ -1,3 +1,4 @@
+import { z } from "zod";
 import { BeadJudgementSchema, photoRoles, type PhotoRole } from "@/lib/assess";
 import type { Db, Tx } from "@/lib/db";
 import { RunSetupSchema } from "@/lib/setup";
@@ -57,9 +58,27 @@ export function toRecord(row: BeadRow): BeadRecord {
   };
 }
 
+/** A bead; null where there is none, and where its row is there and nobody can read it. */
 export async function getBead(db: Db | Tx, id: string): Promise<BeadRecord | null> {
-  const row = await findRow(db, id);
-  return row ? toRecord(row) : null;
+  const read = await readBead(db, id);
+  return read === "unreadable" ? null : read;
+}
+
+/** As `getBead`, told apart. Throws where the store does not answer: then nothing is said of the row. */
+export async function readBead(db: Db | Tx, id: string): Promise<BeadRecord | "unreadable" | null> {
+  try {
+    const row = await findRow(db, id);
+    return row ? toRecord(row) : null;
+  } catch (error) {
+    if (!isSpoilt(error)) throw error;
+    return "unreadable";
+  }
+}
+
+/** Whether an error says that what is stored is no bead: no JSON, of another shape, no day, or of another kind of column. */
+function isSpoilt(error: unknown): boolean {
+  if (error instanceof z.ZodError || error instanceof SyntaxError || error instanceof RangeError) return true;
+  return (error as { code?: unknown } | null)?.code === "P2023";
 }
 
 /** One read takes no more beads than this, so that neither memory nor the database's limit of parameters is in question. */
@@ -68,10 +87,18 @@ export const MOST_AT_ONCE = 200;
 /** Those of these beads that are there, in the order of the ids, at most `MOST_AT_ONCE` of them. */
 export async function getBeads(db: Db | Tx, ids: readonly string[]): Promise<readonly BeadRecord[]> {
   if (ids.length > MOST_AT_ONCE) throw new Error(`${ids.length} beads in one read`);
-  const rows = await db.bead.findMany({ where: { id: { in: [...ids] } }, include: withPhotos });
-  const byId = new Map(rows.map((row) => [row.id, row]));
-  return ids.flatMap((id) => {
-    const row = byId.get(id);
-    return row ? [toRecord(row)] : [];
-  });
+  try {
+    const rows = await db.bead.findMany({ where: { id: { in: [...ids] } }, include: withPhotos });
+    const byId = new Map(rows.map((row) => [row.id, toRecord(row)]));
+    return ids.flatMap((id) => byId.get(id) ?? []);
+  } catch (error) {
+    if (!isSpoilt(error)) throw error;
+  }
+  // One of them nobody can read: the others one by one.
+  const beads: BeadRecord[] = [];
+  for (const id of ids) {
+    const bead = await getBead(db, id);
+    if (bead) beads.push(bead);
+  }
+  return beads;
 }

@@ -1,8 +1,9 @@
 import { setTimeout as pause } from "node:timers/promises";
-import { dialect, rowsOf, sql, type Db, type Sql } from "@/lib/db";
+import { change, dialect, rowsOf, sql, type Db, type Sql } from "@/lib/db";
 import { assessContext } from "@/lib/shop";
 import { keepFacts } from "./keep-facts";
-import { staleFacts } from "./stale";
+import { readBead } from "./read-bead";
+import { staleFacts, unreadableStamp } from "./stale";
 
 /** Beads in one slice: some 30 ms of work, so that a request in between waits no longer than that. */
 const SLICE = 5;
@@ -70,8 +71,13 @@ async function workSlice(db: Db, wanted: Wanted): Promise<Worked> {
 async function keepNumbered(db: Db, number: number): Promise<boolean> {
   return db.$transaction(async (tx) => {
     const bead = await tx.bead.findUnique({ where: { number }, select: { id: true } });
-    if (bead) await keepFacts(tx, bead.id);
-    return bead !== null;
+    if (!bead) return false;
+    if ((await readBead(tx, bead.id)) === "unreadable") {
+      await change(tx, sql`UPDATE "BeadFacts" SET "stamp" = ${unreadableStamp()} WHERE "number" = ${number}`);
+      return false;
+    }
+    await keepFacts(tx, bead.id);
+    return true;
   });
 }
 

@@ -1,7 +1,8 @@
+import { MOST_JSON_BYTES } from "@/lib/base";
 import { refused, shown, type CaseAnswer } from "./case-answer";
 
-/** The largest drawing that the schemas let through is about half of this. */
-export const MOST_CASE_BYTES = 32 * 2 ** 20;
+/** The same as for any JSON that comes in; the largest drawing that is measured is about half of it. */
+export const MOST_CASE_BYTES = MOST_JSON_BYTES;
 /** No case goes half as deep. */
 const DEEPEST = 64;
 

@@ -50,16 +50,19 @@ async function studentOf(
   tx: Tx,
   exercise: ExerciseRecord,
   { personId, givenName }: HandInForm,
-  signedInAs: string | null,
+  { by, signedInAs }: { readonly by: string | null; readonly signedInAs: string | null },
 ): Promise<Result<{ personId: string | null; name: string | null }, RecordIssue>> {
   const id = signedInAs ?? personId;
   if (id === null)
     return givenName ? ok({ personId: null, name: givenName }) : fail(issue("hand-in-nameless"));
   const person = await tx.person.findFirst({
     where: { id, removedAt: null },
-    select: { name: true, groups: { where: { groupId: exercise.group.id } } },
+    select: { name: true, userId: true, groups: { where: { groupId: exercise.group.id } } },
   });
   if (!person || (signedInAs === null && person.groups.length === 0)) return fail(issue("person-gone"));
+  if (signedInAs !== null && person.groups.length === 0) return fail(issue("hand-in-other-group"));
+  // Whoever has an account shows it: their name alone is known to everybody in the shop.
+  if (by === null && person.userId !== null) return fail(issue("hand-in-needs-account"));
   return ok({ personId: id, name: person.name });
 }
 
@@ -81,7 +84,7 @@ export async function handInPhoto(
   return writing({ db, by: by ?? `hand-in:${handInId}` }, async (tx, log) => {
     const taking = await takingExercise(tx, code, by !== null);
     if (!taking.ok) return taking;
-    const student = await studentOf(tx, taking.value, form.data, signedInAs);
+    const student = await studentOf(tx, taking.value, form.data, { by, signedInAs });
     if (!student.ok) return student;
     const twice = await tx.handIn.findFirst({
       where: { exerciseId: taking.value.id, bead: { photos: { some: { sha256: photo.sha256 } } } },

@@ -1,32 +1,50 @@
 /**
- * At each start: fills an empty database with the demo shop, once, enters in the log what is not there yet, and erases
+ * At each start: fills an empty data folder with the demo shop, once, enters in the log what is not there yet, and erases
  * beads that were deleted long enough ago.
  */
-import { z } from "zod";
 import { eraseDeletedBeads, sealViews } from "@/lib/beads";
-import { dataDir, databaseUrl, openDb } from "@/lib/db";
-import { demoShop, fillDemoShop } from "@/lib/demo";
+import { dataDir, databaseUrl, openDb, type Db } from "@/lib/db";
+import { clearCutOff, countOriginals, demoShop, FILLED, FilledSchema, fillWhole } from "@/lib/demo";
 import { installationSigner } from "@/lib/keys";
 import { sweepIncoming } from "@/lib/photo";
-import { adoptUnlogged, readSetting, writeSetting, type Pen } from "@/lib/store";
+import { adoptUnlogged, readSetting, writeSetting } from "@/lib/store";
 
-const FILLED = "demo.filled";
-
-const db = openDb(databaseUrl());
-const pen: Pen = { db, by: "system" };
-try {
-  await sweepIncoming(dataDir());
-  await adoptUnlogged(db);
-  const filled = await readSetting(db, FILLED, z.boolean());
-  if (!filled && (await db.bead.count()) === 0) {
-    console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);
-    await fillDemoShop(pen, dataDir());
+/** Work on the database, which is closed again afterwards. */
+async function withDb<T>(work: (db: Db) => Promise<T>): Promise<T> {
+  const db = openDb(databaseUrl());
+  try {
+    return await work(db);
+  } finally {
+    await db.$disconnect();
   }
-  if (!filled) await writeSetting(pen, FILLED, true);
-  await sealViews(db, dataDir());
-  await eraseDeletedBeads(pen, dataDir(), new Date());
+}
+
+const folder = dataDir();
+const { filled, beads } = await withDb(async (db) => ({
+  filled: (await readSetting(db, FILLED, FilledSchema)) ?? false,
+  beads: await db.bead.count(),
+}));
+const isNew = !filled && beads === 0;
+await clearCutOff(folder, isNew);
+const originals = isNew ? await countOriginals(folder) : 0;
+if (originals > 0) {
+  console.error(
+    `  The database in ${folder} is empty, and ${originals} photos lie beside it: so it is not the one they belong to, and nothing was filled in. Put toeline.db back from a backup; or, to begin anew, move the folder photos away; or name another data folder: TOELINE_DATA=/path npm start`,
+  );
+  process.exit(3);
+}
+if (isNew) {
+  console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);
+  await fillWhole(folder);
+}
+await withDb(async (db) => {
+  const pen = { db, by: "system" };
+  // Nobody serves this folder while it is set up, so no upload is on its way.
+  await sweepIncoming(folder, Infinity);
+  await adoptUnlogged(db);
+  if (!isNew && !filled) await writeSetting(pen, FILLED, true);
+  await sealViews(db, folder);
+  await eraseDeletedBeads(pen, folder, new Date());
   // With the first key everything of before comes under a signature.
   await installationSigner(pen, new Date());
-} finally {
-  await db.$disconnect();
-}
+});

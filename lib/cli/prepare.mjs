@@ -112,7 +112,7 @@ export function generateClient() {
 /** Creates the data folder when missing and brings its database to the newest migration. */
 export async function migrate(folder = dataFolder()) {
   try {
-    mkdirSync(path.join(folder, "photos"), { recursive: true });
+    mkdirSync(path.join(folder, "photos"), { recursive: true, mode: 0o700 });
     const { applyMigrations } = await import("./schema-engine.mjs");
     const applied = await applyMigrations(`file:${path.join(folder, "toeline.db")}`);
     if (applied.length > 0) say(`Database brought up to date (${applied.join(", ")}).`);
@@ -130,6 +130,8 @@ const builtFrom = [
   "lib",
   "prisma/schema.prisma",
   "next.config.ts",
+  "instrumentation.ts",
+  "proxy.ts",
   "tsconfig.json",
   "package-lock.json",
 ];

@@ -6,6 +6,8 @@ import { spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { hostname } from "node:os";
 import path from "node:path";
+import { closeToOthers } from "./close-to-others.mjs";
+import { inUse, lockForStart } from "./data-lock.mjs";
 import {
   buildApp,
   checkNode,
@@ -112,7 +114,9 @@ try {
   checkNode();
   installPackages();
   generateClient();
+  if ((await lockForStart(dataFolder())) === null) throw new PrepareError(inUse(dataFolder()));
   await migrate();
+  closeToOthers(dataFolder());
   if (accounts) await requireOwner();
   if (!dev) await buildApp();
   fillDemo();

@@ -2,5 +2,5 @@ import "server-only";
 
 export { demoShop } from "./beads";
 export { clearDemoShop, demoToClear } from "./clear-demo";
-export { fillDemoShop } from "./fill-shop";
+export { clearCutOff, countOriginals, FILLED, FilledSchema, fillWhole } from "./fill-whole";
 export { isDemoThere } from "./shop-rows";

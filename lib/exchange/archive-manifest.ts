@@ -35,10 +35,20 @@ export const ArchiveManifestSchema = z.object({
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
   /** Every photo of every bead once, sorted by name. */
   photos: z
-    .array(z.object({ name: z.string(), sha256: Sha256Schema, bytes: z.int().nonnegative() }))
+    .array(
+      z.object({
+        name: z.string().max(80),
+        sha256: Sha256Schema,
+        bytes: z
+          .int()
+          .nonnegative()
+          .max(2 ** 31),
+      }),
+    )
+    .max(10_000)
     .readonly(),
   /** The versions of the shop's own limits that the beads name, sorted; no key where there are none. */
-  criteria: z.array(ShopCriteriaSchema).readonly().optional(),
+  criteria: z.array(ShopCriteriaSchema).max(1000).readonly().optional(),
   /** Jobs, and the instruments their inspections name, sorted; no key where no job travels. */
   jobs: z.array(ExchangeJobSchema).max(500).readonly().optional(),
   instruments: z.array(ExchangeInstrumentSchema).max(1000).readonly().optional(),

@@ -10,31 +10,45 @@ export const beadFileVersions = [WITHOUT_SECTIONS, BEAD_FILE_VERSION] as const;
 /** SHA-256 as 64 lower-case hexadecimal digits. */
 export const Sha256Schema = z.string().regex(/^[0-9a-f]{64}$/);
 const time = z.iso.datetime();
-const id = z.string().min(1).max(60);
+/**
+ * An id goes into addresses, file names and tables of names, so it is letters, digits and dashes, and no word that every
+ * object knows. One that is otherwise was made by no export of ours.
+ */
+export const SafeIdSchema = z
+  .string()
+  .regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,59}$/)
+  .refine((id) => !(id in {}));
+const id = SafeIdSchema;
+/** Running numbers and revisions: room to count on for ever within the 32 bits of the database. */
+export const CountedSchema = z.int().positive().max(1_000_000_000);
+const bytes = z
+  .int()
+  .nonnegative()
+  .max(2 ** 31);
 
 /** What is fixed about a photo. Pixels are those of the upright original, the frame of its drawing. */
 export const ExchangePhotoSchema = z.object({
-  id: z.string().min(1).max(40),
+  id,
   sha256: Sha256Schema,
-  widthPx: z.int().positive(),
-  heightPx: z.int().positive(),
+  widthPx: z.int().positive().max(100_000),
+  heightPx: z.int().positive().max(100_000),
   role: z.enum(photoRoles),
   /** Short name of the file format, e.g. "jpeg": becomes the ending of the file's name. */
   format: z.string().regex(/^[a-z0-9]{1,8}$/),
-  bytes: z.int().nonnegative(),
+  bytes,
 });
 export type ExchangePhoto = z.infer<typeof ExchangePhotoSchema>;
 
 /** One bead as it leaves and comes back; a `BeadRecord` fits it. */
 export const ExchangeBeadSchema = z.object({
   id,
-  number: z.int().positive(),
-  revision: z.int().positive(),
+  number: CountedSchema,
+  revision: CountedSchema,
   createdAt: time,
   updatedAt: time,
   /** The bead this one was run after; null for a first try. */
   previous: z
-    .object({ id, number: z.int().positive(), title: z.string().max(120) })
+    .object({ id, number: CountedSchema, title: z.string().max(120) })
     .nullable()
     .default(null),
   content: BeadContentSchema,

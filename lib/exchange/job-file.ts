@@ -2,17 +2,17 @@ import { z } from "zod";
 import { issue } from "@/lib/base";
 import { KeySignatureSchema, type PublicKey } from "@/lib/signature";
 import { InspectionDraftSchema, InstrumentSchema, JobContentSchema } from "@/lib/inspect";
-import { Sha256Schema, type ExchangeBead } from "./bead-file";
+import { CountedSchema, SafeIdSchema, Sha256Schema, type ExchangeBead } from "./bead-file";
 import type { ExchangeIssue } from "./issue";
 import { repeated } from "./read-versioned";
 
 const time = z.iso.datetime();
-const id = z.string().min(1).max(60);
+const id = SafeIdSchema;
 
 /** A signed revision travels as the very text that was digested. */
 export const ExchangeSignedSchema = z.object({
   id,
-  revision: z.int().positive(),
+  revision: CountedSchema,
   content: z.string().max(20_000_000),
   digest: Sha256Schema,
   signedById: id,
@@ -24,8 +24,8 @@ export const ExchangeSignedSchema = z.object({
 
 export const ExchangeInspectionSchema = z.object({
   id,
-  number: z.int().positive(),
-  revision: z.int().positive(),
+  number: CountedSchema,
+  revision: CountedSchema,
   createdAt: time,
   updatedAt: time,
   draft: InspectionDraftSchema,
@@ -36,8 +36,8 @@ export type ExchangeInspection = z.infer<typeof ExchangeInspectionSchema>;
 /** A job with its inspections. People stay in their shop: a weld carries its welder's mark, never the person. */
 export const ExchangeJobSchema = z.object({
   id,
-  number: z.int().positive(),
-  revision: z.int().positive(),
+  number: CountedSchema,
+  revision: CountedSchema,
   createdAt: time,
   updatedAt: time,
   content: JobContentSchema,
@@ -53,7 +53,10 @@ export const ExchangeJobSchema = z.object({
       z.object({
         sha256: Sha256Schema,
         format: z.string().regex(/^[a-z0-9]{1,8}$/),
-        bytes: z.int().positive(),
+        bytes: z
+          .int()
+          .positive()
+          .max(2 ** 31),
       }),
     )
     .max(2000)

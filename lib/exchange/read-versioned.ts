@@ -1,5 +1,7 @@
 import type { z } from "zod";
+import { countBeadPoints } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
+import { MOST_POINTS } from "@/lib/marks";
 import type { ExchangeBead } from "./bead-file";
 import type { ExchangeIssue } from "./issue";
 
@@ -34,7 +36,9 @@ export function readVersioned<S extends z.ZodType>(
 export function beadIssues(bead: ExchangeBead, path: readonly (string | number)[]): readonly ExchangeIssue[] {
   const { content, photos } = bead;
   const known = new Set(photos.map(({ id }) => id));
+  const tooMany = countBeadPoints(content) > MOST_POINTS;
   return [
+    ...(tooMany ? [issue("malformed" as const, [...path, "content"], { problem: "too-many-points" })] : []),
     ...repeated(photos, [...path, "photos"]),
     ...repeated(content.photos, [...path, "content", "photos"]),
     ...content.photos.flatMap(({ drawing }, i) =>

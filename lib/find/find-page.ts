@@ -1,4 +1,4 @@
-import { factsStamp } from "@/lib/beads";
+import { factsStamp, unreadableStamp } from "@/lib/beads";
 import { column, dialect, joined, rowsOf, sql, type Db, type Sql } from "@/lib/db";
 import type { KeptCard } from "@/lib/facts";
 import type { NamedBead } from "@/lib/report";
@@ -19,6 +19,8 @@ export interface Said {
 
 export interface ListedBead extends NamedBead {
   readonly said: Said | null;
+  /** Its row is there and nobody can read it. */
+  readonly unreadable: boolean;
   /** Stored with its own facts, so current whatever becomes of the bead's. */
   readonly confirmedCause: string | null;
 }
@@ -72,11 +74,18 @@ function toListed(row: Row): ListedBead {
     number: dialect.numberOut(row.number),
     title,
     welder: row.sheetWelder,
-    createdAt: new Date(row.createdAt as string | Date).toISOString(),
+    createdAt: timeText(row.createdAt),
     thumbSha256: thumb,
     confirmedCause,
+    unreadable: row.stamp === unreadableStamp(),
     said: current ? { card: dialect.jsonOut(row.card) as KeptCard, verdict, weighedBy } : null,
   };
+}
+
+/** What is no time, in a row that nobody can read, is the first of all: nothing is said of such a row but its number. */
+function timeText(stored: unknown): string {
+  const time = new Date(stored as string | Date);
+  return (Number.isFinite(time.getTime()) ? time : new Date(0)).toISOString();
 }
 
 const keysOf = (order: BeadOrder): Sql =>

@@ -65,7 +65,7 @@ export function readKey(text: string, order: BeadOrder): Key | null {
     const parsed: unknown = JSON.parse(Buffer.from(text, "base64url").toString("utf8"));
     const names = keyColumns(order);
     const right = (value: unknown, i: number): boolean =>
-      typeof value === (names[i] === "number" ? "number" : "string");
+      names[i] === "number" ? Number.isSafeInteger(value) : typeof value === "string" && value.length < 400;
     return Array.isArray(parsed) && parsed.length === names.length && parsed.every(right)
       ? (parsed as unknown as Key)
       : null;

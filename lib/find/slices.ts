@@ -51,12 +51,19 @@ export async function wholePage(
   filter: BeadFilter,
   scope: Scope,
   page: { readonly at: PageAt; readonly size: number },
-): Promise<{ readonly beads: readonly WholeBead[]; readonly next: string | null }> {
+): Promise<{
+  readonly beads: readonly WholeBead[];
+  /** Numbers of those that would stand here and nobody can read. */
+  readonly unreadable: readonly number[];
+  readonly next: string | null;
+}> {
   const found = await findPage(db, filter, scope, page);
   const beads: WholeBead[] = [];
   for (let from = 0; from < found.beads.length; from += SLICE) {
     const ids = found.beads.slice(from, from + SLICE).map(({ id }) => id);
     beads.push(...(await whole(db, ids)));
   }
-  return { beads, next: found.next };
+  const read = new Set(beads.map(({ bead }) => bead.id));
+  const unreadable = found.beads.filter(({ id }) => !read.has(id)).map(({ number }) => number);
+  return { beads, unreadable, next: found.next };
 }

@@ -16,14 +16,30 @@ export function polygonArea<S>(ring: readonly Point<S>[]): number {
   return Math.abs(signedArea(ring));
 }
 
-/** Whether any two sides that are not neighbours touch or cross. Quadratic: outlines drawn by hand are short. */
+/**
+ * Whether any two sides that are not neighbours touch or cross. Sides are taken from left to right, and each is compared
+ * with those only that it overlaps both ways: on an outline around something that is a few.
+ */
 export function crossesItself<S>(ring: readonly Point<S>[]): boolean {
   const n = ring.length;
-  for (let i = 0; i < n; i++)
-    for (let j = i + 2; j < n; j++) {
-      if (i === 0 && j === n - 1) continue;
-      if (segmentsTouch(ring[i]!, ring[(i + 1) % n]!, ring[j]!, ring[(j + 1) % n]!)) return true;
+  const sides = ring
+    .map((a, index) => {
+      const b = ring[(index + 1) % n]!;
+      const [left, right] = a.x < b.x ? [a.x, b.x] : [b.x, a.x];
+      const [low, high] = a.y < b.y ? [a.y, b.y] : [b.y, a.y];
+      return { index, a, b, left, right, low, high };
+    })
+    .sort((p, q) => p.left - q.left);
+  let open: typeof sides = [];
+  for (const side of sides) {
+    open = open.filter(({ right }) => right >= side.left);
+    for (const other of open) {
+      const apart = Math.abs(side.index - other.index);
+      if (other.low > side.high || other.high < side.low || apart === 1 || apart === n - 1) continue;
+      if (segmentsTouch(side.a, side.b, other.a, other.b)) return true;
     }
+    open.push(side);
+  }
   return false;
 }
 

@@ -1,5 +1,5 @@
 import type { AnySpace, Point } from "./point";
-import { add, distance, dot, subtract, times } from "./vector";
+import { add, cross, distance, subtract, times } from "./vector";
 
 /** Sum of the segments; 0 for fewer than two points. */
 export function polylineLength<S>(points: readonly Point<S>[]): number {
@@ -24,23 +24,31 @@ export function projectOnPolyline<S = AnySpace>(
   point: Point<S>,
   polyline: readonly Point<S>[],
 ): Projection<S> | null {
-  let best: Projection<S> | null = null;
+  let nearest = Infinity;
+  let at = { index: 0, share: 0, before: 0, reach: 0 };
   let before = 0;
+  // In plain numbers: this runs for each point of each mark, along each segment of the weld line.
   for (let i = 1; i < polyline.length; i++) {
     const a = polyline[i - 1]!;
-    const span = subtract(polyline[i]!, a);
-    const size = dot(span, span);
-    const share = size === 0 ? 0 : Math.min(1, Math.max(0, dot(subtract(point, a), span) / size));
-    const foot = add(a, times(span, share));
-    const away = subtract(point, foot);
-    const side = span.x * away.y - span.y * away.x < 0 ? -1 : 1;
-    const offset = side * distance(point, foot);
+    const [dx, dy] = [polyline[i]!.x - a.x, polyline[i]!.y - a.y];
+    const [px, py] = [point.x - a.x, point.y - a.y];
+    const size = dx * dx + dy * dy;
+    const share = size === 0 ? 0 : Math.min(1, Math.max(0, (px * dx + py * dy) / size));
+    const [awayX, awayY] = [px - share * dx, py - share * dy];
+    const square = awayX * awayX + awayY * awayY;
     const reach = Math.sqrt(size);
-    if (best === null || Math.abs(offset) < Math.abs(best.offset))
-      best = { along: before + share * reach, offset, foot };
+    if (at.index === 0 || square < nearest) {
+      nearest = square;
+      at = { index: i, share, before, reach };
+    }
     before += reach;
   }
-  return best;
+  if (at.index === 0) return null;
+  const a = polyline[at.index - 1]!;
+  const span = subtract(polyline[at.index]!, a);
+  const foot = add(a, times(span, at.share));
+  const side = cross(span, subtract(point, foot)) < 0 ? -1 : 1;
+  return { along: at.before + at.share * at.reach, offset: side * distance(point, foot), foot };
 }
 
 /** From a point to the nearest point of a polyline; Infinity for fewer than two points, which are no line to be near. */

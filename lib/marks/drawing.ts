@@ -29,13 +29,17 @@ export const PhotoPlaceSchema: z.ZodType<Point<"photo">, Point<"photo">> = picke
 /** A corner of the printed strip with its place on the strip, mm. */
 type StripCorner = PhotoPoint & { readonly xMm: number; readonly yMm: number };
 const StripCornerSchema: z.ZodType<StripCorner, StripCorner> = picked.extend({
-  xMm: z.number(),
-  yMm: z.number(),
+  xMm: z.number().min(-10_000).max(10_000),
+  yMm: z.number().min(-10_000).max(10_000),
 });
 
 export const MarkShapeSchema = z.discriminatedUnion("kind", [
   /** A spot; with a radius (photo pixels) when its size was drawn, as for a pore. */
-  z.object({ kind: z.literal("point"), at: PhotoPointSchema, radius: z.number().positive().nullable() }),
+  z.object({
+    kind: z.literal("point"),
+    at: PhotoPointSchema,
+    radius: z.number().positive().max(100_000).nullable(),
+  }),
   z.object({ kind: z.literal("line"), points: z.array(PhotoPointSchema).min(2).max(500) }),
   z.object({ kind: z.literal("outline"), points: z.array(PhotoPointSchema).min(3).max(500) }),
 ]);
@@ -114,7 +118,7 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
   /** Corners of the printed scale strip as found in the photo, each with its place on the page in mm. */
   z.object({
     kind: z.literal("strip"),
-    corners: z.array(StripCornerSchema).min(8).max(400),
+    corners: z.array(StripCornerSchema).min(8).max(64),
     /** Standard deviation of one found corner, per axis, in photo pixels. */
     cornerSigmaPx: z.number().positive().max(20),
     /** Printed over nominal length of the check bar, as read with a rule: 1 for a true printer. */

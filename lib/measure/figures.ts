@@ -1,4 +1,4 @@
-import { angleDeg, greatestExtent, polygonArea, polylineLength } from "@/lib/geometry";
+import { angleDeg, areaMoved, extentMoved, polylineMoved, wholeAgain } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
 import { expanded } from "./expanded";
 import { pickSigma } from "./pick-sigma";
@@ -8,27 +8,26 @@ import type { BudgetPartName, Calibration, Quantity } from "./types";
 
 /** Along a line of two or more picks, in mm. Points in photo pixels, here and below. */
 export function measureLength(calibration: Calibration, line: readonly PhotoPoint[]): Quantity {
-  return propagatePoints(calibration, "mm", line, polylineLength);
+  return propagatePoints(calibration, "mm", line, polylineMoved);
 }
 
 /** Inside a simple outline of three or more picks, in mm2: the outline as drawn, sides straight. */
 export function measureArea(calibration: Calibration, outline: readonly PhotoPoint[]): Quantity {
-  return propagatePoints(calibration, "mm2", outline, polygonArea);
+  return propagatePoints(calibration, "mm2", outline, areaMoved);
 }
 
 /** Greatest distance across an outline, in mm. */
 export function measureExtent(calibration: Calibration, outline: readonly PhotoPoint[]): Quantity {
-  return propagatePoints(calibration, "mm", outline, greatestExtent);
+  return propagatePoints(calibration, "mm", outline, extentMoved);
 }
 
 /** Of the circle with the outline's area, in mm. */
 export function measureEqualCircle(calibration: Calibration, outline: readonly PhotoPoint[]): Quantity {
-  return propagatePoints(
-    calibration,
-    "mm",
-    outline,
-    (points) => 2 * Math.sqrt(polygonArea(points) / Math.PI),
-  );
+  const diameter = (areaMm2: number): number => 2 * Math.sqrt(areaMm2 / Math.PI);
+  return propagatePoints(calibration, "mm", outline, (points) => {
+    const { value, at } = areaMoved(points);
+    return { value: diameter(value), at: (index, to) => diameter(at(index, to)) };
+  });
 }
 
 /** At `vertex` between the rays to `a` and `b`, in degrees. */
@@ -38,7 +37,9 @@ export function measureAngle(
   vertex: PhotoPoint,
   b: PhotoPoint,
 ): Quantity {
-  return propagatePoints(calibration, "deg", [a, vertex, b], ([p, q, r]) => angleDeg(p!, q!, r!));
+  return propagatePoints(calibration, "deg", [a, vertex, b], (points) =>
+    wholeAgain(points, ([p, q, r]) => angleDeg(p!, q!, r!)),
+  );
 }
 
 /**

@@ -31,7 +31,8 @@ const WrittenDrawingSchema = DrawingSchema.extend({
     .default([]),
 });
 
-const line = z.array(PhotoPointSchema).min(3).max(500);
+/** Nobody picks a toe in more places, and each is displaced four times for each of four figures. */
+const line = z.array(PhotoPointSchema).min(3).max(200);
 
 /** A drawing and what is known of the camera: what the measuring door takes. */
 export const MeasureCaseSchema = z.object({
@@ -46,7 +47,7 @@ export const MeasureCaseSchema = z.object({
   ripples: z
     .array(PhotoPointSchema)
     .min(4)
-    .max(500)
+    .max(200)
     .nullable()
     .default(null)
     .describe("one point on each of four or more neighbouring ripples: spacing and its evenness"),

@@ -1,5 +1,5 @@
 import { expanded } from "./expanded";
-import { mapPoints } from "./plane-map";
+import { mapPoint, mapPoints } from "./plane-map";
 import {
   budgetParts,
   type BudgetPart,
@@ -8,9 +8,9 @@ import {
   type PlanePoint,
   type Quantity,
 } from "./types";
-import type { Point } from "@/lib/geometry";
+import type { OneMoved, Point } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
-import { pickSigmas } from "./pick-sigma";
+import { pickSigma } from "./pick-sigma";
 
 /** A figure as a function of the map and of the numbers picked. */
 export type Figure = (map: PlaneMap, numbers: readonly number[]) => number;
@@ -43,24 +43,15 @@ export function propagateAll(
   sigmas: readonly number[],
   figures: Figures,
 ): readonly Quantity[] {
-  const { map, variations } = calibration;
-  const parts: (Pick<BudgetPart, "part" | "odds"> & {
-    readonly plus: readonly number[];
-    readonly minus: readonly number[];
-  })[] = [];
+  const { map } = calibration;
+  const parts: Part<readonly number[]>[] = [];
   numbers.forEach((value, index) => {
     const sigma = sigmas[index] ?? 0;
     if (sigma === 0) return;
-    const at = (by: number): readonly number[] => figures(map, replaced(numbers, index, value + by));
+    const at = (by: number): readonly number[] => figures(map, numbers.with(index, value + by));
     parts.push({ part: "picks", plus: at(sigma), minus: at(-sigma) });
   });
-  for (const { part, plus, minus, odds } of variations)
-    parts.push({
-      part,
-      plus: figures(plus, numbers),
-      minus: figures(minus, numbers),
-      ...(odds === undefined ? {} : { odds }),
-    });
+  parts.push(...ofVariations(calibration, (varied) => figures(varied, numbers)));
   const values = figures(map, numbers);
   return units.map((unit, i) =>
     combined(
@@ -71,11 +62,19 @@ export function propagateAll(
   );
 }
 
-function combined(
-  unit: Quantity["unit"],
-  middle: number,
-  parts: readonly (Pick<BudgetPart, "part" | "odds"> & { readonly plus: number; readonly minus: number })[],
-): Quantity {
+/** What one error makes of a figure, to either side. */
+type Part<T> = Pick<BudgetPart, "part" | "odds"> & { readonly plus: T; readonly minus: T };
+
+function ofVariations<T>({ variations }: Calibration, figure: (map: PlaneMap) => T): readonly Part<T>[] {
+  return variations.map(({ part, plus, minus, odds }) => ({
+    part,
+    plus: figure(plus),
+    minus: figure(minus),
+    ...(odds === undefined ? {} : { odds }),
+  }));
+}
+
+function combined(unit: Quantity["unit"], middle: number, parts: readonly Part<number>[]): Quantity {
   const squares = new Map<BudgetPart["part"], number>();
   const tosses: BudgetPart[] = [];
   let value = middle;
@@ -96,27 +95,29 @@ function combined(
   return { unit, value, expandedUncertainty: expanded(budget), source: "photo", budget };
 }
 
-/** The same for a figure of picked points. */
+/**
+ * The same for a figure of picked points. Each pick displaces one point: the figure says what that changes, so that the
+ * cost of a thousand displacements is not that of a thousand figures.
+ */
 export function propagatePoints(
   calibration: Calibration,
   unit: Quantity["unit"],
   points: readonly PhotoPoint[],
-  figure: (points: readonly PlanePoint[]) => number,
+  figure: (points: readonly PlanePoint[]) => OneMoved<"plane">,
 ): Quantity {
-  const numbers = points.flatMap(({ x, y }) => [x, y]);
-  const sigmas = pickSigmas(calibration, points);
-  return propagate(calibration, unit, numbers, sigmas, (map, list) => figure(mapPoints(map, pointsOf(list))));
-}
-
-function pointsOf(numbers: readonly number[]): readonly Point<"photo">[] {
-  return Array.from({ length: numbers.length / 2 }, (_, i) => ({
-    x: numbers[2 * i]!,
-    y: numbers[2 * i + 1]!,
-  }));
-}
-
-function replaced(list: readonly number[], index: number, value: number): readonly number[] {
-  const copy = [...list];
-  copy[index] = value;
-  return copy;
+  const { map } = calibration;
+  const { value, at } = figure(mapPoints(map, points));
+  const picks = points.flatMap((point, index): Part<number>[] => {
+    const sigma = pickSigma(calibration, point);
+    const { x, y } = point;
+    const side = (to: Point<"photo">): number => at(index, mapPoint(map, to));
+    const moved = (dx: number, dy: number): Part<number> => ({
+      part: "picks",
+      plus: side({ x: x + dx, y: y + dy }),
+      minus: side({ x: x - dx, y: y - dy }),
+    });
+    return sigma === 0 ? [] : [moved(sigma, 0), moved(0, sigma)];
+  });
+  const others = ofVariations(calibration, (varied) => figure(mapPoints(varied, points)).value);
+  return combined(unit, value, [...picks, ...others]);
 }

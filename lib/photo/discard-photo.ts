@@ -1,5 +1,5 @@
 import { rm } from "node:fs/promises";
-import { inTurn } from "./in-turn";
+import { oneByOne } from "./one-by-one";
 import { originalPath, viewFolder } from "./paths";
 
 /** How often each photo is being put somewhere just now, from the store's answer until the caller lets it go. */
@@ -16,7 +16,7 @@ export function holdPhoto(sha256: string): () => void {
 }
 
 /**
- * Takes a photo out of the store again if nobody holds it and nothing needs it. In turn with the receiving, so that
+ * Takes a photo out of the store again if nobody holds it and nothing needs it. One by one with the receiving, so that
  * the same bytes arriving meanwhile are either kept or stored anew.
  */
 export function discardPhoto(
@@ -24,7 +24,7 @@ export function discardPhoto(
   sha256: string,
   isNeeded: () => Promise<boolean>,
 ): Promise<boolean> {
-  return inTurn(async () => {
+  return oneByOne(sha256, async () => {
     const original = originalPath(dataDir, sha256);
     if (original === null || (await isNeeded()) || held.has(sha256)) return false;
     // The views first: an original without them counts as not stored, views without an original would not.

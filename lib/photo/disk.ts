@@ -20,7 +20,17 @@ export async function writeNewFile(disk: Disk, file: string, bytes: Uint8Array |
   }
 }
 
-const full = new Set(["ENOSPC", "EDQUOT"]);
+/** Waits until the disk has the names in a folder: a rename that only memory knows is gone with the power. */
+export async function syncFolder(folder: string): Promise<void> {
+  const handle = await open(folder, "r");
+  try {
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+const full = new Set(["ENOSPC", "EDQUOT", "EFBIG"]);
 const unusable = new Set([
   "EACCES",
   "EEXIST",

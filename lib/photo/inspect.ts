@@ -10,6 +10,11 @@ import type { PhotoFormat } from "./types";
 export const MAX_PIXELS = 64_000_000;
 export const MIN_SIDE_PX = 64;
 
+/** What decoding costs goes with the bytes of the bare picture: the most pixels there may be, in three colours of 16 bits. */
+const MAX_DECODED_BYTES = MAX_PIXELS * 3 * 2;
+/** An interlaced PNG is read seven times over and whole at once. No camera writes one; a small one does no harm. */
+const MAX_INTERLACED_BYTES = 16_000_000;
+
 /** What the headers say, all of it checked before a pixel is decoded. */
 export interface Inspected {
   readonly format: PhotoFormat;
@@ -55,6 +60,11 @@ async function readHeader(bytes: Buffer): Promise<Metadata | null> {
   }
 }
 
+function decodedBytes({ width, height, channels = 3, depth }: Metadata): number {
+  const bytes = depth === "uchar" || depth === "char" ? 1 : depth === "ushort" || depth === "short" ? 2 : 4;
+  return width * height * channels * bytes;
+}
+
 /** A raw file is a TIFF whose first directory is a preview, or that says it is a digital negative. */
 function isRaw(bytes: Buffer): boolean {
   const first = readFirstDirectory(bytes);
@@ -68,6 +78,11 @@ function checkSize(header: Metadata, format: PhotoFormat): Result<Inspected, Pho
   if (width * height > MAX_PIXELS) {
     return refusal("photo-too-many-pixels", { widthPx: width, heightPx: height, maxPixels: MAX_PIXELS });
   }
+  if (
+    decodedBytes(header) >
+    (header.isProgressive && format === "png" ? MAX_INTERLACED_BYTES : MAX_DECODED_BYTES)
+  )
+    return refusal("photo-too-costly");
   if (Math.min(width, height) < MIN_SIDE_PX) {
     return refusal("photo-too-small", { widthPx: width, heightPx: height, minSidePx: MIN_SIDE_PX });
   }

@@ -10,6 +10,8 @@ const statuses = {
   "photo-camera-raw": 415,
   "photo-many-pictures": 422,
   "photo-too-many-pixels": 422,
+  "photo-too-costly": 422,
+  "photo-too-many-waiting": 429,
   "photo-too-small": 422,
   "photo-damaged": 422,
   "photo-damaged-in-places": 200,

@@ -3,7 +3,8 @@ import { mkdir, rm } from "node:fs/promises";
 import path from "node:path";
 import { MAX_PHOTO_BYTES, type Result } from "@/lib/base";
 import { diskRefusal, realDisk, type Disk } from "./disk";
-import { inTurn } from "./in-turn";
+import { inTurn, isFull } from "./in-turn";
+import { oneByOne } from "./one-by-one";
 import { refusal, type PhotoIssue } from "./issue";
 import { photoFolders } from "./paths";
 import { saveStream, type ByteSource, type StreamLimits } from "./save-stream";
@@ -13,6 +14,8 @@ import type { ReceivedPhoto } from "./types";
 export interface ReceiveOptions {
   /** Length the sender announced (Content-Length), bytes; null when it announced none. */
   readonly declaredBytes: number | null;
+  /** Who sends it: each sender has turns of their own at decoding; left out: this machine itself. */
+  readonly sender?: string;
   readonly maxBytes?: number;
   /** For tests: another way to make files. */
   readonly disk?: Disk;
@@ -28,12 +31,14 @@ export interface ReceiveOptions {
 export async function receivePhoto(
   dataDir: string,
   source: ByteSource,
-  { declaredBytes, maxBytes = MAX_PHOTO_BYTES, disk = realDisk }: ReceiveOptions,
+  { declaredBytes, sender = "here", maxBytes = MAX_PHOTO_BYTES, disk = realDisk }: ReceiveOptions,
 ): Promise<Result<ReceivedPhoto, PhotoIssue>> {
   if (declaredBytes !== null && declaredBytes > maxBytes) return refusal("photo-too-large", { maxBytes });
+  // Before a byte is written: whoever has a heap waiting waits with the next one too.
+  if (isFull(sender)) return refusal("photo-too-many-waiting");
   const desk = path.join(photoFolders(dataDir).incoming, randomUUID());
   try {
-    return await receiveAt(desk, dataDir, source, { declaredBytes, maxBytes }, disk);
+    return await receiveAt(desk, dataDir, source, { declaredBytes, maxBytes, sender }, disk);
   } catch (error) {
     const refused = diskRefusal(error);
     if (refused === null) throw error;
@@ -48,12 +53,14 @@ async function receiveAt(
   desk: string,
   dataDir: string,
   source: ByteSource,
-  limits: StreamLimits,
+  limits: StreamLimits & { readonly sender: string },
   disk: Disk,
 ): Promise<Result<ReceivedPhoto, PhotoIssue>> {
   const { originals, views } = photoFolders(dataDir);
   for (const folder of [originals, views, desk]) await mkdir(folder, { recursive: true });
   const file = path.join(desk, "original");
   const saved = await saveStream(disk, file, source, limits);
-  return saved.ok ? inTurn(() => takeIn({ dataDir, desk, file, disk, ...saved.value })) : saved;
+  if (!saved.ok) return saved;
+  const arrived = { dataDir, desk, file, disk, ...saved.value };
+  return inTurn(limits.sender, () => oneByOne(arrived.sha256, () => takeIn(arrived)));
 }

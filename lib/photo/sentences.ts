@@ -22,6 +22,10 @@ export const photoSentences: Readonly<Record<PhotoIssueCode, (data: Data) => str
     `This file is ${looksLike} and holds more than one picture. Save the one picture of the bead as JPEG or PNG and choose that file.`,
   "photo-too-many-pixels": ({ widthPx, heightPx, maxPixels }) =>
     `This picture is ${widthPx} × ${heightPx} pixels, more than ${mega(maxPixels, 1e6)} megapixels. Crop it to the bead or save it smaller.`,
+  "photo-too-costly": () =>
+    "This picture is packed in a way that takes very long to read (interlaced, or of very many colours). Save it as a JPEG and send that.",
+  "photo-too-many-waiting": () =>
+    "Many of your photos are still being read. Wait until they are there, then send this one again.",
   "photo-too-small": ({ widthPx, heightPx, minSidePx }) =>
     `This picture is only ${widthPx} × ${heightPx} pixels; both sides need at least ${minSidePx}. Choose the original photo rather than its preview.`,
   "photo-damaged": () =>

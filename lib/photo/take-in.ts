@@ -2,7 +2,7 @@ import { chmod, readFile, rename } from "node:fs/promises";
 import path from "node:path";
 import { invariant, ok, type Result } from "@/lib/base";
 import { decode, type Decoded } from "./decode";
-import { errorCode, type Disk } from "./disk";
+import { errorCode, syncFolder, type Disk } from "./disk";
 import { inspect, type Inspected } from "./inspect";
 import type { PhotoIssue } from "./issue";
 import { originalPath, viewFolder } from "./paths";
@@ -55,13 +55,17 @@ function describe(arrived: Arrived, inspected: Inspected, { pixels, notices }: D
 async function keep({ dataDir, file, sha256 }: Arrived, views: string): Promise<void> {
   const original = originalPath(dataDir, sha256);
   invariant(original !== null, "a computed hash is a hash");
-  await chmod(file, 0o444);
+  await chmod(file, 0o400);
   await rename(file, original);
   try {
     await rename(views, viewFolder(dataDir, sha256));
   } catch (error) {
     await replaceViews(error, views, viewFolder(dataDir, sha256));
   }
+  // Before anybody writes a row that names it.
+  await syncFolder(viewFolder(dataDir, sha256));
+  await syncFolder(path.dirname(viewFolder(dataDir, sha256)));
+  await syncFolder(path.dirname(original));
 }
 
 /** A folder of that name is there: another process was faster, or an older one is broken. Ours is whole, so ours stays. */

@@ -22,6 +22,8 @@ export interface BeadSummary {
   readonly verdict: Verdict["verdict"] | null;
   /** What of it is being worked out anew and therefore not said: nothing, the advice, or all but its picture and title. */
   readonly again: "nothing" | "advice" | "all";
+  /** Its record is there and cannot be read: nothing but its number and title is said. */
+  readonly unreadable: boolean;
 }
 
 /** A bead as a list names it, whatever became of its assessment. */
@@ -33,6 +35,7 @@ export interface NamedBead {
   readonly title: string;
   readonly welder: string | null;
   readonly thumbSha256: string | null;
+  readonly unreadable?: boolean;
 }
 
 /** What the set-up line is worded from. */
@@ -103,6 +106,7 @@ export function summariseCard(
     firstChange: change && [change.sentence, changeText(change, units)].filter(Boolean).join(" "),
     verdict: said?.verdict ?? null,
     again: said === null ? "all" : said.adviceStands ? "nothing" : "advice",
+    unreadable: bead.unreadable ?? false,
   };
 }
 

@@ -17,7 +17,7 @@ export interface GroupRecord {
   /** ISO 8601, UTC; null while the group runs. */
   readonly closedAt: string | null;
   /** By name; people who were removed are not among them. */
-  readonly members: readonly StudentRecord[];
+  readonly members: readonly (StudentRecord & { readonly hasAccount: boolean })[];
   readonly exercises: number;
 }
 
@@ -32,7 +32,9 @@ const findGroup = (db: Db, id: string) => db.group.findUnique({ where: { id }, i
 
 function toGroup(row: GroupRow): GroupRecord {
   const members = row.members
-    .flatMap(({ person: { id, name, mark } }) => (name === null ? [] : [{ id, name, mark }]))
+    .flatMap(({ person: { id, name, mark, userId } }) =>
+      name === null ? [] : [{ id, name, mark, hasAccount: userId !== null }],
+    )
     .sort((a, b) => a.name.localeCompare(b.name));
   return {
     id: row.id,

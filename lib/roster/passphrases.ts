@@ -82,7 +82,7 @@ async function setPassphrase(
   { before, passphrase, code, givenBy, now }: Choice,
 ): Promise<Result<null, Refusal>> {
   if (userId === null) return fail(issue("account-missing"));
-  const hash = await passphraseHash(pen.db, passphrase);
+  const hash = await passphraseHash(pen.db, userId, passphrase);
   if (!hash.ok) return hash;
   const key = role === "inspector" ? await preparePersonKey(pen.db, id, before, passphrase) : null;
   // A first key says so: who else knew the passphrase before it, nobody can tell.

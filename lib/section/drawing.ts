@@ -24,7 +24,8 @@ export const edgeRolesOf: Readonly<Record<SectionJoint, readonly SectionEdgeRole
   butt: ["face", "back", "groove-1", "groove-2"],
 };
 
-const path = (least: number) => z.array(PhotoPointSchema).min(least).max(500);
+/** As many as the screen lets anybody set. */
+const path = (least: number) => z.array(PhotoPointSchema).min(least).max(200);
 
 /**
  * What is drawn on the photo of a section, in upright photo pixels. Everything may still be missing: a figure that needs

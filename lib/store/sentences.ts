@@ -7,6 +7,10 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     "This bead was changed in another window meanwhile. Choose below which version to keep; nothing is lost until you do.",
   "bead-not-understood": ({ path, data }) =>
     `This change could not be saved (${path.join(" › ") || "bead"}: ${data["reason"] ?? "not understood"}). Correct it and it will be saved at once.`,
+  "bead-too-many-points": ({ data }) =>
+    `More is drawn on the photos of this bead than can be measured in time (${data["points"]} points of at most ${data["most"]}). Draw outlines with fewer points, sections above all.`,
+  "bead-unreadable": () =>
+    "The record of this bead cannot be read any more: something outside this program changed or damaged it. Nothing of it was changed. Put the database back from a backup; all other beads work meanwhile.",
   "bead-handed-in": () =>
     "This bead was handed in for an exercise, so it stays. Withdraw the hand-in first, while no feedback was returned.",
   "bead-signed": () => "A signed record speaks of this bead, so it stays as it is.",
@@ -38,6 +42,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "hand-in-code-unknown": () => "No exercise has this code. Check it against the notice on the bench.",
   "hand-in-needs-account": () =>
     "This exercise takes beads only from people who are signed in. Sign in, then open this address again.",
+  "hand-in-other-group": () =>
+    "This exercise is another group's, and you are not in it. Ask your instructor to put you there.",
   "hand-in-nameless": () => "Choose your name from the list or type it, so that the answer finds you.",
   "hand-in-not-understood": ({ path }) =>
     `This could not be handed in (${path.join(" › ") || "form"}). Correct it and send it again.`,

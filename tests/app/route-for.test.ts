@@ -2,12 +2,13 @@ import { beforeEach, describe, expect, it, vi } from "vitest";
 import { beadRouteFor, routeFor } from "@/app/_door/route-for";
 import type { Actor } from "@/lib/people";
 
-const asking = vi.hoisted(() => ({ actor: { kind: "nobody" } as unknown }));
+const asking = vi.hoisted(() => ({ actor: { kind: "nobody" } as unknown, wait: null as number | null }));
 vi.mock("next/headers", () => ({ headers: async () => new Headers() }));
 vi.mock("@/lib/db", () => ({ db: () => ({}) }));
 vi.mock("@/lib/account", async (original) => ({
   ...(await original<object>()),
   readActor: async () => asking.actor,
+  waitOfToken: () => asking.wait,
 }));
 vi.mock("@/lib/classroom", () => ({ handInThing: async () => null }));
 vi.mock("@/lib/beads", () => ({
@@ -46,6 +47,9 @@ describe("a route", () => {
     ]);
     asking.actor = { kind: "nobody" };
     expect(await answer(open(request()))).toEqual([401, "sign-in-first"]);
+    asking.wait = 60;
+    expect(await answer(open(request()))).toEqual([429, "too-many-requests"]);
+    asking.wait = null;
     expect(work).not.toHaveBeenCalled();
   });
 });

@@ -2,6 +2,7 @@ import { revalidatePath } from "next/cache";
 import type { z } from "zod";
 import { thingOfBead, welderOf, type Here } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
+import { readJson } from "@/app/_door/read-json";
 import { linesOf } from "@/lib/base";
 import { createBead, getBead, workInBackground } from "@/lib/beads";
 import { countBeads, wholePage, type PageAt } from "@/lib/find";
@@ -28,7 +29,7 @@ export const GET = routeFor("bead.read", async (now, request) => {
   if (!page.success) return refused(page.error, 400);
   const { limit, offset, after } = page.data;
   const at: PageAt = after === undefined ? { skip: offset } : { after };
-  const { beads, next } = await wholePage(now.db, filter, scope, { at, size: limit });
+  const { beads, unreadable, next } = await wholePage(now.db, filter, scope, { at, size: limit });
   const { found } = await countBeads(now.db, filter, scope);
   const stale = beads.filter(({ said }) => said === null).map(({ bead }) => bead.number);
   if (stale.length > 0) workInBackground(now.db, stale);
@@ -37,6 +38,7 @@ export const GET = routeFor("bead.read", async (now, request) => {
     limit,
     offset,
     next,
+    unreadable,
     beads: beads.map(({ bead, said, confirmedCause }) => ({
       ...bead,
       verdict: said?.verdict ?? null,
@@ -51,7 +53,9 @@ export const GET = routeFor("bead.read", async (now, request) => {
  * the request may come again after its answer was lost: the bead that is there is the answer.
  */
 export const POST = routeFor("bead.create", async (now, request) => {
-  const body = NewBeadSchema.safeParse(await request.json().catch(() => null));
+  const read = await readJson(request);
+  if (read instanceof Response) return read;
+  const body = NewBeadSchema.safeParse(read.json);
   if (!body.success) return refused(body.error, 422);
   const { id, title, welder, setup, judgement } = body.data;
   const made = await createBead(now.pen, {

@@ -53,7 +53,7 @@ const beads: readonly Operation[] = [
     deed: "bead.create",
     body: json("NewBead"),
     success: answers(201, json("Bead")),
-    refusals: [409, 422, 503],
+    refusals: [409, 413, 422, 503],
   },
   {
     path: "/api/beads/{beadId}",
@@ -62,7 +62,7 @@ const beads: readonly Operation[] = [
     summary: "One bead with its revision.",
     deed: "bead.read",
     success: answers(200, json("Bead")),
-    refusals: [404],
+    refusals: [404, 409],
   },
   {
     path: "/api/beads/{beadId}",
@@ -72,7 +72,7 @@ const beads: readonly Operation[] = [
     deed: "bead.write",
     body: json("SaveBead"),
     success: answers(200, json("Revision")),
-    refusals: [400, 404, 409, 422, 503],
+    refusals: [400, 404, 409, 413, 422, 503],
   },
   {
     path: "/api/beads/{beadId}/photos",
@@ -234,7 +234,7 @@ function door(name: string, body: SchemaName, summary: string): readonly Operati
       deed: "bead.read",
       body: json(body),
       success: answers(200, plainJson),
-      refusals: [400, 422],
+      refusals: [400, 413, 422],
       refusalBody: "Errors",
     },
   ];

@@ -139,6 +139,8 @@ const outputs = {
     total: z.int(),
     limit: z.int(),
     offset: z.int(),
+    /** Numbers of beads that would stand on this page and cannot be read. */
+    unreadable: z.array(z.int()),
     next: text.nullable(),
     beads: z.array(
       BeadSchema.extend({

@@ -1,9 +1,13 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { benchProps } from "@/app/_door/bench-props";
-import { beadPageFor, here, thingOfBead } from "@/app/_door/here";
+import { beadPageFor, here, thingOfBead, type Here } from "@/app/_door/here";
 import { Workbench } from "@/components/bead";
-import { beadThing, getBead } from "@/lib/beads";
+import { Header } from "@/components/shell";
+import { page } from "@/components/ui";
+import { issue } from "@/lib/base";
+import { beadThing, getBead, readBead } from "@/lib/beads";
+import { recordSentence } from "@/lib/store";
 import {
   chooseUnitsAction,
   deleteSetupAction,
@@ -26,11 +30,25 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: bead ? `${bead.number} ${bead.content.title}` : "Nothing here" };
 }
 
+/** A row that is there and cannot be read is told apart from none, with what can be done. */
+async function unreadableOrNothing(now: Here, beadId: string) {
+  if ((await readBead(now.db, beadId)) === null) notFound();
+  return (
+    <>
+      <Header />
+      <main className={`${page.page} ${page.narrow}`}>
+        <h1>This bead cannot be read</h1>
+        <p role="alert">{recordSentence(issue("bead-unreadable"))}</p>
+      </main>
+    </>
+  );
+}
+
 export default async function BeadPage({ params }: Props) {
   const { beadId } = await params;
   const now = await beadPageFor("bead.read", beadId);
   const bead = await getBead(now.db, beadId);
-  if (!bead) notFound();
+  if (!bead) return unreadableOrNothing(now, beadId);
   const { shop, ...bench } = await benchProps(now, beadId, [bead.content.judgement.criteriaId]);
   return (
     <Workbench

@@ -1,17 +1,19 @@
 import type { Metadata } from "next";
+import { headers } from "next/headers";
 import Link from "next/link";
 import { currentUnits } from "@/app/_door/current-units";
 import { here, ownOnly } from "@/app/_door/here";
 import { ActionForm, HandInForm } from "@/components/course";
 import { Header } from "@/components/shell";
+import { tooMany } from "@/lib/account";
 import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
-import { normaliseCode, startingSetup } from "@/lib/course";
+import { startingSetup } from "@/lib/course";
 import { newestBeads, type ListedBead } from "@/lib/find";
-import { takingExercise } from "@/lib/classroom";
 import { getGroup, getPerson } from "@/lib/roster";
 import { recordSentence } from "@/lib/store";
 import { dayText, setupRows } from "@/lib/report";
 import { handInBeadAction } from "../actions";
+import { codeOf, exerciseAsked } from "../code-tries";
 import { signedInStudent } from "../signed-in";
 
 export const dynamic = "force-dynamic";
@@ -27,11 +29,12 @@ interface Props {
 
 /** What the code on the bench opens, on a phone, with or without an account. */
 export default async function HandInPage({ params, searchParams }: Props) {
-  const code = normaliseCode(decodeURIComponent((await params).code));
+  const code = codeOf((await params).code);
   const { withdrawn } = await searchParams;
   const now = await here();
   const who = signedInStudent(now);
-  const taking = await takingExercise(now.db, code, who.by !== null);
+  const taking = await exerciseAsked(now.db, await headers(), code, who.by !== null);
+  if ("seconds" in taking) return <Refused said={tooMany("too-many-codes", taking.seconds).message} />;
   if (!taking.ok) return <Refused refusal={taking.issues[0]} />;
   const exercise = taking.value;
   const [group, units, own, offered] = await Promise.all([
@@ -50,10 +53,10 @@ export default async function HandInPage({ params, searchParams }: Props) {
       {exercise.dueAt && <p className={page.note}>Due {dayText(exercise.dueAt)}.</p>}
       <HandInForm
         code={exercise.code}
-        students={(group?.members ?? []).map(({ id, name, mark }) => ({
-          id,
-          name: mark ? `${name} (${mark})` : name,
-        }))}
+        students={(group?.members ?? [])
+          // Whoever has an account signs in: strangers are not told that they are in this group.
+          .filter(({ hasAccount }) => who.by !== null || !hasAccount)
+          .map(({ id, name, mark }) => ({ id, name: mark ? `${name} (${mark})` : name }))}
         signedInAs={own?.name ?? null}
         setup={setup}
         facts={setupRows({ ...setup, ...askedAgain }, units.preferences)}
@@ -65,11 +68,17 @@ export default async function HandInPage({ params, searchParams }: Props) {
 }
 
 /** Why nothing can be handed in here, and the way on. */
-function Refused({ refusal }: { refusal: Parameters<typeof recordSentence>[0] | undefined }) {
+function Refused({
+  refusal,
+  said = refusal && recordSentence(refusal),
+}: {
+  refusal?: Parameters<typeof recordSentence>[0] | undefined;
+  said?: string | undefined;
+}) {
   return (
     <Shell title="This cannot be handed in here">
       <p className={page.alert} role="alert">
-        {refusal && recordSentence(refusal)}
+        {said}
       </p>
       <div className={page.buttons}>
         {refusal?.code === "hand-in-needs-account" && (

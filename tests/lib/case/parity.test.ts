@@ -66,9 +66,9 @@ describe("the command line and HTTP", () => {
   it("refuse what is larger than any case in the same words", async () => {
     const [one] = doorCases;
     const large = { ...one!, bytes: Buffer.alloc(MOST_CASE_BYTES + 1, " ") };
-    const lines = ["(top): larger than 32 MB; no case is"];
+    const lines = ["(top): larger than 4 MB; no case is"];
     expect(onTheCommandLine(large)).toEqual({ lines });
-    expect(await overHttp(large)).toEqual({ status: 400, lines });
+    expect(await overHttp(large)).toEqual({ status: 413, lines });
   });
 
   it("hold cases that a schema alone lets through: without the names they would be judged", () => {

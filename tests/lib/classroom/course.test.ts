@@ -23,7 +23,7 @@ import {
   withdrawHandIn,
   type ExerciseRecord,
 } from "@/lib/classroom";
-import { addStudent, createGroup, listGroups, removePerson } from "@/lib/roster";
+import { addStudent, createGroup, listGroups, removePerson, setAccount } from "@/lib/roster";
 import { sha256Text, type Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { allSubjects } from "@/lib/store/subjects";
@@ -141,6 +141,22 @@ describe("handing in without an account", () => {
     expect(codes(wrong)).toEqual(["hand-in-code-unknown"]);
     expect([await db.bead.count(), await db.handIn.count()]).toEqual(before.slice(0, 2));
     expect(await db.logEntry.count()).toBe(logged);
+  });
+
+  it("is not under the name of somebody with an account, nor into a group one is not in", async () => {
+    const days = value(await createGroup(pen, "Days"));
+    const { code } = (await getExercise(db, value(await createExercise(pen, days.id, exerciseInput)).id))!;
+    const known = value(await addStudent(pen, days.id, { name: "Runa Vik", mark: null }));
+    value(await setAccount(pen, known.id, "account-of-runa"));
+    expect(codes(await handInPhoto(db, code, form(known.id), photo(), anonymous))).toEqual([
+      "hand-in-needs-account",
+    ]);
+    const herself = { by: `person:${known.id}`, signedInAs: known.id };
+    value(await handInPhoto(db, code, form(null), photo(), herself));
+    const elsewhere = value(await createGroup(pen, "Nights"));
+    const stranger = value(await addStudent(pen, elsewhere.id, { name: "Sten Lo", mark: null }));
+    const himself = { by: `person:${stranger.id}`, signedInAs: stranger.id };
+    expect(codes(await handInPhoto(db, code, form(null), photo(), himself))).toEqual(["hand-in-other-group"]);
   });
 
   it("takes one photo once", async () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { clearDemoShop, demoToClear, fillDemoShop, isDemoThere } from "@/lib/demo";
+import { clearDemoShop, demoToClear, isDemoThere } from "@/lib/demo";
+import { fillDemoShop } from "@/lib/demo/fill-shop";
 import { allSubjects, writeSetting, type Pen } from "@/lib/store";
 import { createBead } from "@/lib/beads";
 import { verifyRecords } from "@/lib/verify";

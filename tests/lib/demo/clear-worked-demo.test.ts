@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { createBead, getBead, saveBead } from "@/lib/beads";
-import { clearDemoShop, demoToClear, fillDemoShop } from "@/lib/demo";
+import { clearDemoShop, demoToClear } from "@/lib/demo";
+import { fillDemoShop } from "@/lib/demo/fill-shop";
 import { draftRecord, listInspections, listJobs, seenDigest, signInspection } from "@/lib/jobs";
 import { addPerson, addStudent, createGroup, listGroups } from "@/lib/roster";
 import { writeSetting, type Pen } from "@/lib/store";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { listExercises, listHandIns } from "@/lib/classroom";
-import { fillDemoShop } from "@/lib/demo";
+import { fillDemoShop } from "@/lib/demo/fill-shop";
 import { demoBeads } from "@/lib/demo/beads";
 import { listInspections, listJobs } from "@/lib/jobs";
 import { listGroups } from "@/lib/roster";

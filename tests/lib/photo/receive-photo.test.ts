@@ -44,7 +44,7 @@ describe("a photo that is kept", () => {
       const original = path.join(dataDir, "photos", "originals", sha(photo));
       expect(originalPath(dataDir, sha(photo))).toBe(original);
       expect((await readFile(original)).equals(photo)).toBe(true);
-      expect((await stat(original)).mode & 0o777).toBe(0o444);
+      expect((await stat(original)).mode & 0o777).toBe(0o400);
       expect(await allFiles(path.join(dataDir, "photos"))).toEqual([
         `originals/${sha(photo)}`,
         ...["meta.json", "small.jpg", "thumb.webp", "view.jpg"].map((name) => `views/${sha(photo)}/${name}`),

@@ -1,8 +1,9 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { beadRouteFor } from "@/app/_door/route-for";
-import { linesOf } from "@/lib/base";
-import { getBead, saveBead } from "@/lib/beads";
+import { readJson } from "@/app/_door/read-json";
+import { issue, linesOf } from "@/lib/base";
+import { readBead, saveBead } from "@/lib/beads";
 import { recordSentence } from "@/lib/store";
 
 export const dynamic = "force-dynamic";
@@ -11,13 +12,18 @@ const SaveSchema = z.object({ basedOn: z.number().int().min(1), content: z.unkno
 
 /** The bead as it is now, with its revision. */
 export const GET = beadRouteFor("bead.read", async (now, _request, { beadId }) => {
-  const bead = await getBead(now.db, beadId);
-  return bead ? Response.json(bead) : Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
+  const bead = await readBead(now.db, beadId);
+  if (bead !== null && bead !== "unreadable") return Response.json(bead);
+  const code = bead === null ? "bead-gone" : "bead-unreadable";
+  const issues = linesOf([issue(code as "bead-gone" | "bead-unreadable")], recordSentence);
+  return Response.json({ issues }, { status: bead === null ? 404 : 409 });
 });
 
 /** `{ basedOn, content }`: saves the whole bead if it is still at revision `basedOn`; 409 when it is not. */
 export const PUT = beadRouteFor("bead.write", async (now, request, { beadId }) => {
-  const body = SaveSchema.safeParse(await request.json().catch(() => null));
+  const read = await readJson(request);
+  if (read instanceof Response) return read;
+  const body = SaveSchema.safeParse(read.json);
   if (!body.success) {
     return Response.json(
       {
@@ -41,6 +47,8 @@ export const PUT = beadRouteFor("bead.write", async (now, request, { beadId }) =
     "bead-gone": 404,
     "bead-changed-elsewhere": 409,
     "bead-not-understood": 422,
+    "bead-too-many-points": 422,
+    "bead-unreadable": 409,
   };
   return Response.json({ issues }, { status: statuses[issues[0]?.code ?? ""] ?? 503 });
 });

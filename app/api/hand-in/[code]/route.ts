@@ -1,13 +1,14 @@
 import { revalidatePath } from "next/cache";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
-import { makeThrottle, photosByCodeLimit, photosByHandLimit, tooMany } from "@/lib/account";
+import { addressOf, makeThrottle, photosByCodeLimit, photosByHandLimit, tooMany } from "@/lib/account";
 import { linesOf } from "@/lib/base";
 import { dataDir } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import { attachPhoto } from "@/lib/beads";
-import { handInPhoto, HandInFormSchema, takingExercise } from "@/lib/classroom";
+import { handInPhoto, HandInFormSchema } from "@/lib/classroom";
 import { recordSentence, type RecordIssue } from "@/lib/store";
+import { codeOf, exerciseAsked } from "@/app/hand-in/code-tries";
 import { signedInStudent } from "@/app/hand-in/signed-in";
 
 export const dynamic = "force-dynamic";
@@ -19,10 +20,16 @@ const statuses: Partial<Record<RecordIssue["code"], number>> = {
   "hand-in-code-unknown": 404,
   "exercise-closed": 409,
   "hand-in-needs-account": 401,
+  "hand-in-other-group": 403,
   "hand-in-photo-twice": 409,
   "store-full": 507,
   "store-unusable": 503,
 };
+
+function later(code: "too-many-photos" | "too-many-codes", seconds: number): Response {
+  const issues = [tooMany(code, seconds)];
+  return Response.json({ issues }, { status: 429, headers: { "retry-after": String(seconds) } });
+}
 
 function refused(issues: readonly RecordIssue[]): Response {
   const status = statuses[issues[0]?.code ?? "store-unusable"] ?? 422;
@@ -40,10 +47,11 @@ export async function POST(
 ): Promise<Response> {
   const foreign = refuseForeign(request);
   if (foreign) return foreign;
-  const { code } = await context.params;
+  const code = codeOf((await context.params).code);
   const now = await here();
   const who = signedInStudent(now);
-  const taking = await takingExercise(now.db, code, who.by !== null);
+  const taking = await exerciseAsked(now.db, request.headers, code, who.by !== null);
+  if ("seconds" in taking) return later("too-many-codes", taking.seconds);
   if (!taking.ok) return refused(taking.issues);
   const form = HandInFormSchema.safeParse(readForm(request.headers.get("hand-in-form")));
   if (!form.success)
@@ -56,11 +64,11 @@ export async function POST(
   const hand = `${taking.value.id}:${who.signedInAs ?? personId ?? givenName?.toLowerCase() ?? ""}`;
   const busy = tooManyPhotos(taking.value.id, hand, Date.now());
   if (busy) return busy;
-  const declared = Number(request.headers.get("content-length"));
   const arriving = {
     dataDir: dataDir(),
+    sender: who.by ?? addressOf(request.headers),
     source: request.body ?? emptyBody(),
-    declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
+    declaredBytes: declaredBytes(request),
   };
   const made = await attachPhoto(now.db, arriving, (photo) =>
     handInPhoto(now.db, code, form.data, photo, who),
@@ -74,14 +82,15 @@ export async function POST(
   return Response.json({ address: `/hand-in/${made.value.code}/${made.value.secret}` }, { status: 201 });
 }
 
+function declaredBytes(request: Request): number | null {
+  const declared = Number(request.headers.get("content-length"));
+  return Number.isFinite(declared) && declared > 0 ? declared : null;
+}
+
 /** Counted before the bytes are taken in: that is what costs. */
 function tooManyPhotos(exercise: string, hand: string, now: number): Response | null {
   const seconds = Math.max(photosByCode.waitSeconds(exercise, now), photosByHand.waitSeconds(hand, now));
-  if (seconds > 0)
-    return Response.json(
-      { issues: [tooMany("too-many-photos", seconds)] },
-      { status: 429, headers: { "retry-after": String(seconds) } },
-    );
+  if (seconds > 0) return later("too-many-photos", seconds);
   photosByCode.count(exercise, now);
   photosByHand.count(hand, now);
   return null;

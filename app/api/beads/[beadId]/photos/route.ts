@@ -21,6 +21,7 @@ export const POST = beadRouteFor("bead.write", async (now, request, { beadId }) 
   const declared = Number(request.headers.get("content-length"));
   const arriving = {
     dataDir: dataDir(),
+    sender: now.pen.by,
     source: request.body ?? emptyBody(),
     declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,
   };

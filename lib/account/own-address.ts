@@ -1,0 +1,19 @@
+import { subscribe } from "node:diagnostics_channel";
+import type { IncomingMessage } from "node:http";
+
+/** Whether an address in front is named, so that a proxy there tells who asks; without one nobody is believed. */
+const behindProxy = (): boolean => Boolean(process.env["TOELINE_ORIGIN"]);
+
+/** Whether people reach this server over TLS: then its cookies go over nothing else. */
+export const overTls = (): boolean => (process.env["TOELINE_ORIGIN"] ?? "").startsWith("https://");
+
+/**
+ * From now on every request of this process says by its own connection where it comes from: what a stranger wrote into
+ * `x-forwarded-for` is written over, else each try could come from another address.
+ */
+export function tellOwnAddress(): void {
+  subscribe("http.server.request.start", (message) => {
+    const { request } = message as { request: IncomingMessage };
+    if (!behindProxy()) request.headers["x-forwarded-for"] = request.socket.remoteAddress ?? "unknown";
+  });
+}
