@@ -7,8 +7,11 @@ import math
 import os
 import time
 
+import sys
+
 import numpy as np
 import torch
+import torch.distributed as dist
 from torch.nn import functional as F
 
 from net import COLUMNS, ROWS, STEP, Reader
@@ -25,20 +28,26 @@ parser.add_argument("--seed", type=int, default=20261126)
 parser.add_argument("--commit", default="unknown")
 args = parser.parse_args()
 
-dev = torch.device("cuda")
+rank, world = int(os.environ.get("RANK", 0)), int(os.environ.get("WORLD_SIZE", 1))
+dev = torch.device("cuda", rank)
+torch.cuda.set_device(dev)
+if world > 1:
+    dist.init_process_group("nccl")
 torch.manual_seed(args.seed)
 torch.backends.cudnn.benchmark = True
 torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
-gen = torch.Generator(dev).manual_seed(args.seed)
+gen = torch.Generator(dev).manual_seed(args.seed + rank)
 train = Pictures(args.pictures, "train", 14_000_000_000, dev)
 while len(train.items) < args.wait:
     train.grow()
     time.sleep(1)
-print("pictures", len(train.items), flush=True)
+say = print if rank == 0 else lambda *_, **__: None
+say("pictures", len(train.items), "processes", world, flush=True)
 
 model = Reader().to(dev, memory_format=torch.channels_last)
 count = sum(p.numel() for p in model.parameters())
-print("parameters", count, flush=True)
+say("parameters", count, flush=True)
+net = torch.nn.parallel.DistributedDataParallel(model, device_ids=[rank]) if world > 1 else model
 opt = torch.optim.AdamW(model.parameters(), lr=1e-3, weight_decay=0.02)
 mean = {k: v.detach().clone() for k, v in model.state_dict().items()}
 
@@ -99,10 +108,14 @@ started = time.time()
 step, grown = 0, time.time()
 while True:
     spent = time.time() - started
-    if spent > args.seconds:
-        break
+    if step % 10 == 0:
+        over = torch.tensor([float(spent > args.seconds)], device=dev)
+        if world > 1:
+            dist.broadcast(over, 0)
+        if over.item() > 0:
+            break
     share = spent / args.seconds
-    lr = 1.6e-3 * min(1, step / 300) * (0.5 + 0.5 * math.cos(math.pi * min(1, share)))
+    lr = (2.4e-3 if world > 1 else 1.6e-3) * min(1, step / 300) * (0.5 + 0.5 * math.cos(math.pi * min(1, share)))
     for group in opt.param_groups:
         group["lr"] = max(lr, 2e-6)
     if time.time() - grown > 20:
@@ -115,7 +128,7 @@ while True:
     x, rows, width = lay(train, which, gen)
     x = weather(x, rows, width, gen)
     with torch.autocast("cuda", torch.bfloat16):
-        toes, bead = model(x.to(memory_format=torch.channels_last))
+        toes, bead = net(x.to(memory_format=torch.channels_last))
     loss = loss_of(toes, bead, rows)
     opt.zero_grad(set_to_none=True)
     loss.backward()
@@ -130,8 +143,13 @@ while True:
             else:
                 mean[k].copy_(v)
     if step % 200 == 0:
-        print(f"step {step} {spent:.0f} s pictures {len(train.items)} loss {loss.item():.3f} lr {lr:.2e}", flush=True)
+        say(f"step {step} {spent:.0f} s pictures {len(train.items)} loss {loss.item():.3f} lr {lr:.2e}", flush=True)
 
+if world > 1:
+    dist.barrier()
+    dist.destroy_process_group()
+if rank != 0:
+    sys.exit(0)
 model.load_state_dict(mean)
 model.eval()
 train.grow()
@@ -150,7 +168,8 @@ torch.save({k: v.half() if v.dtype.is_floating_point else v for k, v in mean.ite
 
 from export import export
 
-digest, size = export(model, os.path.join(args.out, "reader.onnx"))
+example = lay(train, calibration[:1], gen, steady=True, span_widths=3.0)[0].cpu()
+digest, size = export(model, os.path.join(args.out, "reader.onnx"), example)
 lineage = {"commit": args.commit, "seed": args.seed, "parameters": count, "figures": figures, "sha256": digest, "bytes": size,
            "torch": torch.__version__, "device": torch.cuda.get_device_name()}
 json.dump(lineage, open(os.path.join(args.out, "lineage.json"), "w"), indent=2)

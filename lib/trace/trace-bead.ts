@@ -164,7 +164,8 @@ function traceOf({ lay, upper, lower, seen, widthRows }: Read, course: Course): 
   const point = (toe: ToePath, column: number) => ({
     at: photoPlace(lay, (column + 0.5) * STRIP.step, toe.rows[column]!),
     sure: toe.sure[column]!,
-    sigmaPx: toeSigmaPx(toe, column, widthRows) * pxPerRow,
+    spread: toe.spread[column]! / widthRows,
+    sigmaPx: toeSigma(toe.spread[column]! / widthRows, toe.sure[column]!) * widthPx,
   });
   const stations = seen.map((column): TraceStation => {
     const alongPx = alongAt(lay, (column + 0.5) * STRIP.step);
@@ -175,10 +176,8 @@ function traceOf({ lay, upper, lower, seen, widthRows }: Read, course: Course): 
   return { stations, widthPx, lengthPx: course.lengthPx };
 }
 
-/** What the answer's own spread and its doubt amount to, brought to true size on pictures kept for that. */
-function toeSigmaPx({ spread, sure }: ToePath, column: number, widthRows: number): number {
-  const doubt = Math.max(0, 1 - sure[column]!) * (reader.doubtWidths * widthRows) ** 2;
-  return (
-    reader.sigmaFactor * Math.sqrt(spread[column]! ** 2 + (reader.leastSigmaWidths * widthRows) ** 2 + doubt)
-  );
+/** What the answer's own spread and its doubt amount to, brought to true size on pictures kept for that; widths. */
+export function toeSigma(spread: number, sure: number): number {
+  const doubt = Math.max(0, 1 - sure) * reader.doubtWidths ** 2;
+  return reader.sigmaFactor * Math.sqrt(spread ** 2 + reader.leastSigmaWidths ** 2 + doubt);
 }

@@ -25,6 +25,8 @@ export interface ToePoint {
   readonly at: Point<"photo">;
   /** Standard deviation across the weld, photo pixels. */
   readonly sigmaPx: number;
+  /** Spread of the network's own answer, in widths of the bead. */
+  readonly spread: number;
   /** How sure the reader is that the toe is about here, 0 to 1. */
   readonly sure: number;
 }
