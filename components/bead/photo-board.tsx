@@ -3,7 +3,7 @@
 import { useRef, useState } from "react";
 import { BeadCanvas, scaleFromPicks, sizesAsked, type ScalePickKind, type Tool } from "@/components/canvas";
 import type { SectionAction } from "@/lib/assess";
-import type { EditAction, Mark, MarkShapeData, PhotoPoint, Scale } from "@/lib/marks";
+import type { EditAction, Mark, MarkShapeData, PhotoPoint, Scale, Toes } from "@/lib/marks";
 import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
 import styles from "./photo-section.module.css";
@@ -12,6 +12,7 @@ import { ScalePanel } from "./scale-panel";
 import { shapeSize } from "./shape-size";
 import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
+import { TracePanel } from "./trace-panel";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
@@ -34,11 +35,12 @@ export function PhotoBoard(props: BoardProps) {
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
   const { calibration, desk, tool, setTool, setScale, picking } = useBoardTools(props, show);
   const drawing = photo.history.present;
+  const { proposed, setProposed } = useProposed(photo);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
-        <PhotoCanvas {...{ ...props, calibration, desk, picking, tool }} onToolChange={setTool} />
+        <PhotoCanvas {...{ ...props, calibration, desk, picking, tool, proposed }} onToolChange={setTool} />
       </div>
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
@@ -66,9 +68,21 @@ export function PhotoBoard(props: BoardProps) {
         onFound={setScale}
         onCorrected={(scale) => onAction({ type: "scale.set", scale })}
       />
+      {photo.role === "face" && (
+        <TracePanel {...{ photo, calibration, units, proposed, onAction }} onProposed={setProposed} />
+      )}
       <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
     </>
   );
+}
+
+/** Toes read off this photo that nobody has accepted yet: seen on it, kept nowhere. */
+function useProposed({ id }: WorkPhoto) {
+  const [held, setHeld] = useState<{ readonly id: string; readonly toes: Toes } | null>(null);
+  return {
+    proposed: held?.id === id ? held.toes : null,
+    setProposed: (toes: Toes | null) => setHeld(toes && { id, toes }),
+  };
 }
 
 /** The tool in hand, the section under work and the scale being picked. */
@@ -108,12 +122,14 @@ function PhotoCanvas({
   desk,
   picking,
   tool,
+  proposed,
   onToolChange,
 }: BoardProps & {
   calibration: ReturnType<typeof useBoardTools>["calibration"];
   desk: ReturnType<typeof useSectionDesk>;
   picking: ReturnType<typeof useScalePicking>;
   tool: Tool;
+  proposed: Toes | null;
   onToolChange: (tool: Tool) => void;
 }) {
   const drawing = photo.history.present;
@@ -126,7 +142,7 @@ function PhotoCanvas({
         heightPx: photo.heightPx,
         name: `Photo ${state.photos.indexOf(photo) + 1} of bead ${number}`,
       }}
-      history={photo.history}
+      history={proposed ? { ...photo.history, present: { ...drawing, toes: proposed } } : photo.history}
       {...{ selectedId, onSelect, onAction, tool, onToolChange }}
       offered={desk.offered}
       section={desk.work}

@@ -50,9 +50,17 @@ function placeOn(
 }
 
 function smoothPath(points: readonly PhotoPlace[]): PhotoPlace[] {
-  const mirrored = (p: PhotoPlace, q: PhotoPlace): PhotoPlace => ({ x: 2 * p.x - q.x, y: 2 * p.y - q.y });
+  // Beyond its ends the line goes on bending as it did: three differences in a row.
+  const beyond = (p: PhotoPlace, q: PhotoPlace, r: PhotoPlace): PhotoPlace => ({
+    x: 3 * p.x - 3 * q.x + r.x,
+    y: 3 * p.y - 3 * q.y + r.y,
+  });
   const last = points.length - 1;
-  const all = [mirrored(points[0]!, points[1]!), ...points, mirrored(points[last]!, points[last - 1]!)];
+  const all = [
+    beyond(points[0]!, points[1]!, points[2]!),
+    ...points,
+    beyond(points[last]!, points[last - 1]!, points[last - 2]!),
+  ];
   const path: PhotoPlace[] = [points[0]!];
   for (let i = 0; i < last; i++)
     for (let k = 1; k <= STEPS; k++)

@@ -47,7 +47,7 @@ const COURSE_MM = 10;
  * The trace in millimetres. The scale's uncertainty comes from the calibration's own variations, the trace's from the
  * reader's spread. Null where fewer than eight stations lie between the ends.
  */
-export function beadProfile(calibration: Calibration, trace: Trace): BeadProfile | null {
+export function beadProfile(calibration: Calibration, trace: Pick<Trace, "stations">): BeadProfile | null {
   const inner = trace.stations.filter((station) => !station.end);
   if (inner.length < 8) return null;
   const alongs = alongMm(calibration.map, trace.stations);
@@ -58,7 +58,7 @@ export function beadProfile(calibration: Calibration, trace: Trace): BeadProfile
   const byWidth = [...measured].sort((a, b) => a.width.value - b.width.value);
   return {
     stations,
-    mean: figure(value, fromScale(calibration, meanOf), reader.meanWidthSigma * value),
+    mean: figure(value, fromScale(calibration, meanOf), reader.commonWidthSigma * value),
     spread: spreadOf(measured),
     widest: byWidth[byWidth.length - 1]!,
     narrowest: byWidth[0]!,
@@ -91,7 +91,8 @@ function profileStation(calibration: Calibration, station: TraceStation, alongMm
   const value = of(calibration.map);
   const mmPerPx = value / Math.max(1e-9, station.widthPx);
   const { upper, lower } = station;
-  const trace = Math.hypot(upper.sigmaPx, lower.sigmaPx) * mmPerPx;
+  const own = Math.hypot(upper.sigmaPx, lower.sigmaPx) * mmPerPx;
+  const trace = Math.hypot(own, reader.commonWidthSigma * value);
   const sure = Math.min(upper.sure, lower.sure) >= reader.solidFrom;
   return { alongMm, width: figure(value, fromScale(calibration, of), trace), sure, end: station.end };
 }
@@ -119,7 +120,12 @@ const middleOf = (a: Point<"photo">, b: Point<"photo">): Point<"photo"> => ({
 function spreadOf(stations: readonly ProfileStation[]): number {
   const widths = stations.map(({ width }) => width.value);
   const middle = mean(widths);
-  const noise = mean(stations.map(({ width }) => width.fromTrace ** 2));
+  // What all widths have wrong together spreads none of them.
+  const noise = mean(
+    stations.map(({ width }) =>
+      Math.max(0, width.fromTrace ** 2 - (reader.commonWidthSigma * width.value) ** 2),
+    ),
+  );
   return Math.sqrt(Math.max(0, mean(widths.map((w) => (w - middle) ** 2)) - noise)) / middle;
 }
 
@@ -153,7 +159,7 @@ function offStraight(
   return figure(
     of(calibration.map),
     fromScale(calibration, of),
-    (reader.meanWidthSigma * widthOfBeadMm) / Math.SQRT2,
+    (reader.commonWidthSigma * widthOfBeadMm) / Math.SQRT2,
   );
 }
 

@@ -12,8 +12,6 @@ export const traceSentences: Readonly<Record<TraceIssueCode, (issue: TraceIssue)
     "The photo is too blurred here to read the toes. Hold the phone still, tap the bead to focus, and take it again.",
   "light-blown": ({ data }) =>
     `The light is blown out on ${data.percent} % of the bead. Turn the work or shade the lamp, and take the photo again without flash.`,
-  "two-beads": () =>
-    "Two beads lie along this line and it is not clear which is meant. Draw the line along the middle of one of them.",
   "not-sure-enough": () =>
     "The toes are too uncertain on this photo to be proposed. Brush the toes clean, take it again from straight above, or draw them by hand.",
 };

@@ -6,13 +6,14 @@ import { looksOf } from "./looks";
 import { reader } from "./model";
 import { ANSWER_COLUMNS, LINE_COLUMNS, STRIP } from "./strip-size";
 import { shares, toePath, type ToePath } from "./toe-path";
-import type { Pixels, ReadStrip, Trace, TraceIssue, TraceStation } from "./types";
+import type { Pixels, ReadStrip, ToePoint, Trace, TraceIssue, TraceStation } from "./types";
 
 /** Below this a bead is too small on the photo for its toes, photo pixels across. */
 export const LEAST_WIDTH_PX = 45;
 const LEAST_LINE_PX = 120;
-/** The first look is this wide across, in lengths of the line; the second in widths of the bead. */
-const FIRST_SPAN = 0.6;
+/** The first look is this wide across, in lengths of the line, and the next where nothing was seen. */
+const FIRST_SPANS = [0.6, 1.8] as const;
+/** The second look, in widths of the bead. */
 const SECOND_SPAN = 3;
 const MOST_BLOWN = 0.3;
 /** An edge that takes this share of the bead's width is no edge any more. */
@@ -44,23 +45,42 @@ export async function traceBead(
   const course = courseThrough(line);
   if (course === null || course.lengthPx < LEAST_LINE_PX)
     return fail(issue("line-too-short", [], { leastPx: LEAST_LINE_PX }));
-  const wide = { course, spanPx: FIRST_SPAN * course.lengthPx, bendPx: new Float64Array(0) };
-  const first = await readOnce(image, wide, read, 0.02 * STRIP.rows);
-  const missed = tooLittle(first.read);
-  if (missed !== null) return fail(missed);
+  const first = await firstLook(image, course, read);
+  if (!first.ok) return first;
   const second = await readOnce(
     image,
-    closer(first.read),
+    closer(first.value),
     read,
     reader.reachWidths * (STRIP.rows / SECOND_SPAN),
   );
   const wrong = tooLittle(second.read) ?? spoilt(second.planes, second.read) ?? smallIssue(second.read);
   if (wrong !== null) return fail(wrong);
   const trace = traceOf(second.read, course);
-  const sure = trace.stations.filter(
-    ({ end, upper, lower }) => !end && Math.min(upper.sure, lower.sure) > 0.5,
-  );
-  return sure.length < LEAST_SURE * trace.stations.length ? fail(issue("not-sure-enough")) : ok(trace);
+  const sure = trace.stations.filter((station) => !station.end && sureOf(station) > 0.5);
+  return sure.length < LEAST_SURE * trace.stations.length
+    ? fail(issue("not-sure-enough"))
+    : ok(doubted(trace));
+}
+
+const sureOf = ({ upper, lower }: TraceStation): number => Math.min(upper.sure, lower.sure);
+
+/** Where the reader is less sure of the whole than it is of nearly every bead it knows, nothing of it is sure. */
+function doubted(trace: Trace): Trace {
+  const sures = trace.stations.map(sureOf).sort((a, b) => a - b);
+  if (sures[sures.length >> 1]! >= reader.usualSure) return trace;
+  const half = (toe: ToePoint): ToePoint => ({ ...toe, sure: toe.sure / 2 });
+  const stations = trace.stations.map((one) => ({ ...one, upper: half(one.upper), lower: half(one.lower) }));
+  return { ...trace, stations };
+}
+
+/** Where the bead runs: over a strip as wide as most beads need, and where there is none, over one for a short wide bead. */
+async function firstLook(image: Pixels, course: Course, read: ReadStrip): Promise<Result<Read, TraceIssue>> {
+  for (const span of FIRST_SPANS) {
+    const lay = { course, spanPx: span * course.lengthPx, bendPx: new Float64Array(0) };
+    const { read: found } = await readOnce(image, lay, read, 0.02 * STRIP.rows);
+    if (tooLittle(found) === null) return ok(found);
+  }
+  return fail(issue("no-bead"));
 }
 
 async function readOnce(

@@ -50,11 +50,5 @@ export interface Trace {
 }
 
 export type TraceIssueCode =
-  | "line-too-short"
-  | "no-bead"
-  | "bead-too-small"
-  | "photo-blurred"
-  | "light-blown"
-  | "two-beads"
-  | "not-sure-enough";
+  "line-too-short" | "no-bead" | "bead-too-small" | "photo-blurred" | "light-blown" | "not-sure-enough";
 export type TraceIssue = Issue<TraceIssueCode>;

@@ -4,7 +4,8 @@ import * as ort from "onnxruntime-web";
 import { reader, STRIP, type ReadStrip } from "@/lib/trace";
 
 /** Elsewhere when the study is bundled and taken to another machine. */
-export const weightsFile = process.env.READER_WEIGHTS ?? new URL(`../../../lib/trace/weights/${reader.file}`, import.meta.url);
+export const weightsFile =
+  process.env.READER_WEIGHTS ?? new URL(`../../../lib/trace/weights/${reader.file}`, import.meta.url);
 
 export const weightsDigest = (): string =>
   createHash("sha256").update(readFileSync(weightsFile)).digest("hex");

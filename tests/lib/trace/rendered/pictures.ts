@@ -1,6 +1,11 @@
 import { renderScene, type Pixel } from "@/demo-images";
 import { createRandom, mixSeed } from "@/demo-images/noise/random";
-import { keptBackScenarios, streetParams, streetScene, trainingScenarios } from "@/demo-images/street/street-scene";
+import {
+  keptBackScenarios,
+  streetParams,
+  streetScene,
+  trainingScenarios,
+} from "@/demo-images/street/street-scene";
 import type { Point } from "@/lib/geometry";
 import type { Pixels } from "@/lib/trace";
 
@@ -33,10 +38,15 @@ export function tracePicture(kind: PictureKind, n: number, megapixels = 1.2): Tr
       : renderScene(streetParams(scenario, seed, megapixels), (spec) => streetScene(spec, mixSeed(seed, 24)));
   const { rgb, width, height, truth } = picture;
   const data = new Uint8ClampedArray(4 * width * height).fill(255);
-  for (let k = 0; k < width * height; k++)
-    for (let c = 0; c < 3; c++) data[4 * k + c] = rgb[3 * k + c]!;
+  for (let k = 0; k < width * height; k++) for (let c = 0; c < 3; c++) data[4 * k + c] = rgb[3 * k + c]!;
   const { leftToePx: left, rightToePx: right } = truth.weld;
-  return { scenario, image: { width, height, data }, left, right, picked: picks(left, right, width, height, seed) };
+  return {
+    scenario,
+    image: { width, height, data },
+    left,
+    right,
+    picked: picks(left, right, width, height, seed),
+  };
 }
 
 /** Ends off by a seventh of the bead's width across and by a fiftieth of the length along. */
@@ -48,7 +58,11 @@ function picks(
   seed: number,
 ): readonly Point<"photo">[] | null {
   const seen = left
-    .map(([x, y], i) => ({ x: (x + right[i]![0]) / 2, y: (y + right[i]![1]) / 2, wide: Math.hypot(x - right[i]![0], y - right[i]![1]) }))
+    .map(([x, y], i) => ({
+      x: (x + right[i]![0]) / 2,
+      y: (y + right[i]![1]) / 2,
+      wide: Math.hypot(x - right[i]![0], y - right[i]![1]),
+    }))
     .filter(({ x, y }) => x > 3 && y > 3 && x < width - 3 && y < height - 3);
   if (seen.length < 12) return null;
   const random = createRandom(mixSeed(seed, 77));

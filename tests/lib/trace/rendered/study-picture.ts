@@ -24,10 +24,16 @@ export interface StudiedPicture {
 }
 
 /** Renders one picture, traces its bead along lightly wrong picks and compares with the truth; null: no bead in view. */
-export async function studyPicture(kind: PictureKind, n: number, read: ReadStrip): Promise<StudiedPicture | null> {
+export async function studyPicture(
+  kind: PictureKind,
+  n: number,
+  read: ReadStrip,
+): Promise<StudiedPicture | null> {
   const { scenario, image, left, right, picked } = tracePicture(kind, n);
   if (picked === null) return null;
-  const widths = left.map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1])).sort((a, b) => a - b);
+  const widths = left
+    .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))
+    .sort((a, b) => a - b);
   const widthPx = widths[widths.length >> 1]!;
   const start = performance.now();
   const trace = await traceBead(image, picked, read);
@@ -41,7 +47,9 @@ export async function studyPicture(kind: PictureKind, n: number, read: ReadStrip
       if (errors === null) return [];
       const { upper, lower } = station;
       const [a, b] = errors.map((error) => error / trace.value.widthPx);
-      return [[a!, b!, upper.spread, lower.spread, upper.sure, lower.sure].map(short) as unknown as StudiedStation];
+      return [
+        [a!, b!, upper.spread, lower.spread, upper.sure, lower.sure].map(short) as unknown as StudiedStation,
+      ];
     });
   return { ...common, refused: null, stations };
 }
@@ -49,7 +57,11 @@ export async function studyPicture(kind: PictureKind, n: number, read: ReadStrip
 const short = (value: number): number => Math.round(value * 1e5) / 1e5;
 
 /** Both toes' distances outwards from the true toes along the station's own line, px; null where the truth has none. */
-function errorsAt({ upper, lower }: TraceStation, left: readonly Pixel[], right: readonly Pixel[]): readonly number[] | null {
+function errorsAt(
+  { upper, lower }: TraceStation,
+  left: readonly Pixel[],
+  right: readonly Pixel[],
+): readonly number[] | null {
   const [dx, dy] = [lower.at.x - upper.at.x, lower.at.y - upper.at.y];
   const long = Math.hypot(dx, dy);
   const [ux, uy] = [dx / long, dy / long];
@@ -63,7 +75,10 @@ function errorsAt({ upper, lower }: TraceStation, left: readonly Pixel[], right:
       return [(ax + t * (bx - ax) - upper.at.x) * ux + (ay + t * (by - ay) - upper.at.y) * uy];
     });
   const nearest = (places: readonly number[], to: number): number | null =>
-    places.reduce<number | null>((best, one) => (best === null || Math.abs(one - to) < Math.abs(best - to) ? one : best), null);
+    places.reduce<number | null>(
+      (best, one) => (best === null || Math.abs(one - to) < Math.abs(best - to) ? one : best),
+      null,
+    );
   const [l, r] = [cut(left), cut(right)];
   const middle = (list: readonly number[]): number | null => nearest(list, long / 2);
   const [lm, rm] = [middle(l), middle(r)];
