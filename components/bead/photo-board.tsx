@@ -3,7 +3,16 @@
 import { useRef, useState } from "react";
 import { BeadCanvas, scaleFromPicks, sizesAsked, type ScalePickKind, type Tool } from "@/components/canvas";
 import type { SectionAction } from "@/lib/assess";
-import type { EditAction, Mark, MarkShapeData, PhotoPoint, Scale, Toes } from "@/lib/marks";
+import {
+  reduce,
+  startHistory,
+  type EditAction,
+  type Mark,
+  type MarkShapeData,
+  type PhotoPoint,
+  type Scale,
+  type Toes,
+} from "@/lib/marks";
 import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
 import styles from "./photo-section.module.css";
@@ -35,12 +44,16 @@ export function PhotoBoard(props: BoardProps) {
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
   const { calibration, desk, tool, setTool, setScale, picking } = useBoardTools(props, show);
   const drawing = photo.history.present;
-  const { proposed, setProposed } = useProposed(photo);
+  const { proposed, setProposed, act } = useProposed(photo, onAction);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
-        <PhotoCanvas {...{ ...props, calibration, desk, picking, tool, proposed }} onToolChange={setTool} />
+        <PhotoCanvas
+          {...{ ...props, calibration, desk, picking, tool, proposed }}
+          onAction={act}
+          onToolChange={setTool}
+        />
       </div>
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
@@ -77,12 +90,16 @@ export function PhotoBoard(props: BoardProps) {
 }
 
 /** Toes read off this photo that nobody has accepted yet: seen on it, kept nowhere. */
-function useProposed({ id }: WorkPhoto) {
+function useProposed({ id, history }: WorkPhoto, onAction: BoardProps["onAction"]) {
   const [held, setHeld] = useState<{ readonly id: string; readonly toes: Toes } | null>(null);
-  return {
-    proposed: held?.id === id ? held.toes : null,
-    setProposed: (toes: Toes | null) => setHeld(toes && { id, toes }),
-  };
+  const proposed = held?.id === id ? held.toes : null;
+  const setProposed = (toes: Toes | null) => setHeld(toes && { id, toes });
+  // What is proposed may be corrected before it is accepted, and is still nobody's until then.
+  const act = (action: EditAction) =>
+    proposed && action.type === "toes.movePoint"
+      ? setProposed(reduce(startHistory({ ...history.present, toes: proposed }), action).present.toes ?? null)
+      : onAction(action);
+  return { proposed, setProposed, act };
 }
 
 /** The tool in hand, the section under work and the scale being picked. */

@@ -2,8 +2,9 @@
 
 import { Check, Spline, X } from "lucide-react";
 import { useEffect, useRef, useState } from "react";
+import { newMarkId } from "@/components/canvas";
 import { Button } from "@/components/ui";
-import type { Drawing, EditAction, Toes } from "@/lib/marks";
+import { newMark, type Drawing, type EditAction, type Mark, type Toes } from "@/lib/marks";
 import type { Calibrated } from "@/lib/measure";
 import { lengthText } from "@/lib/report";
 import { beadProfile, stationsOf, traceSentence, type BeadProfile } from "@/lib/trace";
@@ -39,7 +40,7 @@ export function TracePanel(props: TraceProps) {
         <>
           <p>
             These toes were read off the photo. Solid is sure, dashed is a guess. Look along both, then
-            accept; a point in the wrong place is dragged afterwards with the Weld line tool.
+            accept; a point in the wrong place is dragged with the Weld tool.
           </p>
           <div className={styles.buttons}>
             <Button
@@ -71,8 +72,28 @@ export function TracePanel(props: TraceProps) {
       )}
       {shown && !profile && <p>With a scale on this photo the width is shown along the bead.</p>}
       {profile && <Profile profile={profile} units={units} accepted={proposed === null} />}
+      {profile?.worst25 && proposed === null && (
+        <div>
+          <Button onClick={() => onAction({ type: "mark.add", mark: unevenMark(shown!, profile) })}>
+            Mark those 25 mm as uneven width
+          </Button>
+        </div>
+      )}
     </div>
   );
+}
+
+/** The stretch in which the width differs most, as a mark of the person's who pressed for it; as any other from then on. */
+function unevenMark(toes: Toes, { stations, worst25 }: BeadProfile): Mark {
+  const inside = stationsOf(toes).filter((_, i) => {
+    const { alongMm } = stations[i]!;
+    return worst25 !== null && alongMm >= worst25.fromMm && alongMm <= worst25.toMm;
+  });
+  const step = Math.max(1, Math.floor(inside.length / 6));
+  const points = inside
+    .filter((_, i) => i % step === 0 || i === inside.length - 1)
+    .map(({ upper: { at: a }, lower: { at: b } }) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }));
+  return newMark(newMarkId(), "uneven-width", { kind: "line", points });
 }
 
 /** Reads when a weld line was drawn or moved in this visit, and when asked. */
@@ -123,7 +144,7 @@ function Profile({
   const length = (mm: number): string => lengthText(mm, units);
   const rows: readonly (readonly [string, string])[] = [
     ["Mean width", `${length(mean.value)} ± ${length(mean.expandedUncertainty)}`],
-    ["Spread of the width", percent(spread)],
+    ["Spread of the width", `${percent(spread)} at most`],
     ["Narrowest to widest", `${length(narrowest.width.value)} to ${length(widest.width.value)}`],
     ["Differs most within 25 mm", worst25 ? `by ${length(worst25.differenceMm)}` : "bead too short"],
     [

@@ -8,7 +8,6 @@ export {
   PhotoPlaceSchema,
   PhotoPointSchema,
   ScaleSchema,
-  ToesSchema,
   type Drawing,
   type GaugeQuantity,
   type GaugeReading,

@@ -14,8 +14,11 @@ export const reader = {
   doubtWidths: 0.2,
   /** Stations this near an end are in no figure. */
   endWidths: 0.75,
-  /** What all widths of one picture have wrong together: 98 in 100 pictures kept for this lie within twice as much. */
-  commonWidthSigma: 0.025,
+  /**
+   * What all widths of one picture have wrong together. Pictures kept for this show half as much; joints it was never
+   * trained on, and slag along a toe, more. Own estimate.
+   */
+  commonWidthSigma: 0.05,
   /** A toe is drawn solid from here up. */
   solidFrom: 0.6,
   /** Of 100 pictures kept for this, 99 have a median above it: below, the whole is a guess. */

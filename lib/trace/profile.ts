@@ -26,7 +26,7 @@ export interface BeadProfile {
   readonly stations: readonly ProfileStation[];
   /** Over all stations but those at the rounded ends. */
   readonly mean: TraceFigure;
-  /** Standard deviation of the width over its mean, the trace's own scatter taken out: a ratio. */
+  /** Standard deviation of the width over its mean: a ratio. The trace's own scatter is in it, so the bead's is no more. */
   readonly spread: number;
   readonly widest: ProfileStation;
   readonly narrowest: ProfileStation;
@@ -34,7 +34,7 @@ export interface BeadProfile {
   readonly worst25: { readonly fromMm: number; readonly toMm: number; readonly differenceMm: number } | null;
   /** Greatest distance of the middle from the straight line fitted to it, mm. */
   readonly offStraight: TraceFigure;
-  /** Root mean square of each toe about its own course over 10 mm, mm, the trace's scatter taken out. */
+  /** Root mean square of each toe about its own course over 10 mm, mm; the trace's own scatter is in it. */
   readonly waviness: readonly [number, number];
   /** Share of the length between the ends on which both toes are sure. */
   readonly sureShare: number;
@@ -120,13 +120,7 @@ const middleOf = (a: Point<"photo">, b: Point<"photo">): Point<"photo"> => ({
 function spreadOf(stations: readonly ProfileStation[]): number {
   const widths = stations.map(({ width }) => width.value);
   const middle = mean(widths);
-  // What all widths have wrong together spreads none of them.
-  const noise = mean(
-    stations.map(({ width }) =>
-      Math.max(0, width.fromTrace ** 2 - (reader.commonWidthSigma * width.value) ** 2),
-    ),
-  );
-  return Math.sqrt(Math.max(0, mean(widths.map((w) => (w - middle) ** 2)) - noise)) / middle;
+  return Math.sqrt(mean(widths.map((w) => (w - middle) ** 2))) / middle;
 }
 
 function worstStretch(stations: readonly ProfileStation[]): BeadProfile["worst25"] {
@@ -166,7 +160,6 @@ function offStraight(
 function waviness(calibration: Calibration, inner: readonly TraceStation[], toe: "upper" | "lower"): number {
   const points = inner.map((station): ToePoint => station[toe]);
   const places = points.map(({ at }) => mapPoint(calibration.map, at));
-  const noise = mean(points.map(({ sigmaPx }) => (sigmaPx * calibration.mmPerPx) ** 2));
   const residuals = places.map((place) => {
     const near = places.filter((other) => distance(other, place) < COURSE_MM / 2);
     const line = fitLine(near);
@@ -174,7 +167,7 @@ function waviness(calibration: Calibration, inner: readonly TraceStation[], toe:
     const { through, direction } = line;
     return direction.x * (place.y - through.y) - direction.y * (place.x - through.x);
   });
-  return Math.sqrt(Math.max(0, mean(residuals.map((r) => r * r)) - noise));
+  return Math.sqrt(mean(residuals.map((r) => r * r)));
 }
 
 const mean = (list: readonly number[]): number => list.reduce((sum, value) => sum + value, 0) / list.length;

@@ -1,5 +1,6 @@
 import type { Point } from "@/lib/geometry";
-import { ANSWER_COLUMNS, ANSWER_ROWS, STRIP, type Pixels, type ReadStrip } from "@/lib/trace";
+import type { Pixels, ReadStrip } from "@/lib/trace";
+import { ANSWER_COLUMNS, ANSWER_ROWS, STRIP } from "@/lib/trace/strip-size";
 
 /** A bead as a bright band on a dark plate: `edges` says where it begins and ends down the picture at x. */
 export function drawnBead(

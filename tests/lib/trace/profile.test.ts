@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { calibrate, defaultMeasureOptions } from "@/lib/measure";
-import { beadProfile, type TraceStation } from "@/lib/trace";
+import { beadProfile } from "@/lib/trace";
+import type { TraceStation } from "@/lib/trace/types";
 
 /** Ten pixels a millimetre. */
 const scale = calibrate(
@@ -60,25 +61,19 @@ describe("a bead's profile", () => {
     expect(profile.waviness[0]).toBeLessThan(0.02);
   });
 
-  it("widens with the trace's doubt, and takes a trace's own scatter out of the spread", () => {
-    const jitter = (x: number): number => 2 * Math.SQRT2 * Math.sin(x * 1.7);
-    const still = beadProfile(calibration, {
-      stations: stations(
-        (x) => 40 + jitter(x),
-        () => 0,
-      ),
-    })!;
-    const known = beadProfile(calibration, {
-      stations: stations(
-        (x) => 40 + jitter(x),
-        () => 0,
-        2.83,
-      ),
-    })!;
-    expect(still.spread).toBeGreaterThan(0.04);
-    expect(known.spread).toBeLessThan(0.02);
-    const at = (p: typeof still) => p.stations[80]!.width.expandedUncertainty;
-    expect(at(known)).toBeGreaterThan(1.3 * at(still));
+  it("widens with the trace's doubt, and its spread is never less than the bead's own", () => {
+    const wave = (x: number): number => 2 * Math.SQRT2 * Math.sin(x * 1.7);
+    const of = (sigmaPx: number) =>
+      beadProfile(calibration, {
+        stations: stations(
+          (x) => 40 + wave(x),
+          () => 0,
+          sigmaPx,
+        ),
+      })!;
+    const at = (p: ReturnType<typeof of>) => p.stations[80]!.width.expandedUncertainty;
+    expect(at(of(5.7))).toBeGreaterThan(1.3 * at(of(0)));
+    expect(of(5.7).spread).toBeGreaterThan(0.045);
   });
 
   it("is none of a few stations", () => {

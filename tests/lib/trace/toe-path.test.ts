@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { ANSWER_COLUMNS, ANSWER_ROWS, STRIP } from "@/lib/trace";
+import { ANSWER_COLUMNS, ANSWER_ROWS, STRIP } from "@/lib/trace/strip-size";
 import { shares, toePath } from "@/lib/trace/toe-path";
 import { createRandom } from "@/demo-images/noise/random";
 

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { editDrawing } from "@/lib/marks/edit-drawing";
-import { emptyDrawing, ToesSchema } from "@/lib/marks";
-import { stationsOf, toesOf, type TraceStation } from "@/lib/trace";
+import { emptyDrawing } from "@/lib/marks";
+import { ToesSchema } from "@/lib/marks/drawing";
+import { stationsOf, toesOf } from "@/lib/trace";
+import type { TraceStation } from "@/lib/trace/types";
 
 const stations = Array.from({ length: 300 }, (_, i): TraceStation => {
   const toe = (y: number) => ({

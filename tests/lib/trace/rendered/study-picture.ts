@@ -1,5 +1,6 @@
 import type { Pixel } from "@/demo-images";
-import { traceBead, type ReadStrip, type TraceStation } from "@/lib/trace";
+import { traceBead, type ReadStrip } from "@/lib/trace";
+import type { TraceStation } from "@/lib/trace/types";
 import { tracePicture, type PictureKind } from "./pictures";
 
 /** Both toes at one station, in widths of the bead: error (positive is outwards), the answer's spread, how sure. */
