@@ -4,10 +4,10 @@ import type { UnitPreferences } from "@/lib/units";
 import styles from "./trace-panel.module.css";
 
 const WIDE = 640;
-const HIGH = 190;
+const HIGH = 220;
 const LEFT = 8;
-const TOP = 26;
-const FOOT = 26;
+const TOP = 36;
+const FOOT = 34;
 
 /** Width over the length of the bead: the line with its band, the mean, and the 25 mm in which it differs most. */
 export function ProfileChart({ profile, units }: { profile: BeadProfile; units: UnitPreferences }) {
@@ -75,7 +75,7 @@ function ChartWords({
   x: (mm: number) => number;
   y: (mm: number) => number;
 }) {
-  const text = { fontSize: 15, fill: "var(--ink)" } as const;
+  const text = { fontSize: 22, fill: "var(--ink)" } as const;
   return (
     <>
       <text x={LEFT} y={HIGH - 8} {...text}>
@@ -84,11 +84,11 @@ function ChartWords({
       <text x={WIDE - LEFT} y={HIGH - 8} textAnchor="end" {...text}>
         crater
       </text>
-      <text x={LEFT + 4} y={y(mean.value) - 6} {...text}>
+      <text x={LEFT + 4} y={y(mean.value) + 30} {...text}>
         mean {lengthText(mean.value, units)}
       </text>
       {worst25 && (
-        <text x={(x(worst25.fromMm) + x(worst25.toMm)) / 2} y={18} textAnchor="middle" {...text}>
+        <text x={(x(worst25.fromMm) + x(worst25.toMm)) / 2} y={24} textAnchor="middle" {...text}>
           differs most here
         </text>
       )}

@@ -73,6 +73,7 @@ describe("a bead that reads itself", () => {
     expect(await bench.canvas.getAttribute("data-marks")).toBe("1");
     await bench.saved();
     await page.reload();
+    if (name === "phone") await bench.section("Marks");
     await page.getByText("Read off the photo and accepted").waitFor();
     await page.getByTestId("trace").scrollIntoViewIfNeeded();
     await shoot(page, `trace-accepted-${name}`);
