@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { editDrawing } from "@/lib/marks/edit-drawing";
-import { emptyDrawing } from "@/lib/marks";
+import { emptyDrawing, warpDrawing } from "@/lib/marks";
 import { ToesSchema } from "@/lib/marks/drawing";
 import { stationsOf, toesOf } from "@/lib/trace";
 import type { TraceStation } from "@/lib/trace/types";
@@ -25,6 +25,15 @@ describe("toes in a drawing", () => {
     expect(back.every(({ widthPx }) => Math.abs(widthPx - 60) < 0.02)).toBe(true);
     expect(back[back.length - 1]!.alongPx).toBeCloseTo(897, 0);
     expect(back.filter(({ end }) => end).length).toBeGreaterThan(8);
+  });
+
+  it("go along when the picture is laid another way", () => {
+    const map = [2, 0, 10, 0, 2, -20, 0, 0, 1] as unknown as Parameters<typeof warpDrawing>[1];
+    const { x, y } = toes.upper[7]!;
+    expect(warpDrawing({ ...emptyDrawing, toes }, map).toes!.upper[7]).toMatchObject({
+      x: 2 * x + 10,
+      y: 2 * y - 20,
+    });
   });
 
   it("are set, corrected point by point and taken away; a corrected point is sure", () => {
