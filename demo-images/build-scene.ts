@@ -17,6 +17,7 @@ import {
   type ScaleObject,
 } from "./scale-objects";
 import type { SceneSpec } from "./scene";
+import { paintStreet } from "./street/paint-street";
 
 export interface BuiltScene {
   readonly spec: SceneSpec;
@@ -68,6 +69,7 @@ export function buildScene(spec: SceneSpec, stepMm: number): BuiltScene {
     records: [],
     isCovered: placed === null ? () => false : createCoverTest(placed.facet, placed.object, placed.placement),
   };
+  if (spec.street !== undefined) paintStreet(draft, spec.street);
   for (const fault of spec.faults) paintFault(draft, fault);
   if (placed !== null) paintObject(grid, placed.facet, placed.object, placed.placement);
   return { spec, grid, draft, object: placed?.object ?? null };

@@ -9,6 +9,7 @@ import type { GridArea } from "./field/height-grid";
 import type { Fault } from "./imperfections/paint-fault";
 import type { Placement } from "./scale-objects/place-object";
 import type { ScaleObjectKind } from "./scale-objects/scale-object";
+import type { StreetLook } from "./street/street-look";
 
 export interface ScenePose {
   readonly target: readonly [number, number];
@@ -45,4 +46,6 @@ export interface SceneSpec {
   } | null;
   readonly pose: ScenePose;
   readonly exposureEv: number;
+  /** What a training scene has besides; the demo set has none of it. */
+  readonly street?: StreetLook;
 }

@@ -1,25 +1,13 @@
 import type { Result } from "@/lib/base";
 import type { Scale } from "@/lib/marks";
 import type { FoundStrip, StripIssue } from "@/lib/strip";
+import { photoPixels } from "./photo-pixels";
 
 export interface StripPhoto {
   /** Of the largest picture there is. */
   readonly url: string;
   /** The upright original, in pixels: what the drawing counts in. */
   readonly widthPx: number;
-}
-
-/** Throws when the picture cannot be loaded. */
-async function pixels(url: string): Promise<ImageData> {
-  const answer = await fetch(url);
-  if (!answer.ok) throw new Error("the photo could not be loaded");
-  const bitmap = await createImageBitmap(await answer.blob());
-  const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
-  const context = canvas.getContext("2d", { willReadFrequently: true });
-  if (!context) throw new Error("this browser gives no pixels");
-  context.drawImage(bitmap, 0, 0);
-  bitmap.close();
-  return context.getImageData(0, 0, canvas.width, canvas.height);
 }
 
 function askWorker(image: ImageData): Promise<Result<FoundStrip, StripIssue>> {
@@ -33,7 +21,7 @@ function askWorker(image: ImageData): Promise<Result<FoundStrip, StripIssue>> {
 
 /** Finds the strip in a photo and gives the scale in the drawing's pixels, or why there is none. */
 export async function lookForStrip(photo: StripPhoto): Promise<Result<Scale, StripIssue>> {
-  const image = await pixels(photo.url);
+  const image = await photoPixels(photo.url);
   const found = await askWorker(image);
   if (!found.ok) return found;
   const factor = photo.widthPx / image.width;

@@ -3,7 +3,16 @@
 import { useRef, useState } from "react";
 import { BeadCanvas, scaleFromPicks, sizesAsked, type ScalePickKind, type Tool } from "@/components/canvas";
 import type { SectionAction } from "@/lib/assess";
-import type { EditAction, Mark, MarkShapeData, PhotoPoint, Scale } from "@/lib/marks";
+import {
+  reduce,
+  startHistory,
+  type EditAction,
+  type Mark,
+  type MarkShapeData,
+  type PhotoPoint,
+  type Scale,
+  type Toes,
+} from "@/lib/marks";
 import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
 import { photoUrl } from "./photo-url";
@@ -14,6 +23,7 @@ import { shapeSize } from "./shape-size";
 import { usePickerOffer } from "./use-picker-offer";
 import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
+import { TracePanel } from "./trace-panel";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
@@ -36,11 +46,17 @@ export function PhotoBoard(props: BoardProps) {
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
   const { calibration, desk, tool, setTool, setScale, picking } = useBoardTools(props, show);
   const drawing = photo.history.present;
+  const url = photoUrl(photo, "view", props.kept);
+  const { proposed, setProposed, act } = useProposed(photo, onAction);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
-        <PhotoCanvas {...{ ...props, calibration, desk, picking, tool }} onToolChange={setTool} />
+        <PhotoCanvas
+          {...{ ...props, calibration, desk, picking, tool, proposed }}
+          onAction={act}
+          onToolChange={setTool}
+        />
       </div>
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
@@ -58,7 +74,7 @@ export function PhotoBoard(props: BoardProps) {
       <ScalePanel
         scale={drawing.scale}
         {...{ calibration, units }}
-        photo={{ url: photoUrl(photo, "view", props.kept), widthPx: photo.widthPx }}
+        photo={{ url, widthPx: photo.widthPx }}
         picking={tool === "scale"}
         kind={picking.kind}
         onKind={(kind) => {
@@ -69,9 +85,25 @@ export function PhotoBoard(props: BoardProps) {
         onFound={setScale}
         onCorrected={(scale) => onAction({ type: "scale.set", scale })}
       />
+      {photo.role === "face" && (
+        <TracePanel {...{ photo, url, calibration, units, proposed, onAction }} onProposed={setProposed} />
+      )}
       <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
     </>
   );
+}
+
+/** Toes read off this photo that nobody has accepted yet: seen on it, kept nowhere. */
+function useProposed({ id, history }: WorkPhoto, onAction: BoardProps["onAction"]) {
+  const [held, setHeld] = useState<{ readonly id: string; readonly toes: Toes } | null>(null);
+  const proposed = held?.id === id ? held.toes : null;
+  const setProposed = (toes: Toes | null) => setHeld(toes && { id, toes });
+  // What is proposed may be corrected before it is accepted, and is still nobody's until then.
+  const act = (action: EditAction) =>
+    proposed && action.type === "toes.movePoint"
+      ? setProposed(reduce(startHistory({ ...history.present, toes: proposed }), action).present.toes ?? null)
+      : onAction(action);
+  return { proposed, setProposed, act };
 }
 
 /** The tool in hand, the section under work and the scale being picked. */
@@ -113,12 +145,14 @@ function PhotoCanvas({
   desk,
   picking,
   tool,
+  proposed,
   onToolChange,
 }: BoardProps & {
   calibration: ReturnType<typeof useBoardTools>["calibration"];
   desk: ReturnType<typeof useSectionDesk>;
   picking: ReturnType<typeof useScalePicking>;
   tool: Tool;
+  proposed: Toes | null;
   onToolChange: (tool: Tool) => void;
 }) {
   const drawing = photo.history.present;
@@ -131,7 +165,7 @@ function PhotoCanvas({
         heightPx: photo.heightPx,
         name: `Photo ${state.photos.indexOf(photo) + 1} of ${number === null ? "a new bead" : `bead ${number}`}`,
       }}
-      history={photo.history}
+      history={proposed ? { ...photo.history, present: { ...drawing, toes: proposed } } : photo.history}
       {...{ selectedId, onSelect, onAction, tool, onToolChange }}
       offered={desk.offered}
       section={desk.work}

@@ -39,7 +39,8 @@ export function handlesOf(
   const onSection = work && sectionHandles(work, tool, unitPx);
   if (onSection) return onSection;
   if (tool === "scale" && drawing.scale !== null) return scaleHandles(drawing.scale);
-  if (tool === "weld-line" && drawing.weldLine !== null) return weldLineHandles(drawing.weldLine);
+  if (tool === "weld-line" && drawing.weldLine !== null)
+    return [...toeHandles(drawing.toes, unitPx), ...weldLineHandles(drawing.weldLine)];
   const mark = tool === "move" ? drawing.marks.find((m) => m.id === selectedId) : undefined;
   return mark === undefined ? [] : markHandles(mark, unitPx, widthPx);
 }
@@ -67,6 +68,30 @@ function weldLineHandles(points: readonly PhotoPoint[]): readonly Handle[] {
     move: (to) => ({ type: "weldLine.set", points: points.with(index, to) }),
     remove: points.length > 2 ? { type: "weldLine.set", points: points.toSpliced(index, 1) } : null,
   }));
+}
+
+/** CSS pixels between two handles of a toe, so that a finger meets one. */
+const TOE_HANDLES_APART = 56;
+
+/** The accepted toes' places, as many as fingers can tell apart. */
+function toeHandles(toes: Drawing["toes"], unitPx: number): readonly Handle[] {
+  if (toes === undefined) return [];
+  return (["upper", "lower"] as const).flatMap((toe) => {
+    let last: Point | null = null;
+    return toes[toe].flatMap((at, index): Handle[] => {
+      if (last !== null && distance(last, at) < TOE_HANDLES_APART * unitPx) return [];
+      last = at;
+      return [
+        {
+          key: `toe-${toe}-${index}`,
+          at: { x: at.x, y: at.y },
+          role: "between",
+          move: (to) => ({ type: "toes.movePoint", toe, index, to }),
+          remove: null,
+        },
+      ];
+    });
+  });
 }
 
 function markHandles(mark: Mark, unitPx: number, widthPx: number): readonly Handle[] {

@@ -72,12 +72,17 @@ const coatOf = (p: SurfacePoint): Coat => ({
   rough: p.rough,
 });
 
+/** What the two high bits of the tint mask stand for. */
+const bandCoats = [coats.straw, coats.bronze, coats.blue, coats.heatDark] as const;
+
 /** What was left, splashed, opened or settled on the metal, in the order it lies. */
 function createStuck(
   mask: HeightGrid["mask"],
   seed: number,
 ): (point: SurfacePoint, k: number, x: number, y: number) => void {
   return (point, k, x, y) => {
+    const tint = mask.tint[k]!;
+    if (tint > 0) coat(point, bandCoats[tint >> 6]!, (tint & 63) / 63);
     coat(point, coats.weldBright, mask.bare[k]! / 255);
     if (mask.spatter[k]! > 0) {
       // The mask's level is the ball's own shade: some come down bright, most with a dark skin.

@@ -33,5 +33,12 @@ export function mergeContent(mine: BeadContent, theirs: BeadContent): BeadConten
 function mergeDrawings(mine: Drawing, theirs: Drawing): Drawing {
   const ids = new Set(mine.marks.map((mark) => mark.id));
   const marks: Mark[] = [...mine.marks, ...theirs.marks.filter((mark) => !ids.has(mark.id))];
-  return { ...mine, marks, scale: mine.scale ?? theirs.scale, weldLine: mine.weldLine ?? theirs.weldLine };
+  const toes = mine.toes ?? theirs.toes;
+  return {
+    ...mine,
+    marks,
+    scale: mine.scale ?? theirs.scale,
+    weldLine: mine.weldLine ?? theirs.weldLine,
+    ...(toes === undefined ? {} : { toes }),
+  };
 }

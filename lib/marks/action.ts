@@ -1,6 +1,6 @@
 import type { Point } from "@/lib/geometry";
 import type { ImperfectionId } from "@/lib/trade";
-import type { Drawing, Mark, MarkShapeData, PhotoPoint, Scale } from "./drawing";
+import type { Drawing, Mark, MarkShapeData, PhotoPoint, Scale, Toes } from "./drawing";
 
 /** What is said about a mark besides its shape and its name. */
 export type MarkDescription = Pick<Mark, "place" | "stretch" | "patterns" | "note" | "gauge">;
@@ -32,7 +32,15 @@ export type DrawingAction =
   | { readonly type: "scale.set"; readonly scale: Scale }
   | { readonly type: "scale.clear" }
   | { readonly type: "weldLine.set"; readonly points: readonly PhotoPoint[] }
-  | { readonly type: "weldLine.clear" };
+  | { readonly type: "weldLine.clear" }
+  | { readonly type: "toes.set"; readonly toes: Toes }
+  | {
+      readonly type: "toes.movePoint";
+      readonly toe: "upper" | "lower";
+      readonly index: number;
+      readonly to: PhotoPoint;
+    }
+  | { readonly type: "toes.clear" };
 
 /** What a person does to the drawing before them. */
 export type EditAction = DrawingAction | { readonly type: "undo" } | { readonly type: "redo" };

@@ -128,12 +128,35 @@ export const ScaleSchema = z.discriminatedUnion("kind", [
 ]);
 export type Scale = z.infer<typeof ScaleSchema>;
 
+/** One place of a toe that was read off the photo; a person who moves it is sure of it. */
+const TracedPointSchema = z.object({
+  x: coordinate,
+  y: coordinate,
+  /** Standard deviation across the weld, photo pixels. */
+  sigmaPx: z.number().min(0).max(1000),
+  /** 0 a guess, 1 as good as seen. */
+  sure: z.number().min(0).max(1),
+});
+
+/** Both toes of the bead as the reader proposed and a person accepted them; places of one index face each other. */
+export const ToesSchema = z.object({
+  origin: z.literal("traced"),
+  /** Version of the reader. */
+  reader: z.string().min(1).max(20),
+  upper: z.array(TracedPointSchema).min(2).max(400),
+  lower: z.array(TracedPointSchema).min(2).max(400),
+});
+export type Toes = z.infer<typeof ToesSchema>;
+export type TracedPoint = z.infer<typeof TracedPointSchema>;
+
 export const DrawingSchema = z.object({
   schemaVersion: z.literal(DRAWING_VERSION),
   scale: ScaleSchema.nullable(),
   /** The weld from start to crater along its middle: gives every mark its place along the weld. */
   weldLine: z.array(PhotoPointSchema).min(2).max(200).nullable(),
   marks: z.array(MarkSchema).max(MOST_MARKS),
+  /** Left out where nobody accepted any. */
+  toes: ToesSchema.optional(),
 });
 export type Drawing = z.infer<typeof DrawingSchema>;
 

@@ -2,7 +2,7 @@ import { assertNever } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
 import type { z } from "zod";
 import type { DrawingAction } from "./action";
-import { DrawingSchema, MarkSchema, MOST_MARKS, ScaleSchema } from "./drawing";
+import { DrawingSchema, MarkSchema, MOST_MARKS, ScaleSchema, ToesSchema } from "./drawing";
 import type { Drawing, Mark, MarkShapeData } from "./drawing";
 import { samePlain } from "./same";
 import { insertShapePoint, moveShapeBy, moveShapePoint, removeShapePoint } from "./shape-edit";
@@ -42,6 +42,15 @@ export function editDrawing<D extends Drawing>(drawing: D, action: DrawingAction
       return setPart(drawing, "weldLine", WeldLineSchema.safeParse(action.points));
     case "weldLine.clear":
       return drawing.weldLine === null ? drawing : { ...drawing, weldLine: null };
+    case "toes.set":
+      return setPart(drawing, "toes", ToesSchema.safeParse(action.toes));
+    case "toes.movePoint":
+      return moveToe(drawing, action);
+    case "toes.clear": {
+      if (drawing.toes === undefined) return drawing;
+      const { toes: _gone, ...rest } = drawing;
+      return rest as typeof drawing;
+    }
     default:
       return changeMark(drawing, action);
   }
@@ -50,9 +59,29 @@ export function editDrawing<D extends Drawing>(drawing: D, action: DrawingAction
 const eachOf = <D extends Drawing>(drawing: D, ids: readonly string[], act: (done: D, id: string) => D): D =>
   ids.reduce(act, drawing);
 
+/** A place that somebody put there is as good as a pick: nobody need doubt it more. */
+function moveToe<D extends Drawing>(
+  drawing: D,
+  { toe, index, to }: Extract<DrawingAction, { type: "toes.movePoint" }>,
+): D {
+  const { toes } = drawing;
+  const point = toes?.[toe][index];
+  if (toes === undefined || point === undefined) return drawing;
+  const moved = { ...point, x: to.x, y: to.y, sure: 1, sigmaPx: to.grainPx ?? 1 };
+  return setPart(drawing, "toes", ToesSchema.safeParse({ ...toes, [toe]: toes[toe].with(index, moved) }));
+}
+
 type MarkChange = Exclude<
   DrawingAction,
-  { type: "mark.add" | "mark.remove" | `marks.${string}` | `scale.${string}` | `weldLine.${string}` }
+  {
+    type:
+      | "mark.add"
+      | "mark.remove"
+      | `marks.${string}`
+      | `scale.${string}`
+      | `weldLine.${string}`
+      | `toes.${string}`;
+  }
 >;
 
 function changed(mark: Mark, action: MarkChange): Mark {
@@ -92,7 +121,7 @@ function addMark<D extends Drawing>(drawing: D, mark: Mark): D {
   return next.success ? { ...drawing, marks: [...drawing.marks, next.data] } : drawing;
 }
 
-function setPart<D extends Drawing, Key extends "scale" | "weldLine">(
+function setPart<D extends Drawing, Key extends "scale" | "weldLine" | "toes">(
   drawing: D,
   key: Key,
   parsed: z.ZodSafeParseResult<Drawing[Key]>,

@@ -16,6 +16,8 @@ export {
   type MarkShapeData,
   type PhotoPoint,
   type Scale,
+  type Toes,
+  type TracedPoint,
 } from "./drawing";
 export { newMark } from "./edit-drawing";
 export { advance, startHistory, stepBack, stepForward, type History } from "./history";

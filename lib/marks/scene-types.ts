@@ -8,7 +8,7 @@ import type { Point } from "@/lib/geometry";
 export type SceneInk = "gas" | "shape" | "fusion" | "crack" | "slag" | "surface" | "guide";
 
 /** What a shape belongs to. */
-export type SceneRole = "mark" | "scale" | "weld-line" | "section";
+export type SceneRole = "mark" | "scale" | "weld-line" | "toes" | "section";
 
 export interface Stroke {
   readonly ink: SceneInk;

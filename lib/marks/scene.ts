@@ -3,6 +3,7 @@ import { pathMiddle } from "./path-middle";
 import { scaleShapes, scaleWords, weldLineShapes } from "./scene-guides";
 import { markBody, markTags } from "./scene-mark";
 import type { SceneShape } from "./scene-types";
+import { toeShapes } from "./scene-toes";
 import { shapePoints } from "./shape-edit";
 
 export interface SceneOptions {
@@ -27,6 +28,7 @@ function textSide(mark: Mark, widthPx: number | undefined): "left" | "right" {
 export function scene(drawing: Drawing, options: SceneOptions): readonly SceneShape[] {
   const guides = [
     ...(drawing.weldLine === null ? [] : weldLineShapes(drawing.weldLine)),
+    ...(drawing.toes === undefined ? [] : toeShapes(drawing.toes)),
     ...(drawing.scale === null
       ? []
       : scaleShapes(drawing.scale, options.scaleLabel ?? scaleWords(drawing.scale))),

@@ -1,5 +1,5 @@
 import { applyHomography, homographyJacobian, type Homography, type Point } from "@/lib/geometry";
-import type { Drawing, MarkShapeData } from "./drawing";
+import type { Drawing, MarkShapeData, Toes } from "./drawing";
 
 /** The picture that is laid out is a photo of its own from here on. */
 type Onto = Homography<"photo", "photo">;
@@ -21,13 +21,19 @@ function warpShape(shape: MarkShapeData, map: Onto): MarkShapeData {
 }
 
 /**
- * Marks and weld line as they lie on a picture that was turned or laid flat by `map` (photo pixels to the pixels of
+ * Marks, toes and weld line as they lie on a picture that was turned or laid flat by `map` (photo pixels to the pixels of
  * that picture), to be shown and not to be stored. The scale is left out: it belongs to the photo as it was taken.
  */
 export function warpDrawing(drawing: Drawing, map: Homography<"photo", "view">): Drawing {
   const onto = map as Homography<"photo"> as Onto;
+  const warped = (toe: Toes["upper"]): Toes["upper"] =>
+    toe.map((point) => ({ ...point, ...applyHomography(onto, { x: point.x, y: point.y }) }));
+  const { toes, ...rest } = drawing;
   return {
-    ...drawing,
+    ...rest,
+    ...(toes === undefined
+      ? {}
+      : { toes: { ...toes, upper: warped(toes.upper), lower: warped(toes.lower) } }),
     scale: null,
     weldLine: drawing.weldLine && drawing.weldLine.map((point) => applyHomography(onto, point)),
     marks: drawing.marks.map((mark) => ({ ...mark, shape: warpShape(mark.shape, onto) })),

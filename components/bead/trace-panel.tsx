@@ -1,0 +1,175 @@
+"use client";
+
+import { Check, Spline, X } from "lucide-react";
+import { useEffect, useRef, useState } from "react";
+import { newMarkId } from "@/components/canvas";
+import { Button } from "@/components/ui";
+import { newMark, type Drawing, type EditAction, type Mark, type Toes } from "@/lib/marks";
+import type { Calibrated } from "@/lib/measure";
+import { lengthText } from "@/lib/report";
+import { beadProfile, stationsOf, traceSentence, type BeadProfile } from "@/lib/trace";
+import type { UnitPreferences } from "@/lib/units";
+import { ProfileChart } from "./profile-chart";
+import { readToes } from "./read-toes";
+import styles from "./trace-panel.module.css";
+import type { WorkPhoto } from "./work-state";
+
+interface TraceProps {
+  readonly photo: WorkPhoto;
+  /** Its largest picture. */
+  readonly url: string;
+  readonly calibration: Calibrated | null;
+  readonly units: UnitPreferences;
+  /** Read off the photo and not yet accepted. */
+  readonly proposed: Toes | null;
+  readonly onProposed: (toes: Toes | null) => void;
+  readonly onAction: (action: EditAction) => void;
+}
+
+/** Under the photo: the bead reads itself along its weld line, and nothing of it counts before it is accepted. */
+export function TracePanel(props: TraceProps) {
+  const { photo, calibration, units, proposed, onProposed, onAction } = props;
+  const { weldLine, toes } = photo.history.present;
+  const { busy, said, read } = useReading(props);
+  const shown = proposed ?? toes ?? null;
+  const profile =
+    shown && calibration?.ok ? beadProfile(calibration.value, { stations: stationsOf(shown) }) : null;
+  if (weldLine === null)
+    return <p>Draw the weld line from start to crater, and the bead’s toes are read along it.</p>;
+  return (
+    <div className={styles.panel} data-testid="trace">
+      {proposed ? (
+        <>
+          <p>
+            These toes were read off the photo. Solid is sure, dashed is a guess. Look along both, then
+            accept; a point in the wrong place is dragged with the Weld tool.
+          </p>
+          <div className={styles.buttons}>
+            <Button
+              onClick={() => {
+                onAction({ type: "toes.set", toes: proposed });
+                onProposed(null);
+              }}
+            >
+              <Check aria-hidden="true" size={22} /> Accept these toes
+            </Button>
+            <Button onClick={() => onProposed(null)}>
+              <X aria-hidden="true" size={22} /> Drop them
+            </Button>
+          </div>
+        </>
+      ) : (
+        <div className={styles.buttons}>
+          <Button onClick={() => void read(weldLine)} disabled={busy}>
+            <Spline aria-hidden="true" size={22} />{" "}
+            {busy ? "Reading the toes …" : toes ? "Read the toes again" : "Read the toes"}
+          </Button>
+          {toes && <Button onClick={() => onAction({ type: "toes.clear" })}>Remove the toes</Button>}
+        </div>
+      )}
+      {said && (
+        <p className={styles.problem} role="alert">
+          {said}
+        </p>
+      )}
+      {shown && !profile && <p>With a scale on this photo the width is shown along the bead.</p>}
+      {profile && <Profile profile={profile} units={units} accepted={proposed === null} />}
+      {profile?.worst25 && proposed === null && (
+        <div>
+          <Button onClick={() => onAction({ type: "mark.add", mark: unevenMark(shown!, profile) })}>
+            Mark those 25 mm as uneven width
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** The stretch in which the width differs most, as a mark of the person's who pressed for it; as any other from then on. */
+function unevenMark(toes: Toes, { stations, worst25 }: BeadProfile): Mark {
+  const inside = stationsOf(toes).filter((_, i) => {
+    const { alongMm } = stations[i]!;
+    return worst25 !== null && alongMm >= worst25.fromMm && alongMm <= worst25.toMm;
+  });
+  const step = Math.max(1, Math.floor(inside.length / 6));
+  const points = inside
+    .filter((_, i) => i % step === 0 || i === inside.length - 1)
+    .map(({ upper: { at: a }, lower: { at: b } }) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }));
+  return newMark(newMarkId(), "uneven-width", { kind: "line", points });
+}
+
+/** Reads when a weld line was drawn or moved in this visit, and when asked. */
+function useReading({ photo, url, onProposed }: TraceProps) {
+  const { weldLine } = photo.history.present;
+  const [busy, setBusy] = useState(false);
+  const [said, setSaid] = useState<string | null>(null);
+  const before = useRef({ id: photo.id, weldLine });
+  const latest = useRef(0);
+  const read = async (line: NonNullable<Drawing["weldLine"]>) => {
+    const turn = ++latest.current;
+    setBusy(true);
+    setSaid(null);
+    try {
+      const found = await readToes({ url, widthPx: photo.widthPx }, line);
+      if (turn !== latest.current) return;
+      onProposed(found.ok ? found.value : null);
+      if (!found.ok) setSaid(found.issues.map(traceSentence).join(" "));
+    } catch {
+      if (turn === latest.current)
+        setSaid("The toes could not be read just now. Try again, or draw them by hand.");
+    } finally {
+      if (turn === latest.current) setBusy(false);
+    }
+  };
+  useEffect(() => {
+    const was = before.current;
+    before.current = { id: photo.id, weldLine };
+    if (was.id === photo.id && weldLine !== null && was.weldLine !== weldLine) void read(weldLine);
+    // `read` is made anew each time and reads what is current.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [photo.id, weldLine]);
+  return { busy, said, read };
+}
+
+const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+
+function Profile({
+  profile,
+  units,
+  accepted,
+}: {
+  profile: BeadProfile;
+  units: UnitPreferences;
+  accepted: boolean;
+}) {
+  const { mean, spread, worst25, offStraight, widest, narrowest, sureShare } = profile;
+  const length = (mm: number): string => lengthText(mm, units);
+  const rows: readonly (readonly [string, string])[] = [
+    ["Mean width", `${length(mean.value)} ± ${length(mean.expandedUncertainty)}`],
+    ["Spread of the width", `${percent(spread)} at most`],
+    ["Narrowest to widest", `${length(narrowest.width.value)} to ${length(widest.width.value)}`],
+    ["Differs most within 25 mm", worst25 ? `by ${length(worst25.differenceMm)}` : "bead too short"],
+    [
+      "Middle off a straight line",
+      `${length(offStraight.value)} ± ${length(offStraight.expandedUncertainty)}`,
+    ],
+    ["Both toes sure on", percent(sureShare)],
+  ];
+  return (
+    <>
+      <ProfileChart profile={profile} units={units} />
+      <dl className={styles.figures}>
+        {rows.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <p>
+        {accepted ? "Read off the photo and accepted." : "A proposal: it counts for nothing until accepted."}{" "}
+        Dark slag or soot along a toe can pull it outwards. No verdict is made from these figures.
+      </p>
+    </>
+  );
+}

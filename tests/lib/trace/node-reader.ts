@@ -1,0 +1,23 @@
+import { readFileSync } from "node:fs";
+import { createHash } from "node:crypto";
+import * as ort from "onnxruntime-web";
+import { reader, STRIP, type ReadStrip } from "@/lib/trace";
+
+/** Elsewhere when the study is bundled and taken to another machine. */
+export const weightsFile =
+  process.env.READER_WEIGHTS ?? new URL(`../../../lib/trace/weights/${reader.file}`, import.meta.url);
+
+export const weightsDigest = (): string =>
+  createHash("sha256").update(readFileSync(weightsFile)).digest("hex");
+
+/** The reader in Node, by the same WebAssembly as in the browser; `change` makes other weights of the shipped ones. */
+export async function nodeReader(change = (bytes: Uint8Array): Uint8Array => bytes): Promise<ReadStrip> {
+  ort.env.wasm.numThreads = 1;
+  ort.env.logLevel = "error";
+  const session = await ort.InferenceSession.create(change(new Uint8Array(readFileSync(weightsFile))));
+  return async (planes) => {
+    const strip = new ort.Tensor("float32", planes, [1, 3, STRIP.rows, STRIP.columns]);
+    const { toes } = await session.run({ strip });
+    return toes!.data as Float32Array;
+  };
+}

@@ -1,0 +1,90 @@
+import type { Pixel } from "@/demo-images";
+import { traceBead, type ReadStrip } from "@/lib/trace";
+import type { TraceStation } from "@/lib/trace/types";
+import { tracePicture, type PictureKind } from "./pictures";
+
+/** Both toes at one station, in widths of the bead: error (positive is outwards), the answer's spread, how sure. */
+export type StudiedStation = readonly [
+  upperError: number,
+  lowerError: number,
+  upperSpread: number,
+  lowerSpread: number,
+  upperSure: number,
+  lowerSure: number,
+];
+
+export interface StudiedPicture {
+  readonly kind: PictureKind;
+  readonly n: number;
+  readonly scenario: string;
+  /** Median width of the bead in the picture, px. */
+  readonly widthPx: number;
+  readonly refused: string | null;
+  readonly stations: readonly StudiedStation[];
+  readonly seconds: number;
+}
+
+/** Renders one picture, traces its bead along lightly wrong picks and compares with the truth; null: no bead in view. */
+export async function studyPicture(
+  kind: PictureKind,
+  n: number,
+  read: ReadStrip,
+): Promise<StudiedPicture | null> {
+  const { scenario, image, left, right, picked } = tracePicture(kind, n);
+  if (picked === null) return null;
+  const widths = left
+    .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))
+    .sort((a, b) => a - b);
+  const widthPx = widths[widths.length >> 1]!;
+  const start = performance.now();
+  const trace = await traceBead(image, picked, read);
+  const seconds = (performance.now() - start) / 1000;
+  const common = { kind, n, scenario, widthPx, seconds };
+  if (!trace.ok) return { ...common, refused: trace.issues[0]!.code, stations: [] };
+  const stations = trace.value.stations
+    .filter(({ end }) => !end)
+    .flatMap((station) => {
+      const errors = errorsAt(station, left, right);
+      if (errors === null) return [];
+      const { upper, lower } = station;
+      const [a, b] = errors.map((error) => error / trace.value.widthPx);
+      return [
+        [a!, b!, upper.spread, lower.spread, upper.sure, lower.sure].map(short) as unknown as StudiedStation,
+      ];
+    });
+  return { ...common, refused: null, stations };
+}
+
+const short = (value: number): number => Math.round(value * 1e5) / 1e5;
+
+/** Both toes' distances outwards from the true toes along the station's own line, px; null where the truth has none. */
+function errorsAt(
+  { upper, lower }: TraceStation,
+  left: readonly Pixel[],
+  right: readonly Pixel[],
+): readonly number[] | null {
+  const [dx, dy] = [lower.at.x - upper.at.x, lower.at.y - upper.at.y];
+  const long = Math.hypot(dx, dy);
+  const [ux, uy] = [dx / long, dy / long];
+  const cut = (line: readonly Pixel[]): number[] =>
+    line.slice(1).flatMap(([bx, by], i) => {
+      const [ax, ay] = line[i]!;
+      const side = (x: number, y: number): number => (x - upper.at.x) * uy - (y - upper.at.y) * ux;
+      const [sa, sb] = [side(ax, ay), side(bx, by)];
+      if (sa === sb || sa > 0 === sb > 0) return [];
+      const t = sa / (sa - sb);
+      return [(ax + t * (bx - ax) - upper.at.x) * ux + (ay + t * (by - ay) - upper.at.y) * uy];
+    });
+  const nearest = (places: readonly number[], to: number): number | null =>
+    places.reduce<number | null>(
+      (best, one) => (best === null || Math.abs(one - to) < Math.abs(best - to) ? one : best),
+      null,
+    );
+  const [l, r] = [cut(left), cut(right)];
+  const middle = (list: readonly number[]): number | null => nearest(list, long / 2);
+  const [lm, rm] = [middle(l), middle(r)];
+  if (lm === null || rm === null) return null;
+  const [top, bottom] = lm < rm ? [l, r] : [r, l];
+  const [a, b] = [nearest(top, 0)!, nearest(bottom, long)!];
+  return [a, long - b];
+}

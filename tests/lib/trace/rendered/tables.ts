@@ -1,0 +1,116 @@
+import { reader } from "@/lib/trace";
+import { toeSigma } from "@/lib/trace/trace-bead";
+import { pictureKinds, type PictureKind } from "./pictures";
+import type { StudiedPicture, StudiedStation } from "./study-picture";
+
+const kindWords: Readonly<Record<PictureKind, string>> = {
+  calibration: "joints it was trained on, other pictures",
+  "kept-street": "joints never trained on, as they lie about",
+  "kept-plain": "joints never trained on, the demo's bench",
+};
+
+const quantile = (list: readonly number[], q: number): number =>
+  [...list].sort((a, b) => a - b)[Math.min(list.length - 1, Math.floor(q * list.length))] ?? NaN;
+const mean = (list: readonly number[]): number => list.reduce((sum, one) => sum + one, 0) / list.length;
+const percent = (share: number, places = 1): string => `${(100 * share).toFixed(places)} %`;
+const row = (...cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
+const head = (...cells: readonly string[]): string => `${row(...cells)}\n${row(...cells.map(() => "---"))}`;
+
+const widthError = ([upper, lower]: StudiedStation): number => upper + lower;
+/** Two standard deviations of a station's width, as the profile states it. */
+function stated([, , upperSpread, lowerSpread, upperSure, lowerSure]: StudiedStation): number {
+  return (
+    2 *
+    Math.hypot(toeSigma(upperSpread, upperSure), toeSigma(lowerSpread, lowerSure), reader.commonWidthSigma)
+  );
+}
+
+function kindRow(kind: PictureKind, all: readonly StudiedPicture[]): string {
+  const mine = all.filter((one) => one.kind === kind);
+  const read = mine.filter(({ stations }) => stations.length > 0);
+  const stations = read.flatMap((one) => one.stations);
+  const errors = stations.flatMap(([upper, lower]) => [Math.abs(upper), Math.abs(lower)]);
+  const means = read.map((one) => mean(one.stations.map(widthError)));
+  return row(
+    kindWords[kind],
+    `${read.length} of ${mine.length}`,
+    percent(quantile(errors, 0.5), 2),
+    percent(quantile(errors, 0.9)),
+    percent(mean(errors.map((e) => (e > 0.25 ? 1 : 0)))),
+    percent(quantile(means, 0.5)),
+    percent(mean(stations.map((one) => (Math.abs(widthError(one)) <= stated(one) ? 1 : 0)))),
+    percent(mean(means.map((one) => (Math.abs(one) <= 2 * reader.commonWidthSigma ? 1 : 0)))),
+    quantile(
+      read.map(({ seconds }) => seconds),
+      0.5,
+    ).toFixed(1),
+  );
+}
+
+function sureRows(all: readonly StudiedPicture[]): string[] {
+  const toes = all
+    .filter(({ kind }) => kind !== "calibration")
+    .flatMap(({ stations }) => stations)
+    .flatMap(([a, b, , , sureA, sureB]) => [[Math.abs(a), sureA] as const, [Math.abs(b), sureB] as const]);
+  const steps = [0, 0.5, reader.solidFrom, 0.8, 0.9, 0.95, 0.98, 1.01];
+  return steps.slice(1).map((to, i) => {
+    const from = steps[i]!;
+    const here = toes.filter(([, sure]) => sure >= from && sure < to);
+    const off = (by: number): string => percent(mean(here.map(([error]) => (error > by ? 1 : 0))));
+    return row(
+      `${from} to ${Math.min(1, to)}${from >= reader.solidFrom ? ", solid" : ", dashed"}`,
+      percent(here.length / toes.length),
+      here.length === 0 ? "-" : off(reader.reachWidths),
+      here.length === 0 ? "-" : off(0.25),
+    );
+  });
+}
+
+function scenarioRows(all: readonly StudiedPicture[]): string[] {
+  const kept = all.filter(({ kind }) => kind !== "calibration");
+  return [...new Set(kept.map(({ scenario }) => scenario))].toSorted().map((scenario) => {
+    const mine = kept.filter((one) => one.scenario === scenario);
+    const read = mine.filter(({ stations }) => stations.length > 0);
+    const means = read.map((one) => mean(one.stations.map(widthError)));
+    const medians = read.map((one) =>
+      quantile(
+        one.stations.flatMap(([a, b]) => [Math.abs(a), Math.abs(b)]),
+        0.5,
+      ),
+    );
+    const worst = means.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a), 0);
+    return row(
+      scenario,
+      `${read.length} of ${mine.length}`,
+      percent(quantile(medians, 0.5), 2),
+      percent(quantile(means, 0.5)),
+      percent(worst),
+    );
+  });
+}
+
+/** The study as tables. Pictures are renders: nothing here is an accuracy on photographs. */
+export function traceTables(all: readonly StudiedPicture[], today: string): string {
+  return [
+    `Traced renders, ${today}, reader ${reader.version} (${reader.sha256.slice(0, 12)}). Errors in shares of the bead's width; renders, not photographs.`,
+    "",
+    head(
+      "pictures",
+      "read",
+      "toe error, median",
+      "90 %",
+      "off by a quarter",
+      "width bias, median",
+      "stations within stated",
+      "mean widths within stated",
+      "seconds",
+    ),
+    ...pictureKinds.filter((kind) => all.some((one) => one.kind === kind)).map((kind) => kindRow(kind, all)),
+    "",
+    head("how sure (never trained on)", "toe points", "off by more than a twelfth", "off by a quarter"),
+    ...sureRows(all),
+    "",
+    head("never trained on", "read", "toe error, median", "width bias, median", "worst picture"),
+    ...scenarioRows(all),
+  ].join("\n");
+}
