@@ -16,7 +16,11 @@ type Kind = keyof typeof removers;
 
 /** In this order nothing is taken away under something that still points to it. */
 const removers = {
-  feedback: (tx: Tx, id: string) => tx.feedback.delete({ where: { handInId: id } }),
+  feedback: async (tx: Tx, id: string) => {
+    // What was returned is signed; a signature over nothing would say that something was taken out.
+    await tx.keySignature.deleteMany({ where: { subject: `feedback:${id}` } });
+    await tx.feedback.delete({ where: { handInId: id } });
+  },
   "hand-in": (tx: Tx, id: string) => tx.handIn.delete({ where: { id } }),
   exercise: (tx: Tx, id: string) => tx.exercise.delete({ where: { id } }),
   bead: (tx: Tx, id: string) => tx.bead.delete({ where: { id } }),
@@ -44,8 +48,8 @@ function counted(goes: ReadonlySet<string>, stays: ReadonlySet<string>): Cleared
 }
 
 /**
- * Takes the invented shop away, each row with an entry in the log. Its invented feedback was returned and its limits are
- * versions, both of which nothing else may delete: the guards are lifted within the one transaction that takes them.
+ * Takes the invented shop away, each row with an entry in the log. Its invented feedback was returned and signed, and its
+ * limits are versions, which nothing else may delete: the guards are lifted within the one transaction that takes them.
  */
 export async function clearDemoShop(pen: Pen, dataDir: string): Promise<Result<Cleared, RecordIssue>> {
   const photos: string[] = [];
@@ -70,10 +74,12 @@ export async function clearDemoShop(pen: Pen, dataDir: string): Promise<Result<C
   return done;
 }
 
+const guarded = ["Feedback_no_delete", "ShopCriteria_no_delete", "KeySignature_no_delete"];
+
 /** The triggers that would refuse it are set again word for word before the transaction ends. */
 async function withoutGuards(tx: Tx, work: () => Promise<void>): Promise<void> {
   const guards = await tx.$queryRawUnsafe<{ name: string; sql: string }[]>(
-    `SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND name IN ('Feedback_no_delete', 'ShopCriteria_no_delete')`,
+    `SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND name IN (${guarded.map((name) => `'${name}'`).join(", ")})`,
   );
   for (const { name } of guards) await tx.$executeRawUnsafe(`DROP TRIGGER "${name}"`);
   await work();

@@ -6,6 +6,8 @@ import type { ShopRows } from "./clear-plan";
 const FILLED = "setting:demo.filled";
 /** Entries of the filling that made nothing: what was there before, and settings. */
 const madeNothing = new Set(["entered", "setting.written", "photo.sealed"]);
+/** The installation's keys, and what it signed of the log, are its own for good: nothing of them is invented. */
+const isOfTheHouse = (subject: string): boolean => /^(key|checkpoint):/.test(subject);
 
 /** What the demo made and what became of it, from the log alone: so it holds for databases filled long ago. */
 async function demoSubjects(db: Db | Tx): Promise<Pick<ShopRows, "demo" | "touched">> {
@@ -13,7 +15,7 @@ async function demoSubjects(db: Db | Tx): Promise<Pick<ShopRows, "demo" | "touch
   const end = entries.find(({ subject }) => subject === FILLED)?.seq ?? 0;
   const [demo, touched] = [new Set<string>(), new Set<string>()];
   for (const { seq, by, action, subject } of entries) {
-    if (seq < end && by === "system" && !madeNothing.has(action)) demo.add(subject);
+    if (seq < end && by === "system" && !madeNothing.has(action) && !isOfTheHouse(subject)) demo.add(subject);
     if (seq > end && by !== "system" && demo.has(subject)) touched.add(subject);
   }
   return { demo, touched };
