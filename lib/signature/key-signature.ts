@@ -5,7 +5,7 @@ import { KEY_ALGORITHM, KeyIdSchema } from "./public-key";
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
 
 /** The newest entry of a log: its number and its hash. */
-export const LogHeadSchema = z.object({ seq: z.int().positive(), hash: sha256 });
+export const LogHeadSchema = z.object({ seq: z.int().positive().max(1_000_000_000_000), hash: sha256 });
 export type LogHead = z.infer<typeof LogHeadSchema>;
 
 /** What a key says: this subject has this digest, and the log stood so when it was said. */

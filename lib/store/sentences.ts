@@ -8,7 +8,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "bead-not-understood": ({ path, data }) =>
     `This change could not be saved (${path.join(" › ") || "bead"}: ${data["reason"] ?? "not understood"}). Correct it and it will be saved at once.`,
   "bead-too-many-points": ({ data }) =>
-    `More is drawn on the photos of this bead than can be measured in time (${data["points"]} points of at most ${data["most"]}). Draw outlines with fewer points, sections above all.`,
+    `More is drawn on the photos of this bead than can be measured in time (${data["points"] ?? "too many"} points of at most ${data["most"] ?? "a fixed number"}). Draw outlines with fewer points, sections above all.`,
   "bead-unreadable": () =>
     "The record of this bead cannot be read any more: something outside this program changed or damaged it. Nothing of it was changed. Put the database back from a backup; all other beads work meanwhile.",
   "bead-handed-in": () =>

@@ -44,7 +44,7 @@ describe("the text of a case", () => {
     const full = new Uint8Array(MOST_CASE_BYTES).fill(0x20);
     expect(lineOf(full)).toBe("(top): not JSON (it is empty)");
     expect(lineOf(new Uint8Array(MOST_CASE_BYTES + 1).fill(0x20))).toBe(
-      "(top): larger than 32 MB; no case is",
+      "(top): larger than 4 MB; no case is",
     );
   });
 });

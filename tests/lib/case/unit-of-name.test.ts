@@ -19,6 +19,7 @@ const bare = [
   "statedLengthRelativeU",
   "lensCornerRelativeU",
   "shopCounts",
+  "sure",
 ];
 
 type Json = Readonly<Record<string, unknown>>;

@@ -25,7 +25,7 @@ describe("a full disk", () => {
       judgement: {
         ...long.judgement,
         answers: Object.fromEntries(
-          Array.from({ length: 900 }, (_, k) => [`question-${k}-${"y".repeat(40)}`, "z".repeat(60)]),
+          Array.from({ length: 200 }, (_, k) => [`question-${k}-${"y".repeat(40)}`, "z".repeat(60)]),
         ),
       },
     };
