@@ -13,7 +13,8 @@ export function pagePolicy(nonce: string, dev: boolean): string {
     "style-src-attr 'unsafe-inline'",
     "img-src 'self' blob: data:",
     "font-src 'self'",
-    "connect-src 'self'",
+    // A photo that waits on this device is read from there.
+    "connect-src 'self' blob:",
     "worker-src 'self' blob:",
     "object-src 'none'",
     "frame-src 'none'",
