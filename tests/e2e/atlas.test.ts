@@ -135,7 +135,7 @@ describe("the atlas", () => {
     const page = await (await browser.newContext(device)).newPage();
     page.setDefaultTimeout(PATIENT_MS);
     await page.goto(server.url);
-    await page.getByRole("button", { name: "Menu" }).click();
+    await page.getByRole("button", { name: "More" }).click();
     await page.getByRole("link", { name: "Atlas of imperfections" }).click();
     await page.getByRole("heading", { name: "Atlas of imperfections", level: 1 }).waitFor();
     await picturesThere(page);

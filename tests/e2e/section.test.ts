@@ -253,7 +253,7 @@ describe("a cut and etched butt weld", () => {
     for (const spot of outlineSpots(truth, 36)) await bench.click(...spot);
     await page.getByRole("button", { name: "Done", exact: true }).click();
     await expect.poll(() => step(page).innerText(), patient).toContain("plates’ face");
-    await lookAt(bench, middle(truth), 0.75, "Edge");
+    await lookAt(bench, middle(truth), 0.65, "Edge");
     for (const role of ["face", "back"]) {
       const { px } = truth.edges.find((edge) => edge.role === role)!;
       for (const spot of [px[0]!, px.at(-1)!]) await bench.click(...spot);
