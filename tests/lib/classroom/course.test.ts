@@ -8,6 +8,7 @@ import {
   deletePhrase,
   getExercise,
   getFeedback,
+  countWaiting,
   getHandIn,
   handInBead,
   handInBySecret,
@@ -216,7 +217,10 @@ describe("feedback", () => {
     expect(codes(await replyToFeedback(pen, handInId, "thanks", new Date()))).toEqual([
       "feedback-not-returned",
     ]);
+    const waiting = await countWaiting(db);
     const { digest } = value(await returnFeedback(pen, handInId, 1, null, new Date()));
+    // A draft is no answer; what was returned does not wait.
+    expect(await countWaiting(db)).toBe(waiting - 1);
     const row = await db.feedback.findUniqueOrThrow({ where: { handInId } });
     expect(sha256Text(row.returned!)).toBe(digest);
     expect(row.returned).not.toContain("Imke");
