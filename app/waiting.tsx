@@ -3,7 +3,7 @@ import { isPlanned } from "@/lib/assess";
 import { getBeads } from "@/lib/beads";
 import { countWaiting } from "@/lib/classroom";
 import { openChanges } from "@/lib/find";
-import { listInspections } from "@/lib/jobs";
+import { newestOpen } from "@/lib/jobs";
 import { ownOnly, type Here } from "./_door/here";
 import styles from "./waiting.module.css";
 
@@ -13,7 +13,7 @@ const MOST = 3;
 interface Item {
   readonly href: string;
   readonly what: string;
-  readonly todo: string;
+  readonly ask: string;
 }
 
 /** What waits for whoever is here: changes to be run or judged, hand-ins to be answered, inspections to be signed. */
@@ -27,10 +27,10 @@ export async function Waiting({ now }: { now: Here }) {
   if (items.length === 0) return null;
   return (
     <ul className={styles.waiting} aria-label="Waiting for you">
-      {items.map(({ href, what, todo }) => (
+      {items.map(({ href, what, ask }) => (
         <li key={href}>
           <Link href={href}>
-            <strong>{what}</strong> {todo}
+            <strong>{what}</strong> {ask}
           </Link>
         </li>
       ))}
@@ -46,8 +46,8 @@ async function openOnes({ db, actor }: Here): Promise<readonly Item[]> {
   );
   return beads.map(({ id, number, content }) => {
     const sentence = content.judgement.tried?.sentence ?? "";
-    const todo = isPlanned(content) ? `Run it: ${sentence}` : `${sentence} What did it do?`;
-    return { href: `/beads/${id}`, what: `Bead ${number}`, todo };
+    const ask = isPlanned(content) ? `Run it: ${sentence}` : `${sentence} What did it do?`;
+    return { href: `/beads/${id}`, what: `Bead ${number}`, ask };
   });
 }
 
@@ -55,14 +55,13 @@ async function unanswered({ db }: Here): Promise<readonly Item[]> {
   const count = await countWaiting(db);
   if (count === 0) return [];
   const what = count === 1 ? "1 bead handed in" : `${count} beads handed in`;
-  return [{ href: "/feedback", what, todo: "waits for your feedback" }];
+  return [{ href: "/feedback", what, ask: "waits for your feedback" }];
 }
 
 async function unsigned({ db }: Here): Promise<readonly Item[]> {
-  const open = (await listInspections(db)).filter(({ draft }) => draft.open);
-  return open.slice(0, MOST).map(({ id, number }) => ({
+  return (await newestOpen(db, MOST)).map(({ id, number }) => ({
     href: `/inspections/${id}`,
     what: `Inspection ${number}`,
-    todo: "is not signed",
+    ask: "is not signed",
   }));
 }

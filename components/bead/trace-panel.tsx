@@ -6,7 +6,7 @@ import { newMarkId } from "@/components/canvas";
 import { Button } from "@/components/ui";
 import { newMark, type Drawing, type EditAction, type Mark, type Toes } from "@/lib/marks";
 import type { Calibrated } from "@/lib/measure";
-import { lengthText } from "@/lib/report";
+import { lengthText, markSizeText } from "@/lib/report";
 import { beadProfile, stationsOf, traceSentence, type BeadProfile } from "@/lib/trace";
 import type { UnitPreferences } from "@/lib/units";
 import { ProfileChart } from "./profile-chart";
@@ -74,7 +74,7 @@ export function TracePanel(props: TraceProps) {
       )}
       {shown && !profile && <p>With a scale on this photo the width is shown along the bead.</p>}
       {profile && <Profile profile={profile} units={units} accepted={proposed === null} />}
-      {profile?.worst25 && proposed === null && (
+      {profile && proposed === null && isUneven(profile) && (
         <div>
           <Button onClick={() => onAction({ type: "mark.add", mark: unevenMark(shown!, profile) })}>
             Mark those 25 mm as uneven width
@@ -133,6 +133,15 @@ function useReading({ photo, url, onProposed }: TraceProps) {
 
 const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
 
+/** Whether the width differs by more than the reader's own scatter would make of an even bead. */
+const isUneven = ({ worst25 }: BeadProfile): boolean =>
+  worst25 !== null && worst25.differenceMm > worst25.doubtMm;
+
+function differenceText(profile: BeadProfile, units: UnitPreferences): string {
+  const text = `by ${lengthText(profile.worst25!.differenceMm, units)}`;
+  return isUneven(profile) ? text : `${text}, no more than the reading scatters`;
+}
+
 function Profile({
   profile,
   units,
@@ -145,14 +154,11 @@ function Profile({
   const { mean, spread, worst25, offStraight, widest, narrowest, sureShare } = profile;
   const length = (mm: number): string => lengthText(mm, units);
   const rows: readonly (readonly [string, string])[] = [
-    ["Mean width", `${length(mean.value)} ± ${length(mean.expandedUncertainty)}`],
+    ["Mean width", lengthText(mean.value, units, mean.expandedUncertainty)],
     ["Spread of the width", `${percent(spread)} at most`],
     ["Narrowest to widest", `${length(narrowest.width.value)} to ${length(widest.width.value)}`],
-    ["Differs most within 25 mm", worst25 ? `by ${length(worst25.differenceMm)}` : "bead too short"],
-    [
-      "Middle off a straight line",
-      `${length(offStraight.value)} ± ${length(offStraight.expandedUncertainty)}`,
-    ],
+    ["Differs most within 25 mm", worst25 ? differenceText(profile, units) : "bead too short"],
+    ["Middle off a straight line", markSizeText(offStraight.value, units, offStraight.expandedUncertainty)],
     ["Both toes sure on", percent(sureShare)],
   ];
   return (

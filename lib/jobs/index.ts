@@ -7,6 +7,7 @@ export {
   getInspection,
   jobBeads,
   listInspections,
+  newestOpen,
   saveInspection,
 } from "./inspections";
 export { addInstrument, changeInstrument, listInstruments, retireInstrument } from "./instruments";

@@ -84,6 +84,23 @@ export async function getInspection(db: Db, id: string): Promise<InspectionRecor
   return row && toInspection(row, (await importedOnes(db)).has(id));
 }
 
+/** As many of the newest inspections are looked at for one that is not signed: a reminder must not read them all. */
+const NEWEST = 20;
+
+/** The newest inspections whose draft is open, at most `most` of them. */
+export async function newestOpen(
+  db: Db,
+  most: number,
+): Promise<readonly { readonly id: string; readonly number: number }[]> {
+  const rows = await db.inspection.findMany({
+    orderBy: { number: "desc" },
+    take: NEWEST,
+    select: { id: true, number: true, draft: true },
+  });
+  const open = rows.filter(({ draft }) => InspectionDraftSchema.parse(draft).open);
+  return open.slice(0, most).map(({ id, number }) => ({ id, number }));
+}
+
 /** A new inspection of a job: all its welds ticked; how much of each was seen, and everything else, unsaid. */
 export async function createInspection(
   pen: Pen,

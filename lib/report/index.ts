@@ -15,7 +15,7 @@ export {
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
-export { lengthText } from "./length-text";
+export { lengthText, markSizeText } from "./length-text";
 export { looks, type Look } from "./look-words";
 export { markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";

@@ -22,6 +22,14 @@ export interface ProfileStation {
   readonly end: boolean;
 }
 
+export interface WorstStretch {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly differenceMm: number;
+  /** A difference that the reader's own scatter may make on an even bead, mm: a smaller one says nothing of the bead. */
+  readonly doubtMm: number;
+}
+
 export interface BeadProfile {
   readonly stations: readonly ProfileStation[];
   /** Over all stations but those at the rounded ends. */
@@ -31,7 +39,7 @@ export interface BeadProfile {
   readonly widest: ProfileStation;
   readonly narrowest: ProfileStation;
   /** The 25 mm in which the width differs most; null on a shorter bead. */
-  readonly worst25: { readonly fromMm: number; readonly toMm: number; readonly differenceMm: number } | null;
+  readonly worst25: WorstStretch | null;
   /** Greatest distance of the middle from the straight line fitted to it, mm. */
   readonly offStraight: TraceFigure;
   /** Root mean square of each toe about its own course over 10 mm, mm; the trace's own scatter is in it. */
@@ -42,6 +50,8 @@ export interface BeadProfile {
 
 const WORST_MM = 25;
 const COURSE_MM = 10;
+/** Of a hundred and fifty scattered widths the largest and the smallest lie less than seven deviations of one apart: five times root two. */
+const RANGE_OF_SCATTER = 5;
 
 /**
  * The trace in millimetres. The scale's uncertainty comes from the calibration's own variations, the trace's from the
@@ -123,15 +133,21 @@ function spreadOf(stations: readonly ProfileStation[]): number {
   return Math.sqrt(mean(widths.map((w) => (w - middle) ** 2))) / middle;
 }
 
-function worstStretch(stations: readonly ProfileStation[]): BeadProfile["worst25"] {
-  let worst: BeadProfile["worst25"] = null;
+/** What is uncertain of one width by itself, mm; what all widths of a picture share takes no part in a difference. */
+const ownScatter = ({ width: { value, fromTrace } }: ProfileStation): number =>
+  Math.sqrt(Math.max(0, fromTrace ** 2 - (reader.commonWidthSigma * value) ** 2));
+
+function worstStretch(stations: readonly ProfileStation[]): WorstStretch | null {
+  let worst: WorstStretch | null = null;
   for (let i = 0, k = 0; i < stations.length; i++) {
     while (k < stations.length && stations[k]!.alongMm < stations[i]!.alongMm + WORST_MM) k++;
     if (k === stations.length) break;
-    const widths = stations.slice(i, k + 1).map(({ width }) => width.value);
-    const differenceMm = Math.max(...widths) - Math.min(...widths);
+    const byWidth = stations.slice(i, k + 1).toSorted((a, b) => a.width.value - b.width.value);
+    const [least, most] = [byWidth[0]!, byWidth[byWidth.length - 1]!];
+    const differenceMm = most.width.value - least.width.value;
+    const doubtMm = RANGE_OF_SCATTER * Math.hypot(ownScatter(least), ownScatter(most));
     if (worst === null || differenceMm > worst.differenceMm)
-      worst = { fromMm: stations[i]!.alongMm, toMm: stations[i]!.alongMm + WORST_MM, differenceMm };
+      worst = { fromMm: stations[i]!.alongMm, toMm: stations[i]!.alongMm + WORST_MM, differenceMm, doubtMm };
   }
   return worst;
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { calibrate, defaultMeasureOptions } from "@/lib/measure";
 import { beadProfile } from "@/lib/trace";
 import type { TraceStation } from "@/lib/trace/types";
+import { random } from "../diagnose/sweep/grid";
 
 /** Ten pixels a millimetre. */
 const scale = calibrate(
@@ -45,6 +46,36 @@ describe("a bead's profile", () => {
         },
       ),
       { seed: 2, numRuns: 30 },
+    );
+  });
+
+  it("takes scatter for no difference of the bead, and a difference well above it for one", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 3, noNaN: true }),
+        fc.integer({ min: 1, max: 1_000_000 }),
+        (sigmaPx, seed) => {
+          const chance = random(seed);
+          // Twelve even chances less six: as good as normal, deviation 1.
+          const normal = () => Array.from({ length: 12 }, chance).reduce((a, b) => a + b) - 6;
+          const own = stations(
+            () => 40,
+            () => 0,
+          ).map(() => (sigmaPx * normal()) / Math.SQRT2);
+          const of = (bump: number) =>
+            beadProfile(calibration, {
+              stations: stations(
+                (x) => 40 + own[(x - 100) / 5]! + (x > 480 && x < 520 ? bump : 0),
+                () => 0,
+                sigmaPx,
+              ),
+            })!.worst25!;
+          const [even, swollen] = [of(0), of(8 * sigmaPx)];
+          expect(even.differenceMm).toBeLessThanOrEqual(even.doubtMm);
+          expect(swollen.differenceMm).toBeGreaterThan(swollen.doubtMm);
+        },
+      ),
+      { seed: 5, numRuns: 200 },
     );
   });
 
