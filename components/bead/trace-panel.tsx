@@ -137,11 +137,6 @@ const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 
 const isUneven = ({ worst25 }: BeadProfile): boolean =>
   worst25 !== null && worst25.differenceMm > worst25.doubtMm;
 
-function differenceText(profile: BeadProfile, units: UnitPreferences): string {
-  const text = `by ${lengthText(profile.worst25!.differenceMm, units)}`;
-  return isUneven(profile) ? text : `${text}, no more than the reading scatters`;
-}
-
 function Profile({
   profile,
   units,
@@ -157,7 +152,7 @@ function Profile({
     ["Mean width", lengthText(mean.value, units, mean.expandedUncertainty)],
     ["Spread of the width", `${percent(spread)} at most`],
     ["Narrowest to widest", `${length(narrowest.width.value)} to ${length(widest.width.value)}`],
-    ["Differs most within 25 mm", worst25 ? differenceText(profile, units) : "bead too short"],
+    ["Differs most within 25 mm", worst25 ? `by ${length(worst25.differenceMm)}` : "bead too short"],
     ["Middle off a straight line", markSizeText(offStraight.value, units, offStraight.expandedUncertainty)],
     ["Both toes sure on", percent(sureShare)],
   ];
@@ -172,6 +167,9 @@ function Profile({
           </div>
         ))}
       </dl>
+      {worst25 && !isUneven(profile) && (
+        <p>That is no more than the reading scatters: nothing here says that the width is uneven.</p>
+      )}
       <p>
         {accepted ? "Read off the photo and accepted." : "A proposal: it counts for nothing until accepted."}{" "}
         Dark slag or soot along a toe can pull it outwards. No verdict is made from these figures.
