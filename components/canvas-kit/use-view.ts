@@ -6,13 +6,13 @@ import { fitView, keepInSight, reveal, zoomAt, type Size, type View } from "./vi
 
 export interface ViewControl {
   readonly view: View;
-  readonly zoomBy: (factor: number, at?: Point) => void;
-  readonly panBy: (by: Point) => void;
+  readonly zoomBy: (factor: number, at?: Point<"view">) => void;
+  readonly panBy: (by: Point<"view">) => void;
   readonly fit: () => void;
   /** Back to a view that was; one that showed the whole photo goes on following its box. */
   readonly look: (view: View) => void;
   /** Brings a photo point into the box. */
-  readonly show: (photo: Point) => void;
+  readonly show: (photo: Point<"photo">) => void;
 }
 
 /** Pan and zoom. Until the person moves it, the photo stays fitted to the box however the box changes. */
