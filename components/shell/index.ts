@@ -1,4 +1,5 @@
 export { Header } from "./header";
+export { lookScript } from "./look";
 export type { MainPlace, MenuPlace } from "./menu-context";
 export { MenuProvider } from "./menu-provider";
 export { UnitSwitch } from "./unit-switch";
