@@ -7,7 +7,7 @@ import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
 import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";
-import { lookScript, MenuProvider } from "@/components/shell";
+import { LookHere, lookScript, MenuProvider } from "@/components/shell";
 import { actorRef } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { headers } from "next/headers";
@@ -47,6 +47,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
           <MenuProvider content={{ ...menuFor(actor), signedIn }}>{children}</MenuProvider>
           <SendLeftWork />
           <WorkerHere />
+          <LookHere />
         </WhoProvider>
       </body>
     </html>
