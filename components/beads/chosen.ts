@@ -11,9 +11,11 @@ export const MOST_CHOSEN = 200;
 export const isChosen = (chosen: Chosen, id: string): boolean => chosen.some((one) => one.id === id);
 
 /** Chooses these as well, in the order of choosing, no bead twice; what would be too many is left out. */
-export const alsoChoose = (chosen: Chosen, beads: Chosen): Chosen =>
-  // A map keeps the place of what came first.
-  [...new Map([...chosen, ...beads].map((one) => [one.id, one])).values()].slice(0, MOST_CHOSEN);
+export function alsoChoose(chosen: Chosen, beads: Chosen): Chosen {
+  const all = new Map(chosen.map((one) => [one.id, one]));
+  for (const one of beads) if (!all.has(one.id)) all.set(one.id, one);
+  return [...all.values()].slice(0, MOST_CHOSEN);
+}
 
 export const choosingOff = (chosen: Chosen, beads: readonly { readonly id: string }[]): Chosen =>
   chosen.filter(({ id }) => !beads.some((one) => one.id === id));
