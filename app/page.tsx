@@ -70,7 +70,7 @@ export default async function BeadsPage({ searchParams }: Search) {
         <div className={page.top}>
           <div>
             <h1>Beads</h1>
-            <p role="status">{countLine(counts, query !== "")}</p>
+            <p role="status">{countLine(counts, read.filter)}</p>
             <DemoOffer now={now} />
           </div>
         </div>
@@ -215,7 +215,7 @@ async function Finding({
       )}
       <SavedFilters
         saved={saved.map(({ id, name, filter }) => ({ id, name, href: `/?${filterQuery(filter)}` }))}
-        onSave={mayKeep && query !== "" ? saveFilterAction.bind(null, query) : null}
+        onSave={mayKeep && isNarrowed(filter) ? saveFilterAction.bind(null, query) : null}
         onDelete={mayKeep ? deleteFilterAction : null}
       />
       {now.may("data.export") && found > 0 && <ExportBar count={found} hidden={hiddenParts(filter)} />}
@@ -223,10 +223,14 @@ async function Finding({
   );
 }
 
-function countLine({ found, all }: Counts, asked: boolean): string {
+function countLine({ found, all }: Counts, filter: BeadFilter): string {
   if (all === 0) return "Nothing recorded yet.";
-  return asked ? `${found} of ${all} fit.` : `${all} recorded, newest first.`;
+  if (isNarrowed(filter)) return `${found} of ${all} fit.`;
+  return (filter.sort ?? "newest") === "newest" ? `${all} recorded, newest first.` : `${all} recorded.`;
 }
+
+/** Whether some are left out; an order leaves out none. */
+const isNarrowed = ({ sort: _, ...asked }: BeadFilter): boolean => filterQuery(asked) !== "";
 
 function Pages({ next, previous, query }: { next: string | null; previous: string | null; query: string }) {
   const href = (part: string): string => `/?${[query, part].filter(Boolean).join("&")}`;

@@ -34,7 +34,9 @@ export function ChoosePage({ beads }: { beads: Chosen }) {
         checked={on}
         onChange={() => choose((before) => (on ? choosingOff(before, beads) : alsoChoose(before, beads)))}
       />
-      Choose all on this page
+      <span>
+        Choose all<span className="visually-hidden"> on this page</span>
+      </span>
     </label>
   );
 }
