@@ -8,7 +8,6 @@ import { roles, type Role } from "@/lib/people";
 import { addPerson } from "@/lib/roster";
 import { openAccountOf } from "../setup/account";
 import { inDepth } from "../setup/in-depth";
-import { PATIENT_MS } from "../setup/patience";
 import { closeWindows, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
