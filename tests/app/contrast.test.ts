@@ -94,3 +94,15 @@ test("a pair that is in no table would be noticed", () => {
   expect(pairsUsed(".a { background: var(--ink); color: var(--bronze) }").texts).toEqual([["bronze", "ink"]]);
   expect(pairsUsed(".a { border-left: 6px solid var(--straw); }").edges).toEqual(["straw"]);
 });
+
+/** Rules whose text is lighter or darker than their own ground: with a person's own colours the browser lays a plate under it. */
+const turned = (sheet: string): readonly string[] =>
+  [...sheet.matchAll(/\{([^{}]*)\}/g)]
+    .map(([, body = ""]) => body)
+    .filter((body) => /(?:^|[\s;])color:\s*var\(--(?:on-ink|on-straw|band)\)/.test(body))
+    .filter((body) => !body.includes("forced-color-adjust: none"));
+
+test("what is filled can be read with colours of the person's own", () => {
+  expect(screenFiles(".css").flatMap(({ file, text: sheet }) => turned(sheet).map(() => file))).toEqual([]);
+  expect(turned(".a { background: var(--ink); color: var(--on-ink); }")).toHaveLength(1);
+});
