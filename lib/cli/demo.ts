@@ -42,8 +42,7 @@ await withDb(async (db) => {
   const pen = { db, by: "system" };
   await adoptUnlogged(db);
   // Nobody serves this folder while it is set up, so no upload is on its way.
-  for (const one of await collectStrays(db, folder, new Date()))
-    console.log(`  ${dataSentence(one, true)}`);
+  for (const one of await collectStrays(db, folder, new Date())) console.log(`  ${dataSentence(one, true)}`);
   await eraseStrays(folder, new Date());
   if (!isNew && !filled) await writeSetting(pen, FILLED, true);
   await sealViews(db, folder);

@@ -113,8 +113,8 @@ export function generateClient() {
 export async function migrate(folder = dataFolder()) {
   try {
     mkdirSync(path.join(folder, "photos"), { recursive: true, mode: 0o700 });
-    const { applyMigrations } = await import("./schema-engine.mjs");
-    const applied = await applyMigrations(`file:${path.join(folder, "toeline.db")}`);
+    const { migrateAside } = await import("./migrate-aside.mjs");
+    const applied = await migrateAside(folder);
     if (applied.length > 0) say(`Database brought up to date (${applied.join(", ")}).`);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split("\n")[0] : String(error);

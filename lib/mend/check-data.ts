@@ -10,7 +10,7 @@ import type { DataIssue, OwnDataIssue } from "./issue";
 import { namedPhotos } from "./named-photos";
 
 /** Folders that a start, a filling or a restoring makes for itself, and that stay only where it was cut off. */
-export const ASIDE_FOLDERS = ["filling", "restoring"] as const;
+export const ASIDE_FOLDERS = ["filling", "restoring", "migrating"] as const;
 
 /**
  * Everything in a data folder that does not belong together: what the verifier finds, and files and rows beside it. Reads
