@@ -28,6 +28,9 @@ async function isUpToDate(file) {
   const db = new Database(file);
   try {
     const rows = db.prepare("SELECT migration_name, finished_at FROM _prisma_migrations").all();
+    const known = new Set(readdirSync(migrations));
+    const newer = rows.find(({ migration_name: name }) => !known.has(name));
+    if (newer) throw new Error(`NEWER: ${newer.migration_name}`);
     const done = new Set(
       rows.filter(({ finished_at }) => finished_at !== null).map((row) => row.migration_name),
     );

@@ -8,8 +8,8 @@ const [count = "30", given] = process.argv.slice(2);
 const moments = Number(count);
 if (!(Number.isInteger(moments) && moments > 0)) {
   console.log(
-    "npm run -s kills -- 300 SEED     takes a writing process at 300 random moments and looks what is lost:
-                                 each fourth is a SIGKILL, the others freeze it and take its folder as a kill would leave it",
+    `npm run -s kills -- 300 SEED     takes a writing process at 300 random moments and looks what is lost: each fourth is a
+                                 SIGKILL, the others freeze it and take its folder as a kill would leave it`,
   );
   process.exit(count === "--help" ? 0 : 2);
 }

@@ -1,12 +1,14 @@
 import { isOverdue, lastBackup, nightlyPlan } from "@/lib/backup";
 import { staleBeads, unreadableBeads, workInBackground } from "@/lib/beads";
 import { db, type Db } from "@/lib/db";
+import { clockBehindMs } from "@/lib/store";
 
 export const dynamic = "force-dynamic";
 
 /**
  * Whether it serves (200; 503 where the database does not answer) and whether all is well (`ok`): a bead that cannot be read
- * stops nobody, and is no health; nor is a nightly backup that has not come about for two nights. The start script asks until
+ * stops nobody, and is no health; nor is a nightly backup that has not come about for two nights, nor a clock
+ * that stands behind the newest entry of the log. The start script asks until
  * this answers; so what the migrations left to be worked out begins with the start.
  */
 export async function GET(): Promise<Response> {
@@ -15,8 +17,12 @@ export async function GET(): Promise<Response> {
     if (stale > 0) workInBackground(db());
     const unreadable = (await unreadableBeads(db())).length;
     const backup = await backupHealth(db());
-    const ok = unreadable === 0 && backup.backup !== "overdue";
-    return Response.json({ ok, unreadableBeads: unreadable, beadsBeingWorkedOut: stale, ...backup });
+    const behindS = Math.round((await clockBehindMs(db(), new Date())) / 1000);
+    const ok = unreadable === 0 && backup.backup !== "overdue" && behindS === 0;
+    return Response.json({
+      ...{ ok, unreadableBeads: unreadable, beadsBeingWorkedOut: stale, clockBehindLogSeconds: behindS },
+      ...backup,
+    });
   } catch {
     return Response.json({ ok: false, message: "The database does not answer." }, { status: 503 });
   }
