@@ -42,6 +42,7 @@ const places: readonly Place[] = [
   { href: "/tokens", name: "Tokens", deed: "token.manage" },
   { href: "/log", name: "Log", deed: "log.read" },
   { href: "/keys", name: "Keys", deed: "log.read" },
+  { href: "/backups", name: "Backups", deed: "data.keep" },
 ];
 
 /** What each role comes back to every day, in the order of use: at most four. */

@@ -59,6 +59,7 @@ try {
     );
     console.log(`Newest entry: ${head ? `${entries}:${head}` : "none yet"}`);
     if (noted) console.log(`Noted elsewhere: entry ${noted.value.seq}, ${noted.value.hash}`);
+    for (const one of found.remarks) console.log(`Note: ${ledgerSentence(one)}`);
     for (const one of findings) console.log(`- ${ledgerSentence(one)}`);
     console.log(
       findings.length === 0

@@ -2,7 +2,7 @@ import "server-only";
 
 export { adoptUnlogged } from "./adopt";
 export { guardStore } from "./guard-store";
-export { sha256Text, stateDigest, writeLog, writeLogs } from "./log";
+export { clockBehindMs, sha256Text, stateDigest, writeLog, writeLogs } from "./log";
 export { isNewId, newId } from "./new-id";
 export { writing, type Pen } from "./pen";
 export { allEntries, newestEntries } from "./read-log";

@@ -21,6 +21,8 @@ export interface Verification {
   /** Hash of the newest entry; write it down outside this machine, and a log cut off later shows. */
   readonly head: string | null;
   readonly findings: readonly LedgerIssue[];
+  /** What is worth a word and takes nothing from the records: a log of an earlier version may run back in time. */
+  readonly remarks: readonly LedgerIssue[];
 }
 
 /**
@@ -40,6 +42,7 @@ export async function verifyRecords(
     const digest = await presentDigest(db, subject);
     if (digest !== null) states.set(subject, digest);
   }
+  const chain = verifyChain(entries, sha256Text);
   const photos = await checkPhotos(db, folder, sealedViews(entries));
   const frozen = await checkFrozen(db);
   const signatures = await checkSignatures(db, folder, entries);
@@ -52,8 +55,9 @@ export async function verifyRecords(
     signatures: signatures.looked,
     derived: derived.looked,
     head: entries.at(-1)?.hash ?? null,
+    remarks: chain.filter(({ code }) => code === "time-runs-back"),
     findings: [
-      ...verifyChain(entries, sha256Text),
+      ...chain.filter(({ code }) => code !== "time-runs-back"),
       ...(noted ? againstNoted(entries, noted) : []),
       ...compareStates(entries, states),
       ...photos.findings,
