@@ -5,4 +5,5 @@ export { dataDir, databaseUrl } from "./data-dir";
 export { danglingRows, dialect, forgetFreed } from "./dialect";
 export { engineOf, engineOfUrl, type Engine } from "./engine";
 export { change, column, joined, noSql, rawSql, rowsOf, sql, type Sql } from "./sql";
+export { withoutTriggers } from "./without-triggers";
 export { writeTogether } from "./write-together";

@@ -21,7 +21,7 @@ export function postgresAdapter(url: string): PrismaPg {
   factory.connect = async () => {
     const adapter = await connect();
     const begin = adapter.startTransaction.bind(adapter);
-    adapter.startTransaction = async (level) => withoutZeros(await begin(level));
+    adapter.startTransaction = async (level) => oneByOne(withoutZeros(await begin(level)));
     return withoutZeros(adapter);
   };
   return factory;
@@ -31,6 +31,20 @@ function withoutZeros<T extends Asks>(asks: T): T {
   const [query, execute] = [asks.queryRaw.bind(asks), asks.executeRaw.bind(asks)];
   asks.queryRaw = (asked) => query({ ...asked, args: asked.args.map(withoutZero) });
   asks.executeRaw = (asked) => execute({ ...asked, args: asked.args.map(withoutZero) });
+  return asks;
+}
+
+/** A transaction has one connection, which takes one question at a time. */
+function oneByOne<T extends Asks>(asks: T): T {
+  const [query, execute] = [asks.queryRaw.bind(asks), asks.executeRaw.bind(asks)];
+  let last: Promise<unknown> = Promise.resolve();
+  const inLine = (ask: () => Promise<unknown>): Promise<unknown> => {
+    const mine = last.then(ask, ask);
+    last = mine.catch(() => undefined);
+    return mine;
+  };
+  asks.queryRaw = (asked) => inLine(() => query(asked));
+  asks.executeRaw = (asked) => inLine(() => execute(asked));
   return asks;
 }
 

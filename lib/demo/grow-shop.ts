@@ -125,7 +125,7 @@ async function writeBeads(
     })),
   });
   await tx.photo.createMany({ data: beads.flatMap(photoRows) });
-  for (const bead of beads) await keepAssessed(tx, bead, context);
+  await keepAssessed(tx, beads, context);
   const viewsOf = new Map(photos.map(({ sha256, views }) => [sha256, views ?? []]));
   await writeLogs(
     tx,
