@@ -8,6 +8,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
 
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -94,18 +95,25 @@ export function installPackages() {
   leaveStamp("node_modules/.toeline", stamp);
 }
 
-export function generateClient() {
-  const stamp = fingerprint(["prisma/schema.prisma", "package-lock.json"]);
-  if (isCurrent("prisma/generated/.toeline", stamp)) return;
-  say("Generating the database client …");
+function generateFrom(schema) {
   run(
     process.execPath,
-    ["node_modules/prisma/build/index.js", "generate", "--schema", "prisma/schema.prisma", "--no-hints"],
+    ["node_modules/prisma/build/index.js", "generate", "--schema", schema, "--no-hints"],
     {
       env: withoutEngineDownload,
       onFailure: "The database client could not be generated; the lines above say why.",
     },
   );
+}
+
+export function generateClient() {
+  const stamp = fingerprint(["prisma/schema.prisma", "lib/cli/schemas.mjs", "package-lock.json"]);
+  if (isCurrent("prisma/generated/.toeline", stamp)) return;
+  say("Generating the database clients …");
+  // The first one empties the folder the second lies in.
+  generateFrom(schemaPath);
+  writePostgresSchema();
+  generateFrom(postgresSchemaPath);
   leaveStamp("prisma/generated/.toeline", stamp);
 }
 
