@@ -94,6 +94,10 @@ export function FeedbackDesk(props: FeedbackDeskProps) {
           <RubricMarking lines={rubric} marks={said.marks} onChange={(marks) => change({ marks })} keyed />
         )}
         <Remarks {...{ said, phrases }} onChange={change} keepPhrase={props.keepPhrase} onKept={keep} />
+        <p className={styles.keys}>
+          A number marks its line: there at first, a quarter less with each further press. R: all others are
+          there. Shift and a number: a quick remark. Page keys: previous and next. Ctrl and Enter: return it.
+        </p>
         <details className={page.details}>
           <summary>What Toeline reads off the bead</summary>
           {props.beside}

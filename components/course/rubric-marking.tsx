@@ -51,12 +51,6 @@ export function RubricMarking({
           </div>
         </fieldset>
       ))}
-      {keyed && (
-        <p className={styles.keys}>
-          A number marks its line: first there, then a quarter less with each press. R: all others are there.
-          Shift and a number: a quick remark.
-        </p>
-      )}
     </div>
   );
 }
