@@ -5,7 +5,7 @@
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
@@ -110,7 +110,8 @@ export function generateClient() {
   const stamp = fingerprint(["prisma/schema.prisma", "lib/cli/schemas.mjs", "package-lock.json"]);
   if (isCurrent("prisma/generated/.toeline", stamp)) return;
   say("Generating the database clients …");
-  // The first one empties the folder the second lies in.
+  // The first one clears the folder the second lies in, but not whole, and the second refuses what is left there.
+  rmSync(path.join(root, "prisma/generated"), { recursive: true, force: true });
   generateFrom(schemaPath);
   writePostgresSchema();
   generateFrom(postgresSchemaPath);

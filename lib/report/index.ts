@@ -60,3 +60,4 @@ export {
   processWords,
   stretchWords,
 } from "./words";
+export { localDayText, whenText, zoneText } from "./when-text";
