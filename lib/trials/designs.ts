@@ -1,6 +1,6 @@
 import type { Way } from "./trial";
 
-type Point = readonly number[];
+type Coded = readonly number[];
 
 /** A factor that is set by the product of others: `factor` = product of `of`, all counted from 0. */
 export interface Generator {
@@ -12,7 +12,7 @@ export interface Generator {
  * Two-level design in standard (Yates) order, the first factor changing fastest; with generators the fraction of it in
  * which those factors follow the others. NIST/SEMATECH e-Handbook 5.3.3.3 and 5.3.3.4.
  */
-export function twoLevel(factors: number, generators: readonly Generator[] = []): readonly Point[] {
+export function twoLevel(factors: number, generators: readonly Generator[] = []): readonly Coded[] {
   const made = new Map(generators.map(({ factor, of }) => [factor, of]));
   const free = range(factors).filter((i) => !made.has(i));
   return range(2 ** free.length).map((run) => {
@@ -24,7 +24,7 @@ export function twoLevel(factors: number, generators: readonly Generator[] = [])
 }
 
 /** Points of a composite whose star lies on the faces, so that nothing leaves the ranges; without the middle. */
-export function faceCentred(factors: number): readonly Point[] {
+export function faceCentred(factors: number): readonly Coded[] {
   const star = range(factors).flatMap((i) =>
     [-1, 1].map((end) => range(factors).map((j) => (j === i ? end : 0))),
   );
@@ -59,7 +59,7 @@ export function random(seed: number): () => number {
  * three times before any corner is repeated, because the scatter is known from repeats alone. A trial that seeks begins
  * with three beads, or four and the middle for two knobs, inside the ends.
  */
-export function firstPoints(way: Way, factors: number, budget: number, seed: number): readonly Point[] {
+export function firstPoints(way: Way, factors: number, budget: number, seed: number): readonly Coded[] {
   const middle = range(factors).map(() => 0);
   if (way === "seek") return shuffled(seekStart(factors), seed).slice(0, budget);
   const outer = way === "factorial" ? twoLevel(factors) : faceCentred(factors);
@@ -71,7 +71,7 @@ export function firstPoints(way: Way, factors: number, budget: number, seed: num
 /** Inside the ends, where a course can still go either way. Own choice. */
 const START = 0.7;
 
-const seekStart = (factors: number): readonly Point[] =>
+const seekStart = (factors: number): readonly Coded[] =>
   factors === 1
     ? [[-START], [0], [START]]
     : [...twoLevel(factors).map((p) => p.map((x) => START * x)), range(factors).map(() => 0)];

@@ -12,22 +12,21 @@ export interface Effect {
 }
 
 /**
- * Effects of a two-level design, coded -1 and 1, by least squares: twice the coefficient. Interactions up to `most`
- * knobs. null where the runs do not tell them apart. NIST/SEMATECH e-Handbook 5.4.7.1.
+ * Effects of a two-level design, coded -1 and 1, by least squares: twice the coefficient, all interactions among them.
+ * `error`: scatter as repeats show it; those of these runs where it is left out. null where the runs do not tell them apart. NIST/SEMATECH e-Handbook 5.4.7.1.
  */
 export function effects(
   points: readonly (readonly number[])[],
   y: readonly number[],
-  most = points[0]?.length ?? 0,
+  error = pureError(points.map((at, i) => ({ at, value: y[i]! }))),
 ): { readonly mean: number; readonly effects: readonly Effect[] } | null {
-  const sets = subsets(points[0]?.length ?? 0).filter(({ length }) => length >= 1 && length <= most);
+  const sets = subsets(points[0]?.length ?? 0).filter(({ length }) => length >= 1);
   const rows = points.map((point) => [
     1,
     ...sets.map((of) => of.reduce((product, i) => product * point[i]!, 1)),
   ]);
   const fit = leastSquares(rows, y);
   if (fit === null) return null;
-  const error = pureError(points.map((at, i) => ({ at, value: y[i]! })));
   const spread = error.degrees > 0 ? error : { sum: fit.residualSum, degrees: fit.degrees };
   const s = Math.sqrt(spread.sum / spread.degrees);
   const t = studentQuantile(0.975, spread.degrees);

@@ -1,6 +1,6 @@
 import { CholeskyDecomposition, Matrix } from "ml-matrix";
 
-type Point = readonly number[];
+type Coded = readonly number[];
 
 /** How a response is taken to run over coded knobs. */
 export interface Kernel {
@@ -17,13 +17,13 @@ export interface Believed {
 }
 
 export interface Process {
-  readonly at: (x: Point) => Believed;
+  readonly at: (x: Coded) => Believed;
   /** Logarithm of how likely the runs are under this kernel and noise, the level being given its best value. */
   readonly logLikelihood: number;
 }
 
 /** Matérn's covariance of order 5/2 (Rasmussen and Williams 2006, eq. 4.17). */
-export function covariance({ height, reach }: Kernel, a: Point, b: Point): number {
+export function covariance({ height, reach }: Kernel, a: Coded, b: Coded): number {
   const r = Math.hypot(...a.map((v, i) => (v - b[i]!) / reach[i]!));
   const scaled = Math.sqrt(5) * r;
   return height ** 2 * (1 + scaled + (scaled * scaled) / 3) * Math.exp(-scaled);
@@ -33,8 +33,8 @@ export function covariance({ height, reach }: Kernel, a: Point, b: Point): numbe
  * A Gaussian process about an unknown level, seen through noise of a stated standard deviation (Rasmussen and Williams
  * 2006, eq. 2.25, 2.26, 2.41 and 2.42). Each point is one bead.
  */
-export function process(
-  points: readonly Point[],
+export function gaussianProcess(
+  points: readonly Coded[],
   y: readonly number[],
   kernel: Kernel,
   noise: number,
@@ -76,7 +76,7 @@ const HEIGHTS = [1, 2, 4] as const;
 const USUAL = { reach: 2, spread: 0.6 } as const;
 
 /** The kernel under which the runs are likeliest, courses of the usual reach being preferred. */
-export function fittedProcess(points: readonly Point[], y: readonly number[], noise: number): Process {
+export function fittedProcess(points: readonly Coded[], y: readonly number[], noise: number): Process {
   const middle = sum(y) / y.length;
   const seen = Math.sqrt(sum(y.map((value) => (value - middle) ** 2)) / y.length);
   const heights = HEIGHTS.map((times) => times * Math.max(seen, noise));
@@ -88,7 +88,7 @@ export function fittedProcess(points: readonly Point[], y: readonly number[], no
   for (const reach of reaches) {
     const usual = -0.5 * sum(reach.map((r) => (Math.log(r / USUAL.reach) / USUAL.spread) ** 2));
     for (const height of heights) {
-      const made = process(points, y, { height, reach }, noise);
+      const made = gaussianProcess(points, y, { height, reach }, noise);
       const score = made.logLikelihood + usual;
       if (best === null || score > best.score) best = { made, score };
     }

@@ -9,9 +9,14 @@ export {
 } from "./advance";
 export { candidates } from "./candidates";
 export { coded } from "./code";
+export { contour } from "./contours";
 export { effects, type Effect } from "./effects";
 export { loss } from "./expected-improvement";
 export { makeTrial, setupAt, type TrialAsk } from "./make-trial";
+export type { TrialIssue } from "./issues";
+export { responseRows, responsesOf, type BeadResponses } from "./responses";
+export { adviceSentence, trialSentence, type ShowKnob } from "./sentences";
+export { pureError } from "./scatter";
 export { fitSurface, type Surface } from "./surface";
 export {
   AimSchema,

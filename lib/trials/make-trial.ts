@@ -30,14 +30,14 @@ export function makeTrial(ask: TrialAsk): Result<Trial, TrialIssue> {
   if (!parsed.success) return fail(trialIssue("not-understood"));
   const wrong = refusals(parsed.data);
   if (wrong.length > 0) return fail(...wrong);
-  const { base, way, budget, seed } = parsed.data;
+  const { base, way, budget, seed, dials } = parsed.data;
   const inside = insideOf(base)!;
   for (let share = 1; share >= TIGHTEST; share *= TIGHTER) {
-    const knobs = parsed.data.knobs.map((knob) => tightened(knob, base[knob.field]!, share, ask.dials));
-    if (knobs.some(({ field, low, high }) => high - low < FEWEST_STEPS * dialStep(ask.dials, field) * 0.99))
+    const knobs = parsed.data.knobs.map((knob) => tightened(knob, base[knob.field]!, share, dials));
+    if (knobs.some(({ field, low, high }) => high - low < FEWEST_STEPS * dialStep(dials, field) * 0.99))
       break;
     const points = firstPoints(way, knobs.length, budget, seed).map((x) =>
-      decoded(knobs, x).map((value, i) => onDial(ask.dials, knobs[i]!.field, value)),
+      decoded(knobs, x).map((value, i) => onDial(dials, knobs[i]!.field, value)),
     );
     if (
       cornersOf(knobs)

@@ -3,7 +3,7 @@ import { fShareAbove, studentQuantile } from "@/lib/numeric";
 import { leastSquares, type Fit } from "./least-squares";
 import { pureError } from "./scatter";
 
-type Point = readonly number[];
+type Coded = readonly number[];
 
 export interface Predicted {
   readonly value: number;
@@ -18,9 +18,9 @@ export interface Surface {
   /** Standard deviation of what is left over; null without degrees of freedom. */
   readonly s: number | null;
   readonly degrees: number;
-  readonly predict: (x: Point) => Predicted;
+  readonly predict: (x: Coded) => Predicted;
   /** Variance of the surface itself at a point, as a multiple of the variance of one bead. */
-  readonly leverage: (x: Point) => number;
+  readonly leverage: (x: Coded) => number;
   readonly lackOfFit: LackOfFit | null;
   /** Where a second-order surface is level; null for a first-order one or a ridge without end. */
   readonly stationary: Stationary | null;
@@ -34,7 +34,7 @@ export interface LackOfFit {
 }
 
 export interface Stationary {
-  readonly at: Point;
+  readonly at: Coded;
   readonly value: number;
   readonly kind: "least" | "most" | "saddle";
   readonly eigenvalues: readonly number[];
@@ -43,14 +43,14 @@ export interface Stationary {
 }
 
 /** 1, the knobs; for the second order their products, then their squares. */
-function termsOf(x: Point, order: 1 | 2): readonly number[] {
+function termsOf(x: Coded, order: 1 | 2): readonly number[] {
   if (order === 1) return [1, ...x];
   const products = x.flatMap((a, i) => x.slice(i + 1).map((b) => a * b));
   return [1, ...x, ...products, ...x.map((a) => a * a)];
 }
 
 /** A response surface over coded points by least squares; null where the runs do not determine it. */
-export function fitSurface(points: readonly Point[], y: readonly number[], order: 1 | 2): Surface | null {
+export function fitSurface(points: readonly Coded[], y: readonly number[], order: 1 | 2): Surface | null {
   const fit = leastSquares(
     points.map((x) => termsOf(x, order)),
     y,
@@ -76,7 +76,7 @@ export function fitSurface(points: readonly Point[], y: readonly number[], order
 }
 
 /** Whether the surface misses the settings' own means by more than repeats scatter. NIST/SEMATECH e-Handbook 4.4.4.6. */
-function lackOfFit(points: readonly Point[], y: readonly number[], fit: Fit): LackOfFit | null {
+function lackOfFit(points: readonly Coded[], y: readonly number[], fit: Fit): LackOfFit | null {
   const pure = pureError(points.map((at, i) => ({ at, value: y[i]! })));
   const degrees = fit.degrees - pure.degrees;
   if (pure.degrees === 0 || degrees <= 0 || pure.sum === 0) return null;
@@ -85,7 +85,7 @@ function lackOfFit(points: readonly Point[], y: readonly number[], fit: Fit): La
 }
 
 /** x = -B⁻¹b/2 with the kind told by the signs of B's eigenvalues. */
-function stationary(coefficients: readonly number[], points: readonly Point[]): Stationary | null {
+function stationary(coefficients: readonly number[], points: readonly Coded[]): Stationary | null {
   const k = points[0]!.length;
   const b = coefficients.slice(1, k + 1);
   const products = coefficients.slice(k + 1, coefficients.length - k);

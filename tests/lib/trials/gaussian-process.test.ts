@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { covariance, fittedProcess, process } from "@/lib/trials/gaussian-process";
+import { covariance, fittedProcess, gaussianProcess } from "@/lib/trials/gaussian-process";
 
 const kernel = { height: 1.3, reach: [0.9] };
 
@@ -16,7 +16,7 @@ describe("a Gaussian process through noise", () => {
 
   it("believes one bead as far as it reaches (closed form for one run)", () => {
     const noise = 0.4;
-    const { at } = process([[0]], [5], kernel, noise);
+    const { at } = gaussianProcess([[0]], [5], kernel, noise);
     for (const x of [0, 0.3, 2]) {
       const k = covariance(kernel, [0], [x]);
       const [h2, s2] = [1.69, noise ** 2];
@@ -30,7 +30,7 @@ describe("a Gaussian process through noise", () => {
 
   it("is the closed form of two runs", () => {
     const [y0, y1, noise] = [2, 3.4, 0.3];
-    const made = process([[-0.5], [0.5]], [y0, y1], kernel, noise);
+    const made = gaussianProcess([[-0.5], [0.5]], [y0, y1], kernel, noise);
     const d = 1.69 + noise ** 2;
     const c = covariance(kernel, [-0.5], [0.5]);
     // By symmetry the level is the mean, and the difference shrinks by (k0 - k1) / (d - c).
@@ -53,10 +53,10 @@ describe("a Gaussian process through noise", () => {
         (places, more) => {
           const xs = places.map((p) => [p / 10]);
           const ys = xs.map(([x]) => Math.sin(3 * x!));
-          const tight = process(xs, ys, kernel, 1e-4);
+          const tight = gaussianProcess(xs, ys, kernel, 1e-4);
           xs.forEach((x, i) => expect(tight.at(x).mean).toBeCloseTo(ys[i]!, 4));
-          const noisy = process(xs, ys, kernel, 0.3);
-          const further = process([...xs, [more / 10]], [...ys, 0.1], kernel, 0.3);
+          const noisy = gaussianProcess(xs, ys, kernel, 0.3);
+          const further = gaussianProcess([...xs, [more / 10]], [...ys, 0.1], kernel, 0.3);
           for (const x of [-1, -0.2, 0.6])
             expect(further.at([x]).sd).toBeLessThanOrEqual(noisy.at([x]).sd + 1e-9);
         },
