@@ -44,6 +44,8 @@ const places: readonly Place[] = [
     deed: "bead.read",
     sight: { short: "Atlas", icon: "atlas" },
   },
+  { href: "/trials", name: "Trials", deed: "bead.read" },
+  { href: "/cards", name: "Procedure cards", deed: "bead.read" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },

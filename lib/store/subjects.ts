@@ -114,6 +114,16 @@ const readers = {
       withSignature(tx, `signed:${id}`, await tx.signedRevision.findUnique({ where: { id } })),
     ids: (tx: Tx, slice: Slice) => tx.signedRevision.findMany(byId(slice)),
   },
+  trial: {
+    one: (tx: Tx, id: string) =>
+      tx.trial.findUnique({ where: { id }, include: { runs: { orderBy: { place: "asc" } } } }),
+    ids: (tx: Tx) => tx.trial.findMany({ select: { id: true } }),
+  },
+  card: {
+    one: (tx: Tx, id: string) =>
+      tx.procedureCard.findUnique({ where: { id }, include: { beads: { orderBy: { beadId: "asc" } } } }),
+    ids: (tx: Tx) => tx.procedureCard.findMany({ select: { id: true } }),
+  },
   key: {
     one: (tx: Tx, id: string) =>
       tx.signingKey.findUnique({
