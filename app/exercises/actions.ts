@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Answer } from "@/lib/base";
-import { createExercise, saveExercise, setExerciseOpen } from "@/lib/classroom";
+import { createExercise, renewCode, saveExercise, setExerciseOpen } from "@/lib/classroom";
 import { actionFor, anything, basedOn, id, yes } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 
@@ -36,5 +36,15 @@ export const openExerciseAction = actionFor(
     const set = await setExerciseOpen(pen, id, open);
     revalidatePath(`/exercises/${id}`);
     return recordAnswer(set);
+  },
+);
+
+export const renewCodeAction = actionFor(
+  "course.write",
+  [id],
+  async ({ pen }, id): Promise<Answer<unknown>> => {
+    const renewed = await renewCode(pen, id, new Date());
+    revalidatePath(`/exercises/${id}`);
+    return recordAnswer(renewed);
   },
 );

@@ -155,7 +155,7 @@ function Who({
         </Field>
       )}
       {student.who === TYPED && (
-        <Field label="Your name">
+        <Field label="Your name" hint="Or your identification, as your instructor has it">
           {(ids) => (
             <input
               {...ids}

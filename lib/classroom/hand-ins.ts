@@ -5,6 +5,7 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import { keepFacts, nextBeadNumber, type NewPhoto } from "@/lib/beads";
 import { handInSetup, RunChoicesSchema } from "@/lib/course";
 import type { Db, Tx } from "@/lib/db";
+import { foldText } from "@/lib/facts";
 import { sha256Text, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import { exerciseByCode, type ExerciseRecord } from "./exercises";
 
@@ -35,15 +36,33 @@ export async function takingExercise(
   db: Db | Tx,
   code: string,
   hasAccount: boolean,
+  now = new Date(),
 ): Promise<Result<ExerciseRecord, RecordIssue>> {
   const exercise = await exerciseByCode(db, code);
   if (!exercise) return fail(issue("hand-in-code-unknown", ["code"]));
+  if (now.toISOString() > exercise.codeUntil) return fail(issue("hand-in-code-old", ["code"]));
   if (!exercise.open || exercise.group.closed) return fail(issue("exercise-closed"));
   if (!hasAccount && !exercise.withoutAccount) return fail(issue("hand-in-needs-account"));
   return ok(exercise);
 }
 
 const freshSecret = (): string => randomBytes(24).toString("base64url");
+
+/**
+ * The one student of the group who is called so, by name or identification, and has no account: strangers are shown no list
+ * of names, so whoever hands in types theirs. Two of a name are told apart by nobody but the instructor.
+ */
+async function memberNamed(tx: Tx, { group }: ExerciseRecord, typed: string | null): Promise<string | null> {
+  if (typed === null) return null;
+  const members = await tx.person.findMany({
+    where: { removedAt: null, userId: null, groups: { some: { groupId: group.id } } },
+    select: { id: true, name: true, mark: true },
+  });
+  const same = members.filter(({ name, mark }) =>
+    [name, mark].some((one) => one !== null && foldText(one) === foldText(typed)),
+  );
+  return same.length === 1 ? same[0]!.id : null;
+}
 
 /** A person may hand in under their name only if they are in the exercise's group: a form can name anybody. */
 async function studentOf(
@@ -52,7 +71,7 @@ async function studentOf(
   { personId, givenName }: HandInForm,
   { by, signedInAs }: { readonly by: string | null; readonly signedInAs: string | null },
 ): Promise<Result<{ personId: string | null; name: string | null }, RecordIssue>> {
-  const id = signedInAs ?? personId;
+  const id = signedInAs ?? personId ?? (await memberNamed(tx, exercise, givenName));
   if (id === null)
     return givenName ? ok({ personId: null, name: givenName }) : fail(issue("hand-in-nameless"));
   const person = await tx.person.findFirst({

@@ -5,6 +5,7 @@ export {
   exerciseByCode,
   getExercise,
   listExercises,
+  renewCode,
   saveExercise,
   setExerciseOpen,
   type ExerciseRecord,

@@ -11,6 +11,13 @@ async function withSignature<R extends object>(
   return signature ? { ...row, signature } : row;
 }
 
+/** A row without a column that came later, where nothing stands in it: what was sealed before that column stays as it was. */
+function withoutEmpty<R extends object>(row: R | null, column: keyof R): object | null {
+  if (row === null || row[column] !== null) return row;
+  const { [column]: _empty, ...rest } = row;
+  return rest;
+}
+
 /** Everything whose every change is logged, and how its state is read: all its columns but `updatedAt`. */
 const readers = {
   bead: {
@@ -23,7 +30,8 @@ const readers = {
     ids: (tx: Tx) => tx.deletedBead.findMany({ select: { id: true } }),
   },
   setup: {
-    one: (tx: Tx, id: string) => tx.savedSetup.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) =>
+      withoutEmpty(await tx.savedSetup.findUnique({ where: { id } }), "ownerId"),
     ids: (tx: Tx) => tx.savedSetup.findMany({ select: { id: true } }),
   },
   setting: {
@@ -41,7 +49,8 @@ const readers = {
     ids: (tx: Tx) => tx.group.findMany({ select: { id: true } }),
   },
   exercise: {
-    one: (tx: Tx, id: string) => tx.exercise.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) =>
+      withoutEmpty(await tx.exercise.findUnique({ where: { id } }), "codeSince"),
     ids: (tx: Tx) => tx.exercise.findMany({ select: { id: true } }),
   },
   "hand-in": {

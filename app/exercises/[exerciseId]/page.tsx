@@ -12,7 +12,7 @@ import { getExercise, listHandIns, type ExerciseRecord, type HandInRecord } from
 import { getGroup, type GroupRecord } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
 import { dayText, setupRows } from "@/lib/report";
-import { openExerciseAction } from "../actions";
+import { openExerciseAction, renewCodeAction } from "../actions";
 import { staleLine } from "../../filter-questions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
@@ -120,7 +120,8 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
       <p>
         {exercise.open ? "Takes beads now" : "Closed"}
         {exercise.withoutAccount ? ", without an account." : ", from people who are signed in."}
-        {exercise.dueAt && ` Due ${dayText(exercise.dueAt)}.`}
+        {exercise.dueAt && ` Due ${dayText(exercise.dueAt)}.`} The code leads here until{" "}
+        {dayText(exercise.codeUntil)}; a new one ends it at once.
       </p>
       <div className={page.buttons}>
         <ActionButton
@@ -128,6 +129,9 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
           action={openExerciseAction.bind(null, exercise.id, !exercise.open)}
         >
           {exercise.open ? "Close" : "Open again"}
+        </ActionButton>
+        <ActionButton className={buttonClass()} action={renewCodeAction.bind(null, exercise.id)}>
+          New code
         </ActionButton>
       </div>
     </Panel>

@@ -53,10 +53,11 @@ export default async function HandInPage({ params, searchParams }: Props) {
       {exercise.dueAt && <p className={page.note}>Due {dayText(exercise.dueAt)}.</p>}
       <HandInForm
         code={exercise.code}
-        students={(group?.members ?? [])
-          // Whoever has an account signs in: strangers are not told that they are in this group.
-          .filter(({ hasAccount }) => who.by !== null || !hasAccount)
-          .map(({ id, name, mark }) => ({ id, name: mark ? `${name} (${mark})` : name }))}
+        // Strangers are told no names: they type theirs, and it is found.
+        students={(who.by === null ? [] : (group?.members ?? [])).map(({ id, name, mark }) => ({
+          id,
+          name: mark ? `${name} (${mark})` : name,
+        }))}
         signedInAs={own?.name ?? null}
         setup={setup}
         facts={setupRows({ ...setup, ...askedAgain }, units.preferences)}
