@@ -171,7 +171,10 @@ function Who({
         </Field>
       )}
       {student.who === TYPED && (
-        <Field label="Your name" hint="As it stands in your instructor’s list, so that it finds you.">
+        <Field
+          label="Your name"
+          hint="Or your identification, as your instructor has it, so that it finds you."
+        >
           {(ids) => (
             <input
               {...ids}

@@ -26,6 +26,7 @@ export type RecordIssue = Issue<
   | "exercise-changed-elsewhere"
   | "exercise-closed"
   | "hand-in-code-unknown"
+  | "hand-in-code-old"
   | "hand-in-needs-account"
   | "hand-in-nameless"
   | "hand-in-other-group"

@@ -42,6 +42,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "exercise-closed": () =>
     "This exercise takes no more beads: your instructor has closed it. Ask them to open it again.",
   "hand-in-code-unknown": () => "No exercise has this code. Check it against the notice on the bench.",
+  "hand-in-code-old": () => "This code has run out. Ask your instructor for the new one.",
   "hand-in-needs-account": () =>
     "This exercise takes beads only from people who are signed in. Sign in, then open this address again.",
   "hand-in-other-group": () =>

@@ -12,7 +12,7 @@ import { getExercise, listHandIns, type ExerciseRecord, type HandInRecord } from
 import { getGroup, type GroupRecord } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
 import { setupRows } from "@/lib/report";
-import { copyExerciseAction, openExerciseAction } from "../actions";
+import { copyExerciseAction, openExerciseAction, renewCodeAction } from "../actions";
 import { staleLine } from "../../filter-questions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
@@ -137,7 +137,8 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
             {" "}
             Due <LocalTime iso={exercise.dueAt} zone />.
           </>
-        )}
+        )}{" "}
+        The code leads here until <LocalTime iso={exercise.codeUntil} />; a new one ends it at once.
       </p>
       <div className={page.buttons}>
         <ActionButton
@@ -145,6 +146,9 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
           action={openExerciseAction.bind(null, exercise.id, !exercise.open)}
         >
           {exercise.open ? "Close" : "Open again"}
+        </ActionButton>
+        <ActionButton className={buttonClass()} action={renewCodeAction.bind(null, exercise.id)}>
+          New code
         </ActionButton>
       </div>
     </Panel>
