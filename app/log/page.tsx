@@ -8,6 +8,7 @@ import { personNames } from "@/lib/roster";
 import { newestEntries } from "@/lib/store";
 import { pageFor } from "../_door/here";
 import { verifyAction } from "./actions";
+import { entryNumber } from "./entry-number";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Log" };
@@ -20,9 +21,8 @@ interface Props {
 
 export default async function LogPage({ searchParams }: Props) {
   const now = await pageFor("log.read");
-  const asked = Number((await searchParams).before);
   const [entries, names] = await Promise.all([
-    newestEntries(now.db, AT_ONCE, Number.isInteger(asked) && asked > 0 ? asked : null),
+    newestEntries(now.db, AT_ONCE, entryNumber((await searchParams).before)),
     personNames(now.db),
   ]);
   const beadNumbers = await numbersOfBeads(

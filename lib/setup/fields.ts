@@ -299,14 +299,14 @@ export const setupFields = {
     csv: "Leg asked for (mm)",
   },
   /** Where a knob without a scale in volts stands: a reading of its own, never turned into volts. */
-  voltageDial: {
+  dialVoltage: {
     label: "Voltage knob",
     hint: "As it stands on the machine, with its own mark: B, 4, half way to 5.",
     form: ["machine", 4, 1],
     ...dial,
     csv: "Voltage knob",
   },
-  feedDial: {
+  dialFeed: {
     label: "Wire feed knob",
     hint: "Likewise: 40, tick 6 of 10.",
     form: ["machine", 4, 2],

@@ -27,7 +27,7 @@ describe("one row for each field of a set-up", () => {
   it("no field without a row, no row without a field, in one order", () => {
     expect(setupFieldNames).toEqual(stored);
     expect(Object.keys(emptyRunSetup)).toEqual(["schemaVersion", ...setupFieldNames]);
-    const dials = ["voltageDial", "feedDial"];
+    const dials = ["dialVoltage", "dialFeed"];
     expect([...numberFields, ...choiceFields, "electrodeClass", ...dials].sort()).toEqual([...stored].sort());
   });
 
