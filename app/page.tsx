@@ -6,6 +6,7 @@ import {
   ChosenBar,
   ExportBar,
   FilterPanel,
+  FirstBeadOffer,
   SavedFilters,
   ViewSwitch,
 } from "@/components/beads";
@@ -27,8 +28,8 @@ import {
 import { staleBeads, workInBackground } from "@/lib/beads";
 import { assessContext, type ShopContext } from "@/lib/shop";
 import { summariseCard, type BeadSummary } from "@/lib/report";
-import { isDemoThere } from "@/lib/demo";
-import { chooseUnitsAction } from "./beads/actions";
+import { canGuide, isDemoThere } from "@/lib/demo";
+import { beginFirstBeadAction, chooseUnitsAction } from "./beads/actions";
 import {
   attachBeadsAction,
   chooseListViewAction,
@@ -75,6 +76,7 @@ export default async function BeadsPage({ searchParams }: Search) {
           </div>
         </div>
         <LeftHere />
+        {now.may("bead.create") && canGuide() && <FirstBeadOffer onBegin={beginFirstBeadAction} />}
         <Waiting now={now} />
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         {counts.all > 0 && <Finding {...{ now, read, counts, context }} />}

@@ -7,12 +7,14 @@ import { nextBead, TriedChangeSchema } from "@/lib/assess";
 import { fail, issue, refused, type Answer } from "@/lib/base";
 import { personIdOf } from "@/lib/people";
 import { createBead, getBead } from "@/lib/beads";
+import { dataDir } from "@/lib/db";
+import { guidedBead } from "@/lib/demo";
 import { deleteSetup, resetShopCounts, saveSetup, type SavedSetupRecord } from "@/lib/shop";
 import { writeSetting } from "@/lib/store";
 import { RunSetupSchema } from "@/lib/setup";
 import { actionFor, anything, beadActionFor, id, openAction, words } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
-import { here } from "../_door/here";
+import { here, welderOf } from "../_door/here";
 import { UNITS_SETTING, UnitChoiceSchema } from "../_door/units";
 
 /** The next bead: the given set-up, the change that was proposed, and a pointer back to this one. */
@@ -35,6 +37,13 @@ export const runAgain = beadActionFor(
     redirect(`/beads/${made.value.id}`);
   },
 );
+
+/** Somebody's first bead, on a photo of the demo's, with what comes next said on top. */
+export const beginFirstBeadAction = actionFor("bead.create", [], async ({ pen, actor }): Promise<void> => {
+  const id = await guidedBead(pen, dataDir(), welderOf(actor));
+  revalidatePath("/");
+  redirect(`/beads/${id}?guide`);
+});
 
 export const resetShopCountsAction = actionFor("settings.write", [], async ({ pen }): Promise<void> => {
   await resetShopCounts(pen, new Date());

@@ -15,6 +15,7 @@ import type { UnitPreferences } from "@/lib/units";
 import { BenchCollision, type Saving } from "./bench-collision";
 import { BenchTabs, type PartId } from "./bench-tabs";
 import { CausesSection } from "./causes-section";
+import { Guide } from "./guide";
 import { PhotoSection } from "./photo-section";
 import { SaveNote } from "./save-note";
 import { SectionPart } from "./section-part";
@@ -58,6 +59,8 @@ export interface WorkbenchProps {
   /** Whether this person may delete the bead. */
   readonly mayDelete: boolean;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
+  /** Somebody's first bead: what comes next is said on top. */
+  readonly guided?: boolean;
 }
 
 /**
@@ -79,6 +82,9 @@ export function Workbench(props: WorkbenchProps) {
     <ShopGaugesProvider value={shop.gauges}>
       <div className={styles.page}>
         <BenchHeader {...props} kept={kept} />
+        {props.guided && (
+          <Guide content={content} answerShown={section === "causes" || beside === "causes"} />
+        )}
         {props.series && <TrialNote note={props.series} setup={content.setup} units={units.preferences} />}
         {tried && isPlanned(content) && <YourChange tried={tried} previous={bead.previous} />}
         <BenchCollision

@@ -5,6 +5,7 @@ export { MOST_CHOSEN } from "./chosen";
 export { ChosenBar } from "./chosen-bar";
 export { ChoosePage } from "./choose-box";
 export { ExportBar } from "./export-bar";
+export { FirstBeadOffer } from "./first-bead-offer";
 export { FilterPanel, type AskedFor, type FilterQuestion } from "./filter-panel";
 export { ImportPanel } from "./import-panel";
 export { SavedFilters } from "./saved-filters";

@@ -179,7 +179,7 @@ async function htmlOf(page: ReactNode): Promise<string> {
 
 describe("a page assesses each bead it shows once, and calibrates each of its scales once", () => {
   it.each([
-    ["the workbench", () => BeadPage(params()), ofLap],
+    ["the workbench", () => BeadPage({ ...params(), ...asked() }), ofLap],
     ["the sheet", () => SheetPage(params()), ofLap],
     ["the bench card", () => CardPage(params()), ofLap],
     ["two beads side by side", () => ComparePage({ ...params(tee), ...asked() }), ofBoth],

@@ -21,9 +21,10 @@ export const dynamic = "force-dynamic";
 
 interface Props {
   params: Promise<{ beadId: string }>;
+  searchParams: Promise<{ guide?: string }>;
 }
 
-export async function generateMetadata({ params }: Props): Promise<Metadata> {
+export async function generateMetadata({ params }: Pick<Props, "params">): Promise<Metadata> {
   const { beadId } = await params;
   const now = await here();
   const thing = await beadThing(now.db, beadId);
@@ -45,7 +46,7 @@ async function unreadableOrNothing(now: Here, beadId: string) {
   );
 }
 
-export default async function BeadPage({ params }: Props) {
+export default async function BeadPage({ params, searchParams }: Props) {
   const { beadId } = await params;
   const now = await beadPageFor("bead.read", beadId);
   const bead = await getBead(now.db, beadId);
@@ -60,6 +61,7 @@ export default async function BeadPage({ params }: Props) {
       shop={{ ...shop, onReset: resetShopCountsAction }}
       onRunAgain={runAgain}
       onChooseUnits={chooseUnitsAction}
+      guided={(await searchParams).guide !== undefined}
       mayDelete={now.may("bead.delete", await thingOfBead(beadId))}
     />
   );
