@@ -1,6 +1,6 @@
 "use client";
 
-import { FileText, Trash2 } from "lucide-react";
+import { Columns2, FileText, Trash2 } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
@@ -123,6 +123,16 @@ function BenchHeader({ bead, units, onChooseUnits, kept }: WorkbenchProps & { ke
           className={styles.iconLink}
         >
           <FileText size={20} aria-hidden="true" /> Sheet
+        </LinkWhenSent>
+      )}
+      {!kept.isNew && (
+        <LinkWhenSent
+          href={`/compare?pick=${bead.id}`}
+          kept={kept}
+          what="The comparison"
+          className={styles.iconLink}
+        >
+          <Columns2 size={20} aria-hidden="true" /> Compare
         </LinkWhenSent>
       )}
       <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />

@@ -24,7 +24,7 @@ export function ExportBar({
   return (
     <details className={styles.bar}>
       <summary className={styles.summary}>
-        <Download size={20} aria-hidden="true" /> Export
+        <Download size={20} aria-hidden="true" /> Export or compare
       </summary>
       <form id={PICK_FORM} method="get" className={styles.form}>
         {hidden.map(([name, value]) => (
@@ -44,6 +44,9 @@ export function ExportBar({
               {label}
             </button>
           ))}
+          <button type="submit" formAction="/compare" className={buttonClass()}>
+            Two ticked, side by side
+          </button>
         </div>
       </form>
     </details>

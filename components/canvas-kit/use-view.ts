@@ -10,7 +10,7 @@ export interface ViewControl {
   /** In which everything is painted: where the hand rested last. */
   readonly view: View;
   /** Where the photo lies at this moment, and who wants to hear of it. */
-  readonly live: Pick<LiveView, "now" | "follow">;
+  readonly live: Pick<LiveView, "now" | "follow" | "hold">;
   /** By a hand in motion: painted anew when it rests. */
   readonly hand: Pick<ViewControl, "zoomBy" | "panBy">;
   /** The screen catches up with the hand now, before something else is done. */
