@@ -140,7 +140,9 @@ function Over({ before, after, system, ...shown }: Shown & Pick<Props, "before" 
   return (
     <section className={styles.over}>
       <Pane {...shown} name={`${before.name} and ${after.name}`} height={before.laid.height}>
-        <Laid {...shown} laid={before.laid} />
+        <div className={styles.top} style={{ clipPath: `inset(0 ${100 - edge}% 0 0)` }}>
+          <Laid {...shown} laid={before.laid} />
+        </div>
         <div className={styles.top} style={{ clipPath: `inset(0 0 0 ${edge}%)` }}>
           <Laid {...shown} laid={after.laid} />
         </div>

@@ -106,6 +106,7 @@ describe("any two beads", () => {
     await page.getByRole("button", { name: "One over the other" }).click();
     await page.getByRole("slider", { name: /^Edge between/ }).fill("30");
     expect((await views(page)).length).toBe(1);
+    await page.waitForFunction(() => [...document.images].every((image) => image.complete));
     await shoot(page, "desk-compare-over");
     await page.getByRole("button", { name: "Side by side" }).click();
     await shoot(page, "desk-compare");
