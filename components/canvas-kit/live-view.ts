@@ -108,10 +108,10 @@ export function carried(painted: View, now: View): { readonly k: number; readonl
   return { k, by: { x: now.pan.x - painted.pan.x * k, y: now.pan.y - painted.pan.y * k } };
 }
 
-/** So far from where it was painted that an edge shows, or, zoomed, that letters are four times or a quarter their size. */
+/** So far from where it was painted that an edge shows, or, zoomed, that letters are eight times or an eighth their size. */
 function isFarOff(painted: View, now: View, box: Size): boolean {
   const { k, by } = carried(painted, now);
-  if (k !== 1) return k > 4 || k < 1 / 4;
+  if (k !== 1) return k > 8 || k < 1 / 8;
   const room = BEYOND * Math.min(box.width, box.height);
   return Math.abs(by.x) > room || Math.abs(by.y) > room;
 }

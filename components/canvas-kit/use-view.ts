@@ -24,11 +24,30 @@ export interface ViewControl {
   readonly show: (photo: Point) => void;
 }
 
+/** Latest moment even when the browser stays busy, ms. */
+const LATEST_MS = 400;
+
+function whenIdle(run: () => void): () => void {
+  if (typeof requestIdleCallback !== "function") {
+    run();
+    return () => undefined;
+  }
+  const id = requestIdleCallback(run, { timeout: LATEST_MS });
+  return () => cancelIdleCallback(id);
+}
+
 const clock: Clock = {
   now: () => performance.now(),
+  // When nothing else waits: a hand that goes on after all comes first.
   after: (ms, run) => {
-    const timer = setTimeout(run, ms);
-    return () => clearTimeout(timer);
+    let callOff = (): void => undefined;
+    const timer = setTimeout(() => {
+      callOff = whenIdle(run);
+    }, ms);
+    return () => {
+      clearTimeout(timer);
+      callOff();
+    };
   },
 };
 
