@@ -1,6 +1,6 @@
 "use client";
 
-import { ClipboardList, FileText, FlaskConical, Trash2 } from "lucide-react";
+import { ClipboardList, Columns2, FileText, FlaskConical, Trash2 } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
@@ -143,6 +143,16 @@ function BenchHeader({ bead, units, onChooseUnits, kept }: WorkbenchProps & { ke
           className={styles.iconLink}
         >
           <FileText size={20} aria-hidden="true" /> Sheet
+        </LinkWhenSent>
+      )}
+      {!kept.isNew && (
+        <LinkWhenSent
+          href={`/compare?pick=${bead.id}`}
+          kept={kept}
+          what="The comparison"
+          className={styles.iconLink}
+        >
+          <Columns2 size={20} aria-hidden="true" /> Compare
         </LinkWhenSent>
       )}
       <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />

@@ -15,6 +15,7 @@ export {
   type BeadSummary,
   type NamedBead,
 } from "./bead-summary";
+export { compareSizes, type ComparedSize } from "./compare-sizes";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
