@@ -4,5 +4,5 @@ export { erf } from "./erf";
 export { binaryEntropyBits, entropyBits } from "./entropy";
 export { interpolate, type Knot } from "./interpolate";
 export { logOdds } from "./log-odds";
-export { normalDensity, normalQuantile, normalShare } from "./normal";
+export { normalDensity, normalShare } from "./normal";
 export { fShareAbove, studentQuantile } from "./student";
