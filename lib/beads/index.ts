@@ -28,5 +28,5 @@ export {
 } from "./deleted-beads";
 export { numbersOfBeads } from "./numbers";
 export { photoColumn } from "./photo-column";
-export { sealedViews, sealViews } from "./seal-views";
+export { sealViews, viewSealsIn } from "./seal-views";
 export { beadThing, photoThings } from "./things";

@@ -20,7 +20,7 @@ export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
 export { lengthText, markSizeText } from "./length-text";
 export { looks, type Look } from "./look-words";
-export { markLabel, scaleText, sizeText } from "./mark-text";
+export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
 export { readingUnit } from "./reading-words";
 export { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
@@ -63,3 +63,4 @@ export {
   processWords,
   stretchWords,
 } from "./words";
+export { localDayText, whenText, zoneText } from "./when-text";
