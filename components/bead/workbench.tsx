@@ -74,7 +74,8 @@ export function Workbench(props: WorkbenchProps) {
   const content = useMemo(() => toContent(state), [state]);
   const kept = useKeptWork(bead, content, state, dispatch, setShownId);
   const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
-  const shared = { beadId: bead.id, kept, state, dispatch, assessment, units: units.preferences };
+  const inTrial = props.series?.trial ?? null;
+  const shared = { beadId: bead.id, kept, state, dispatch, assessment, units: units.preferences, inTrial };
   const parts = useParts(state.photos, shownId, assessment.answer);
   const { section, beside } = parts;
   const { tried } = content.judgement;
