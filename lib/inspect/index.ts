@@ -19,6 +19,7 @@ export {
 export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from "./job";
 export { keyWords } from "./key-words";
 export { drawSample, planText, sampleLots, type Sample, type SampleTake } from "./sample";
+export { quantitiesAtBench, readingOf, withReading } from "./weld-readings";
 export { weldChecklist, type CheckRow } from "./weld-checklist";
 export { draftSaysMore, jobSaysMore, textSaysMore } from "./later-fields";
 export { lookedAt } from "./looked-at";

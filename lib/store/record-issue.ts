@@ -55,6 +55,7 @@ export type RecordIssue = Issue<
   | "criteria-gone"
   | "criteria-changed-elsewhere"
   | "instrument-not-understood"
+  | "instrument-due-before-done"
   | "instrument-gone"
   | "inspection-gone"
   | "inspection-not-understood"

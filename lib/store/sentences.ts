@@ -82,6 +82,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "criteria-gone": () => "There are no limits of this name. Go back to the criteria.",
   "criteria-changed-elsewhere": ({ data }) =>
     `Version ${data["version"] ?? "a newer one"} was saved in another window meanwhile. Choose below which version to keep; nothing is lost until you do.`,
+  "instrument-due-before-done": () =>
+    "A calibration cannot be due before it was done. Correct one of the two days.",
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",
