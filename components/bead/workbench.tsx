@@ -56,6 +56,8 @@ export interface WorkbenchProps {
   };
   /** Starts the next bead from the given set-up and opens it. */
   readonly onRunAgain: (beadId: string, tried: TriedChange, setup: RunSetup) => Promise<void>;
+  /** The weld of a job it was run on, and where that is looked at; left out where there is none. */
+  readonly weld?: { readonly href: string; readonly words: string } | null;
   /** Whether this person may delete the bead. */
   readonly mayDelete: boolean;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
@@ -132,9 +134,20 @@ export function Workbench(props: WorkbenchProps) {
 }
 
 /** Who saves, the way to the sheet, the units. */
-function BenchHeader({ bead, units, onChooseUnits, kept }: WorkbenchProps & { kept: BenchProps["kept"] }) {
+function BenchHeader({
+  bead,
+  units,
+  onChooseUnits,
+  kept,
+  weld,
+}: WorkbenchProps & { kept: BenchProps["kept"] }) {
   return (
     <Header>
+      {weld && (
+        <LinkWhenSent href={weld.href} kept={kept} what={weld.words} className={styles.iconLink}>
+          {weld.words}
+        </LinkWhenSent>
+      )}
       <SaveNote kept={kept} />
       {!kept.isNew && (
         <LinkWhenSent

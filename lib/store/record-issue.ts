@@ -63,6 +63,7 @@ export type RecordIssue = Issue<
   | "card-not-understood"
   | "card-gone"
   | "instrument-not-understood"
+  | "instrument-due-before-done"
   | "instrument-gone"
   | "inspection-gone"
   | "inspection-not-understood"

@@ -94,6 +94,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "card-not-understood": () =>
     "This card could not be saved. It needs a title, and ranges with a low and a high end.",
   "card-gone": () => "This card is no longer in the list. Go back to the cards.",
+  "instrument-due-before-done": () =>
+    "A calibration cannot be due before it was done. Correct one of the two days.",
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",
