@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createHash } from "node:crypto";
 import * as ort from "onnxruntime-web";
-import { reader, STRIP, type ReadStrip } from "@/lib/trace";
+import { finder, reader, SQUARE, STRIP, type ReadStrip, type ReadWhole } from "@/lib/trace";
 
 /** Elsewhere when the study is bundled and taken to another machine. */
 export const weightsFile =
@@ -19,5 +19,20 @@ export async function nodeReader(change = (bytes: Uint8Array): Uint8Array => byt
     const strip = new ort.Tensor("float32", planes, [1, 3, STRIP.rows, STRIP.columns]);
     const { toes } = await session.run({ strip });
     return toes!.data as Float32Array;
+  };
+}
+
+export const finderFile =
+  process.env.FINDER_WEIGHTS ?? new URL(`../../../lib/trace/weights/${finder.file}`, import.meta.url);
+
+/** The finder likewise. */
+export async function nodeFinder(change = (bytes: Uint8Array): Uint8Array => bytes): Promise<ReadWhole> {
+  ort.env.wasm.numThreads = 1;
+  ort.env.logLevel = "error";
+  const session = await ort.InferenceSession.create(change(new Uint8Array(readFileSync(finderFile))));
+  return async (planes) => {
+    const photo = new ort.Tensor("float32", planes, [1, 3, SQUARE.side, SQUARE.side]);
+    const { bead } = await session.run({ photo });
+    return bead!.data as Float32Array;
   };
 }
