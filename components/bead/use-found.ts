@@ -1,7 +1,14 @@
 "use client";
 
 import { useEffect, useRef, useState } from "react";
-import { reduce, startHistory, type Drawing, type EditAction, type PhotoPoint, type Scale } from "@/lib/marks";
+import {
+  reduce,
+  startHistory,
+  type Drawing,
+  type EditAction,
+  type PhotoPoint,
+  type Scale,
+} from "@/lib/marks";
 import { traceSentence, type TraceIssue } from "@/lib/trace";
 import { lookForStrip } from "./look-for-strip";
 import { looksByItself } from "./looks-by-itself";

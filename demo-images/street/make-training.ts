@@ -37,7 +37,18 @@ for (let n = part; n < count && performance.now() < until; n += parts) {
     // What the demo's own scenes hold besides is not told apart: those pictures count as having more than one bead.
     const beads = plain ? 2 : 1 + before.length;
     truths.push(
-      JSON.stringify({ scenario, seed, plain, beads, before, widthPx, heightPx, leftToePx, rightToePx, marks }),
+      JSON.stringify({
+        scenario,
+        seed,
+        plain,
+        beads,
+        before,
+        widthPx,
+        heightPx,
+        leftToePx,
+        rightToePx,
+        marks,
+      }),
     );
   } catch (error) {
     process.stderr.write(`${scenario} ${seed}: ${String(error)}\n`);

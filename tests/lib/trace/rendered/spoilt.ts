@@ -134,7 +134,9 @@ function blown(picture: TracePicture): Pixels {
     }),
   );
   const level = lights.sort((a, b) => a - b)[Math.floor(0.4 * lights.length)]!;
-  const data = Uint8ClampedArray.from(image.data, (v, k) => (k % 4 === 3 ? v : (v * 255) / Math.max(1, level)));
+  const data = Uint8ClampedArray.from(image.data, (v, k) =>
+    k % 4 === 3 ? v : (v * 255) / Math.max(1, level),
+  );
   return { ...image, data };
 }
 
