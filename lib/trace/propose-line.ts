@@ -111,14 +111,21 @@ const middleOf = ({ stations }: Trace): readonly PhotoPlace[] =>
     y: (upper.at.y + lower.at.y) / 2,
   }));
 
-const inPixels = ({ middle, length, width }: RegionCourse, px: number): RegionCourse => ({
+/** A region's course in photo pixels. */
+interface SeenCourse {
+  readonly middle: readonly PhotoPlace[];
+  readonly length: number;
+  readonly width: number;
+}
+
+const inPixels = ({ middle, length, width }: RegionCourse, px: number): SeenCourse => ({
   middle: inOrder(middle.map(({ x, y }) => ({ x: x * px, y: y * px }))),
   length: length * px,
   width: width * px,
 });
 
 /** From the left or, where the line stands, from above. */
-function inOrder(points: readonly Point[]): readonly Point[] {
+function inOrder(points: readonly PhotoPlace[]): readonly PhotoPlace[] {
   const [from, to] = [points[0]!, points[points.length - 1]!];
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   return (Math.abs(dx) >= Math.abs(dy) ? dx : dy) >= 0 ? points : points.toReversed();

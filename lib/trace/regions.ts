@@ -49,7 +49,7 @@ function grownFrom(start: number, logits: Float32Array, seen: Uint8Array): reado
 /** A region as a strip of even width along a middle, in cells. */
 export interface RegionCourse {
   /** From one end to the other along the middle. */
-  readonly middle: readonly Point[];
+  readonly middle: readonly Point<"frame">[];
   readonly length: number;
   readonly width: number;
 }
