@@ -97,6 +97,7 @@ describe("a bead that reads itself", () => {
     await page.getByText("Read off the photo and accepted").waitFor();
     await bench.saved();
     await page.getByRole("link", { name: "Sheet" }).tap();
+    await page.waitForURL(/\/sheet$/);
     const row = page.locator("div").filter({ has: page.locator("dt", { hasText: "Mean width" }) });
     const said = await row.last().locator("dd").textContent();
     const [, value, spread] = /(\d+(?:\.\d+)?) ± (\d+(?:\.\d+)?) mm/.exec(said ?? "") ?? [];

@@ -7,8 +7,8 @@ import { finder, reader, SQUARE, STRIP, type ReadStrip, type ReadWhole } from "@
 export const weightsFile =
   process.env.READER_WEIGHTS ?? new URL(`../../../lib/trace/weights/${reader.file}`, import.meta.url);
 
-export const weightsDigest = (): string =>
-  createHash("sha256").update(readFileSync(weightsFile)).digest("hex");
+export const digestOf = (file: string | URL): string =>
+  createHash("sha256").update(readFileSync(file)).digest("hex");
 
 /** The reader in Node, by the same WebAssembly as in the browser; `change` makes other weights of the shipped ones. */
 export async function nodeReader(change = (bytes: Uint8Array): Uint8Array => bytes): Promise<ReadStrip> {
