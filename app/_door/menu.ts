@@ -44,6 +44,7 @@ const places: readonly Place[] = [
     deed: "bead.read",
     sight: { short: "Atlas", icon: "atlas" },
   },
+  { href: "/eye", name: "Training of the eye", deed: "bead.create" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },
