@@ -4,5 +4,4 @@ export { erf } from "./erf";
 export { binaryEntropyBits, entropyBits } from "./entropy";
 export { interpolate, type Knot } from "./interpolate";
 export { logOdds } from "./log-odds";
-export { cohenKappa, fleissKappa, KAPPA_CONFIDENCE, type Kappa } from "./kappa";
-export { tQuantile } from "./t-quantile";
+export { cohenKappa, fleissKappa, type Kappa } from "./kappa";

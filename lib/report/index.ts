@@ -60,4 +60,3 @@ export {
   processWords,
   stretchWords,
 } from "./words";
-export { localDayText, whenText, zoneText } from "./when-text";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { tQuantile } from "@/lib/numeric";
+import { tQuantile } from "@/lib/numeric/t-quantile";
 
 describe("Student's t", () => {
   /** Student's table as every handbook prints it, two-sided (from memory). */
