@@ -45,6 +45,8 @@ const places: readonly Place[] = [
     sight: { short: "Atlas", icon: "atlas" },
   },
   { href: "/eye", name: "Training of the eye", deed: "bead.create" },
+  { href: "/trials", name: "Trials", deed: "bead.read" },
+  { href: "/cards", name: "Procedure cards", deed: "bead.read" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },
@@ -52,6 +54,7 @@ const places: readonly Place[] = [
   { href: "/tokens", name: "Tokens", deed: "token.manage" },
   { href: "/log", name: "Log", deed: "log.read" },
   { href: "/keys", name: "Keys", deed: "log.read" },
+  { href: "/backups", name: "Backups", deed: "data.keep" },
 ];
 
 /** What each role comes back to every day, in the order of use: at most four. */

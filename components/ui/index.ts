@@ -1,6 +1,7 @@
 export { Button, buttonClass } from "./button";
 export { Chip } from "./chip";
 export { Choice } from "./choice";
+export { DictateButton } from "./dictate-button";
 export { Field } from "./field";
 export { default as form } from "./form.module.css";
 export { LocalTime } from "./local-time";

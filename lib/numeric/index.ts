@@ -5,3 +5,5 @@ export { binaryEntropyBits, entropyBits } from "./entropy";
 export { interpolate, type Knot } from "./interpolate";
 export { logOdds } from "./log-odds";
 export { cohenKappa, fleissKappa, type Kappa } from "./kappa";
+export { normalDensity, normalQuantile, normalShare } from "./normal";
+export { fShareAbove, studentQuantile } from "./student";

@@ -1,4 +1,4 @@
-import { tQuantile } from "./t-quantile";
+import { studentQuantile } from "./student";
 
 /** Agreement beyond chance with its two-sided interval; null where nothing can be said. */
 export interface Kappa {
@@ -84,5 +84,5 @@ export function fleissKappa(counts: readonly (readonly number[])[]): Kappa {
   const without = counts.map((_, i) => kappaOf(agreement(counts.filter((__, j) => j !== i))));
   const mean = sum(without) / n;
   const error = Math.sqrt(((n - 1) / n) * sum(without.map((value) => (value - mean) ** 2)));
-  return bare(all.observed, all.expected, error, tQuantile(KAPPA_CONFIDENCE, n - 1));
+  return bare(all.observed, all.expected, error, studentQuantile((1 + KAPPA_CONFIDENCE) / 2, n - 1));
 }

@@ -1,7 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { change, dialect, type Db, type Tx } from "@/lib/db";
+import { change, dialect, forgetFreed, type Db, type Tx } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
 import { endPersonKey } from "@/lib/keys";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
@@ -138,10 +138,10 @@ export async function setAccount(
  */
 export async function removePerson(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
   const removed = await emptyPerson(pen, id, now);
-  // SQLite leaves the old bytes in freed pages until the file is written anew.
+  // A database leaves the old bytes in freed pages until it is written anew.
   if (removed.ok) {
     await change(pen.db, dialect.tidyWords());
-    await pen.db.$executeRawUnsafe("VACUUM");
+    await forgetFreed(pen.db);
   }
   return removed;
 }

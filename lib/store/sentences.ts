@@ -91,6 +91,14 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "criteria-gone": () => "There are no limits of this name. Go back to the criteria.",
   "criteria-changed-elsewhere": ({ data }) =>
     `Version ${data["version"] ?? "a newer one"} was saved in another window meanwhile. Choose below which version to keep; nothing is lost until you do.`,
+  "trial-not-understood": () =>
+    "This trial could not be saved. It needs a title, a knob or two with both ends, and what is wanted.",
+  "trial-gone": () => "This trial is no longer in the list. Go back to the trials.",
+  "trial-changed-elsewhere": () =>
+    "This point of the trial was begun in another window meanwhile. Reload the page to see what is next.",
+  "card-not-understood": () =>
+    "This card could not be saved. It needs a title, and ranges with a low and a high end.",
+  "card-gone": () => "This card is no longer in the list. Go back to the cards.",
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",
