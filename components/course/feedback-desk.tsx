@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { useRouter } from "next/navigation";
-import { useEffect, useReducer, useRef, useState, useTransition, type ReactNode } from "react";
+import { useEffect, useReducer, useRef, useState, type ReactNode } from "react";
 import type { CanvasPhoto } from "@/components/canvas-kit";
 import { CollisionNotice, isCollision, useRevision, type Save, type Stored } from "@/components/saving";
 import { Button, Chip, Field, page } from "@/components/ui";
@@ -269,19 +269,25 @@ function useReturning({ giveBack, row, rubric }: FeedbackDeskProps, desk: Return
   const { said, saving } = desk;
   const [asking, setAsking] = useState(false);
   const [message, setMessage] = useState<string | null>(null);
-  const [pending, start] = useTransition();
+  // No transition: two server actions within one wait for each other.
+  const [pending, setPending] = useState(false);
   const ready = saysSomething(said);
   const whole = rubricScore(rubric, said.marks).open === 0;
-  const run = () =>
-    start(async () => {
-      setAsking(false);
-      const revision = await saving.flush();
-      if (revision === null) return;
-      const answer = await giveBack(revision);
-      if (!answer.ok && isCollision(answer)) return saving.collide(answer);
-      setMessage(answer.ok ? null : inWords(answer));
-      if (answer.ok && row.after) router.push(row.after);
-    });
+  const giveItBack = async () => {
+    const revision = await saving.flush();
+    if (revision === null) return;
+    const answer = await giveBack(revision);
+    if (!answer.ok && isCollision(answer)) return saving.collide(answer);
+    setMessage(answer.ok ? null : inWords(answer));
+    if (answer.ok && row.after) router.push(row.after);
+  };
+  const run = () => {
+    setAsking(false);
+    setPending(true);
+    void giveItBack()
+      .catch(() => setMessage("Toeline did not answer. The draft is kept; try again."))
+      .finally(() => setPending(false));
+  };
   return {
     ready,
     whole,

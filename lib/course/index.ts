@@ -56,6 +56,5 @@ export {
   stepWords,
   type RubricLine,
   type RubricMarks,
-  type RubricScore,
 } from "./rubric";
 export { pressLine, restThere } from "./rubric-presses";

@@ -65,4 +65,3 @@ export {
   processWords,
   stretchWords,
 } from "./words";
-export { localDayText, whenText, zoneText } from "./when-text";
