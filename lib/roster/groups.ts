@@ -128,21 +128,27 @@ export async function addRoster(
     const group = await tx.group.findUnique({ where: { id: groupId }, include: withMembers });
     if (!group) return fail(issue("group-gone"));
     const here = new Set(group.members.map(({ person }) => person.name?.toLowerCase()));
-    let added = 0;
+    const fresh = [];
+    // All are looked at before the first is written: a refusal takes nothing back.
     for (const line of lines) {
       if (here.has(line.name.toLowerCase())) continue;
       const student = StudentSchema.safeParse(line);
       if (!student.success) return fail(issue("roster-not-understood", [], { name: line.name }));
-      const free = await refuseTakenMark(tx, student.data.mark, null);
+      const { mark } = student.data;
+      const free = await refuseTakenMark(tx, mark, null);
       if (!free.ok) return free;
-      const id = newId();
-      const salt = randomBytes(16).toString("hex");
-      await tx.person.create({ data: { id, ...student.data, role: "welder", salt } });
-      await tx.groupMember.create({ data: { groupId, personId: id } });
-      await log(`person:${id}`, "person.added", { role: "welder" });
+      if (mark !== null && fresh.some((one) => one.mark?.toLowerCase() === mark.toLowerCase()))
+        return fail(issue("mark-taken", ["mark"], { mark }));
       here.add(line.name.toLowerCase());
-      added += 1;
+      fresh.push({ id: newId(), ...student.data });
     }
+    for (const student of fresh) {
+      const salt = randomBytes(16).toString("hex");
+      await tx.person.create({ data: { ...student, role: "welder", salt } });
+      await tx.groupMember.create({ data: { groupId, personId: student.id } });
+      await log(`person:${student.id}`, "person.added", { role: "welder" });
+    }
+    const added = fresh.length;
     await log(`group:${groupId}`, "group.roster-added", { added });
     return ok({ added });
   });

@@ -67,7 +67,10 @@ describe("rounds of the training of the eye", () => {
     const second = (await getRound(db, value(await startRound(pen, "p1", asked, now)).id))!;
     const unseen = drawn.filter((id) => !round.beadIds.includes(id));
     expect(second.round.beadIds).toEqual(expect.arrayContaining(unseen));
-    const same = (await getRound(db, value(await startSameRound(pen, "p2", setKey, new Date("2026-11-26T11:00:00Z"))).id))!;
+    const same = (await getRound(
+      db,
+      value(await startSameRound(pen, "p2", setKey, new Date("2026-11-26T11:00:00Z"))).id,
+    ))!;
     expect(same).toMatchObject({
       setKey,
       personId: "p2",
