@@ -128,7 +128,7 @@ export async function addRoster(
     const group = await tx.group.findUnique({ where: { id: groupId }, include: withMembers });
     if (!group) return fail(issue("group-gone"));
     const here = new Set(group.members.map(({ person }) => person.name?.toLowerCase()));
-    const fresh = [];
+    const fresh: { readonly id: string; readonly name: string; readonly mark: string | null }[] = [];
     // All are looked at before the first is written: a refusal takes nothing back.
     for (const line of lines) {
       if (here.has(line.name.toLowerCase())) continue;
