@@ -15,7 +15,7 @@ export const verifyAction = actionFor("log.read", [words], async ({ db }, given)
   const { entries, subjects, photos, frozen, signatures, head, findings, remarks } = await verifyRecords(
     db,
     dataDir(),
-    noted?.value ?? null,
+    { noted: noted?.value ?? null },
   );
   return {
     looked: [

@@ -20,6 +20,8 @@ export const HandInFormSchema = z.object({
     .transform((text) => text || null)
     .nullable(),
   run: RunChoicesSchema,
+  /** They said that they ran it as the exercise asks; otherwise nothing of the exercise counts as run. */
+  asAsked: z.boolean().default(false),
 });
 export type HandInForm = z.infer<typeof HandInFormSchema>;
 
@@ -46,23 +48,7 @@ export async function takingExercise(
   return ok(exercise);
 }
 
-const freshSecret = (): string => randomBytes(24).toString("base64url");
-
-/**
- * The one student of the group who is called so, by name or identification, and has no account: strangers are shown no list
- * of names, so whoever hands in types theirs. Two of a name are told apart by nobody but the instructor.
- */
-async function memberNamed(tx: Tx, { group }: ExerciseRecord, typed: string | null): Promise<string | null> {
-  if (typed === null) return null;
-  const members = await tx.person.findMany({
-    where: { removedAt: null, userId: null, groups: { some: { groupId: group.id } } },
-    select: { id: true, name: true, mark: true },
-  });
-  const same = members.filter(({ name, mark }) =>
-    [name, mark].some((one) => one !== null && foldText(one) === foldText(typed)),
-  );
-  return same.length === 1 ? same[0]!.id : null;
-}
+export const freshSecret = (): string => randomBytes(24).toString("base64url");
 
 /** A person may hand in under their name only if they are in the exercise's group: a form can name anybody. */
 async function studentOf(
@@ -71,9 +57,9 @@ async function studentOf(
   { personId, givenName }: HandInForm,
   { by, signedInAs }: { readonly by: string | null; readonly signedInAs: string | null },
 ): Promise<Result<{ personId: string | null; name: string | null }, RecordIssue>> {
-  const id = signedInAs ?? personId ?? (await memberNamed(tx, exercise, givenName));
-  if (id === null)
-    return givenName ? ok({ personId: null, name: givenName }) : fail(issue("hand-in-nameless"));
+  const id = signedInAs ?? personId;
+  if (id === null && givenName === null) return fail(issue("hand-in-nameless"));
+  if (id === null) return ok(await calledSo(tx, exercise.group.id, givenName ?? ""));
   const person = await tx.person.findFirst({
     where: { id, removedAt: null },
     select: { name: true, userId: true, groups: { where: { groupId: exercise.group.id } } },
@@ -83,6 +69,22 @@ async function studentOf(
   // Whoever has an account shows it: their name alone is known to everybody in the shop.
   if (by === null && person.userId !== null) return fail(issue("hand-in-needs-account"));
   return ok({ personId: id, name: person.name });
+}
+
+/**
+ * Somebody of the group who is called just so, by name or identification, and has no account; otherwise the name alone, to be
+ * linked later. Two of a name are told apart by nobody but the instructor.
+ */
+async function calledSo(tx: Tx, groupId: string, typed: string) {
+  const members = await tx.groupMember.findMany({
+    where: { groupId, person: { removedAt: null, userId: null } },
+    select: { person: { select: { id: true, name: true, mark: true } } },
+  });
+  const same = members.filter(({ person: { name, mark } }) =>
+    [name, mark].some((one) => one !== null && foldText(one) === foldText(typed)),
+  );
+  const [only] = same.length === 1 ? same : [];
+  return { personId: only?.person.id ?? null, name: only?.person.name ?? typed };
 }
 
 /**
@@ -147,7 +149,7 @@ async function newBead(
       title: exercise.title,
       welder: student.name,
       welderId: student.personId,
-      setup: handInSetup(exercise.content, form.run),
+      setup: handInSetup(exercise.content, form.run, form.asAsked),
       judgement: { ...emptyBeadJudgement, criteriaId, criteriaSettings },
       photos: {
         create: {

@@ -5,9 +5,10 @@
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
 
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -94,18 +95,26 @@ export function installPackages() {
   leaveStamp("node_modules/.toeline", stamp);
 }
 
-export function generateClient() {
-  const stamp = fingerprint(["prisma/schema.prisma", "package-lock.json"]);
-  if (isCurrent("prisma/generated/.toeline", stamp)) return;
-  say("Generating the database client …");
+function generateFrom(schema) {
   run(
     process.execPath,
-    ["node_modules/prisma/build/index.js", "generate", "--schema", "prisma/schema.prisma", "--no-hints"],
+    ["node_modules/prisma/build/index.js", "generate", "--schema", schema, "--no-hints"],
     {
       env: withoutEngineDownload,
       onFailure: "The database client could not be generated; the lines above say why.",
     },
   );
+}
+
+export function generateClient() {
+  const stamp = fingerprint(["prisma/schema.prisma", "lib/cli/schemas.mjs", "package-lock.json"]);
+  if (isCurrent("prisma/generated/.toeline", stamp)) return;
+  say("Generating the database clients …");
+  // The first one clears the folder the second lies in, but not whole, and the second refuses what is left there.
+  rmSync(path.join(root, "prisma/generated"), { recursive: true, force: true });
+  generateFrom(schemaPath);
+  writePostgresSchema();
+  generateFrom(postgresSchemaPath);
   leaveStamp("prisma/generated/.toeline", stamp);
 }
 

@@ -1,9 +1,9 @@
 import { rmSync } from "node:fs";
 import path from "node:path";
-import { sealedViews, workNow } from "@/lib/beads";
+import { viewSealsIn, workNow } from "@/lib/beads";
 import { rowsOf, sql, type Db } from "@/lib/db";
-import { dropViews, remakeViews, setAside, sweepIncoming, type PhotoSize } from "@/lib/photo";
-import { allEntries } from "@/lib/store";
+import { dropViews, photoSizes, remakeViews, setAside, sweepIncoming, type PhotoSize } from "@/lib/photo";
+import { logParts } from "@/lib/store";
 import { ASIDE_FOLDERS, checkData, unfinished } from "./check-data";
 import { canMend, type DataIssue, type OwnDataIssue } from "./issue";
 
@@ -55,15 +55,22 @@ async function remake(db: Db, folder: string, found: readonly DataIssue[]): Prom
     ),
   );
   if (photos.size === 0) return;
-  const sealed = sealedViews(await allEntries(db));
-  for (const sha256 of photos) {
-    const sizes: readonly PhotoSize[] = ["view", "small", "thumb"];
-    const said = sizes.flatMap((size) => {
-      const digest = sealed.get(`${sha256}/${size}`);
-      return digest === undefined ? [] : [[size, digest] as const];
-    });
-    await remakeViews(folder, sha256, Object.fromEntries(said));
-  }
+  for (const [sha256, said] of await lastSeals(db, photos)) await remakeViews(folder, sha256, said);
+}
+
+/** What the log last said of the pictures of these photos; nothing of one that it never sealed. */
+async function lastSeals(
+  db: Db,
+  photos: ReadonlySet<string>,
+): Promise<ReadonlyMap<string, Partial<Record<PhotoSize, string>>>> {
+  const said = new Map([...photos].map((sha256) => [sha256, {} as Partial<Record<PhotoSize, string>>]));
+  for await (const part of logParts(db))
+    for (const entry of part)
+      for (const { sha256, size, digest } of viewSealsIn(entry)) {
+        const own = said.get(sha256);
+        if (own && Object.hasOwn(photoSizes, size)) own[size as PhotoSize] = digest;
+      }
+  return said;
 }
 
 /** Beads whose derived rows are stale or do not agree. */

@@ -25,12 +25,9 @@ export async function stateDigest(tx: Tx, subject: string): Promise<string | nul
 /** Appends entries one after the other within the caller's transaction; each seals its subject as it is now. */
 export async function writeLogs(tx: Tx, lines: readonly LogLine[]): Promise<void> {
   let last = await lastEntry(tx);
-  const entries: LogEntry[] = [];
-  for (const line of lines) {
-    const entry = await entryAfter(tx, last, line);
-    entries.push(entry);
-    last = entry;
-  }
+  // Asked for at once the database reads them together.
+  const digests = await Promise.all(lines.map(({ subject }) => stateDigest(tx, subject)));
+  const entries = lines.map((line, i): LogEntry => (last = entryAfter(last, line, digests[i] ?? null)));
   await tx.logEntry.createMany({ data: entries });
 }
 
@@ -55,14 +52,14 @@ function timeAfter(last: { readonly at: string } | null, now: Date): { at: strin
   return { at: last.at, clock: isFar ? { clockSaid: at } : {} };
 }
 
-async function entryAfter(tx: Tx, last: Awaited<ReturnType<typeof lastEntry>>, line: LogLine) {
+function entryAfter(last: Awaited<ReturnType<typeof lastEntry>>, line: LogLine, digest: string | null) {
   const { at, clock } = timeAfter(last, new Date());
   const draft = {
     at,
     by: line.by,
     action: line.action,
     subject: line.subject,
-    digest: await stateDigest(tx, line.subject),
+    digest,
     detail: canonicalJson({ ...line.detail, ...clock }),
   };
   return nextEntry(last, draft, sha256Text);
@@ -70,5 +67,6 @@ async function entryAfter(tx: Tx, last: Awaited<ReturnType<typeof lastEntry>>, l
 
 /** Appends one entry within the caller's transaction. Two writers cannot both get a number: it is the key. */
 export async function writeLog(tx: Tx, line: LogLine): Promise<void> {
-  await tx.logEntry.create({ data: await entryAfter(tx, await lastEntry(tx), line) });
+  const digest = await stateDigest(tx, line.subject);
+  await tx.logEntry.create({ data: entryAfter(await lastEntry(tx), line, digest) });
 }
