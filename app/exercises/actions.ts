@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Answer } from "@/lib/base";
-import { createExercise, saveExercise, setExerciseOpen } from "@/lib/classroom";
+import { copyExercise, createExercise, getExercise, saveExercise, setExerciseOpen } from "@/lib/classroom";
 import { actionFor, anything, basedOn, id, yes } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 
@@ -26,6 +26,18 @@ export const saveExerciseAction = actionFor(
     if (!saved.ok) return recordAnswer(saved);
     revalidatePath(`/exercises/${id}`);
     redirect(`/exercises/${id}`);
+  },
+);
+
+/** A copy for the same group, opened to be changed. */
+export const copyExerciseAction = actionFor(
+  "course.write",
+  [id],
+  async ({ pen, db }, id): Promise<Answer<unknown>> => {
+    const found = await getExercise(db, id);
+    const made = await copyExercise(pen, id, found?.group.id ?? "");
+    if (!made.ok) return recordAnswer(made);
+    redirect(`/exercises/${made.value.id}/edit`);
   },
 );
 

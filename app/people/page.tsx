@@ -33,26 +33,28 @@ export default async function PeoplePage() {
             inspection records, and before it may be reached from the network.
           </p>
         )}
-        {people.map((person) =>
-          manages ? (
-            <PersonPanel
-              key={person.id}
-              person={person}
-              change={changePersonAction.bind(null, person.id)}
-              openAccount={openAccountAction.bind(null, person.id)}
-              closeAccount={closeAccountAction.bind(null, person.id)}
-              remove={removePersonAction.bind(null, person.id)}
-              lookForName={lookForNameAction.bind(null, person.id)}
-            />
-          ) : (
-            <Panel key={person.id} title={person.name ?? "Removed person"}>
-              <p>
-                {roleNames[person.role]}
-                {person.mark ? `, ${person.mark}` : ""}
-              </p>
-            </Panel>
-          ),
-        )}
+        <div className={page.columns}>
+          {people.map((person) =>
+            manages ? (
+              <PersonPanel
+                key={person.id}
+                person={person}
+                change={changePersonAction.bind(null, person.id)}
+                openAccount={openAccountAction.bind(null, person.id)}
+                closeAccount={closeAccountAction.bind(null, person.id)}
+                remove={removePersonAction.bind(null, person.id)}
+                lookForName={lookForNameAction.bind(null, person.id)}
+              />
+            ) : (
+              <Panel key={person.id} title={person.name ?? "Removed person"}>
+                <p>
+                  {roleNames[person.role]}
+                  {person.mark ? `, ${person.mark}` : ""}
+                </p>
+              </Panel>
+            ),
+          )}
+        </div>
         {manages && (
           <Panel title="Add a person" tone="straw">
             <SaidForm action={addPersonAction} submit="Add">

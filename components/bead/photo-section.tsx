@@ -6,6 +6,7 @@ import { photoRoles } from "@/lib/assess";
 import type { EditAction, Mark } from "@/lib/marks";
 import { markAmountText } from "@/lib/report";
 import { BeadNames } from "./bead-names";
+import { BeadNote } from "./bead-note";
 import { PhotoBoard } from "./photo-board";
 import { PhotoDrop } from "./photo-drop";
 import styles from "./photo-section.module.css";
@@ -43,6 +44,7 @@ export function PhotoSection(
         </>
       )}
       <PhotoDrop kept={props.kept} role="face" compact={photo !== null} />
+      <BeadNote state={state} dispatch={dispatch} />
     </div>
   );
 }

@@ -22,19 +22,19 @@ import { pickPoint, type View } from "./view";
 /** What the one finger that acts is for. Points are photo pixels, `reach` is CSS pixels. */
 export interface PointerPlan<Held extends HeldThing = never> {
   /** Asked once, when the press begins. */
-  readonly grip: (at: Point, reach: number) => Grip<Held>;
+  readonly grip: (at: Point<"photo">, reach: number) => Grip<Held>;
   readonly onDrag: (grip: Grip<Held>, drag: PhotoDrag) => void;
-  readonly onTap: (grip: Grip<Held>, at: Point, reach: number) => void;
+  readonly onTap: (grip: Grip<Held>, at: Point<"photo">, reach: number) => void;
   readonly onRelease: (grip: Grip<Held>, drag: PhotoDrag, reach: number) => void;
   /** A second finger came down, or the system took the pointer away: as if the press had never been. */
   readonly onGiveUp: () => void;
-  readonly onHover: (at: Point | null) => void;
+  readonly onHover: (at: Point<"photo"> | null) => void;
   readonly zoomsOnDoubleTap: boolean;
 }
 
 export interface LoupePlace {
-  readonly photo: Point;
-  readonly screen: Point;
+  readonly photo: Point<"photo">;
+  readonly screen: Point<"view">;
 }
 
 export type PointerListeners = ReturnType<typeof listeners>;

@@ -15,13 +15,13 @@ export interface ViewControl {
   readonly hand: Pick<ViewControl, "zoomBy" | "panBy">;
   /** The screen catches up with the hand now, before something else is done. */
   readonly rest: () => void;
-  readonly zoomBy: (factor: number, at?: Point) => void;
-  readonly panBy: (by: Point) => void;
+  readonly zoomBy: (factor: number, at?: Point<"view">) => void;
+  readonly panBy: (by: Point<"view">) => void;
   readonly fit: () => void;
   /** Back to a view that was; one that showed the whole photo goes on following its box. */
   readonly look: (view: View) => void;
   /** Brings a photo point into the box. */
-  readonly show: (photo: Point) => void;
+  readonly show: (photo: Point<"photo">) => void;
 }
 
 /** Latest moment even when the browser stays busy, ms. */

@@ -50,7 +50,7 @@ export function shapeOfDraft(
  * What the magnifier shows: the place under the finger, but of a spot whose size is being set the rim nearest to it,
  * which may lie well off the finger.
  */
-export function loupeCentre(finger: Point, draft: Draft | null): Point {
+export function loupeCentre(finger: Point<"photo">, draft: Draft | null): Point<"photo"> {
   if (draft?.kind !== "change" || draft.action.type !== "mark.replaceShape") return finger;
   const { shape } = draft.action;
   if (shape.kind !== "point" || shape.radius === null) return finger;

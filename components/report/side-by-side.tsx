@@ -97,9 +97,7 @@ export function SideBySide({
 }
 
 /** The photo of a bead that says most here: of its face, and with a weld line to lay it by. */
-function chosen({ sheet: { photos }, photo }: Side): SheetPhoto | undefined {
-  const asked = photo === undefined ? undefined : photos[photo];
-  if (asked) return asked;
+export function chosenPhoto({ photos }: SheetDocument): SheetPhoto | undefined {
   const faces = photos.filter(({ role }) => role === "face");
   const lined = faces.filter(({ drawing }) => drawing.weldLine !== null);
   return lined.find(({ hasScale }) => hasScale) ?? lined[0] ?? faces[0] ?? photos[0];
@@ -108,7 +106,7 @@ function chosen({ sheet: { photos }, photo }: Side): SheetPhoto | undefined {
 function pictures(before: Side, after: Side): [Picture, Picture, boolean] {
   const side = (one: Side) => {
     const { sheet, aligned } = one;
-    const photo = chosen(one);
+    const photo = (one.photo === undefined ? undefined : sheet.photos[one.photo]) ?? chosenPhoto(sheet);
     return (
       photo && { ...photo, aligned: aligned[sheet.photos.indexOf(photo)] ?? { kind: "as-taken" as const } }
     );

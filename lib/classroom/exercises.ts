@@ -139,6 +139,22 @@ export async function saveExercise(
   });
 }
 
+/**
+ * A copy of an exercise, for its own group or another, under its own title and code. It has no date and takes no beads
+ * until somebody opens it: a date of last year would be wrong, and none is late at once.
+ */
+export async function copyExercise(
+  pen: Pen,
+  id: string,
+  groupId: string,
+): Promise<Result<{ readonly id: string }, RecordIssue>> {
+  const found = await getExercise(pen.db, id);
+  if (!found) return fail(issue("exercise-gone"));
+  const { title, content, withoutAccount } = found;
+  const copied = groupId === found.group.id ? `${title.slice(0, 112)} (copy)` : title;
+  return createExercise(pen, groupId, { title: copied, content, withoutAccount, open: false, dueAt: null });
+}
+
 /** Opens or closes an exercise for hand-ins; nothing else about it changes. */
 export async function setExerciseOpen(
   pen: Pen,

@@ -19,6 +19,8 @@ export const HandInFormSchema = z.object({
     .transform((text) => text || null)
     .nullable(),
   run: RunChoicesSchema,
+  /** They said that they ran it as the exercise asks; otherwise nothing of the exercise counts as run. */
+  asAsked: z.boolean().default(false),
 });
 export type HandInForm = z.infer<typeof HandInFormSchema>;
 
@@ -43,7 +45,7 @@ export async function takingExercise(
   return ok(exercise);
 }
 
-const freshSecret = (): string => randomBytes(24).toString("base64url");
+export const freshSecret = (): string => randomBytes(24).toString("base64url");
 
 /** A person may hand in under their name only if they are in the exercise's group: a form can name anybody. */
 async function studentOf(
@@ -53,8 +55,8 @@ async function studentOf(
   { by, signedInAs }: { readonly by: string | null; readonly signedInAs: string | null },
 ): Promise<Result<{ personId: string | null; name: string | null }, RecordIssue>> {
   const id = signedInAs ?? personId;
-  if (id === null)
-    return givenName ? ok({ personId: null, name: givenName }) : fail(issue("hand-in-nameless"));
+  if (id === null && givenName === null) return fail(issue("hand-in-nameless"));
+  if (id === null) return ok(await calledSo(tx, exercise.group.id, givenName ?? ""));
   const person = await tx.person.findFirst({
     where: { id, removedAt: null },
     select: { name: true, userId: true, groups: { where: { groupId: exercise.group.id } } },
@@ -64,6 +66,17 @@ async function studentOf(
   // Whoever has an account shows it: their name alone is known to everybody in the shop.
   if (by === null && person.userId !== null) return fail(issue("hand-in-needs-account"));
   return ok({ personId: id, name: person.name });
+}
+
+/** Somebody of the group who is called just so and has no account; otherwise the name alone, to be linked later. */
+async function calledSo(tx: Tx, groupId: string, typed: string) {
+  const members = await tx.groupMember.findMany({
+    where: { groupId, person: { removedAt: null, userId: null } },
+    select: { person: { select: { id: true, name: true } } },
+  });
+  const same = members.filter(({ person }) => person.name?.toLowerCase() === typed.toLowerCase());
+  const [only] = same.length === 1 ? same : [];
+  return { personId: only?.person.id ?? null, name: only?.person.name ?? typed };
 }
 
 /**
@@ -128,7 +141,7 @@ async function newBead(
       title: exercise.title,
       welder: student.name,
       welderId: student.personId,
-      setup: handInSetup(exercise.content, form.run),
+      setup: handInSetup(exercise.content, form.run, form.asAsked),
       judgement: { ...emptyBeadJudgement, criteriaId, criteriaSettings },
       photos: {
         create: {

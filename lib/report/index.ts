@@ -1,3 +1,6 @@
+export { setupLine } from "./setup-rows";
+export { cardSheet, cardWatchLines, type CardSheetDocument } from "./card-sheet";
+export { settingsText, trialSheet, type TrialRunInput, type TrialSheetDocument } from "./trial-sheet";
 export { changeText, settableChange } from "./amount-text";
 export { answerWords, becauseLine, expectLine, type AnswerWords } from "./answer-words";
 export { generalCautions } from "./caution-lines";
@@ -61,3 +64,4 @@ export {
   processWords,
   stretchWords,
 } from "./words";
+export { localDayText, whenText, zoneText } from "./when-text";

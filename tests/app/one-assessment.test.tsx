@@ -185,7 +185,7 @@ describe("a page assesses each bead it shows once, and calibrates each of its sc
     ["two beads side by side", () => ComparePage({ ...params(tee), ...asked() }), ofBoth],
     ["the list, from what is kept", () => BeadsPage(asked()), ofNone],
     ["the list by verdict", () => BeadsPage(asked({ verdict: "cannot-say" })), ofNone],
-    ["the hand-in", () => FeedbackPage({ params: Promise.resolve({ handInId }) }), ofLap],
+    ["the hand-in", () => FeedbackPage({ params: Promise.resolve({ handInId }), ...asked() }), ofLap],
   ])("%s", async (_, page, expected) => {
     const html = await htmlOf(await page());
     expect(html).toContain("Lap");

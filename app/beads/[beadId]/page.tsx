@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { benchProps } from "@/app/_door/bench-props";
 import { beadPageFor, here, thingOfBead, type Here } from "@/app/_door/here";
+import { seriesNote } from "@/app/_door/series";
 import { Workbench } from "@/components/bead";
 import { Header } from "@/components/shell";
 import { page } from "@/components/ui";
@@ -53,6 +54,7 @@ export default async function BeadPage({ params }: Props) {
   return (
     <Workbench
       bead={bead}
+      series={await seriesNote(now.db, beadId, bench.units.preferences)}
       {...bench}
       setupStore={{ save: saveSetupAction, remove: deleteSetupAction }}
       shop={{ ...shop, onReset: resetShopCountsAction }}

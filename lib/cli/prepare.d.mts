@@ -1,0 +1,1 @@
+export function migrate(folder?: string): Promise<void>;
