@@ -16,8 +16,7 @@ export interface PanePlace {
   readonly y: number;
 }
 
-const clamp = (value: number, least: number, most: number): number =>
-  Math.min(most, Math.max(least, value));
+const clamp = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
 /** So that the pane is never looked past: the picture covers it. `height` in widths of the pane. */
 function held({ k, x, y }: PairView, height: number): PairView {
