@@ -37,6 +37,7 @@ function bead(marks: readonly Mark[], readings: readonly ReturnType<typeof readi
   return assessBead({
     id: "b",
     number: 1,
+    revision: 1,
     content,
     photos,
     createdAt: "2026-11-26T08:00:00.000Z",
