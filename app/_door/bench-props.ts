@@ -1,8 +1,10 @@
 import type { Gauge } from "@/components/canvas";
+import type { BenchGauge } from "@/components/inspect";
 import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/inspect";
 import { listInstruments } from "@/lib/jobs";
 import { lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/shop";
 import type { Db } from "@/lib/db";
+import { personIdOf } from "@/lib/people";
 import { currentUnits } from "./current-units";
 import { ownOnly, type Here } from "./here";
 
@@ -23,6 +25,20 @@ async function shopGauges(db: Db): Promise<Gauge[]> {
     }));
 }
 
+/** Gauges to read a weld with at an inspection: those it ticked; where it ticked none, all that are in use. */
+export async function benchGauges(db: Db, ticked: readonly string[]): Promise<BenchGauge[]> {
+  const today = new Date().toISOString().slice(0, 10);
+  const all = (await listInstruments(db)).filter(({ content }) => !notGauges.has(content.kind));
+  const own = all.filter(({ id }) => ticked.includes(id));
+  const usable = own.length > 0 ? own : all.filter(({ retiredAt }) => retiredAt === null);
+  return usable.map(({ content }) => ({
+    name: instrumentLabel(content),
+    kind: content.kind,
+    resolution: content.resolution ?? USUAL_STEP_MM,
+    doubt: calibrationDoubt(content, today),
+  }));
+}
+
 /** What a workbench needs beside its bead: units, set-ups to start from, what the shop knows. `beadId` null: a new one. */
 export async function benchProps(
   { db, actor }: Here,
@@ -31,7 +47,7 @@ export async function benchProps(
 ) {
   const [units, savedSetups, last, counts, gauges, sets] = await Promise.all([
     currentUnits(),
-    listSavedSetups(db),
+    listSavedSetups(db, personIdOf(actor)),
     lastSetup(db, beadId ?? "", ownOnly(actor)),
     shopCounts(db),
     shopGauges(db),

@@ -4,7 +4,8 @@ import { revalidatePath } from "next/cache";
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { nextBead, TriedChangeSchema } from "@/lib/assess";
-import { refused, type Answer } from "@/lib/base";
+import { fail, issue, refused, type Answer } from "@/lib/base";
+import { personIdOf } from "@/lib/people";
 import { createBead, getBead } from "@/lib/beads";
 import { dataDir } from "@/lib/db";
 import { guidedBead } from "@/lib/demo";
@@ -52,22 +53,28 @@ export const resetShopCountsAction = actionFor("settings.write", [], async ({ pe
 export const saveSetupAction = actionFor(
   "bead.create",
   [words, anything],
-  async ({ pen }, name, setup): Promise<Answer<SavedSetupRecord>> => {
+  async ({ pen, actor, may }, name, setup): Promise<Answer<SavedSetupRecord>> => {
     const parsed = RunSetupSchema.safeParse(setup);
     if (!parsed.success)
       return refused(
         "setup-not-understood",
         "This set-up could not be read. Correct the marked fields first.",
       );
-    return recordAnswer(await saveSetup(pen, name, parsed.data));
+    // Whoever keeps no settings keeps their own: the shop's set-ups are what others start from.
+    const ownerId = may("settings.write") ? null : personIdOf(actor);
+    if (ownerId === null && !may("settings.write")) throw new Error("refused: settings.write");
+    return recordAnswer(await saveSetup(pen, name, parsed.data, ownerId));
   },
 );
 
 export const deleteSetupAction = actionFor(
-  "settings.write",
+  "bead.create",
   [id],
-  async ({ pen }, id): Promise<Answer<null>> => {
-    return recordAnswer(await deleteSetup(pen, id));
+  async ({ pen, actor, may }, id): Promise<Answer<null>> => {
+    const personId = personIdOf(actor);
+    const own = personId === null ? null : await deleteSetup(pen, id, personId);
+    if (own?.ok || !may("settings.write")) return recordAnswer(own ?? fail(issue("setup-gone")));
+    return recordAnswer(await deleteSetup(pen, id, null));
   },
 );
 

@@ -13,6 +13,7 @@ import {
   lookForNameAction,
   openAccountAction,
   removePersonAction,
+  takeOffSecondFactorAction,
 } from "./actions";
 
 export const dynamic = "force-dynamic";
@@ -42,6 +43,7 @@ export default async function PeoplePage() {
                 change={changePersonAction.bind(null, person.id)}
                 openAccount={openAccountAction.bind(null, person.id)}
                 closeAccount={closeAccountAction.bind(null, person.id)}
+                takeOffSecondFactor={takeOffSecondFactorAction.bind(null, person.id)}
                 remove={removePersonAction.bind(null, person.id)}
                 lookForName={lookForNameAction.bind(null, person.id)}
               />

@@ -1,40 +1,20 @@
-import { spawn } from "node:child_process";
-import { setPriority } from "node:os";
-import path from "node:path";
 import type { Db } from "@/lib/db";
 import { isDue } from "./nightly";
 import { lastBackup, nightlyPlan } from "./nightly-plan";
+import { runAside } from "./run-aside";
 
 const LOOK_MS = 5 * 60_000;
 
 /**
- * Makes a backup in a process of its own, so that whoever is served meanwhile does not wait: copying and hashing thousands
- * of photos takes minutes. What it says at its end; the outcome is kept by the command itself (`lib/cli/backup.ts`).
+ * Makes a backup in a process of its own: copying and hashing thousands of photos takes minutes. What it says at its end; the
+ * outcome is kept by the command itself (`lib/cli/backup.ts`).
  */
-export function backUpAside(
+export async function backUpAside(
   dataFolder: string,
   args: readonly string[],
-): Promise<{ ok: boolean; said: string }> {
-  const root = process.cwd();
-  const script = path.join(/* turbopackIgnore: true */ root, "lib/cli/backup.ts");
-  const child = spawn(process.execPath, ["--conditions=react-server", "--import", "tsx", script, ...args], {
-    cwd: root,
-    env: { ...process.env, TOELINE_DATA: dataFolder, NODE_OPTIONS: "" },
-    stdio: ["ignore", "pipe", "pipe"],
-  });
-  return new Promise((resolve) => {
-    const said: Buffer[] = [];
-    for (const stream of [child.stdout, child.stderr]) stream.on("data", (part: Buffer) => said.push(part));
-    child.on("error", ({ message }) => resolve({ ok: false, said: message }));
-    child.on("close", (code) =>
-      resolve({ ok: code === 0, said: Buffer.concat(said).toString("utf8").trim().slice(-2000) }),
-    );
-    try {
-      if (child.pid !== undefined) setPriority(child.pid, 10);
-    } catch {
-      // It is gone already, or this system has no priorities.
-    }
-  });
+): Promise<{ readonly ok: boolean; readonly said: string }> {
+  const { code, said } = await runAside("backup.ts", args, { TOELINE_DATA: dataFolder });
+  return { ok: code === 0, said: said.slice(-2000) };
 }
 
 /** On globalThis, because a bundle may hold this module more than once. */

@@ -5,6 +5,7 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import { keepFacts, nextBeadNumber, type NewPhoto } from "@/lib/beads";
 import { handInSetup, RunChoicesSchema } from "@/lib/course";
 import type { Db, Tx } from "@/lib/db";
+import { foldText } from "@/lib/facts";
 import { sha256Text, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import { exerciseByCode, type ExerciseRecord } from "./exercises";
 
@@ -37,9 +38,11 @@ export async function takingExercise(
   db: Db | Tx,
   code: string,
   hasAccount: boolean,
+  now = new Date(),
 ): Promise<Result<ExerciseRecord, RecordIssue>> {
   const exercise = await exerciseByCode(db, code);
   if (!exercise) return fail(issue("hand-in-code-unknown", ["code"]));
+  if (now.toISOString() > exercise.codeUntil) return fail(issue("hand-in-code-old", ["code"]));
   if (!exercise.open || exercise.group.closed) return fail(issue("exercise-closed"));
   if (!hasAccount && !exercise.withoutAccount) return fail(issue("hand-in-needs-account"));
   return ok(exercise);
@@ -68,13 +71,18 @@ async function studentOf(
   return ok({ personId: id, name: person.name });
 }
 
-/** Somebody of the group who is called just so and has no account; otherwise the name alone, to be linked later. */
+/**
+ * The one of the group who is called so, by name or identification, and has no account: strangers are shown no list of names.
+ * Two of a name are told apart by nobody but the instructor; then the name stands alone, to be linked later.
+ */
 async function calledSo(tx: Tx, groupId: string, typed: string) {
   const members = await tx.groupMember.findMany({
     where: { groupId, person: { removedAt: null, userId: null } },
-    select: { person: { select: { id: true, name: true } } },
+    select: { person: { select: { id: true, name: true, mark: true } } },
   });
-  const same = members.filter(({ person }) => person.name?.toLowerCase() === typed.toLowerCase());
+  const same = members.filter(({ person: { name, mark } }) =>
+    [name, mark].some((one) => one !== null && foldText(one) === foldText(typed)),
+  );
   const [only] = same.length === 1 ? same : [];
   return { personId: only?.person.id ?? null, name: only?.person.name ?? typed };
 }

@@ -6,6 +6,7 @@ export {
   exerciseByCode,
   getExercise,
   listExercises,
+  renewCode,
   saveExercise,
   setExerciseOpen,
   type ExerciseRecord,

@@ -84,7 +84,8 @@ export async function getHandIn(db: Db, id: string): Promise<HandInRecord | null
 /** The hand-in a secret address opens; null when code and secret do not belong together. */
 export async function handInBySecret(db: Db, code: string, secret: string): Promise<HandInRecord | null> {
   const row = await findRow(db, { secretHash: sha256Text(secret) });
-  return row && row.exercise.code === code ? counted(db, row) : null;
+  // The secret alone is the key: an exercise may have another code by now.
+  return row && code.length <= 20 ? counted(db, row) : null;
 }
 
 /** Oldest first. */

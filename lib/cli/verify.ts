@@ -47,7 +47,11 @@ function asked() {
 
 const { json, new: onlyNew, head: given, archive } = asked();
 if (archive !== undefined) {
-  const { lines, code } = verifyArchive(archive);
+  const { state, lines, code } = verifyArchive(archive);
+  if (json) {
+    console.log(JSON.stringify({ state, lines }));
+    process.exit(code);
+  }
   leave(lines, code);
 }
 const noted = given === undefined ? null : readHead(existsSync(given) ? readFileSync(given, "utf8") : given);

@@ -1,5 +1,5 @@
 import "server-only";
 
 export { checkData } from "./check-data";
-export { dataSentence, canMend, type DataIssue } from "./issue";
+export { dataSentence } from "./issue";
 export { collectStrays, mendData } from "./mend-data";

@@ -40,7 +40,8 @@ const readers = {
     ids: (tx: Tx, slice: Slice) => tx.deletedBead.findMany(byId(slice)),
   },
   setup: {
-    one: (tx: Tx, id: string) => tx.savedSetup.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) =>
+      unlessSet(await tx.savedSetup.findUnique({ where: { id } }), ["ownerId"]),
     ids: (tx: Tx, slice: Slice) => tx.savedSetup.findMany(byId(slice)),
   },
   setting: {
@@ -63,7 +64,8 @@ const readers = {
     ids: (tx: Tx, slice: Slice) => tx.group.findMany(byId(slice)),
   },
   exercise: {
-    one: (tx: Tx, id: string) => tx.exercise.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) =>
+      unlessSet(await tx.exercise.findUnique({ where: { id } }), ["codeSince"]),
     ids: (tx: Tx, slice: Slice) => tx.exercise.findMany(byId(slice)),
   },
   "hand-in": {

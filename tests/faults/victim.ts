@@ -35,7 +35,7 @@ function value<T>(result: { ok: true; value: T } | { ok: false; issues: unknown 
 let revision = prepared.revision;
 let photos = 0;
 let backups = 0;
-let archives = [...prepared.archives];
+const archives = [...prepared.archives];
 
 const deeds: Record<Deed, (said: (proof: string) => void) => Promise<void>> = {
   async make(said) {

@@ -12,7 +12,7 @@ import { getExercise, listHandIns, type ExerciseRecord, type HandInRecord } from
 import { getGroup, type GroupRecord } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
 import { setupRows } from "@/lib/report";
-import { copyExerciseAction, openExerciseAction } from "../actions";
+import { copyExerciseAction, openExerciseAction, renewCodeAction } from "../actions";
 import { staleLine } from "../../filter-questions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
@@ -47,28 +47,7 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
             </p>
             <h1>{exercise.title}</h1>
           </div>
-          <div className={page.buttons}>
-            {first && (
-              <Link className={buttonClass("main")} href={`/feedback/${first.id}?row=exercise`}>
-                Give feedback
-              </Link>
-            )}
-            <Link className={buttonClass()} href={`/groups/${exercise.group.id}/grades`}>
-              Gradebook
-            </Link>
-            <ActionButton className={buttonClass()} action={copyExerciseAction.bind(null, exercise.id)}>
-              Copy
-            </ActionButton>
-            <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
-              Change
-            </Link>
-            <Link className={buttonClass()} href={`/exercises/${exercise.id}/notice`}>
-              Bench notice
-            </Link>
-            <Link className={buttonClass()} href={`/exercises/${exercise.id}/class`}>
-              Page for the wall
-            </Link>
-          </div>
+          <Ways exercise={exercise} first={first?.id ?? null} />
         </div>
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         <div className={page.columns}>
@@ -114,6 +93,34 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
   );
 }
 
+/** What can be done with the exercise; `first`: the oldest hand-in that waits. */
+function Ways({ exercise, first }: { exercise: ExerciseRecord; first: string | null }) {
+  return (
+    <div className={page.buttons}>
+      {first && (
+        <Link className={buttonClass("main")} href={`/feedback/${first}?row=exercise`}>
+          Give feedback
+        </Link>
+      )}
+      <Link className={buttonClass()} href={`/groups/${exercise.group.id}/grades`}>
+        Gradebook
+      </Link>
+      <ActionButton className={buttonClass()} action={copyExerciseAction.bind(null, exercise.id)}>
+        Copy
+      </ActionButton>
+      <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
+        Change
+      </Link>
+      <Link className={buttonClass()} href={`/exercises/${exercise.id}/notice`}>
+        Bench notice
+      </Link>
+      <Link className={buttonClass()} href={`/exercises/${exercise.id}/class`}>
+        Page for the wall
+      </Link>
+    </div>
+  );
+}
+
 async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
   const { address, onlyHere } = await handInAddress(exercise.code);
   return (
@@ -137,7 +144,8 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
             {" "}
             Due <LocalTime iso={exercise.dueAt} zone />.
           </>
-        )}
+        )}{" "}
+        The code leads here until <LocalTime iso={exercise.codeUntil} />; a new one ends it at once.
       </p>
       <div className={page.buttons}>
         <ActionButton
@@ -145,6 +153,9 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
           action={openExerciseAction.bind(null, exercise.id, !exercise.open)}
         >
           {exercise.open ? "Close" : "Open again"}
+        </ActionButton>
+        <ActionButton className={buttonClass()} action={renewCodeAction.bind(null, exercise.id)}>
+          New code
         </ActionButton>
       </div>
     </Panel>
