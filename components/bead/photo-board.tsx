@@ -25,7 +25,7 @@ import { usePickerOffer } from "./use-picker-offer";
 import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
 import { TracePanel } from "./trace-panel";
-import { draggedLine, useFound, withFound, type Found } from "./use-found";
+import { useFoundOn, withFound, type Found } from "./use-found";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
@@ -50,12 +50,7 @@ export function PhotoBoard(props: BoardProps) {
   const drawing = photo.history.present;
   const url = photoUrl(photo, "view", props.kept);
   const { proposed, setProposed, act } = useProposed(photo, onAction);
-  const [found, setFound] = useFound(photo, url);
-  const actOrDrag = (action: EditAction) => {
-    const dragged = draggedLine(drawing, found, action);
-    if (dragged) setFound(dragged);
-    else act(action);
-  };
+  const { found, setFound, actOrDrag } = useFoundOn(photo, url, act);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
