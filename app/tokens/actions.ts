@@ -4,6 +4,7 @@ import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
 import { endToken, makeToken } from "@/lib/account";
 import { ok, refused, type Answer } from "@/lib/base";
+import { writeTogether } from "@/lib/db";
 import { scopes } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { writeLog } from "@/lib/store";
@@ -27,7 +28,7 @@ export const makeTokenAction = personActionFor(
       days: Number.isInteger(days) && days > 0 ? Math.min(days, 3650) : null,
     });
     if (!made.ok) return accountAnswer(made);
-    await db.$transaction((tx) =>
+    await writeTogether(db, (tx) =>
       writeLog(tx, {
         by: pen.by,
         subject: `person:${personId}`,
@@ -47,7 +48,7 @@ export const endTokenAction = personActionFor(
     const person = await getPerson(db, personId);
     const ended = person?.userId ? await endToken(db, person.userId, tokenId) : null;
     if (!ended?.ok) return refused("token-gone", "This token does not exist any more.");
-    await db.$transaction((tx) =>
+    await writeTogether(db, (tx) =>
       writeLog(tx, { by: pen.by, subject: `person:${personId}`, action: "token.ended" }),
     );
     revalidatePath("/tokens");

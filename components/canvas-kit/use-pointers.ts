@@ -47,20 +47,21 @@ export function usePointers<Held extends HeldThing = never>(
 ) {
   const pointers = useRef<Pointers<Held>>(noPointers);
   const [loupe, setLoupe] = useState<LoupePlace | null>(null);
-  const { view } = control;
+  const { live } = control;
   const feed = (input: PointerInput<Held>) => {
     const step = stepPointers(pointers.current, input);
     pointers.current = step.pointers;
+    if (input.type !== "move") live.hold(step.pointers.down.size > 0);
     const { press } = step.pointers;
-    setLoupe(wantsLoupe(press) ? { photo: pickPoint(view, press.last), screen: press.last } : null);
+    setLoupe(wantsLoupe(press) ? { photo: pickPoint(live.now(), press.last), screen: press.last } : null);
     for (const effect of step.effects) {
       if (effect.type === "awaitHold") awaitHold();
       else carryOut(effect, control, plan);
     }
   };
   const awaitHold = useHold(() => feed({ type: "hold" }));
-  useWheel(box, control.zoomBy);
-  return { loupe, listeners: listeners(box, view, plan, () => pointers.current, feed) };
+  useWheel(box, control.hand.zoomBy);
+  return { loupe, listeners: listeners(box, control, plan, () => pointers.current, feed) };
 }
 
 const dragOf = (press: Press<HeldThing>, view: View): PhotoDrag => ({
@@ -71,14 +72,15 @@ const dragOf = (press: Press<HeldThing>, view: View): PhotoDrag => ({
 
 function carryOut<Held extends HeldThing = never>(
   effect: Exclude<PointerEffect<Held>, { type: "awaitHold" }>,
-  { view, panBy, zoomBy }: ViewControl,
+  { live, hand, zoomBy }: ViewControl,
   plan: PointerPlan<Held>,
 ): void {
+  const view = live.now();
   switch (effect.type) {
     case "pan":
-      return panBy(effect.by);
+      return hand.panBy(effect.by);
     case "zoom":
-      return zoomBy(effect.factor, effect.at);
+      return hand.zoomBy(effect.factor, effect.at);
     case "hover":
       return plan.onHover(effect.at);
     case "giveUp":
@@ -110,7 +112,7 @@ const kindOf = (event: PointerEvent): PointerKind => (event.pointerType === "mou
 
 function listeners<Held extends HeldThing = never>(
   box: RefObject<HTMLElement | null>,
-  view: View,
+  { live, rest }: ViewControl,
   plan: PointerPlan<Held>,
   now: () => Pointers<Held>,
   feed: (input: PointerInput<Held>) => void,
@@ -120,12 +122,14 @@ function listeners<Held extends HeldThing = never>(
     return {
       id: event.pointerId,
       at,
-      photo: pickPoint(view, at),
+      photo: pickPoint(live.now(), at),
       time: event.timeStamp,
       kind: kindOf(event),
     };
   };
   return {
+    // What a press means is asked of the marks as they are painted.
+    onPointerDownCapture: rest,
     onPointerDown: (event: PointerEvent<HTMLElement>) => {
       if (event.button === 2) return;
       box.current?.focus({ preventScroll: true });

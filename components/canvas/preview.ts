@@ -28,6 +28,11 @@ export function shapesInHand(draft: Draft | null): (shape: SceneShape) => boolea
   return part;
 }
 
+/** The mark that is being dragged; undefined where it is something else, or nothing. */
+export function markInHand(draft: Draft | null): string | undefined {
+  return draft?.kind === "change" && "id" in draft.action ? draft.action.id : undefined;
+}
+
 /** The size, in words, of what is being drawn; empty when it has none yet or nobody gives one. */
 export function shapeOfDraft(
   draft: Draft | null,

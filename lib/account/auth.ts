@@ -3,7 +3,7 @@ import { betterAuth } from "better-auth";
 import { prismaAdapter } from "better-auth/adapters/prisma";
 import { nextCookies } from "better-auth/next-js";
 import { username } from "better-auth/plugins/username";
-import { dataDir, type Db } from "@/lib/db";
+import { dataDir, engineOf, type Db } from "@/lib/db";
 import { isRefusal } from "./is-refusal";
 import { accountSecret } from "./secret";
 
@@ -11,7 +11,7 @@ export const PASSPHRASE_LENGTH = { least: 10, most: 200 } as const;
 
 function make(db: Db) {
   return betterAuth({
-    database: prismaAdapter(db, { provider: "sqlite" }),
+    database: prismaAdapter(db, { provider: engineOf(db) }),
     secret: accountSecret(dataDir()),
     baseURL: process.env["TOELINE_ORIGIN"] ?? "http://127.0.0.1",
     emailAndPassword: {

@@ -1,7 +1,7 @@
 import { shopSetId } from "@/lib/accept";
 import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
 import { letGoPhoto, photoColumn, keepFacts } from "@/lib/beads";
-import type { Db, Tx } from "@/lib/db";
+import { writeTogether, type Db, type Tx } from "@/lib/db";
 import {
   exchangeSentence,
   unpackArchive,
@@ -199,7 +199,8 @@ function writeAll(
   { leaveConflicts }: { readonly leaveConflicts: boolean },
 ): Promise<Result<ImportPlan, ImportIssue>> {
   return guardStore<ImportPlan>(() =>
-    db.$transaction(
+    writeTogether(
+      db,
       async (tx) => {
         // Looked at again inside the transaction: somebody may have been faster.
         const plan = await planImport(tx, manifest);

@@ -2,7 +2,15 @@ import "server-only";
 
 export { attachPhoto, letGoPhoto } from "./attach-photo";
 export type { BeadRecord } from "./bead-record";
-export { addPhoto, createBead, nextBeadNumber, removePhoto, saveBead, type NewPhoto } from "./beads";
+export {
+  addPhoto,
+  createBead,
+  makeBead,
+  nextBeadNumber,
+  removePhoto,
+  saveBead,
+  type NewPhoto,
+} from "./beads";
 export { factsDiffer } from "./facts-differ";
 export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
 export { getBead, getBeads, MOST_AT_ONCE, readBead } from "./read-bead";
@@ -20,5 +28,5 @@ export {
 } from "./deleted-beads";
 export { numbersOfBeads } from "./numbers";
 export { photoColumn } from "./photo-column";
-export { sealedViews, sealViews } from "./seal-views";
+export { sealViews, viewSealsIn } from "./seal-views";
 export { beadThing, photoThings } from "./things";

@@ -44,17 +44,43 @@ export async function keepFacts(tx: Tx, beadId: string): Promise<void> {
   await writeFacts(tx, bead, await workOutFacts(tx, bead, context), context.weighedBy);
 }
 
+/** Beads written by one statement: their columns stay below the 999 parameters that a database may be held to. */
+const ROWS = 25;
+
 /**
  * As `keepFacts`, for whoever made many beads alike and has assessed one of them: what a bead is called, who ran it and when
- * change nothing of what is said of it.
+ * change nothing of what is said of it. The beads are new: their rows are there, and empty.
  */
 export async function keepAssessed(
   tx: Tx,
-  bead: Assessed<BeadRecord>,
+  beads: readonly Assessed<BeadRecord>[],
   { weighedBy }: Pick<ShopContext, "weighedBy">,
 ): Promise<void> {
-  const facts = beadFacts(bead, { welder: await welderOf(tx, bead), atMs: Date.parse(bead.createdAt) });
-  await writeFacts(tx, bead, facts, weighedBy);
+  const ids = new Set(beads.map(({ welderId }) => welderId).filter((id) => id !== null));
+  const select = { id: true, mark: true, name: true } as const;
+  const people = await tx.person.findMany({ where: { id: { in: [...ids] } }, select });
+  const names = new Map(people.map(({ id, mark, name }) => [id, mark ?? name]));
+  const rows = beads.map((bead) => {
+    const welder = names.get(bead.welderId ?? "") ?? null;
+    return { bead, facts: beadFacts(bead, { welder, atMs: Date.parse(bead.createdAt) }) };
+  });
+  for (let from = 0; from < rows.length; from += ROWS)
+    await writeNewFacts(tx, rows.slice(from, from + ROWS), weighedBy);
+}
+
+async function writeNewFacts(
+  tx: Tx,
+  rows: readonly { readonly bead: BeadRecord; readonly facts: BeadFacts }[],
+  weighedBy: string,
+): Promise<void> {
+  const cells = rows.map(({ bead, facts }) => factColumns(bead, facts, weighedBy));
+  const set = (cells[0] ?? []).map(([name]) => sql`${column(name)} = excluded.${column(name)}`);
+  await change(tx, sql`${insert(cells)} ON CONFLICT ("number") DO UPDATE SET ${joined(set, ",")}`);
+  const found = rows.flatMap(({ bead: { number }, facts }) => facts.found.map((one) => ({ number, ...one })));
+  await tx.beadFound.createMany({ data: found });
+  const cards = rows.map(({ bead: { number }, facts }) => sql`(${number}, ${dialect.jsonIn(keptValue(facts))})`);
+  await change(tx, sql`INSERT INTO "BeadCard" ("number", "card") VALUES ${joined(cards, ",")}`);
+  for (const { bead, facts } of rows) await change(tx, dialect.keepWords(bead.number, facts.words));
 }
 
 /** What is kept as one value: the card, and what tells whether the words still are those that are kept to be found. */
@@ -74,7 +100,8 @@ async function writeFacts(tx: Tx, bead: BeadRecord, facts: BeadFacts, weighedBy:
   const cells = factColumns(bead, facts, weighedBy).filter(
     ([name, value]) => name === "number" || !row || plainOf(row[name]) !== value,
   );
-  if (cells.length > 1) await change(tx, row ? update(number, cells) : insert(cells));
+  // There is none only where somebody took the row out behind the program's back: a bead is made with one.
+  if (cells.length > 1) await change(tx, row ? update(number, cells) : insert([cells]));
   const value = keptValue(facts);
   const before = row?.["card"] ?? null;
   // Marks stand in the card in their order, so that what is found on the bead is the same where the card is.
@@ -126,9 +153,13 @@ function update(number: number, cells: readonly Cell[]): Sql {
   return sql`UPDATE "BeadFacts" SET ${joined(set, ",")} WHERE "number" = ${number}`;
 }
 
-/** Only where somebody took the row out behind the program's back: a bead is made with one. */
-function insert(cells: readonly Cell[]): Sql {
-  const names = cells.map(([name]) => column(name));
-  const values = cells.map(([, value]) => sql`${value}`);
-  return sql`INSERT INTO "BeadFacts" (${joined(names, ",")}) VALUES (${joined(values, ",")})`;
+function insert(rows: readonly (readonly Cell[])[]): Sql {
+  const names = (rows[0] ?? []).map(([name]) => column(name));
+  const values = (cells: readonly Cell[]): Sql =>
+    joined(
+      cells.map(([, value]) => sql`${value}`),
+      ",",
+    );
+  const all = rows.map((cells) => sql`(${values(cells)})`);
+  return sql`INSERT INTO "BeadFacts" (${joined(names, ",")}) VALUES ${joined(all, ",")}`;
 }

@@ -1,5 +1,5 @@
 import { setTimeout as pause } from "node:timers/promises";
-import { change, dialect, rowsOf, sql, type Db, type Sql } from "@/lib/db";
+import { change, dialect, rowsOf, sql, writeTogether, type Db, type Sql } from "@/lib/db";
 import { assessContext } from "@/lib/shop";
 import { keepFacts } from "./keep-facts";
 import { readBead } from "./read-bead";
@@ -69,7 +69,7 @@ async function workSlice(db: Db, wanted: Wanted): Promise<Worked> {
 }
 
 async function keepNumbered(db: Db, number: number): Promise<boolean> {
-  return db.$transaction(async (tx) => {
+  return writeTogether(db, async (tx) => {
     const bead = await tx.bead.findUnique({ where: { number }, select: { id: true } });
     if (!bead) return false;
     if ((await readBead(tx, bead.id)) === "unreadable") {

@@ -6,7 +6,8 @@ import { eraseDeletedBeads, sealViews } from "@/lib/beads";
 import { dataDir, databaseUrl, openDb, type Db } from "@/lib/db";
 import { clearCutOff, countOriginals, demoShop, FILLED, FilledSchema, fillWhole } from "@/lib/demo";
 import { installationSigner } from "@/lib/keys";
-import { sweepIncoming } from "@/lib/photo";
+import { collectStrays, dataSentence } from "@/lib/mend";
+import { eraseStrays } from "@/lib/photo";
 import { adoptUnlogged, readSetting, writeSetting } from "@/lib/store";
 
 /** Work on the database, which is closed again afterwards. */
@@ -39,9 +40,10 @@ if (isNew) {
 }
 await withDb(async (db) => {
   const pen = { db, by: "system" };
-  // Nobody serves this folder while it is set up, so no upload is on its way.
-  await sweepIncoming(folder, Infinity);
   await adoptUnlogged(db);
+  // Nobody serves this folder while it is set up, so no upload is on its way.
+  for (const one of await collectStrays(db, folder, new Date())) console.log(`  ${dataSentence(one, true)}`);
+  await eraseStrays(folder, new Date());
   if (!isNew && !filled) await writeSetting(pen, FILLED, true);
   await sealViews(db, folder);
   await eraseDeletedBeads(pen, folder, new Date());

@@ -5,9 +5,10 @@
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
 
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -94,32 +95,53 @@ export function installPackages() {
   leaveStamp("node_modules/.toeline", stamp);
 }
 
-export function generateClient() {
-  const stamp = fingerprint(["prisma/schema.prisma", "package-lock.json"]);
-  if (isCurrent("prisma/generated/.toeline", stamp)) return;
-  say("Generating the database client …");
+function generateFrom(schema) {
   run(
     process.execPath,
-    ["node_modules/prisma/build/index.js", "generate", "--schema", "prisma/schema.prisma", "--no-hints"],
+    ["node_modules/prisma/build/index.js", "generate", "--schema", schema, "--no-hints"],
     {
       env: withoutEngineDownload,
       onFailure: "The database client could not be generated; the lines above say why.",
     },
   );
+}
+
+export function generateClient() {
+  const stamp = fingerprint(["prisma/schema.prisma", "lib/cli/schemas.mjs", "package-lock.json"]);
+  if (isCurrent("prisma/generated/.toeline", stamp)) return;
+  say("Generating the database clients …");
+  // The first one clears the folder the second lies in, but not whole, and the second refuses what is left there.
+  rmSync(path.join(root, "prisma/generated"), { recursive: true, force: true });
+  generateFrom(schemaPath);
+  writePostgresSchema();
+  generateFrom(postgresSchemaPath);
   leaveStamp("prisma/generated/.toeline", stamp);
+}
+
+const restore =
+  "bring the last good backup back into an empty folder: TOELINE_DATA=/path/to/empty npm run restore -- BACKUP";
+
+/** Where it is the database itself that cannot be used; null: it is something else. */
+function damageSentence(folder, reason) {
+  if (/^NEWER: /.test(reason))
+    return `The database in ${folder} was written by a newer Toeline than this one, which cannot read it safely. Start the newer one; or, to go back, ${restore}`;
+  if (/malformed|not a database|disk image/i.test(reason))
+    return `The database in ${folder} is damaged (${reason}). Nothing was changed. Keep the folder as it is, and ${restore}`;
+  return null;
 }
 
 /** Creates the data folder when missing and brings its database to the newest migration. */
 export async function migrate(folder = dataFolder()) {
   try {
     mkdirSync(path.join(folder, "photos"), { recursive: true, mode: 0o700 });
-    const { applyMigrations } = await import("./schema-engine.mjs");
-    const applied = await applyMigrations(`file:${path.join(folder, "toeline.db")}`);
+    const { migrateAside } = await import("./migrate-aside.mjs");
+    const applied = await migrateAside(folder);
     if (applied.length > 0) say(`Database brought up to date (${applied.join(", ")}).`);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split("\n")[0] : String(error);
     throw new PrepareError(
-      `The data folder ${folder} cannot be used (${reason}). Check that it can be written to and has free space, or name another one: TOELINE_DATA=/path npm start`,
+      damageSentence(folder, reason) ??
+        `The data folder ${folder} cannot be used (${reason}). Check that it can be written to and has free space, or name another one: TOELINE_DATA=/path npm start`,
     );
   }
 }

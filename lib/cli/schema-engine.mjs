@@ -5,13 +5,18 @@
 import { readFile, readdir } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { engineOfUrl, migrationsOf, schemaPath, schemaText } from "./schemas.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
-const schemaPath = path.join(root, "prisma/schema.prisma");
-const migrationsDir = path.join(root, "prisma/migrations");
 /** The words of full-text search and the tables SQLite keeps them in: Prisma's schema has no word for such a table. */
 const wordTables = ["", "_config", "_content", "_data", "_docsize", "_idx"].map((part) => `BeadWords${part}`);
-const filters = { externalTables: wordTables, externalEnums: [] };
+const filtersOf = {
+  sqlite: { externalTables: wordTables, externalEnums: [] },
+  postgresql: { externalTables: ["public.BeadWords"], externalEnums: [] },
+};
+
+/** Types of columns by PostgreSQL's own numbers. */
+const [CHARACTER, TEXT] = [18, 25];
 
 let loading;
 /** The WASM module keeps views of its one memory, so it is instantiated once per process. */
@@ -36,18 +41,19 @@ async function instantiate() {
   return bg;
 }
 
-/** @param {string} url SQLite URL, "file:…" or ":memory:" */
+/** @param {string} url SQLite URL, "file:…" or ":memory:", or one of PostgreSQL */
 async function openEngine(url) {
   const bg = await loadEngine();
   const { bindMigrationAwareSqlAdapterFactory } = await import("@prisma/driver-adapter-utils");
-  const { PrismaBetterSqlite3 } = await import("@prisma/adapter-better-sqlite3");
-  const schema = await readFile(schemaPath, "utf8");
-  const factory = new PrismaBetterSqlite3({ url });
+  const engineName = engineOfUrl(url);
+  const factory = await (engineName === "sqlite" ? sqliteFactory(url) : postgresFactory(url));
   const open = keepConnections(factory);
   const adapter = bindMigrationAwareSqlAdapterFactory(factory);
-  const engine = await bg.SchemaEngine.new({ datamodels: [[schemaPath, schema]] }, () => undefined, adapter);
+  const datamodels = [[schemaPath, schemaText(engineName)]];
+  const engine = await bg.SchemaEngine.new({ datamodels }, () => undefined, adapter);
   return {
     engine,
+    engineName,
     async close() {
       engine.free();
       // The engine leaves its connections open, and an open one keeps the file locked.
@@ -57,18 +63,13 @@ async function openEngine(url) {
 }
 
 /**
- * Remembers the connections a factory hands out, and lets the shadow one run scripts: the engine sends it a whole
- * migration as one statement, which better-sqlite3 refuses to prepare.
+ * The engine sends the shadow database a whole migration as one statement, which better-sqlite3 refuses to prepare: let it
+ * run scripts.
  */
-function keepConnections(factory) {
-  const open = [];
-  const connect = factory.connect.bind(factory);
+async function sqliteFactory(url) {
+  const { PrismaBetterSqlite3 } = await import("@prisma/adapter-better-sqlite3");
+  const factory = new PrismaBetterSqlite3({ url });
   const connectToShadowDb = factory.connectToShadowDb.bind(factory);
-  factory.connect = async () => {
-    const connection = await connect();
-    open.push(connection);
-    return connection;
-  };
   factory.connectToShadowDb = async () => {
     const connection = await connectToShadowDb();
     const executeRaw = connection.executeRaw.bind(connection);
@@ -79,11 +80,74 @@ function keepConnections(factory) {
     };
     return connection;
   };
+  return factory;
+}
+
+/**
+ * The adapter takes a script apart at its semicolons, which a trigger's body has too: it is sent whole. Its shadow database
+ * would be the very one named in the URL; ours is one beside it, made and taken away again.
+ */
+async function postgresFactory(url) {
+  const { PrismaPg } = await import("@prisma/adapter-pg");
+  const whole = (connection) => {
+    const send = (script) => connection.underlyingDriver().query(script);
+    connection.executeScript = async (script) => void (await send(script));
+    const executeRaw = connection.executeRaw.bind(connection);
+    connection.executeRaw = async (query) => {
+      if (query.args.length > 0) return executeRaw(query);
+      await send(query.sql);
+      return 0;
+    };
+    // The catalogue has single characters, which the adapter does not know: they are read as texts.
+    const performIO = connection.performIO.bind(connection);
+    connection.performIO = async (query) => {
+      const answer = await performIO(query);
+      for (const field of answer.fields) if (field.dataTypeID === CHARACTER) field.dataTypeID = TEXT;
+      return answer;
+    };
+    return connection;
+  };
+  const factory = new PrismaPg({ connectionString: url, max: 1 });
+  const connect = factory.connect.bind(factory);
+  factory.connect = async () => whole(await connect());
+  factory.connectToShadowDb = async () => {
+    const beside = new URL(url);
+    const name = `toeline_shadow_${process.pid}_${Date.now()}`;
+    const here = await factory.connect();
+    await here.executeScript(`CREATE DATABASE "${name}" TEMPLATE template0 ENCODING 'UTF8'`);
+    beside.pathname = `/${name}`;
+    const shadow = whole(await new PrismaPg({ connectionString: beside.href, max: 1 }).connect());
+    const dispose = shadow.dispose.bind(shadow);
+    shadow.dispose = async () => {
+      await dispose();
+      await here.executeScript(`DROP DATABASE "${name}"`);
+      await here.dispose();
+    };
+    return shadow;
+  };
+  return factory;
+}
+
+/** Remembers the connections a factory hands out; the engine closes some of them itself, and once is enough. */
+function keepConnections(factory) {
+  const open = [];
+  for (const way of ["connect", "connectToShadowDb"]) {
+    const connect = factory[way].bind(factory);
+    factory[way] = async () => {
+      const connection = await connect();
+      const dispose = connection.dispose.bind(connection);
+      let disposed;
+      connection.dispose = () => (disposed ??= dispose());
+      open.push(connection);
+      return connection;
+    };
+  }
   return open;
 }
 
-async function readMigrations() {
-  const names = (await readdir(migrationsDir, { withFileTypes: true }))
+async function readMigrations(engineName) {
+  const folder = migrationsOf(engineName);
+  const names = (await readdir(folder, { withFileTypes: true }).catch(() => []))
     .filter((entry) => entry.isDirectory())
     .map((entry) => entry.name)
     .sort();
@@ -92,16 +156,13 @@ async function readMigrations() {
       path: name,
       migrationFile: {
         path: "migration.sql",
-        content: {
-          tag: "ok",
-          value: await readFile(path.join(migrationsDir, name, "migration.sql"), "utf8"),
-        },
+        content: { tag: "ok", value: await readFile(path.join(folder, name, "migration.sql"), "utf8") },
       },
     })),
   );
-  const lock = await readFile(path.join(migrationsDir, "migration_lock.toml"), "utf8").catch(() => null);
+  const lock = await readFile(path.join(folder, "migration_lock.toml"), "utf8").catch(() => null);
   return {
-    baseDir: migrationsDir,
+    baseDir: folder,
     lockfile: { path: "migration_lock.toml", content: lock },
     shadowDbInitScript: "",
     migrationDirectories,
@@ -114,11 +175,11 @@ async function readMigrations() {
  * @returns {Promise<string[]>} names of the migrations applied now; empty when it was up to date
  */
 export async function applyMigrations(url) {
-  const { engine, close } = await openEngine(url);
+  const { engine, engineName, close } = await openEngine(url);
   try {
     const { appliedMigrationNames } = await engine.applyMigrations({
-      migrationsList: await readMigrations(),
-      filters,
+      migrationsList: await readMigrations(engineName),
+      filters: filtersOf[engineName],
     });
     return appliedMigrationNames;
   } finally {
@@ -127,15 +188,16 @@ export async function applyMigrations(url) {
 }
 
 /**
- * What the schema has that the migrations do not.
+ * What the schema has that the migrations do not. `url`: a database to ask beside, ":memory:" for SQLite.
  * @returns {Promise<{ drifted: boolean, sql: string }>} the SQL of the migration that is missing
  */
-export async function schemaDrift() {
-  const { engine, close } = await openEngine(":memory:");
+export async function schemaDrift(url = ":memory:") {
+  const { engine, engineName, close } = await openEngine(url);
   try {
-    const files = [{ path: schemaPath, content: await readFile(schemaPath, "utf8") }];
+    const files = [{ path: schemaPath, content: schemaText(engineName) }];
     const to = { tag: "schemaDatamodel", files };
-    const from = { tag: "migrations", ...(await readMigrations()) };
+    const from = { tag: "migrations", ...(await readMigrations(engineName)) };
+    const filters = filtersOf[engineName];
     const result = await engine.diff({ from, to, script: true, exitCode: true, filters });
     return { drifted: result.exitCode !== 0, sql: result.stdout ?? "" };
   } finally {

@@ -1,24 +1,43 @@
 import path from "node:path";
 import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
 import { PrismaClient } from "@/prisma/generated/client";
-import { databaseUrl } from "./data-dir";
+import { PrismaClient as PostgresClient } from "@/prisma/generated/postgresql/client";
+import { dataDir, databaseUrl } from "./data-dir";
+import { engineOfUrl, tellEngine } from "./engine";
+import { postgresAdapter } from "./postgres-adapter";
 
+/** The client of either database. Both are made from one schema, so that the type of one says what the other takes. */
 export type Db = PrismaClient;
-/** What a function gets inside `db.$transaction(async (tx) => …)`. */
+/** What a function gets inside `writeTogether(db, async (tx) => …)`. */
 export type Tx = Omit<PrismaClient, "$connect" | "$disconnect" | "$on" | "$transaction" | "$extends">;
 
 /** On globalThis as the client is: a bundle may hold this module more than once. */
 const shared = globalThis as { toelineFolders?: WeakMap<Db, string> };
 const folders = (shared.toelineFolders ??= new WeakMap<Db, string>());
 
-/** Opens a client on a given database; the caller disconnects it. */
-export function openDb(url: string): Db {
-  const client = new PrismaClient({ adapter: new PrismaBetterSqlite3({ url, timeout: 10_000 }) });
-  folders.set(client, path.dirname(url.replace(/^file:/, "")));
+/**
+ * Opens a client on a given database: "file:…" is SQLite, "postgresql://…" PostgreSQL. The caller disconnects it.
+ * `folder`: the data folder it belongs to; left out, the one a SQLite file lies in, else the server's own.
+ */
+export function openDb(url: string, folder?: string): Db {
+  const engine = engineOfUrl(url);
+  const client = engine === "sqlite" ? openSqlite(url) : openPostgres(url);
+  tellEngine(client, engine);
+  folders.set(client, folder ?? (engine === "sqlite" ? path.dirname(url.replace(/^file:/, "")) : dataDir()));
   return client;
 }
 
-/** The data folder a database lies in, whatever TOELINE_DATA says meanwhile. Throws on a client not opened here. */
+const openSqlite = (url: string): Db =>
+  new PrismaClient({ adapter: new PrismaBetterSqlite3({ url, timeout: 10_000 }) });
+
+/** A writer may have to wait for those of other servers, so a transaction has more time than on a file of one's own. */
+const openPostgres = (url: string): Db =>
+  new PostgresClient({
+    adapter: postgresAdapter(url),
+    transactionOptions: { maxWait: 10_000, timeout: 20_000 },
+  }) as unknown as Db;
+
+/** The data folder a database belongs to, whatever TOELINE_DATA says meanwhile. Throws on a client not opened here. */
 export function dataFolderOf(client: Db): string {
   const folder = folders.get(client);
   if (folder === undefined) throw new Error("this database was not opened by openDb");

@@ -1,13 +1,15 @@
 import path from "node:path";
 
 /**
- * The one folder that holds the database and the photos. Named by TOELINE_DATA, `data` beside package.json otherwise.
- * Read on each call, because tests give each server its own.
+ * The one folder of this installation: the keys, and where nothing else is named the database and the photos. Named by
+ * TOELINE_DATA, `data` beside package.json otherwise. Read on each call, because tests give each server its own.
  */
 export function dataDir(): string {
   return path.resolve(/* turbopackIgnore: true */ process.cwd(), process.env["TOELINE_DATA"] || "data");
 }
 
+/** DATABASE_URL where it names a PostgreSQL; the SQLite file in the data folder otherwise. */
 export function databaseUrl(): string {
-  return `file:${path.join(dataDir(), "toeline.db")}`;
+  const named = process.env["DATABASE_URL"] ?? "";
+  return /^postgres(ql)?:\/\//.test(named) ? named : `file:${path.join(dataDir(), "toeline.db")}`;
 }

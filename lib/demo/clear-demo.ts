@@ -1,6 +1,6 @@
 import { ok, type Result } from "@/lib/base";
 import { letGoPhoto } from "@/lib/beads";
-import type { Db, Tx } from "@/lib/db";
+import { withoutTriggers, type Db, type Tx } from "@/lib/db";
 import { writing, type Pen, type RecordIssue } from "@/lib/store";
 import { planClearing } from "./clear-plan";
 import { shopRows } from "./shop-rows";
@@ -59,7 +59,7 @@ export async function clearDemoShop(pen: Pen, dataDir: string): Promise<Result<C
     const taken = await tx.photo.findMany({ where: { beadId: { in: beads } }, select: { sha256: true } });
     photos.push(...taken.map(({ sha256 }) => sha256));
     const after = await tx.bead.findMany({ where: { previousId: { in: beads } } });
-    await withoutGuards(tx, async () => {
+    await withoutTriggers(tx, guarded, async () => {
       for (const kind of Object.keys(removers) as Kind[])
         for (const subject of [...goes].filter((one) => kindOf(one) === kind)) {
           await removers[kind](tx, idOf(subject));
@@ -74,14 +74,9 @@ export async function clearDemoShop(pen: Pen, dataDir: string): Promise<Result<C
   return done;
 }
 
-const guarded = ["Feedback_no_delete", "ShopCriteria_no_delete", "KeySignature_no_delete"];
-
-/** The triggers that would refuse it are set again word for word before the transaction ends. */
-async function withoutGuards(tx: Tx, work: () => Promise<void>): Promise<void> {
-  const guards = await tx.$queryRawUnsafe<{ name: string; sql: string }[]>(
-    `SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND name IN (${guarded.map((name) => `'${name}'`).join(", ")})`,
-  );
-  for (const { name } of guards) await tx.$executeRawUnsafe(`DROP TRIGGER "${name}"`);
-  await work();
-  for (const { sql } of guards) await tx.$executeRawUnsafe(sql);
-}
+/** What would refuse it, each on its table. */
+const guarded = {
+  Feedback_no_delete: "Feedback",
+  ShopCriteria_no_delete: "ShopCriteria",
+  KeySignature_no_delete: "KeySignature",
+} as const;

@@ -1,6 +1,6 @@
 import { assessBead, confirmedCounts, type Assessed, type BeadContent } from "@/lib/assess";
 import { keepAssessed, photoColumn, type BeadRecord, type NewPhoto } from "@/lib/beads";
-import type { Tx } from "@/lib/db";
+import { writeTogether, type Tx } from "@/lib/db";
 import { assessContext, weighedByCounts, type ShopContext } from "@/lib/shop";
 import { newId, writeLogs, type Pen } from "@/lib/store";
 import { inventedContent, numbersFrom } from "./invented";
@@ -41,7 +41,7 @@ export async function growShop(pen: Pen, growth: Growth): Promise<void> {
     const numbers = Array.from({ length: count }, (_, i) => first + from + i);
     const beads = numbers.map((number) => grownBead(growth, kinds, number, first));
     linkTries(beads);
-    await pen.db.$transaction((tx) => writeBeads(tx, pen.by, beads, context, growth), { timeout: 120_000 });
+    await writeTogether(pen.db, (tx) => writeBeads(tx, pen.by, beads, context, growth), { timeout: 120_000 });
   }
 }
 
@@ -125,7 +125,7 @@ async function writeBeads(
     })),
   });
   await tx.photo.createMany({ data: beads.flatMap(photoRows) });
-  for (const bead of beads) await keepAssessed(tx, bead, context);
+  await keepAssessed(tx, beads, context);
   const viewsOf = new Map(photos.map(({ sha256, views }) => [sha256, views ?? []]));
   await writeLogs(
     tx,

@@ -1,5 +1,5 @@
 import type { Db, Tx } from "@/lib/db";
-import { allEntries, allSubjects } from "@/lib/store";
+import { allSubjects, logParts } from "@/lib/store";
 import type { ShopRows } from "./clear-plan";
 
 /** The entry that ends the filling. */
@@ -11,13 +11,14 @@ const isOfTheHouse = (subject: string): boolean => /^(key|checkpoint):/.test(sub
 
 /** What the demo made and what became of it, from the log alone: so it holds for databases filled long ago. */
 async function demoSubjects(db: Db | Tx): Promise<Pick<ShopRows, "demo" | "touched">> {
-  const entries = await allEntries(db);
-  const end = entries.find(({ subject }) => subject === FILLED)?.seq ?? 0;
+  const end = (await db.logEntry.findFirst({ where: { subject: FILLED }, orderBy: { seq: "asc" } }))?.seq ?? 0;
   const [demo, touched] = [new Set<string>(), new Set<string>()];
-  for (const { seq, by, action, subject } of entries) {
-    if (seq < end && by === "system" && !madeNothing.has(action) && !isOfTheHouse(subject)) demo.add(subject);
-    if (seq > end && by !== "system" && demo.has(subject)) touched.add(subject);
-  }
+  for await (const part of logParts(db))
+    for (const { seq, by, action, subject } of part) {
+      if (seq < end && by === "system" && !madeNothing.has(action) && !isOfTheHouse(subject))
+        demo.add(subject);
+      if (seq > end && by !== "system" && demo.has(subject)) touched.add(subject);
+    }
   return { demo, touched };
 }
 

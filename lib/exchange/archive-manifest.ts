@@ -5,6 +5,7 @@ import { draftSaysMore, jobSaysMore, textSaysMore } from "@/lib/inspect";
 import { PublicKeySchema } from "@/lib/signature";
 import {
   ExchangeBeadSchema,
+  hasCount,
   hasSection,
   Sha256Schema,
   type ExchangeBead,
@@ -20,7 +21,7 @@ export const ARCHIVE_VERSION = 7;
 const EXTENT_IN_WORDS = 3;
 const WITHOUT_SECTIONS = 4;
 const WITHOUT_KEYS = 5;
-/** Jobs and inspections say neither customer, size asked, report number, certificate nor sample. */
+/** Marks hold no number by eye; jobs and inspections say neither customer, size asked, report number, certificate nor sample. */
 const SAYING_LESS = 6;
 /** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
 const WITHOUT_JOBS = 2;
@@ -95,7 +96,7 @@ function oldestFor(
   criteria: readonly ShopCriteria[],
   { jobs, keys }: JobsAlong,
 ): ArchiveManifest["schemaVersion"] {
-  if (jobs.some(saysMore)) return ARCHIVE_VERSION;
+  if (beads.some(hasCount) || jobs.some(saysMore)) return ARCHIVE_VERSION;
   if (keys.length > 0) return SAYING_LESS;
   if (beads.some(hasSection)) return WITHOUT_KEYS;
   if (jobs.length > 0) return WITHOUT_SECTIONS;

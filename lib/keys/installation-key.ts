@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { dataFolderOf } from "@/lib/db";
+import { dataFolderOf, writeTogether } from "@/lib/db";
 import type { Pen } from "@/lib/store";
 import { newPrivatePart, signerOf, type Signer } from "./key-pair";
 import { checkpoint, endKey, enterKey } from "./write-keys";
@@ -14,7 +14,7 @@ const FILE = "installation-key";
  */
 export async function installationSigner(pen: Pen, now: Date): Promise<Signer> {
   const signer = readOrMake(path.join(dataFolderOf(pen.db), FILE));
-  await pen.db.$transaction(async (tx) => {
+  await writeTogether(pen.db, async (tx) => {
     if (await tx.signingKey.findUnique({ where: { id: signer.keyId }, select: { id: true } })) return;
     const at = now.toISOString();
     const before = await tx.signingKey.findMany({

@@ -1,5 +1,5 @@
 export { compareStates } from "./compare-states";
 export { nextEntry, type LogEntry } from "./entry";
-export type { ContentIssue, LedgerIssue } from "./issue";
+export type { ContentIssue, LedgerIssue, StateIssue } from "./issue";
 export { ledgerSentence } from "./sentences";
-export { verifyChain } from "./verify-chain";
+export { chainWalk, type ChainEnd } from "./verify-chain";

@@ -1,3 +1,6 @@
+export { setupLine } from "./setup-rows";
+export { cardSheet, cardWatchLines, type CardSheetDocument } from "./card-sheet";
+export { settingsText, trialSheet, type TrialRunInput, type TrialSheetDocument } from "./trial-sheet";
 export { changeText, settableChange } from "./amount-text";
 export { answerWords, becauseLine, expectLine, type AnswerWords } from "./answer-words";
 export { generalCautions } from "./caution-lines";
@@ -12,12 +15,13 @@ export {
   type BeadSummary,
   type NamedBead,
 } from "./bead-summary";
+export { compareSizes, type ComparedSize } from "./compare-sizes";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
 export { lengthText, markSizeText } from "./length-text";
 export { looks, type Look } from "./look-words";
-export { markLabel, scaleText, sizeText } from "./mark-text";
+export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
 export { readingUnit } from "./reading-words";
 export { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
@@ -37,6 +41,7 @@ export {
   sectionVerdictWords,
   sectionWrittenFields,
 } from "./section-words";
+export { acceptedProfile, isUneven, WIDTH_NOTE, widthRows } from "./width-rows";
 export { setupRows, type LabelledRow } from "./setup-rows";
 export { sheetDocument, type SheetBead, type SheetCause, type SheetDocument } from "./sheet";
 export type { SheetSection } from "./sheet-section";
@@ -60,3 +65,4 @@ export {
   processWords,
   stretchWords,
 } from "./words";
+export { localDayText, whenText, zoneText } from "./when-text";

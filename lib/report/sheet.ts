@@ -10,7 +10,7 @@ import {
   type PhotoRole,
 } from "@/lib/assess";
 import { isoNumberText } from "@/lib/trade";
-import type { Drawing } from "@/lib/marks";
+import { countAbout, type Drawing } from "@/lib/marks";
 import { changeText } from "./amount-text";
 import { answerWords, type AnswerWords } from "./answer-words";
 import { cautionLines } from "./caution-lines";
@@ -18,7 +18,7 @@ import { basisWords, otherCauseWords } from "./certainty-words";
 import { paperOrigin, reasonsOf } from "./reasons";
 import type { SummarisableBead } from "./bead-summary";
 import { dayText } from "./day-text";
-import { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
+import { markAmountText, markLabel, markName, markPlace, scaleText } from "./mark-text";
 import { numberRanges, sizeRange } from "./mark-rows";
 import { setupRows, type LabelledRow } from "./setup-rows";
 import { missingSentences, reasonWords, resultWords, verdictSays } from "./verdict-words";
@@ -31,6 +31,7 @@ import { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-s
 import { findingLines } from "./finding-lines";
 import type { SheetClause } from "./sheet-clause";
 import { sheetSection, type SheetSection } from "./sheet-section";
+import { acceptedProfile, widthRows } from "./width-rows";
 
 export interface SheetMark {
   readonly photo: number;
@@ -68,6 +69,8 @@ export interface SheetDocument {
     /** Words beside each mark's number, by mark id, as on the screen. */
     readonly labels: Readonly<Record<string, string>>;
     readonly scaleLabel: string;
+    /** What was read of the bead's width along toes that somebody accepted; left out where there are none. */
+    readonly width?: readonly LabelledRow[];
     /** Left out where the photo shows no cut weld, or nobody has worked on it. */
     readonly section?: SheetSection;
   }[];
@@ -154,6 +157,8 @@ function sheetPhotos(bead: Assessed<SheetBead>, units: UnitPreferences): SheetDo
     );
     const scaleLabel = scaleText(drawing.scale, units);
     const section = sheetSection(content, facts, assessment, units);
+    const found = assessment.photos.find(({ photoId }) => photoId === id);
+    const profile = acceptedProfile(drawing, found?.calibration ?? null);
     return {
       sha256,
       role,
@@ -163,6 +168,7 @@ function sheetPhotos(bead: Assessed<SheetBead>, units: UnitPreferences): SheetDo
       hasScale: drawing.scale !== null,
       labels,
       scaleLabel,
+      ...(profile ? { width: widthRows(profile, units) } : {}),
       ...(section ? { section } : {}),
     };
   });
@@ -177,7 +183,7 @@ function sheetMarks(
   const rows = new Map<string, NumberedMark[]>();
   for (const one of marksAcrossPhotos(content, assessment.photos)) {
     const { mark, photoId, key } = one;
-    const alone = mark.gauge.length > 0 || mark.note !== "";
+    const alone = mark.gauge.length > 0 || mark.note !== "" || countAbout(mark) !== null;
     const row = alone ? key : [photoId, mark.imperfection, markPlace(mark)].join("|");
     rows.set(row, [...(rows.get(row) ?? []), one]);
   }
@@ -201,7 +207,7 @@ function sheetMark(content: BeadContent, marks: readonly NumberedMark[], units: 
             marks.map((one) => one.measured),
             units,
           )
-        : sizeText(measured, units),
+        : markAmountText(mark, measured, units),
     note: mark.note,
   };
 }

@@ -25,31 +25,48 @@ export async function stateDigest(tx: Tx, subject: string): Promise<string | nul
 /** Appends entries one after the other within the caller's transaction; each seals its subject as it is now. */
 export async function writeLogs(tx: Tx, lines: readonly LogLine[]): Promise<void> {
   let last = await lastEntry(tx);
-  const entries: LogEntry[] = [];
-  for (const line of lines) {
-    const entry = await entryAfter(tx, last, line);
-    entries.push(entry);
-    last = entry;
-  }
+  // Asked for at once the database reads them together.
+  const digests = await Promise.all(lines.map(({ subject }) => stateDigest(tx, subject)));
+  const entries = lines.map((line, i): LogEntry => (last = entryAfter(last, line, digests[i] ?? null)));
   await tx.logEntry.createMany({ data: entries });
 }
 
 const lastEntry = (tx: Tx) =>
-  tx.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true } });
+  tx.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true, at: true } });
 
-async function entryAfter(tx: Tx, last: Awaited<ReturnType<typeof lastEntry>>, line: LogLine) {
+/** A clock that was set by so much is worth a word in the log; less is a network's ordinary correction. */
+const CLOCK_MS = 60_000;
+
+/** How far this machine's clock stands behind the log's newest entry, in ms; 0: it does not. */
+export async function clockBehindMs(tx: Tx, now: Date): Promise<number> {
+  const last = await lastEntry(tx);
+  const behind = last ? Date.parse(last.at) - now.getTime() : 0;
+  return behind > CLOCK_MS ? behind : 0;
+}
+
+/** No entry is dated before the one it follows. Where the clock was put back, it says what the clock said. */
+function timeAfter(last: { readonly at: string } | null, now: Date): { at: string; clock: LogWords } {
+  const at = now.toISOString();
+  if (last === null || at >= last.at) return { at, clock: {} };
+  const isFar = Date.parse(last.at) - now.getTime() > CLOCK_MS;
+  return { at: last.at, clock: isFar ? { clockSaid: at } : {} };
+}
+
+function entryAfter(last: Awaited<ReturnType<typeof lastEntry>>, line: LogLine, digest: string | null) {
+  const { at, clock } = timeAfter(last, new Date());
   const draft = {
-    at: new Date().toISOString(),
+    at,
     by: line.by,
     action: line.action,
     subject: line.subject,
-    digest: await stateDigest(tx, line.subject),
-    detail: canonicalJson(line.detail ?? {}),
+    digest,
+    detail: canonicalJson({ ...line.detail, ...clock }),
   };
   return nextEntry(last, draft, sha256Text);
 }
 
 /** Appends one entry within the caller's transaction. Two writers cannot both get a number: it is the key. */
 export async function writeLog(tx: Tx, line: LogLine): Promise<void> {
-  await tx.logEntry.create({ data: await entryAfter(tx, await lastEntry(tx), line) });
+  const digest = await stateDigest(tx, line.subject);
+  await tx.logEntry.create({ data: entryAfter(await lastEntry(tx), line, digest) });
 }

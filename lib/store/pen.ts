@@ -1,5 +1,5 @@
 import { type Result } from "@/lib/base";
-import type { Db, Tx } from "@/lib/db";
+import { writeTogether, type Db, type Tx } from "@/lib/db";
 import { guardStore } from "./guard-store";
 import { writeLog, type LogWords } from "./log";
 import type { RecordIssue } from "./record-issue";
@@ -23,7 +23,7 @@ export function writing<T>(
   work: (tx: Tx, log: Log) => Promise<Result<T, RecordIssue>>,
 ): Promise<Result<T, RecordIssue>> {
   return guardStore(() =>
-    pen.db.$transaction((tx) =>
+    writeTogether(pen.db, (tx) =>
       work(tx, (subject, action, detail) => writeLog(tx, { by: pen.by, subject, action, detail })),
     ),
   );

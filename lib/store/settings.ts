@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Db, Tx } from "@/lib/db";
+import { writeTogether, type Db, type Tx } from "@/lib/db";
 import { writeLog } from "./log";
 import type { Pen } from "./pen";
 
@@ -15,7 +15,7 @@ export async function writeSetting(
   key: string,
   value: string | boolean | Record<string, string>,
 ): Promise<void> {
-  await db.$transaction(async (tx) => {
+  await writeTogether(db, async (tx) => {
     await tx.setting.upsert({ where: { key }, create: { key, value }, update: { value } });
     await writeLog(tx, { by, subject: `setting:${key}`, action: "setting.written" });
   });

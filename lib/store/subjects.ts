@@ -11,73 +11,120 @@ async function withSignature<R extends object>(
   return signature ? { ...row, signature } : row;
 }
 
+/** So many ids behind one of them, in order. */
+interface Slice {
+  readonly take: number;
+  readonly after: string;
+}
+
+const byId = ({ take, after }: Slice) =>
+  ({ select: { id: true }, where: { id: { gt: after } }, orderBy: { id: "asc" }, take }) as const;
+
+/** Columns that came after rows were sealed: out of the state while nothing is in them, so that old seals hold. */
+function unlessSet<R extends object>(row: R | null, later: readonly (keyof R)[]): object | null {
+  if (row === null) return null;
+  return Object.fromEntries(
+    Object.entries(row).filter(([key, value]) => value !== null || !later.includes(key as keyof R)),
+  );
+}
+
 /** Everything whose every change is logged, and how its state is read: all its columns but `updatedAt`. */
 const readers = {
   bead: {
     one: (tx: Tx, id: string) =>
       tx.bead.findUnique({ where: { id }, include: { photos: { orderBy: { id: "asc" } } } }),
-    ids: (tx: Tx) => tx.bead.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.bead.findMany(byId(slice)),
   },
   "deleted-bead": {
     one: (tx: Tx, id: string) => tx.deletedBead.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.deletedBead.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.deletedBead.findMany(byId(slice)),
   },
   setup: {
-    one: (tx: Tx, id: string) => tx.savedSetup.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.savedSetup.findMany({ select: { id: true } }),
+    one: async (tx: Tx, id: string) =>
+      unlessSet(await tx.savedSetup.findUnique({ where: { id } }), ["ownerId"]),
+    ids: (tx: Tx, slice: Slice) => tx.savedSetup.findMany(byId(slice)),
   },
   setting: {
     one: (tx: Tx, id: string) => tx.setting.findUnique({ where: { key: id } }),
-    ids: async (tx: Tx) =>
-      (await tx.setting.findMany({ select: { key: true } })).map(({ key }) => ({ id: key })),
+    ids: async (tx: Tx, { take, after }: Slice) =>
+      (
+        await tx.setting.findMany({
+          ...{ select: { key: true }, where: { key: { gt: after } } },
+          ...{ orderBy: { key: "asc" }, take },
+        })
+      ).map(({ key }) => ({ id: key })),
   },
   person: {
     one: (tx: Tx, id: string) => tx.person.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.person.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.person.findMany(byId(slice)),
   },
   group: {
     one: (tx: Tx, id: string) =>
       tx.group.findUnique({ where: { id }, include: { members: { orderBy: { personId: "asc" } } } }),
-    ids: (tx: Tx) => tx.group.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.group.findMany(byId(slice)),
   },
   exercise: {
-    one: (tx: Tx, id: string) => tx.exercise.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.exercise.findMany({ select: { id: true } }),
+    one: async (tx: Tx, id: string) =>
+      unlessSet(await tx.exercise.findUnique({ where: { id } }), ["codeSince"]),
+    ids: (tx: Tx, slice: Slice) => tx.exercise.findMany(byId(slice)),
   },
   "hand-in": {
     one: (tx: Tx, id: string) => tx.handIn.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.handIn.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.handIn.findMany(byId(slice)),
   },
   feedback: {
     one: async (tx: Tx, id: string) =>
-      withSignature(tx, `feedback:${id}`, await tx.feedback.findUnique({ where: { handInId: id } })),
-    ids: async (tx: Tx) =>
-      (await tx.feedback.findMany({ select: { handInId: true } })).map(({ handInId }) => ({ id: handInId })),
+      withSignature(
+        tx,
+        `feedback:${id}`,
+        unlessSet(await tx.feedback.findUnique({ where: { handInId: id } }), ["seenAt"]),
+      ),
+    ids: async (tx: Tx, { take, after }: Slice) =>
+      (
+        await tx.feedback.findMany({
+          ...{ select: { handInId: true }, where: { handInId: { gt: after } } },
+          ...{ orderBy: { handInId: "asc" }, take },
+        })
+      ).map(({ handInId }) => ({ id: handInId })),
   },
   phrase: {
-    one: (tx: Tx, id: string) => tx.phrase.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.phrase.findMany({ select: { id: true } }),
+    one: async (tx: Tx, id: string) => unlessSet(await tx.phrase.findUnique({ where: { id } }), ["ownerId"]),
+    ids: (tx: Tx, slice: Slice) => tx.phrase.findMany(byId(slice)),
+  },
+  eye: {
+    one: (tx: Tx, id: string) => tx.eyeRound.findUnique({ where: { id } }),
+    ids: (tx: Tx, slice: Slice) => tx.eyeRound.findMany(byId(slice)),
   },
   criteria: {
     one: (tx: Tx, id: string) => tx.shopCriteria.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.shopCriteria.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.shopCriteria.findMany(byId(slice)),
   },
   instrument: {
     one: (tx: Tx, id: string) => tx.instrument.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.instrument.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.instrument.findMany(byId(slice)),
   },
   job: {
     one: (tx: Tx, id: string) => tx.job.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.job.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.job.findMany(byId(slice)),
   },
   inspection: {
     one: (tx: Tx, id: string) => tx.inspection.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.inspection.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.inspection.findMany(byId(slice)),
   },
   signed: {
     one: async (tx: Tx, id: string) =>
       withSignature(tx, `signed:${id}`, await tx.signedRevision.findUnique({ where: { id } })),
-    ids: (tx: Tx) => tx.signedRevision.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.signedRevision.findMany(byId(slice)),
+  },
+  trial: {
+    one: (tx: Tx, id: string) =>
+      tx.trial.findUnique({ where: { id }, include: { runs: { orderBy: { place: "asc" } } } }),
+    ids: (tx: Tx) => tx.trial.findMany({ select: { id: true } }),
+  },
+  card: {
+    one: (tx: Tx, id: string) =>
+      tx.procedureCard.findUnique({ where: { id }, include: { beads: { orderBy: { beadId: "asc" } } } }),
+    ids: (tx: Tx) => tx.procedureCard.findMany({ select: { id: true } }),
   },
   key: {
     one: (tx: Tx, id: string) =>
@@ -85,22 +132,22 @@ const readers = {
         where: { id },
         include: { events: { orderBy: { id: "asc" } }, sealed: true },
       }),
-    ids: (tx: Tx) => tx.signingKey.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.signingKey.findMany(byId(slice)),
   },
   // The signature over an entry of the log, by the number of that entry.
   checkpoint: {
     one: (tx: Tx, id: string) => tx.keySignature.findUnique({ where: { subject: `log:${id}` } }),
-    ids: async (tx: Tx) =>
+    ids: async (tx: Tx, { take, after }: Slice) =>
       (
         await tx.keySignature.findMany({
-          where: { subject: { startsWith: "log:" } },
-          select: { subject: true },
+          ...{ select: { subject: true }, where: { subject: { startsWith: "log:", gt: `log:${after}` } } },
+          ...{ orderBy: { subject: "asc" }, take },
         })
       ).map(({ subject }) => ({ id: subject.slice("log:".length) })),
   },
   filter: {
     one: (tx: Tx, id: string) => tx.savedFilter.findUnique({ where: { id } }),
-    ids: (tx: Tx) => tx.savedFilter.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.savedFilter.findMany(byId(slice)),
   },
 } as const;
 
@@ -128,10 +175,26 @@ function plain(this: Record<string, unknown>, key: string, value: unknown): unkn
   return key === "updatedAt" ? undefined : value;
 }
 
-/** Every subject there is now. */
+/** Every subject there is now, kind by kind, at most `size` at a time: however many there are, those are in memory. */
+export async function* subjectSlices(db: Db | Tx, size: number): AsyncGenerator<readonly string[]> {
+  for (const kind of Object.keys(readers) as SubjectKind[]) {
+    for (let after = ""; ;) {
+      const rows = await readers[kind].ids(db, { take: size, after });
+      const last = rows.at(-1);
+      if (!last) break;
+      yield rows.map(({ id }) => subjectOf(kind, id));
+      after = last.id;
+    }
+  }
+}
+
+/** Every subject there is now, for whoever needs all of them at once. */
 export async function allSubjects(db: Db | Tx): Promise<readonly string[]> {
-  const kinds = Object.entries(readers) as [SubjectKind, { ids: (tx: Tx) => Promise<{ id: string }[]> }][];
   const found: string[] = [];
-  for (const [kind, { ids }] of kinds) for (const { id } of await ids(db)) found.push(subjectOf(kind, id));
+  for await (const slice of subjectSlices(db, 1000)) found.push(...slice);
   return found;
 }
+
+/** Whether a subject is of a kind whose changes are logged. */
+export const isLoggedKind = (subject: string): boolean =>
+  Object.hasOwn(readers, subject.slice(0, Math.max(0, subject.indexOf(":"))));

@@ -1,8 +1,9 @@
-import { setImmediate as turn } from "node:timers/promises";
 import { issue } from "@/lib/base";
 import { factsDiffer } from "@/lib/beads";
 import type { Db } from "@/lib/db";
 import type { ContentIssue } from "@/lib/ledger";
+import type { Looked } from "./photos";
+import { step, type Watch } from "./watch";
 
 const SLICE = 100;
 
@@ -13,12 +14,16 @@ const SLICE = 100;
  */
 export async function checkDerived(
   db: Db,
-): Promise<{ readonly looked: number; readonly findings: readonly ContentIssue[] }> {
+  only: ReadonlySet<string> | null = null,
+  watch: Watch = {},
+): Promise<Looked> {
   const findings: ContentIssue[] = [];
   let looked = 0;
+  const ids =
+    only && [...only].flatMap((one) => (one.startsWith("bead:") ? [one.slice("bead:".length)] : []));
   for (let after = -1; ;) {
     const beads = await db.bead.findMany({
-      where: { number: { gt: after } },
+      where: { number: { gt: after }, ...(ids && { id: { in: ids.slice(0, SLICE) } }) },
       orderBy: { number: "asc" },
       take: SLICE,
       select: { id: true, number: true },
@@ -28,9 +33,10 @@ export async function checkDerived(
       if (await factsDiffer(db, id).catch(() => false))
         findings.push(issue("facts-differ", [number], { number }));
     }
+    await step(watch, "lists and figures", looked);
     const last = beads.at(-1);
-    if (!last) return { looked, findings };
-    after = last.number;
-    await turn();
+    if (ids) ids.splice(0, SLICE);
+    if (ids ? ids.length === 0 : !last) return { looked, findings };
+    if (!ids) after = last?.number ?? after;
   }
 }

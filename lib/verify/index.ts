@@ -1,3 +1,4 @@
 import "server-only";
 
+export { lastChecked, noteChecked } from "./checked";
 export { verifyRecords } from "./verify";

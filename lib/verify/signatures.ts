@@ -1,74 +1,46 @@
 import { issue } from "@/lib/base";
 import type { Db } from "@/lib/db";
-import { readRevision } from "@/lib/inspect";
 import { installationKeyId, keysById, nodeKeys, readSignatures, standings, type FrozenRow } from "@/lib/keys";
 import type { ContentIssue, LogEntry } from "@/lib/ledger";
 import { checkSignature, faultWords, type KeySignature } from "@/lib/signature";
-import { sha256Text } from "@/lib/store";
+import { frozenSlices } from "./frozen";
+import type { Looked } from "./photos";
+import { step, type Watch } from "./watch";
 
 /**
  * Every frozen text against the signature over it and against the one digest it ever had; every signature over the log
- * against the log as it is. `folder`: the data folder with the installation's key.
+ * against the log as it is. `folder`: the data folder with the installation's key. `last`: number of the newest entry.
+ * `only`: of these subjects alone, and then nothing is said of signatures over what is not there.
  */
 export async function checkSignatures(
   db: Db,
   folder: string,
-  entries: readonly LogEntry[],
-): Promise<{ readonly looked: number; readonly findings: readonly ContentIssue[] }> {
-  const signatures = await readSignatures(db);
-  const frozen = await frozenRows(db);
-  const log = logOf(entries);
-  const findings = [
-    ...frozen.flatMap(({ subject, digest }) => otherDigests(subject, digest, log.of(subject))),
-    ...(await unfounded(db, frozen)),
-    ...signatures.flatMap(({ subject, read }) => againstLog(subject, read, log)),
-    ...(await badCheckpoints(db, signatures)),
-    ...strays(signatures, frozen),
-    ...(await foreignInstallation(db, folder)),
-  ];
+  { last, only }: { readonly last: number; readonly only: ReadonlySet<string> | null },
+  watch: Watch = {},
+): Promise<Looked> {
+  const findings: ContentIssue[] = [];
+  const there = new Set<string>();
+  for await (const rows of frozenSlices(db, only)) {
+    for (const { subject, digest } of rows) {
+      there.add(subject);
+      findings.push(...otherDigests(subject, digest, await entriesOf(db, subject)));
+    }
+    findings.push(...(await unfounded(db, rows)));
+    await step(watch, "signatures", there.size);
+  }
+  const signatures = (await readSignatures(db)).filter(
+    ({ subject }) => only === null || only.has(subject) || only.has(subject.replace(/^log:/, "checkpoint:")),
+  );
+  for (const { subject, read } of signatures) findings.push(...(await againstLog(db, subject, read, last)));
+  findings.push(...(await badCheckpoints(db, signatures)));
+  if (only === null) findings.push(...strays(signatures, there));
+  findings.push(...(await foreignInstallation(db, folder)));
   return { looked: signatures.length, findings };
 }
 
-interface Log {
-  /** Entries of a subject, oldest first. */
-  of(subject: string): readonly LogEntry[];
-  at(seq: number): LogEntry | undefined;
-  readonly last: number;
-}
-
-function logOf(entries: readonly LogEntry[]): Log {
-  const bySubject = new Map<string, LogEntry[]>();
-  for (const entry of entries) {
-    const own = bySubject.get(entry.subject);
-    if (own) own.push(entry);
-    else bySubject.set(entry.subject, [entry]);
-  }
-  const bySeq = new Map(entries.map((entry) => [entry.seq, entry]));
-  return {
-    of: (subject) => bySubject.get(subject) ?? [],
-    at: (seq) => bySeq.get(seq),
-    last: entries.at(-1)?.seq ?? 0,
-  };
-}
-
-async function frozenRows(db: Db): Promise<readonly FrozenRow[]> {
-  const signed = (await db.signedRevision.findMany()).map((row) => {
-    const { claimed, signerId, sound } = readRevision(row, sha256Text(row.content));
-    return { ...claimed, signerId, sound };
-  });
-  const returned = await db.feedback.findMany({
-    where: { returned: { not: null } },
-    select: { handInId: true, returned: true, digest: true },
-  });
-  const feedback = returned.map((row): FrozenRow => ({
-    subject: `feedback:${row.handInId}`,
-    digest: row.digest ?? "",
-    keyId: null,
-    signerId: null,
-    sound: sha256Text(row.returned ?? "") === row.digest ? "sound" : "text-changed",
-  }));
-  return [...signed, ...feedback];
-}
+/** What the log says of a subject, oldest first. */
+const entriesOf = (db: Db, subject: string): Promise<LogEntry[]> =>
+  db.logEntry.findMany({ where: { subject }, orderBy: { seq: "asc" } });
 
 const freezes: ReadonlySet<string> = new Set(["record.signed", "record.imported", "feedback.returned"]);
 
@@ -103,18 +75,28 @@ async function unfounded(db: Db, frozen: readonly FrozenRow[]): Promise<readonly
 }
 
 /** The entry of the log that a signature speaks of must be there, and be the one it was. */
-function againstLog(subject: string, signature: KeySignature | null, log: Log): readonly ContentIssue[] {
+async function againstLog(
+  db: Db,
+  subject: string,
+  signature: KeySignature | null,
+  last: number,
+): Promise<readonly ContentIssue[]> {
   if (signature === null) return [];
   const isLog = subject.startsWith("log:");
   const spoken = isLog
     ? { seq: Number(subject.slice("log:".length)), hash: signature.digest }
     : signature.head;
   // What came with an archive speaks of the log it came from.
-  if (spoken === null || log.of(subject)[0]?.action === "record.imported") return [];
+  if (spoken === null || (await firstAction(db, subject)) === "record.imported") return [];
   const { seq, hash } = spoken;
-  const { last } = log;
-  if (log.at(seq)?.hash === hash) return [];
+  const entry = await db.logEntry.findFirst({ where: { seq }, select: { hash: true } });
+  if (entry?.hash === hash) return [];
   return [issue(seq > last ? "log-cut" : "log-differs", [subject], { subject, seq, last })];
+}
+
+async function firstAction(db: Db, subject: string): Promise<string | null> {
+  const first = await db.logEntry.findFirst({ where: { subject }, orderBy: { seq: "asc" } });
+  return first?.action ?? null;
 }
 
 type Stored = Awaited<ReturnType<typeof readSignatures>>[number];
@@ -138,8 +120,7 @@ async function badCheckpoints(db: Db, signatures: readonly Stored[]): Promise<re
 }
 
 /** Signatures over something that is not there. */
-function strays(signatures: readonly Stored[], frozen: readonly FrozenRow[]): readonly ContentIssue[] {
-  const there = new Set(frozen.map(({ subject }) => subject));
+function strays(signatures: readonly Stored[], there: ReadonlySet<string>): readonly ContentIssue[] {
   return signatures.flatMap(({ subject }) =>
     there.has(subject) || subject.startsWith("log:")
       ? []

@@ -5,6 +5,7 @@ import { afterAll, beforeAll } from "vitest";
 import { openDb, type Db } from "@/lib/db";
 import type { Pen } from "@/lib/store";
 import { layMigrated } from "./migrated";
+import { postgresToTest, newPostgresDatabase } from "./postgres-database";
 
 export interface FreshDb {
   readonly db: Db;
@@ -14,16 +15,26 @@ export interface FreshDb {
   readonly url: string;
 }
 
-/** Call at the top of a test file: a real SQLite file with every migration applied, gone when the file ends. */
+/**
+ * A database with every migration applied, and a data folder: a SQLite file in it, or one of the PostgreSQL this run was
+ * told of. The caller disconnects it.
+ */
+export async function freshDb(): Promise<FreshDb> {
+  const folder = mkdtempSync(path.join(tmpdir(), "toeline-db-"));
+  const file = path.join(folder, "toeline.db");
+  const url = postgresToTest() ? await newPostgresDatabase() : `file:${file}`;
+  if (!postgresToTest()) await layMigrated(file);
+  const db = openDb(url, folder);
+  return { db, pen: { db, by: "test" }, folder, url };
+}
+
+/** Call at the top of a test file: a real database with every migration applied, gone when the file ends. */
 export function useFreshDb(): () => FreshDb {
   let fresh: FreshDb | null = null;
   beforeAll(async () => {
-    const folder = mkdtempSync(path.join(tmpdir(), "toeline-db-"));
-    const file = path.join(folder, "toeline.db");
-    const url = `file:${file}`;
-    await layMigrated(file);
-    const db = openDb(url);
-    fresh = { db, pen: { db, by: "test" }, folder, url };
+    fresh = await freshDb();
+    // What a test asks as the server would, from the data folder it names, is asked of this one.
+    if (postgresToTest()) process.env["DATABASE_URL"] = fresh.url;
   });
   afterAll(async () => {
     await fresh?.db.$disconnect();

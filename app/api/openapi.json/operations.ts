@@ -242,10 +242,41 @@ function door(name: string, body: SchemaName, summary: string): readonly Operati
   ];
 }
 
+const series: readonly Operation[] = [
+  {
+    path: "/api/trials",
+    method: "get",
+    id: "listTrials",
+    summary: "Trials: which knobs are varied and how far, their points, and which bead was run at which.",
+    deed: "bead.read",
+    success: answers(200, json("TrialList")),
+    refusals: [],
+  },
+  {
+    path: "/api/cards",
+    method: "get",
+    id: "listCards",
+    summary: "The shop's procedure cards, no qualified procedures, with the beads run by each.",
+    deed: "bead.read",
+    success: answers(200, json("CardList")),
+    refusals: [],
+  },
+  {
+    path: "/api/cards/{cardId}/pdf",
+    method: "get",
+    id: "cardPdf",
+    summary: "A card as a PDF.",
+    deed: "bead.read",
+    success: answers(200, file("application/pdf")),
+    refusals: [404],
+  },
+];
+
 /** Every operation of the HTTP API. A test compares it with the route files there are. */
 export const operations: readonly Operation[] = [
   ...beads,
   ...data,
+  ...series,
   ...door("diagnose", "DiagnoseCase", "Likely causes of what was seen, checks, and the one change to try."),
   ...door("judge", "JudgeCase", "A verdict, clause by clause, by one criteria set."),
   ...door(
@@ -272,6 +303,33 @@ export const operations: readonly Operation[] = [
     parameters: recordParameters,
     success: answers(200, file("application/pdf")),
     refusals: [404, 409],
+  },
+  {
+    path: "/api/groups",
+    method: "get",
+    id: "listGroups",
+    summary: "Every group with its id.",
+    deed: "course.read",
+    success: answers(200, json("GroupList")),
+    refusals: [],
+  },
+  {
+    path: "/api/groups/{groupId}/grades",
+    method: "get",
+    id: "grades",
+    summary: "A group's gradebook: students by exercises, with state and score of each.",
+    deed: "course.read",
+    success: answers(200, json("Grades")),
+    refusals: [404],
+  },
+  {
+    path: "/api/groups/{groupId}/grades.csv",
+    method: "get",
+    id: "gradesCsv",
+    summary: "The same as CSV, one row a student and exercise.",
+    deed: "course.read",
+    success: answers(200, file("text/csv")),
+    refusals: [404],
   },
   {
     path: "/api/hand-in/{code}",
@@ -321,15 +379,6 @@ export const operations: readonly Operation[] = [
     deed: "job.read",
     success: answers(200, json("JobWithInspections")),
     refusals: [404],
-  },
-  {
-    path: "/api/groups",
-    method: "get",
-    id: "listGroups",
-    summary: "Every group with its members by id and mark.",
-    deed: "course.read",
-    success: answers(200, json("GroupList")),
-    refusals: [],
   },
   {
     path: "/api/exercises",

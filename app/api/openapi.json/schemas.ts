@@ -7,7 +7,9 @@ import { JobFieldsSchema } from "@/lib/inspect";
 import { MeasureCaseSchema } from "@/lib/measure";
 import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
+import { CardSchema } from "@/lib/cards";
 import { PlanAskSchema } from "@/lib/plan";
+import { TrialSchema } from "@/lib/trials";
 import { periods } from "@/lib/trends";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
 import { LogPageSchema } from "../log/shapes";
@@ -28,6 +30,34 @@ const BeadSchema = z.object({
   handInId: text.nullable(),
   content: BeadContentSchema,
   photos: z.array(ExchangePhotoSchema),
+});
+
+const TrialListSchema = z.object({
+  trials: z.array(
+    z.object({
+      id: text,
+      number: z.int(),
+      revision: z.int(),
+      createdAt: z.iso.datetime(),
+      personId: text.nullable(),
+      content: TrialSchema,
+      runs: z.array(z.object({ place: z.int(), beadId: text })),
+    }),
+  ),
+});
+
+const CardListSchema = z.object({
+  cards: z.array(
+    z.object({
+      id: text,
+      number: z.int(),
+      createdAt: z.iso.datetime(),
+      retiredAt: z.iso.datetime().nullable(),
+      personId: text.nullable(),
+      content: CardSchema,
+      beadIds: z.array(text),
+    }),
+  ),
 });
 
 const IssuesSchema = z.object({
@@ -125,6 +155,56 @@ const ShareSchema = z.object({
   method: text,
 });
 
+const share = z.number().min(0).max(1).nullable();
+
+const GroupListSchema = z.object({
+  groups: z.array(
+    z.object({
+      id: text,
+      name: text,
+      closedAt: z.iso.datetime().nullable(),
+      students: z.int(),
+      exercises: z.int(),
+    }),
+  ),
+});
+
+const GradesSchema = z.object({
+  group: z.object({ id: text, name: text }),
+  exercises: z.array(
+    z.object({
+      id: text,
+      title: text,
+      dueAt: z.iso.datetime().nullable(),
+      mean: share,
+      of: z.int(),
+      lines: z.array(
+        z.object({ title: text, weight: z.int(), mean: z.number().min(0).max(4).nullable(), of: z.int() }),
+      ),
+    }),
+  ),
+  students: z.array(
+    z.object({
+      personId: text.nullable(),
+      name: text.nullable(),
+      mark: text.nullable(),
+      mean: share,
+      exercises: z.array(
+        z.object({
+          exerciseId: text,
+          state: z.enum(["not-handed-in", "waiting", "returned", "seen"]),
+          attempts: z.int(),
+          handInIds: z.array(text),
+          points: z.number().nullable(),
+          outOf: z.int().nullable(),
+          score: share,
+          words: text.nullable(),
+        }),
+      ),
+    }),
+  ),
+});
+
 const TrendsSchema = z.looseObject({
   beads: z.int(),
   rejects: z.looseObject({ rejected: ShareSchema }),
@@ -142,6 +222,8 @@ const inputs = {
   MeasureCase: MeasureCaseSchema,
   PlanCase: PlanAskSchema,
   NewJob: JobFieldsSchema,
+  TrialList: TrialListSchema,
+  CardList: CardListSchema,
 } as const;
 
 const outputs = {
@@ -168,6 +250,8 @@ const outputs = {
   Issues: IssuesSchema,
   Errors: z.object({ errors: z.array(text) }),
   Trends: TrendsSchema,
+  GroupList: GroupListSchema,
+  Grades: GradesSchema,
   PhotoTaken: z.object({
     photo: ExchangePhotoSchema,
     alsoOn: z.array(z.int()),
@@ -179,17 +263,6 @@ const outputs = {
   JobWithInspections: JobSchema.extend({
     inspections: z.array(
       z.looseObject({ id: text, number: z.int(), revision: z.int(), signed: z.int(), imported: z.boolean() }),
-    ),
-  }),
-  GroupList: z.object({
-    groups: z.array(
-      z.object({
-        id: text,
-        name: text,
-        closedAt: z.iso.datetime().nullable(),
-        members: z.array(z.object({ id: text, mark: text.nullable() })),
-        exercises: z.int(),
-      }),
     ),
   }),
   ExerciseList: z.object({

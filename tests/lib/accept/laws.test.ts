@@ -118,6 +118,7 @@ describe("judge, as laws", () => {
               place: null,
               patterns: [],
               poreCount: null,
+              aboutCount: null,
               alongMm: null,
               lengthMm: null,
               depthMm: null,

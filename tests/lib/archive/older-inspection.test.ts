@@ -13,7 +13,7 @@ import {
   saveInspection,
 } from "@/lib/jobs";
 import { verifyRecords } from "@/lib/verify";
-import { checkFrozen } from "@/lib/verify/verify";
+import { checkFrozen } from "@/lib/verify/frozen";
 import { useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();

@@ -11,7 +11,7 @@ const ids: string[] = [];
 const { filter } = readFilter(new URLSearchParams());
 const page = { at: "start", size: 50 } as const;
 
-/** One way each to spoil a row, as a bad disk or another program would. */
+/** One way each to spoil a row, as a bad disk or another program would. @sqlite: PostgreSQL lets no such value into a column. */
 const faults = {
   json: `UPDATE "Bead" SET "setup" = '{"process": "fca' WHERE "id" = ?`,
   shape: `UPDATE "Bead" SET "judgement" = '{"readings": "many"}' WHERE "id" = ?`,

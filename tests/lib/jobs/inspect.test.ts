@@ -21,7 +21,7 @@ import {
 import { addPerson, removePerson, type PersonRecord } from "@/lib/roster";
 import type { Pen } from "@/lib/store";
 import { allSubjects } from "@/lib/store/subjects";
-import { checkFrozen } from "@/lib/verify/verify";
+import { checkFrozen } from "@/lib/verify/frozen";
 import {} from "@/lib/beads/beads";
 import { deleteBead } from "@/lib/beads/deleted-beads";
 import { stateDigest } from "@/lib/store/log";

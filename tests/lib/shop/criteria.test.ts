@@ -21,7 +21,6 @@ import {
 } from "@/lib/shop";
 import { recordSentence, type Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
-import { allEntries } from "@/lib/store/read-log";
 import { useFreshDb } from "../../setup/fresh-db";
 import { bytesOf, listBeads } from "../../setup/stored-beads";
 
@@ -126,7 +125,7 @@ describe("the shop's own limits", () => {
   });
 
   it("leave an entry in the log for each change, and nothing for the verifier to find", async () => {
-    const entries = await allEntries(fresh().db);
+    const entries = await fresh().db.logEntry.findMany({ orderBy: { seq: "asc" } });
     const of = entries.filter(({ subject }) => subject.startsWith(`criteria:${KEY}@`));
     expect(of.map(({ subject, action }) => [subject.split("@")[1], action])).toEqual([
       ["1", "criteria.saved"],
@@ -203,7 +202,7 @@ describe("in an archive", () => {
   it("a version that is here with other content stops it, whole, in a sentence", async () => {
     const to = await shop();
     await saveShopSet(to.pen, null, 0, width(5), "Instructor");
-    const entries = (await allEntries(to.pen.db)).length;
+    const entries = await to.pen.db.logEntry.count();
     for (const leaveConflicts of [false, true]) {
       const refused = await importArchive(to.pen, to.folder, archive, { leaveConflicts });
       expect(refused).toMatchObject({
@@ -213,6 +212,6 @@ describe("in an archive", () => {
     }
     expect(await to.pen.db.bead.count()).toBe(0);
     expect((await listShopSets(to.pen.db)).map(({ id }) => id)).toEqual([`${KEY}@1`]);
-    expect(await allEntries(to.pen.db)).toHaveLength(entries);
+    expect(await to.pen.db.logEntry.count()).toBe(entries);
   }, 60_000);
 });

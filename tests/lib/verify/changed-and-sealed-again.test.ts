@@ -63,7 +63,7 @@ async function foundAfter(
   const file = new Database(copy);
   try {
     await work(new Forger(file), (subject) => stateDigest(db, subject));
-    return (await verifyRecords(db, folder, noted)).findings.map(({ code }) => code);
+    return (await verifyRecords(db, folder, { noted })).findings.map(({ code }) => code);
   } finally {
     file.close();
     await db.$disconnect();

@@ -36,7 +36,15 @@ async function foundAfter(damage: () => void, repair: () => void): Promise<reado
 }
 
 /** The accounts library's tables hold no record; Prisma's own holds the migrations. */
-const notRecords = new Set(["User", "Session", "Account", "Verification", "Apikey", "_prisma_migrations"]);
+const notRecords = new Set([
+  "User",
+  "Session",
+  "Account",
+  "Verification",
+  "Apikey",
+  "SecondFactor",
+  "_prisma_migrations",
+]);
 /** Moves with every write and says nothing of its own, so no state holds it. */
 const notState = "updatedAt";
 

@@ -1,0 +1,2 @@
+export function migrate(folder?: string): Promise<void>;
+export function buildApp(): Promise<void>;

@@ -1,0 +1,60 @@
+import { issue } from "@/lib/base";
+import { viewSealsIn } from "@/lib/beads";
+import type { Db } from "@/lib/db";
+import { chainWalk, type ChainEnd, type LedgerIssue, type LogEntry } from "@/lib/ledger";
+import type { LogHead } from "@/lib/signature";
+import { logParts, sha256Text } from "@/lib/store";
+import { step, type Watch } from "./watch";
+
+/** What the log's own walk tells. */
+export interface WalkedLog {
+  readonly entries: number;
+  /** The newest entry; null: the log is empty. */
+  readonly end: ChainEnd | null;
+  readonly findings: readonly LedgerIssue[];
+  /** Numbers of the entries that seal the pictures of a photo, by the original's SHA-256. */
+  readonly seals: ReadonlyMap<string, readonly number[]>;
+  /** What the walked entries speak of; null: it began at the first, so of everything. */
+  readonly touched: ReadonlySet<string> | null;
+}
+
+/**
+ * Walks the log part by part. `since`: only what follows this entry, which must still be what it was. `noted`: a head kept
+ * elsewhere; where it stands, nothing before it was changed.
+ */
+export async function walkLog(
+  db: Db,
+  { since, noted }: { readonly since: ChainEnd | null; readonly noted: LogHead | null },
+  watch: Watch,
+): Promise<WalkedLog> {
+  const walk = chainWalk(sha256Text, since);
+  const seals = new Map<string, number[]>();
+  const touched = since === null ? null : new Set<string>();
+  const findings: LedgerIssue[] = [];
+  let [entries, end]: [number, ChainEnd | null] = [since?.seq ?? 0, since];
+  for await (const part of logParts(db, since?.seq ?? 0)) {
+    findings.push(...walk.next(part));
+    for (const entry of part) {
+      for (const { sha256 } of viewSealsIn(entry)) noteSeal(seals, sha256, entry);
+      touched?.add(entry.subject);
+    }
+    entries += part.length;
+    end = part.at(-1) ?? end;
+    await step(watch, "log", entries);
+  }
+  const heads = [since, noted].filter((head) => head !== null);
+  for (const head of heads) findings.push(...(await againstNoted(db, head, end?.seq ?? 0)));
+  return { entries, end, findings, seals, touched };
+}
+
+function noteSeal(seals: Map<string, number[]>, sha256: string, { seq }: LogEntry): void {
+  const own = seals.get(sha256);
+  if (!own) seals.set(sha256, [seq]);
+  else if (own.at(-1) !== seq) own.push(seq);
+}
+
+async function againstNoted(db: Db, { seq, hash }: LogHead, last: number): Promise<readonly LedgerIssue[]> {
+  const entry = await db.logEntry.findUnique({ where: { seq }, select: { hash: true } });
+  if (entry?.hash === hash) return [];
+  return [issue(seq > last ? "noted-cut" : "noted-differs", [seq], { seq, last })];
+}
