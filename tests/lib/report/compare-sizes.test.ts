@@ -41,7 +41,6 @@ function bead(marks: readonly Mark[], readings: readonly ReturnType<typeof readi
     content,
     photos,
     createdAt: "2026-11-26T08:00:00.000Z",
-    revision: 1,
   } as SheetBead);
 }
 const row = (rows: ReturnType<typeof compareSizes>, label: string) => rows.find((one) => one.label === label);
