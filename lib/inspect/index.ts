@@ -16,7 +16,7 @@ export {
   type Instrument,
   type InstrumentKind,
 } from "./instrument";
-export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from "./job";
+export { JobContentSchema, JobFieldsSchema, type JobContent, type JobPart, type JobWeld } from "./job";
 export { keyWords } from "./key-words";
 export { drawSample, planText, sampleLots, type Sample, type SampleTake } from "./sample";
 export { quantitiesAtBench, readingOf, withReading } from "./weld-readings";
