@@ -26,7 +26,7 @@ export { lookedAt } from "./looked-at";
 export { makeRecord, openPoints, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";
 export { openWelds } from "./open-welds";
-export { bothText, lengthIn, type PaperUnits } from "./paper-units";
+export { bothText, type PaperUnits } from "./paper-units";
 export { qualificationText, noQualification, type Qualification } from "./qualification";
 export { photosNamed } from "./photos-named";
 export { readRevision, type RevisionRow } from "./read-revision";

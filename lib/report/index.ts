@@ -23,7 +23,6 @@ export { lengthText } from "./length-text";
 export { looks, type Look } from "./look-words";
 export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
-export { readingUnit } from "./reading-words";
 export { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 export { rowLimitText, rowValueText } from "./row-text";
 export { rulerTicks } from "./ruler";
