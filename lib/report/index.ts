@@ -19,7 +19,7 @@ export { compareSizes, type ComparedSize } from "./compare-sizes";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
-export { lengthText, markSizeText } from "./length-text";
+export { lengthText } from "./length-text";
 export { looks, type Look } from "./look-words";
 export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
@@ -64,4 +64,3 @@ export {
   processWords,
   stretchWords,
 } from "./words";
-export { localDayText, whenText, zoneText } from "./when-text";

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
-import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { windows } from "./support/windows";
 
