@@ -5,7 +5,7 @@ import { useTyped } from "@/components/setup";
 import { SaveBar, useEdited, type Editing } from "@/components/saving";
 import { Choice, Field, Panel } from "@/components/ui";
 import type { BeadReading } from "@/lib/assess";
-import { quantitiesAtBench, readingOf, withReading } from "@/lib/inspect";
+import { instrumentNames, quantitiesAtBench, readingOf, withReading } from "@/lib/inspect";
 import { beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import type { Joint } from "@/lib/trade";
 import { fieldText, metric, parseAngle, parseLength, type UnitPreferences } from "@/lib/units";
@@ -24,10 +24,11 @@ interface Content {
 }
 
 /** Readings under the hand: what each is taken with, and what becomes of a number that was typed. */
-function useReadings(editing: Editing<Content>, joint: Joint | null, gauges: readonly BenchGauge[]) {
+function useReadings(editing: Editing<Content>, joint: Joint | null, ticked: readonly BenchGauge[]) {
   const edited = useEdited(editing, "auto");
   const { readings } = edited.content;
   const quantities = quantitiesAtBench(joint);
+  const gauges = offeredGauges(ticked, quantities);
   const [chosen, setChosen] = useState<Readonly<Record<string, string>>>({});
   const gaugeOf = (quantity: BeadQuantity): BenchGauge | null => {
     const name = chosen[beadQuantityRows[quantity].gauge] ?? readingOf(readings, quantity)?.instrument;
@@ -45,7 +46,7 @@ function useReadings(editing: Editing<Content>, joint: Joint | null, gauges: rea
     const gauge = gauges.find((one) => one.name === name);
     if (gauge) edited.change({ readings: readWith(readings, quantities, kind, gauge) });
   };
-  return { edited, readings, quantities, gaugeOf, put, choose };
+  return { edited, readings, quantities, offered: gauges, gaugeOf, put, choose };
 }
 
 /**
@@ -62,7 +63,7 @@ export function WeldReadings({
   readonly gauges: readonly BenchGauge[];
   readonly units: UnitPreferences;
 }) {
-  const { edited, readings, quantities, gaugeOf, put, choose } = useReadings(editing, joint, gauges);
+  const { edited, readings, quantities, offered, gaugeOf, put, choose } = useReadings(editing, joint, gauges);
   return (
     <Panel title="Readings" tone="blue">
       <form
@@ -85,7 +86,9 @@ export function WeldReadings({
             />
           ))}
         </div>
-        {gauges.length === 0 && <p>No gauge is entered yet: see “Instruments” in the menu.</p>}
+        {gauges.length === 0 && (
+          <p>No gauge is ticked on the inspection, so these readings leave the weld open.</p>
+        )}
         <details className={styles.gauges}>
           <summary>Read with</summary>
           {[...new Set(quantities.map((quantity) => beadQuantityRows[quantity].gauge))].map((kind) => (
@@ -94,8 +97,8 @@ export function WeldReadings({
                 <Choice
                   {...ids}
                   value={gaugeOf(quantities.find((one) => beadQuantityRows[one].gauge === kind)!)?.name ?? ""}
-                  options={gauges.map(({ name }) => name)}
-                  nameOf={(name) => labelOf(gauges, name)}
+                  options={offered.map(({ name }) => name)}
+                  nameOf={(name) => labelOf(offered, name)}
                   onChoose={(name) => choose(kind, name)}
                 />
               )}
@@ -113,9 +116,28 @@ const labelOf = (gauges: readonly BenchGauge[], name: string): string => {
   return doubt ? `${name} (${doubt})` : name;
 };
 
-/** The first gauge of the kind that gives this reading, else the first there is. */
+/**
+ * What can be chosen: the gauges that are ticked, and for a kind of which none is, the kind by its plain name. A reading
+ * with that leaves the weld open, because nothing is known of its calibration; one under another gauge's name would lie.
+ */
+function offeredGauges(
+  gauges: readonly BenchGauge[],
+  quantities: readonly BeadQuantity[],
+): readonly BenchGauge[] {
+  const wanted = new Set(quantities.map((quantity) => beadQuantityRows[quantity].gauge));
+  const plain = [...wanted]
+    .filter((kind) => !gauges.some((one) => one.kind === kind))
+    // Steps of common gauges (common practice, no source): half a millimetre, a degree.
+    .map((kind) => ({
+      ...{ name: instrumentNames[kind], kind, doubt: "not ticked here" },
+      resolution: kind === "protractor" ? 1 : 0.5,
+    }));
+  return [...gauges, ...plain];
+}
+
+/** The first gauge of the kind that gives this reading. */
 const usualGauge = (gauges: readonly BenchGauge[], quantity: BeadQuantity): BenchGauge | null =>
-  gauges.find(({ kind }) => kind === beadQuantityRows[quantity].gauge) ?? gauges[0] ?? null;
+  gauges.find(({ kind }) => kind === beadQuantityRows[quantity].gauge) ?? null;
 
 /** What was read with one sort of gauge, now said to be read with this one. */
 const readWith = (
@@ -159,7 +181,7 @@ function ReadingField({
   return (
     <Field
       label={`${label}, ${isAngle ? "°" : units.length}`}
-      hint={taken ?? gauge?.name}
+      hint={taken ?? (gauge ? labelOf([gauge], gauge.name) : undefined)}
       error={typed.error}
     >
       {(ids) => (
