@@ -4,7 +4,7 @@ const held = globalThis as { toelineFolder?: Promise<(() => void) | null> };
 /** Runs in the server before its first request. */
 export async function register(): Promise<void> {
   if (process.env["NEXT_RUNTIME"] !== "nodejs") return;
-  const [{ tellOwnAddress }, { dataDir }, { inUse, SERVING, takeLock }] = await Promise.all([
+  const [{ tellOwnAddress }, { dataDir, databaseUrl, engineOfUrl }, { inUse, SERVING, takeLock }] = await Promise.all([
     import("@/lib/account"),
     import("@/lib/db"),
     import("@/lib/cli/data-lock.mjs"),
@@ -12,6 +12,8 @@ export async function register(): Promise<void> {
   if (!held.toelineFolder) tellOwnAddress();
   // What is made from now on is this user's alone.
   process.umask(0o077);
+  // A file has one server; a PostgreSQL has as many as it likes.
+  if (engineOfUrl(databaseUrl()) === "postgresql") return;
   if ((await (held.toelineFolder ??= takeLock(dataDir(), SERVING))) !== null) return;
   console.error(inUse(dataDir()));
   process.exit(1);

@@ -41,7 +41,17 @@ const lanes = [
     },
   ],
 ];
-const deepLanes = [[{ name: "Deep", args: vitest("tests/setup/deep.config.ts", "deep"), report: "deep" }]];
+const deepLanes = [
+  [
+    { name: "Deep", args: vitest("tests/setup/deep.config.ts", "deep"), report: "deep" },
+    // The database tests once more, on a real PostgreSQL.
+    {
+      name: "PostgreSQL",
+      args: vitest("tests/setup/postgres.config.ts", "postgresql"),
+      report: "postgresql",
+    },
+  ],
+];
 
 function vitest(config, report) {
   return [

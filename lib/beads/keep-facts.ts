@@ -78,7 +78,9 @@ async function writeNewFacts(
   await change(tx, sql`${insert(cells)} ON CONFLICT ("number") DO UPDATE SET ${joined(set, ",")}`);
   const found = rows.flatMap(({ bead: { number }, facts }) => facts.found.map((one) => ({ number, ...one })));
   await tx.beadFound.createMany({ data: found });
-  const cards = rows.map(({ bead: { number }, facts }) => sql`(${number}, ${dialect.jsonIn(keptValue(facts))})`);
+  const cards = rows.map(
+    ({ bead: { number }, facts }) => sql`(${number}, ${dialect.jsonIn(keptValue(facts))})`,
+  );
   await change(tx, sql`INSERT INTO "BeadCard" ("number", "card") VALUES ${joined(cards, ",")}`);
   for (const { bead, facts } of rows) await change(tx, dialect.keepWords(bead.number, facts.words));
 }

@@ -1,11 +1,11 @@
 /**
  * At each start: fills an empty data folder with the demo shop, once, enters in the log what is not there yet, and erases
- * beads that were deleted long enough ago.
+ * beads that were deleted long enough ago. A PostgreSQL begins empty: it is for a school or a works, not for looking around.
  */
 import { eraseDeletedBeads, sealViews } from "@/lib/beads";
-import { dataDir, databaseUrl, openDb, type Db } from "@/lib/db";
+import { dataDir, databaseUrl, engineOfUrl, openDb, type Db } from "@/lib/db";
 import { clearCutOff, countOriginals, demoShop, FILLED, FilledSchema, fillWhole } from "@/lib/demo";
-import { installationSigner } from "@/lib/keys";
+import { installationSigner, KeyElsewhere } from "@/lib/keys";
 import { sweepIncoming } from "@/lib/photo";
 import { adoptUnlogged, readSetting, writeSetting } from "@/lib/store";
 
@@ -20,12 +20,13 @@ async function withDb<T>(work: (db: Db) => Promise<T>): Promise<T> {
 }
 
 const folder = dataDir();
-const { filled, beads } = await withDb(async (db) => ({
+const onServer = engineOfUrl(databaseUrl()) === "postgresql";
+const { filled, hasBeads } = await withDb(async (db) => ({
   filled: (await readSetting(db, FILLED, FilledSchema)) ?? false,
-  beads: await db.bead.count(),
+  hasBeads: (await db.bead.findFirst({ select: { id: true } })) !== null,
 }));
-const isNew = !filled && beads === 0;
-await clearCutOff(folder, isNew);
+const isNew = !onServer && !filled && !hasBeads;
+if (!onServer) await clearCutOff(folder, isNew);
 const originals = isNew ? await countOriginals(folder) : 0;
 if (originals > 0) {
   console.error(
@@ -39,12 +40,16 @@ if (isNew) {
 }
 await withDb(async (db) => {
   const pen = { db, by: "system" };
-  // Nobody serves this folder while it is set up, so no upload is on its way.
-  await sweepIncoming(folder, Infinity);
+  // Nobody else serves a file while it is set up, so no upload is on its way.
+  await (onServer ? sweepIncoming(folder) : sweepIncoming(folder, Infinity));
   await adoptUnlogged(db);
   if (!isNew && !filled) await writeSetting(pen, FILLED, true);
   await sealViews(db, folder);
   await eraseDeletedBeads(pen, folder, new Date());
   // With the first key everything of before comes under a signature.
-  await installationSigner(pen, new Date());
+  await installationSigner(pen, new Date()).catch((error: unknown) => {
+    if (!(error instanceof KeyElsewhere)) throw error;
+    console.error(`  ${error.message}`);
+    process.exit(3);
+  });
 });

@@ -8,7 +8,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
+import { engineOfUrl, postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
 
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -117,15 +117,32 @@ export function generateClient() {
   leaveStamp("prisma/generated/.toeline", stamp);
 }
 
-/** Creates the data folder when missing and brings its database to the newest migration. */
-export async function migrate(folder = dataFolder()) {
+/** The PostgreSQL that DATABASE_URL names; null: the database is the file in the data folder. */
+export function serverUrl() {
+  const named = process.env.DATABASE_URL ?? "";
+  return engineOfUrl(named) === "postgresql" ? named : null;
+}
+
+/** A URL as it may be shown: without its password. */
+function shown(url) {
+  const parsed = new URL(url);
+  if (parsed.password) parsed.password = "…";
+  return decodeURI(parsed.href);
+}
+
+/** Creates the data folder when missing and brings the database to the newest migration. */
+export async function migrate(folder = dataFolder(), url = serverUrl()) {
   try {
     mkdirSync(path.join(folder, "photos"), { recursive: true, mode: 0o700 });
     const { applyMigrations } = await import("./schema-engine.mjs");
-    const applied = await applyMigrations(`file:${path.join(folder, "toeline.db")}`);
+    const applied = await applyMigrations(url ?? `file:${path.join(folder, "toeline.db")}`);
     if (applied.length > 0) say(`Database brought up to date (${applied.join(", ")}).`);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split("\n")[0] : String(error);
+    if (url !== null)
+      throw new PrepareError(
+        `The PostgreSQL at ${shown(url)} cannot be used (${reason}). Check that it runs, is version 15 or newer, and that DATABASE_URL names a database this user may make tables in.`,
+      );
     throw new PrepareError(
       `The data folder ${folder} cannot be used (${reason}). Check that it can be written to and has free space, or name another one: TOELINE_DATA=/path npm start`,
     );

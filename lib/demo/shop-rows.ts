@@ -11,7 +11,8 @@ const isOfTheHouse = (subject: string): boolean => /^(key|checkpoint):/.test(sub
 
 /** What the demo made and what became of it, from the log alone: so it holds for databases filled long ago. */
 async function demoSubjects(db: Db | Tx): Promise<Pick<ShopRows, "demo" | "touched">> {
-  const end = (await db.logEntry.findFirst({ where: { subject: FILLED }, orderBy: { seq: "asc" } }))?.seq ?? 0;
+  const end =
+    (await db.logEntry.findFirst({ where: { subject: FILLED }, orderBy: { seq: "asc" } }))?.seq ?? 0;
   const [demo, touched] = [new Set<string>(), new Set<string>()];
   for await (const part of logParts(db))
     for (const { seq, by, action, subject } of part) {

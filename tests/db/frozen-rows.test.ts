@@ -15,7 +15,9 @@ beforeAll(async () => {
 const run = (sql: string) => fresh().db.$executeRawUnsafe(sql);
 /** A way around the triggers that ask of one row; each database has another. */
 const copyOver = (table: string) =>
-  postgresToTest() ? `TRUNCATE "${table}" CASCADE` : `INSERT OR REPLACE INTO "${table}" SELECT * FROM "${table}"`;
+  postgresToTest()
+    ? `TRUNCATE "${table}" CASCADE`
+    : `INSERT OR REPLACE INTO "${table}" SELECT * FROM "${table}"`;
 
 describe("the database itself refuses", () => {
   it.each([
