@@ -3,7 +3,7 @@
  * beads that were deleted long enough ago. A PostgreSQL begins empty: it is for a school or a works, not for looking around.
  */
 import { eraseDeletedBeads, sealViews } from "@/lib/beads";
-import { dataDir, databaseUrl, engineOfUrl, openDb, type Db } from "@/lib/db";
+import { dataDir, databaseUrl, engineOfUrl, openDb, photoPlace, type Db } from "@/lib/db";
 import { clearCutOff, countOriginals, demoShop, FILLED, FilledSchema, fillWhole } from "@/lib/demo";
 import { installationSigner, KeyElsewhere } from "@/lib/keys";
 import { sweepIncoming } from "@/lib/photo";
@@ -41,11 +41,11 @@ if (isNew) {
 await withDb(async (db) => {
   const pen = { db, by: "system" };
   // Nobody else serves a file while it is set up, so no upload is on its way.
-  await (onServer ? sweepIncoming(folder) : sweepIncoming(folder, Infinity));
+  await (onServer ? sweepIncoming(photoPlace()) : sweepIncoming(photoPlace(), Infinity));
   await adoptUnlogged(db);
   if (!isNew && !filled) await writeSetting(pen, FILLED, true);
-  await sealViews(db, folder);
-  await eraseDeletedBeads(pen, folder, new Date());
+  await sealViews(db, photoPlace());
+  await eraseDeletedBeads(pen, photoPlace(), new Date());
   // With the first key everything of before comes under a signature.
   await installationSigner(pen, new Date()).catch((error: unknown) => {
     if (!(error instanceof KeyElsewhere)) throw error;

@@ -1,3 +1,4 @@
+import { tmpdir } from "node:os";
 import path from "node:path";
 import { invariant } from "@/lib/base";
 import type { PhotoSize } from "./types";
@@ -21,6 +22,11 @@ export function photoFolders(dataDir: string) {
     views: path.join(root, "views"),
     incoming: path.join(root, "incoming"),
   };
+}
+
+/** Where uploads arrive before they are kept: beside a folder's photos; of a bucket, in this machine's own temporary files. */
+export function incomingFolder(place: string): string {
+  return place.startsWith("s3://") ? path.join(tmpdir(), "toeline-incoming") : photoFolders(place).incoming;
 }
 
 /** The original's bytes. They are evidence: read them, never serve them. null when the name is no SHA-256. */

@@ -101,14 +101,14 @@ describe("words", () => {
           if (asked.length > 0) expect(await found(db, asked)).toEqual(await found(sqlite().db, asked));
         },
       ),
-      { numRuns: inDepth(25, 400), seed: 15 },
+      { numRuns: inDepth(15, 400), seed: 15 },
     );
   });
 });
 
 describe("the same beads on both", () => {
   it("give the same pages, counts and figures, and verify", async () => {
-    const growth = { beads: inDepth(60, 300), seed: 4, until: new Date("2026-11-26T12:00:00Z") };
+    const growth = { beads: inDepth(24, 300), seed: 4, until: new Date("2026-11-26T12:00:00Z") };
     const stores = [sqlite().db, db] as const;
     for (const on of stores) await growShop({ db: on, by: "test" }, growth);
     const filters: readonly BeadFilter[] = [
@@ -145,7 +145,7 @@ describe("several servers on one database", () => {
     const folder = postgres().newFolder();
     // Each client is what a server has: connections and a line of writers of its own.
     const servers = [0, 1, 2].map(() => postgres().open(shared, folder));
-    const each = inDepth(8, 40);
+    const each = inDepth(4, 40);
     const made = await Promise.all(
       servers.flatMap((on, i) =>
         Array.from({ length: each }, async (_, n) => {

@@ -241,7 +241,12 @@ describe("feedback", () => {
     expect(codes(await returnFeedback(pen, handInId, 1, null, new Date()))).toEqual(["feedback-returned"]);
     expect(codes(await withdrawHandIn(pen, handInId))).toEqual(["hand-in-answered"]);
     const before = await db.feedback.findUniqueOrThrow({ where: { handInId } });
-    for (const change of [`"returned" = '{}'`, `"digest" = '0'`, `"returnedAt" = CURRENT_TIMESTAMP`, `"returned" = NULL`])
+    for (const change of [
+      `"returned" = '{}'`,
+      `"digest" = '0'`,
+      `"returnedAt" = CURRENT_TIMESTAMP`,
+      `"returned" = NULL`,
+    ])
       await expect(
         db.$executeRawUnsafe(`UPDATE "Feedback" SET ${change} WHERE "handInId" = '${handInId}'`),
         change,
