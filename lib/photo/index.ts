@@ -1,7 +1,7 @@
 import "server-only";
 
 export { photoIssueStatus, type PhotoIssue } from "./issue";
-export { viewType } from "./paths";
+export { deskFiles, viewType } from "./paths";
 export { receivePhoto } from "./receive-photo";
 export { photoSentence } from "./sentences";
 export { photoStore } from "./store";

@@ -47,6 +47,19 @@ export function viewType(size: PhotoSize): "image/jpeg" | "image/webp" {
   return size === "thumb" ? "image/webp" : "image/jpeg";
 }
 
+/** Where the files of a photo lie on a desk before they are kept. */
+export function deskFiles(desk: string) {
+  const views = path.join(desk, "views");
+  return {
+    original: path.join(desk, "original"),
+    views,
+    meta: path.join(views, META_FILE),
+    view: path.join(views, files.view),
+    small: path.join(views, files.small),
+    thumb: path.join(views, files.thumb),
+  } as const;
+}
+
 /** The folder of everything derived from one original; for names that this room computed itself. */
 export function viewFolder(dataDir: string, sha256: string): string {
   invariant(isSha256(sha256), "a computed hash is a hash");
