@@ -44,6 +44,7 @@ const lanes = [
 const deepLanes = [
   [
     { name: "Deep", args: vitest("tests/setup/deep.config.ts", "deep"), report: "deep" },
+    { name: "Bucket", args: [path.join(root, "tests/setup/real-bucket.mjs")] },
     // The database tests once more, on a real PostgreSQL.
     {
       name: "PostgreSQL",

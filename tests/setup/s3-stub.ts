@@ -41,7 +41,7 @@ async function isSigned(request: IncomingMessage, body: Buffer): Promise<boolean
 
 /**
  * A strict stand-in for a bucket, for the quick run: it takes nothing that is not signed over its own bytes, knows the
- * conditional put and ranges, and has no way of listing. The long run asks a real one (`ceph-gateway.mjs`).
+ * conditional put and ranges, and has no way of listing. The long run asks a real one (`ceph-gateway.sh`).
  */
 export async function startS3Stub(): Promise<S3Stub> {
   const objects = new Map<string, Buffer>();

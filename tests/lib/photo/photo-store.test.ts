@@ -1,9 +1,10 @@
+import { createHash } from "node:crypto";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { AwsClient } from "aws4fetch";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
-import { createHash } from "node:crypto";
 import {
   discardPhoto,
   photoStore,
@@ -13,7 +14,7 @@ import {
   viewSeals,
 } from "@/lib/photo";
 import type { PhotoFile } from "@/lib/photo";
-import { startS3Stub, tellS3, type S3Stub } from "../../setup/s3-stub";
+import { s3Keys, startS3Stub, tellS3, type S3Stub } from "../../setup/s3-stub";
 import { allFiles, send } from "./store";
 
 const picture = readFileSync(
@@ -22,7 +23,7 @@ const picture = readFileSync(
 const sha256 = createHash("sha256").update(picture).digest("hex");
 const every: readonly PhotoFile[] = ["original", "view", "small", "thumb", "meta"];
 
-/** A real S3 server that somebody started (tests/setup/ceph-gateway.mjs); empty: none, and the stand-in answers. */
+/** A real S3 server that somebody started (tests/setup/ceph-gateway.sh); empty: none, and the stand-in answers. */
 const real = process.env["TOELINE_TEST_S3"] ?? "";
 let stub: S3Stub;
 let forget: () => void;
@@ -32,6 +33,10 @@ const places: Record<string, string> = {};
 beforeAll(async () => {
   stub = await startS3Stub();
   forget = tellS3(real || stub.endpoint);
+  if (real)
+    await new AwsClient({ ...s3Keys, service: "s3", region: "us-east-1" }).fetch(`${real}/toeline`, {
+      method: "PUT",
+    });
   folder = mkdtempSync(path.join(tmpdir(), "toeline-photos-"));
   Object.assign(places, { folder, bucket: `s3://toeline/${Date.now()}` });
 });
