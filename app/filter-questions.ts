@@ -74,8 +74,11 @@ const sortWords: Words = {
   newest: "Newest first",
   oldest: "Oldest first",
   number: "Number",
+  "number-down": "Number, highest first",
   title: "Title",
+  "title-down": "Title, Z to A",
   welder: "Welder",
+  "welder-down": "Welder, Z to A",
 };
 const bare: readonly { field: Field; label: string; kind: "date" | "number" }[] = [
   { field: "from", label: "From day", kind: "date" },

@@ -7,7 +7,7 @@ import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
 import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";
-import { MenuProvider } from "@/components/shell";
+import { LookHere, lookScript, MenuProvider } from "@/components/shell";
 import { actorRef } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { headers } from "next/headers";
@@ -23,10 +23,12 @@ export const metadata: Metadata = {
 
 /**
  * Before any other script of a page. What makes a style sheet while a dialog is open, so that the page behind it holds still,
- * gets the nonce of this document; and Zod does not try whether it may compile, which the policy would refuse and report.
+ * gets the nonce of this document; Zod does not try whether it may compile, which the policy would refuse and report; and
+ * the look is set before anything is painted.
  */
 const beforeAll =
-  "globalThis.__webpack_nonce__=document.currentScript.nonce;globalThis.__zod_globalConfig={jitless:true}";
+  "globalThis.__webpack_nonce__=document.currentScript.nonce;globalThis.__zod_globalConfig={jitless:true};" +
+  lookScript;
 
 export const viewport: Viewport = { width: "device-width", initialScale: 1, themeColor: "#14171c" };
 
@@ -36,7 +38,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   const signedIn = person ? { name: person.name ?? "", leave: signOutAction } : null;
   const nonce = (await headers()).get("x-nonce") ?? "";
   return (
-    <html lang="en">
+    <html lang="en" suppressHydrationWarning>
       <head>
         <script nonce={nonce} suppressHydrationWarning dangerouslySetInnerHTML={{ __html: beforeAll }} />
       </head>
@@ -45,6 +47,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
           <MenuProvider content={{ ...menuFor(actor), signedIn }}>{children}</MenuProvider>
           <SendLeftWork />
           <WorkerHere />
+          <LookHere />
         </WhoProvider>
       </body>
     </html>

@@ -1,5 +1,15 @@
 import Link from "next/link";
-import { BeadCard, ExportBar, FilterPanel, PICK_FORM, SavedFilters } from "@/components/beads";
+import {
+  BeadCard,
+  BeadTable,
+  ChoosePage,
+  ChosenBar,
+  ExportBar,
+  FilterPanel,
+  FirstBeadOffer,
+  SavedFilters,
+  ViewSwitch,
+} from "@/components/beads";
 import { LeftHere } from "@/components/offline";
 import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
@@ -10,6 +20,7 @@ import {
   listSavedFilters,
   readFilter,
   recordedChoices,
+  type BeadFilter,
   type ListedBead,
   type PageAt,
   type Scope,
@@ -17,12 +28,21 @@ import {
 import { staleBeads, workInBackground } from "@/lib/beads";
 import { assessContext, type ShopContext } from "@/lib/shop";
 import { summariseCard, type BeadSummary } from "@/lib/report";
-import { isDemoThere } from "@/lib/demo";
-import { chooseUnitsAction } from "./beads/actions";
+import { canGuide, isDemoThere } from "@/lib/demo";
+import { beginFirstBeadAction, chooseUnitsAction } from "./beads/actions";
+import {
+  attachBeadsAction,
+  chooseListViewAction,
+  deleteBeadsAction,
+  restoreBeadsAction,
+  weldChoicesAction,
+} from "./beads/bulk-actions";
 import { deleteFilterAction, saveFilterAction } from "./exports/actions";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "./filter-questions";
 import { currentUnits } from "./_door/current-units";
 import { ownOnly, pageFor, type Here } from "./_door/here";
+import { currentListView } from "./_door/list-view";
+import { tableColumns } from "./list-columns";
 import styles from "./page.module.css";
 import { Waiting } from "./waiting";
 
@@ -51,11 +71,12 @@ export default async function BeadsPage({ searchParams }: Search) {
         <div className={page.top}>
           <div>
             <h1>Beads</h1>
-            <p role="status">{countLine(counts, query !== "")}</p>
+            <p role="status">{countLine(counts, read.filter)}</p>
             <DemoOffer now={now} />
           </div>
         </div>
         <LeftHere />
+        {now.may("bead.create") && canGuide() && <FirstBeadOffer onBegin={beginFirstBeadAction} />}
         <Waiting now={now} />
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         {counts.all > 0 && <Finding {...{ now, read, counts, context }} />}
@@ -66,16 +87,7 @@ export default async function BeadsPage({ searchParams }: Search) {
               : "No bead fits all of this. Take a filter off."}
           </p>
         ) : (
-          <ul className={styles.list}>
-            {cards.map((bead, i) => (
-              <BeadCard
-                key={bead.id}
-                bead={bead}
-                pickForm={now.may("data.export") ? PICK_FORM : null}
-                isFirst={i < 6}
-              />
-            ))}
-          </ul>
+          <Listed cards={cards} filter={read.filter} />
         )}
         <Pages next={list.next} previous={list.previous} query={query} />
         {now.may("bead.delete") && (
@@ -83,8 +95,44 @@ export default async function BeadsPage({ searchParams }: Search) {
             <Link href="/beads/deleted">Deleted beads</Link>
           </p>
         )}
+        <Acts now={now} />
       </main>
     </>
+  );
+}
+
+/** The page of the list as whoever looks has it, and how to choose and to turn it. */
+async function Listed({ cards, filter }: { cards: readonly BeadSummary[]; filter: BeadFilter }) {
+  const view = await currentListView();
+  return (
+    <>
+      <div className={styles.turn}>
+        <ChoosePage beads={cards.map(({ id, number }) => ({ id, number }))} />
+        <ViewSwitch choice={view} onChoose={chooseListViewAction} />
+      </div>
+      {view === "table" ? (
+        <BeadTable beads={cards} columns={tableColumns(filter)} />
+      ) : (
+        <ul className={styles.list}>
+          {cards.map((bead, i) => (
+            <BeadCard key={bead.id} bead={bead} choose isFirst={i < 6} />
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** Whoever sees the list may lay two beads side by side; the other acts are offered to those whose they are. */
+function Acts({ now }: { now: Here }) {
+  return (
+    <ChosenBar
+      acts={{
+        export: now.may("data.export"),
+        remove: now.may("bead.delete") ? { remove: deleteBeadsAction, bringBack: restoreBeadsAction } : null,
+        weld: now.may("job.write") ? { choices: weldChoicesAction, attach: attachBeadsAction } : null,
+      }}
+    />
   );
 }
 
@@ -169,7 +217,7 @@ async function Finding({
       )}
       <SavedFilters
         saved={saved.map(({ id, name, filter }) => ({ id, name, href: `/?${filterQuery(filter)}` }))}
-        onSave={mayKeep && query !== "" ? saveFilterAction.bind(null, query) : null}
+        onSave={mayKeep && isNarrowed(filter) ? saveFilterAction.bind(null, query) : null}
         onDelete={mayKeep ? deleteFilterAction : null}
       />
       {now.may("data.export") && found > 0 && <ExportBar count={found} hidden={hiddenParts(filter)} />}
@@ -177,10 +225,14 @@ async function Finding({
   );
 }
 
-function countLine({ found, all }: Counts, asked: boolean): string {
+function countLine({ found, all }: Counts, filter: BeadFilter): string {
   if (all === 0) return "Nothing recorded yet.";
-  return asked ? `${found} of ${all} fit.` : `${all} recorded, newest first.`;
+  if (isNarrowed(filter)) return `${found} of ${all} fit.`;
+  return (filter.sort ?? "newest") === "newest" ? `${all} recorded, newest first.` : `${all} recorded.`;
 }
+
+/** Whether some are left out; an order leaves out none. */
+const isNarrowed = ({ sort: _, ...asked }: BeadFilter): boolean => filterQuery(asked) !== "";
 
 function Pages({ next, previous, query }: { next: string | null; previous: string | null; query: string }) {
   const href = (part: string): string => `/?${[query, part].filter(Boolean).join("&")}`;

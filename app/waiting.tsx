@@ -59,9 +59,9 @@ async function unanswered({ db }: Here): Promise<readonly Item[]> {
 }
 
 async function unsigned({ db }: Here): Promise<readonly Item[]> {
-  return (await newestOpen(db, MOST)).map(({ id, number }) => ({
+  return (await newestOpen(db, MOST)).map(({ id, number, welds, unseen }) => ({
     href: `/inspections/${id}`,
     what: `Inspection ${number}`,
-    ask: "is not signed",
+    ask: unseen === 0 ? "is not signed" : `${unseen} of ${welds} welds still to be looked at`,
   }));
 }

@@ -3,8 +3,8 @@
  * stop the later ones: one run tells all that is wrong.
  *
  * Two lanes side by side: the rooms, which keep processors busy, and all that mostly waits for one process. A word or
- * more picks steps by the beginning of their names: `npm test -- format lint`. `--deep` runs the slow properties and
- * the renders of full size instead.
+ * more picks steps by the beginning of their names: `npm test -- format lint`. `--deep` runs the slow properties,
+ * the renders of full size and the further screens instead.
  */
 import { spawn } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
@@ -13,6 +13,12 @@ import { checkNode, generateClient, installPackages, PrepareError, root } from "
 
 const out = path.join(root, "tests/.out");
 const bin = (name) => path.join(root, "node_modules", name);
+
+const buildTheApp = [
+  "--input-type=module",
+  "-e",
+  'import("./lib/cli/prepare.mjs").then(({ buildApp }) => buildApp()).catch((error) => { console.error(error.message); process.exit(1); });',
+];
 
 const lanes = [
   [{ name: "Rooms and database", args: vitest("tests/vitest.config.ts", "rooms"), report: "rooms" }],
@@ -31,11 +37,7 @@ const lanes = [
     },
     {
       name: "Browser",
-      before: [
-        "--input-type=module",
-        "-e",
-        'import("./lib/cli/prepare.mjs").then(({ buildApp }) => buildApp()).catch((error) => { console.error(error.message); process.exit(1); });',
-      ],
+      before: buildTheApp,
       args: vitest("tests/e2e/vitest.config.ts", "browser"),
       report: "browser",
     },
@@ -50,6 +52,14 @@ const deepLanes = [
       name: "PostgreSQL",
       args: vitest("tests/setup/postgres.config.ts", "postgresql"),
       report: "postgresql",
+    },
+  ],
+  [
+    {
+      name: "Browser, every screen",
+      before: buildTheApp,
+      args: vitest("tests/setup/deep-browser.config.ts", "deep-browser"),
+      report: "deep-browser",
     },
   ],
 ];
@@ -135,7 +145,7 @@ try {
 console.log("\n── Summary");
 for (const { name, passed, failed, seconds } of results) {
   console.log(
-    `  ${failed === 0 ? "ok  " : "FAIL"}  ${name.padEnd(20)} ${String(passed).padStart(5)} passed ${String(failed).padStart(4)} failed  ${seconds.toFixed(1).padStart(7)} s`,
+    `  ${failed === 0 ? "ok  " : "FAIL"}  ${name.padEnd(22)} ${String(passed).padStart(5)} passed ${String(failed).padStart(4)} failed  ${seconds.toFixed(1).padStart(7)} s`,
   );
 }
 const total = (key) => results.reduce((sum, result) => sum + result[key], 0);

@@ -3,6 +3,7 @@ import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/in
 import { listInstruments } from "@/lib/jobs";
 import { lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/shop";
 import type { Db } from "@/lib/db";
+import { personIdOf } from "@/lib/people";
 import { currentUnits } from "./current-units";
 import { ownOnly, type Here } from "./here";
 
@@ -31,7 +32,7 @@ export async function benchProps(
 ) {
   const [units, savedSetups, last, counts, gauges, sets] = await Promise.all([
     currentUnits(),
-    listSavedSetups(db),
+    listSavedSetups(db, personIdOf(actor)),
     lastSetup(db, beadId ?? "", ownOnly(actor)),
     shopCounts(db),
     shopGauges(db),

@@ -4,6 +4,8 @@ import { reach, type Actor, type Deed, type Role } from "@/lib/people";
 interface Place extends MenuPlace {
   /** The deed that opens it. */
   readonly deed: Deed;
+  /** Only for those whom the deed reaches no further than themselves. */
+  readonly own?: true;
   /** How it is shown where it is always in sight. */
   readonly sight?: Pick<MainPlace, "short" | "icon">;
 }
@@ -25,6 +27,13 @@ const places: readonly Place[] = [
     sight: { short: "Handed in", icon: "feedback" },
   },
   { href: "/students", name: "Students", deed: "course.read" },
+  {
+    href: "/students",
+    name: "Your exercises",
+    deed: "exercise.hand-in",
+    own: true,
+    sight: { short: "Exercises", icon: "course" },
+  },
   { href: "/jobs", name: "Jobs and inspections", deed: "job.read", sight: { short: "Jobs", icon: "jobs" } },
   { href: "/criteria", name: "Criteria", deed: "bead.read", sight: { short: "Criteria", icon: "criteria" } },
   { href: "/instruments", name: "Instruments", deed: "job.read" },
@@ -35,6 +44,8 @@ const places: readonly Place[] = [
     deed: "bead.read",
     sight: { short: "Atlas", icon: "atlas" },
   },
+  { href: "/trials", name: "Trials", deed: "bead.read" },
+  { href: "/cards", name: "Procedure cards", deed: "bead.read" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },
   { href: "/exports", name: "Export", deed: "data.export" },
   { href: "/imports", name: "Import", deed: "data.import" },
@@ -42,6 +53,7 @@ const places: readonly Place[] = [
   { href: "/tokens", name: "Tokens", deed: "token.manage" },
   { href: "/log", name: "Log", deed: "log.read" },
   { href: "/keys", name: "Keys", deed: "log.read" },
+  { href: "/backups", name: "Backups", deed: "data.keep" },
 ];
 
 /** What each role comes back to every day, in the order of use: at most four. */
@@ -49,7 +61,7 @@ const inSight: Readonly<Record<Role, readonly string[]>> = {
   owner: ["/", "/plan", "/groups", "/trends"],
   instructor: ["/", "/feedback", "/groups", "/trends"],
   inspector: ["/", "/jobs", "/trends", "/criteria"],
-  welder: ["/", "/plan", "/trends", "/atlas"],
+  welder: ["/", "/students", "/plan", "/atlas"],
 };
 
 export interface MenuPlaces {
@@ -60,7 +72,10 @@ export interface MenuPlaces {
 
 /** What this actor is offered: the places of every day, and the others. Nothing that is not theirs to open. */
 export function menuFor(actor: Actor): MenuPlaces {
-  const open = places.filter(({ deed }) => reach(actor, deed) !== null);
+  const open = places.filter(({ deed, own }) => {
+    const far = reach(actor, deed);
+    return far !== null && (!own || far === "own");
+  });
   const daily = inSight[actor.kind === "person" ? actor.role : "owner"];
   const main = daily.flatMap((href) => {
     const found = open.find((place) => place.href === href);

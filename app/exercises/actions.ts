@@ -3,7 +3,14 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Answer } from "@/lib/base";
-import { createExercise, saveExercise, setExerciseOpen } from "@/lib/classroom";
+import {
+  copyExercise,
+  createExercise,
+  getExercise,
+  renewCode,
+  saveExercise,
+  setExerciseOpen,
+} from "@/lib/classroom";
 import { actionFor, anything, basedOn, id, yes } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 
@@ -29,6 +36,18 @@ export const saveExerciseAction = actionFor(
   },
 );
 
+/** A copy for the same group, opened to be changed. */
+export const copyExerciseAction = actionFor(
+  "course.write",
+  [id],
+  async ({ pen, db }, id): Promise<Answer<unknown>> => {
+    const found = await getExercise(db, id);
+    const made = await copyExercise(pen, id, found?.group.id ?? "");
+    if (!made.ok) return recordAnswer(made);
+    redirect(`/exercises/${made.value.id}/edit`);
+  },
+);
+
 export const openExerciseAction = actionFor(
   "course.write",
   [id, yes],
@@ -36,5 +55,15 @@ export const openExerciseAction = actionFor(
     const set = await setExerciseOpen(pen, id, open);
     revalidatePath(`/exercises/${id}`);
     return recordAnswer(set);
+  },
+);
+
+export const renewCodeAction = actionFor(
+  "course.write",
+  [id],
+  async ({ pen }, id): Promise<Answer<unknown>> => {
+    const renewed = await renewCode(pen, id, new Date());
+    revalidatePath(`/exercises/${id}`);
+    return recordAnswer(renewed);
   },
 );

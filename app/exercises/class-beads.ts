@@ -1,6 +1,6 @@
 import { workInBackground, workNow } from "@/lib/beads";
-import type { HandInRecord } from "@/lib/classroom";
-import type { ClassBead } from "@/lib/course";
+import { returnedFeedbacks, type HandInRecord } from "@/lib/classroom";
+import { foundByLayers, type ClassBead, type ReturnedFeedback } from "@/lib/course";
 import type { Db } from "@/lib/db";
 import { listedBeads, type ListedBead } from "@/lib/find";
 import { assessContext } from "@/lib/shop";
@@ -33,26 +33,34 @@ export async function classBeads(
     listed = await listedBeads(db, ids);
     if (stale.length > wait) workInBackground(db, stale.slice(wait));
   }
+  const answers = await returnedFeedbacks(
+    db,
+    handIns.map(({ id }) => id),
+  );
   const byId = new Map(listed.filter((one) => !isStale(one)).map((one) => [one.id, one]));
   const beads = handIns.flatMap((handIn) => {
     const said = byId.get(handIn.beadId)?.said;
-    return said ? [classBead(handIn, said)] : [];
+    return said ? [classBead(handIn, said, answers.get(handIn.id) ?? null)] : [];
   });
   return { beads, stale: listed.filter(isStale).length };
 }
 
+/** What the instructor drew and named counts as what was marked at the workbench does: nothing is marked twice. */
 function classBead(
-  { id, beadId, studentKey, exerciseId, feedback }: HandInRecord,
+  { id, beadId, studentKey, exerciseId }: HandInRecord,
   { card, verdict }: NonNullable<ListedBead["said"]>,
+  answer: ReturnedFeedback | null,
 ): ClassBead {
+  const imperfections = [...new Set([...card.marks, ...(answer ? foundByLayers(answer.layers) : [])])];
   return {
     handInId: id,
     beadId,
     student: studentKey,
     exerciseId,
-    returned: Boolean(feedback?.returnedAt),
-    imperfections: card.marks,
-    looked: card.marks.length > 0 || card.lookedFor.length > 0,
+    returned: answer !== null,
+    score: answer?.score.share ?? null,
+    imperfections,
+    looked: answer !== null || imperfections.length > 0 || card.lookedFor.length > 0,
     cause: card.cause,
     verdict,
   };

@@ -6,7 +6,7 @@ import { exampleSetups } from "@/lib/setup";
 
 /** What the exercise form offers to choose from. */
 export async function formChoices(db: Db, chosen: string | null = null) {
-  const [saved, sets] = await Promise.all([listSavedSetups(db), shopSetsToChoose(db, [chosen])]);
+  const [saved, sets] = await Promise.all([listSavedSetups(db, null), shopSetsToChoose(db, [chosen])]);
   return {
     criteria: listCriteria(sets),
     setups: [...saved, ...exampleSetups].map(({ name, setup }) => ({ name, setup })),

@@ -47,24 +47,26 @@ export default async function ExportsPage() {
         <h1>Export</h1>
         <p>
           These take all {all} beads you may see. For some of them,{" "}
-          <Link href="/">find or tick them in the list</Link> and press Export there; the marks of one bead as
-          W3C Web Annotations lie at /api/beads/ID/annotations.json.
+          <Link href="/">find or choose them in the list</Link>; the marks of one bead as W3C Web Annotations
+          lie at /api/beads/ID/annotations.json.
         </p>
-        {files.map(({ href, title, tone, text }) => (
-          <Panel key={href} title={title} tone={tone}>
-            <p>{text}</p>
-            <div className={form.row}>
-              <a className={buttonClass("main")} href={href} download>
-                <Download size={20} aria-hidden="true" /> {href.split("/").at(-1)}
-              </a>
-              {href.endsWith("beads.json") && (
-                <a className={buttonClass()} href="/api/export/beads.schema.json">
-                  Its schema
+        <div className={page.columns}>
+          {files.map(({ href, title, tone, text }) => (
+            <Panel key={href} title={title} tone={tone}>
+              <p>{text}</p>
+              <div className={form.row}>
+                <a className={buttonClass("main")} href={href} download>
+                  <Download size={20} aria-hidden="true" /> {href.split("/").at(-1)}
                 </a>
-              )}
-            </div>
-          </Panel>
-        ))}
+                {href.endsWith("beads.json") && (
+                  <a className={buttonClass()} href="/api/export/beads.schema.json">
+                    Its schema
+                  </a>
+                )}
+              </div>
+            </Panel>
+          ))}
+        </div>
         <Panel title="For machines">
           <p>
             The same over HTTP, with a token where accounts are kept:{" "}

@@ -10,13 +10,16 @@ import {
   changePhrase,
   deletePhrase,
   getFeedback,
+  linkHandIns,
+  markSeen,
   movePhrase,
+  reissueAddress,
   replyToFeedback,
   returnFeedback,
   saveFeedback,
   withdrawHandIn,
 } from "@/lib/classroom";
-import { actionFor, anything, basedOn, form, handInActionFor, id } from "../_door/action-for";
+import { actionFor, anything, basedOn, form, handInActionFor, id, words } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 
 export const saveFeedbackAction = handInActionFor(
@@ -56,6 +59,42 @@ export const replyAction = handInActionFor(
   },
 );
 
+/** The student has the answer on their screen. */
+export const seenAction = handInActionFor(
+  "feedback.reply",
+  [id],
+  async ({ pen }, handInId): Promise<Answer<unknown>> =>
+    recordAnswer(await markSeen(pen, handInId, new Date())),
+);
+
+export const linkHandInsAction = handInActionFor(
+  "feedback.write",
+  [id, form],
+  async ({ pen }, handInId, form): Promise<Answer<unknown>> => {
+    const linked = await linkHandIns(pen, handInId, String(form.get("person") ?? ""));
+    revalidatePath(`/feedback/${handInId}`);
+    return recordAnswer(linked);
+  },
+);
+
+export const newAddressAction = handInActionFor(
+  "feedback.write",
+  [id],
+  async ({ pen }, handInId): Promise<Answer<{ readonly path: string }>> => {
+    const made = await reissueAddress(pen, handInId);
+    return made.ok ? ok({ path: `/hand-in/${made.value.code}/${made.value.secret}` }) : recordAnswer(made);
+  },
+);
+
+/** Keeps a remark among the instructor's own; where nobody has an account, among everybody's. */
+export const keepPhraseAction = actionFor(
+  "course.write",
+  [words],
+  async ({ pen, actor }, text): Promise<Answer<unknown>> => {
+    return recordAnswer(await addPhrase(pen, text, personIdOf(actor)));
+  },
+);
+
 export const withdrawAction = handInActionFor(
   "exercise.hand-in",
   [id],
@@ -69,8 +108,9 @@ export const withdrawAction = handInActionFor(
 export const addPhraseAction = actionFor(
   "course.write",
   [form],
-  async ({ pen }, form): Promise<Answer<unknown>> => {
-    const added = await addPhrase(pen, form.get("text"));
+  async ({ pen, actor }, form): Promise<Answer<unknown>> => {
+    const own = form.get("own") === "yes" ? personIdOf(actor) : null;
+    const added = await addPhrase(pen, form.get("text"), own);
     revalidatePath("/feedback/phrases");
     return recordAnswer(added);
   },

@@ -4,7 +4,6 @@ import { HandInState } from "@/components/course";
 import { Header } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
 import { listHandIns } from "@/lib/classroom";
-import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
 
 export const dynamic = "force-dynamic";
@@ -27,20 +26,21 @@ export default async function FeedbackListPage() {
             <h1>Feedback</h1>
             <p>{waiting.length === 0 ? "Nothing waits." : `${waiting.length} waiting, the oldest first.`}</p>
           </div>
-          <Link className={buttonClass()} href="/feedback/phrases">
-            Quick remarks
-          </Link>
+          <div className={page.buttons}>
+            {waiting[0] && (
+              <Link className={buttonClass("main")} href={`/feedback/${waiting[0].id}`}>
+                One after the other
+              </Link>
+            )}
+            <Link className={buttonClass()} href="/feedback/phrases">
+              Quick remarks
+            </Link>
+          </div>
         </div>
         {[...waiting, ...returned].length > 0 && (
           <ul className={page.list}>
             {[...waiting, ...returned].map((handIn) => (
-              <HandInState
-                key={handIn.id}
-                handIn={handIn}
-                verdict={null}
-                day={dayText(handIn.handedInAt)}
-                withExercise
-              />
+              <HandInState key={handIn.id} handIn={handIn} verdict={null} withExercise />
             ))}
           </ul>
         )}

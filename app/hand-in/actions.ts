@@ -5,7 +5,7 @@ import { redirect } from "next/navigation";
 import { makeThrottle, repliesByHandInLimit, tooMany } from "@/lib/account";
 import { refused, type Answer } from "@/lib/base";
 import { actorRef, may } from "@/lib/people";
-import { handInBead, handInBySecret, replyToFeedback, withdrawHandIn } from "@/lib/classroom";
+import { handInBead, handInBySecret, markSeen, replyToFeedback, withdrawHandIn } from "@/lib/classroom";
 import { actionOn, form, id, openAction } from "../_door/action-for";
 import { here, thingOfBead } from "../_door/here";
 import { recordAnswer } from "../_door/answer";
@@ -52,6 +52,12 @@ export const replyBySecretAction = openAction(
     return recordAnswer(replied);
   },
 );
+
+/** The answer is on the screen of whoever holds the address. */
+export const seenBySecretAction = openAction([id, id], async (code, secret): Promise<Answer<unknown>> => {
+  const found = await studentDoor(code, secret);
+  return found ? recordAnswer(await markSeen(found.pen, found.handIn.id, new Date())) : gone;
+});
 
 export const withdrawBySecretAction = openAction([id, id], async (code, secret): Promise<Answer<unknown>> => {
   const found = await studentDoor(code, secret);

@@ -32,7 +32,7 @@ export default async function InstrumentsPage() {
                 {retiredAt ? " Out of use." : ""}
               </p>
               {writes && (
-                <details>
+                <details className={page.details}>
                   <summary>Change</summary>
                   <SaidForm action={changeInstrumentAction.bind(null, id)} submit="Save" tone="plain">
                     <InstrumentFields start={content} />

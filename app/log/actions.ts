@@ -10,8 +10,9 @@ import { actionFor, words } from "../_door/action-for";
 /** `noted`: a head of the log that was kept elsewhere, as its file or as printed; empty: none. */
 export const verifyAction = actionFor("log.read", [words], async ({ db }, given): Promise<Verified> => {
   const noted = given.trim() === "" ? null : readHead(given);
-  if (noted && !noted.ok) return { looked: "", head: null, findings: noted.issues.map(headSentence) };
-  const { entries, subjects, photos, frozen, signatures, head, findings } = await verifyRecords(
+  if (noted && !noted.ok)
+    return { looked: "", head: null, remarks: [], findings: noted.issues.map(headSentence) };
+  const { entries, subjects, photos, frozen, signatures, head, findings, remarks } = await verifyRecords(
     db,
     dataDir(),
     { noted: noted?.value ?? null, photos: photoPlace() },
@@ -26,6 +27,7 @@ export const verifyAction = actionFor("log.read", [words], async ({ db }, given)
     ].join(", "),
     head: head && `${entries}:${head}`,
     findings: findings.map(ledgerSentence),
+    remarks: remarks.map(ledgerSentence),
   };
 });
 

@@ -8,6 +8,7 @@ import { personNames } from "@/lib/roster";
 import { newestEntries } from "@/lib/store";
 import { pageFor } from "../_door/here";
 import { verifyAction } from "./actions";
+import { entryNumber } from "./entry-number";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Log" };
@@ -20,9 +21,8 @@ interface Props {
 
 export default async function LogPage({ searchParams }: Props) {
   const now = await pageFor("log.read");
-  const asked = Number((await searchParams).before);
   const [entries, names] = await Promise.all([
-    newestEntries(now.db, AT_ONCE, Number.isInteger(asked) && asked > 0 ? asked : null),
+    newestEntries(now.db, AT_ONCE, entryNumber((await searchParams).before)),
     personNames(now.db),
   ]);
   const beadNumbers = await numbersOfBeads(
@@ -41,7 +41,7 @@ export default async function LogPage({ searchParams }: Props) {
         </p>
         <VerifyPanel verify={verifyAction} />
         <div className={page.scroll} tabIndex={0} role="region" aria-label="Log entries">
-          <table className={page.table}>
+          <table className={`${page.table} ${page.stacked}`}>
             <thead>
               <tr>
                 <th scope="col">No.</th>
@@ -56,15 +56,17 @@ export default async function LogPage({ searchParams }: Props) {
             <tbody>
               {entries.map((entry) => (
                 <tr key={entry.seq} id={`entry-${entry.seq}`}>
-                  <td>{entry.seq}</td>
-                  <td>{entry.at.slice(0, 19).replace("T", " ")}</td>
-                  <td>{whoText(entry.by, names)}</td>
-                  <td>{actionText(entry.action)}</td>
-                  <td>
+                  <td data-head="No.">{entry.seq}</td>
+                  <td data-head="When (UTC)" className={page.time}>
+                    {entry.at.slice(0, 19).replace("T", " ")}
+                  </td>
+                  <td data-head="Who">{whoText(entry.by, names)}</td>
+                  <td data-head="What">{actionText(entry.action)}</td>
+                  <td data-head="To">
                     <Subject of={logSubject(entry.subject)} beadNumbers={beadNumbers} />
                   </td>
-                  <td>{detailPhrases(entry.detail).join("; ")}</td>
-                  <td className={page.mono} title={entry.hash}>
+                  <td data-head="More">{detailPhrases(entry.detail).join("; ")}</td>
+                  <td data-head="Seal" className={page.mono} title={entry.hash}>
                     {entry.hash.slice(0, 12)}
                   </td>
                 </tr>

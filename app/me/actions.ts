@@ -3,7 +3,16 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Said } from "@/components/ui";
-import { endSession, makeThrottle, passphraseLimit } from "@/lib/account";
+import {
+  beginSecondFactor,
+  confirmSecondFactor,
+  endSecondFactor,
+  endSession,
+  makeThrottle,
+  passphraseFits,
+  passphraseLimit,
+  showsSecondFactor,
+} from "@/lib/account";
 import { fail, issue, ok, refused, type Answer } from "@/lib/base";
 import { chooseOwnPassphrase, getPerson } from "@/lib/roster";
 import { anything, form, id, openAction } from "../_door/action-for";
@@ -48,4 +57,54 @@ export const changeOwnPassphraseAction = openAction(
     if (!set.ok) return passphraseAnswer(set);
     redirect("/sign-in");
   },
+);
+
+type Own = NonNullable<Awaited<ReturnType<typeof self>>>;
+
+/** What is done here about the second factor asks for the passphrase again; wrong ones are counted as above. */
+async function withPassphrase(
+  own: Own | null,
+  sent: FormData,
+  work: (own: Own) => Promise<Answer<Said>>,
+): Promise<Answer<Said>> {
+  if (!own) return signInFirst;
+  const at = Date.now();
+  const seconds = tries.waitSeconds(own.personId, at);
+  if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
+  tries.count(own.personId, at);
+  if (!(await passphraseFits(own.db, own.userId, textOf(sent, "passphrase"))))
+    return accountAnswer(fail(issue("passphrase-before-wrong")));
+  const answer = await work(own);
+  if (answer.ok) tries.forget(own.personId);
+  revalidatePath("/me");
+  return answer;
+}
+
+export const beginSecondFactorAction = openAction([anything, form], async (_, sent): Promise<Answer<Said>> =>
+  withPassphrase(await self(await here()), sent, async ({ db, userId }) => {
+    const begun = await beginSecondFactor(db, userId);
+    return begun.ok ? ok({ text: "Begun. Read the code below with your phone." }) : accountAnswer(begun);
+  }),
+);
+
+export const confirmSecondFactorAction = openAction(
+  [anything, form],
+  async (_, sent): Promise<Answer<Said>> =>
+    withPassphrase(await self(await here()), sent, async ({ db, userId }) => {
+      const codes = await confirmSecondFactor(db, userId, textOf(sent, "number"), new Date());
+      if (!codes.ok) return accountAnswer(codes);
+      return ok({
+        text: "On. Write these recovery codes down now, they are not shown again; each opens your account once without the phone:",
+        once: codes.value.join("  "),
+      });
+    }),
+);
+
+export const endSecondFactorAction = openAction([anything, form], async (_, sent): Promise<Answer<Said>> =>
+  withPassphrase(await self(await here()), sent, async ({ db, userId }) => {
+    if (!(await showsSecondFactor(db, userId, textOf(sent, "number"), new Date())))
+      return accountAnswer(fail(issue("second-factor-wrong")));
+    await endSecondFactor(db, userId);
+    return ok({ text: "Off. From now on your passphrase alone opens your account." });
+  }),
 );

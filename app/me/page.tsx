@@ -3,12 +3,19 @@ import { headers } from "next/headers";
 import { notFound } from "next/navigation";
 import { Header } from "@/components/shell";
 import { Field, page, Panel, SaidForm } from "@/components/ui";
-import { listSessions } from "@/lib/account";
+import { listSessions, secondFactorState } from "@/lib/account";
 import { dayText } from "@/lib/report";
 import { roleDuties, roleNames } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { pageFor } from "../_door/here";
-import { changeOwnPassphraseAction, endSessionAction } from "./actions";
+import { QrCode } from "@/components/course";
+import {
+  beginSecondFactorAction,
+  changeOwnPassphraseAction,
+  confirmSecondFactorAction,
+  endSecondFactorAction,
+  endSessionAction,
+} from "./actions";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Your account" };
@@ -18,6 +25,9 @@ export default async function MePage() {
   const person = actor.kind === "person" ? await getPerson(db, actor.personId) : null;
   if (!person) notFound();
   const sessions = person.userId ? await listSessions(db, person.userId, await headers()) : [];
+  const factor = person.userId
+    ? await secondFactorState(db, person.userId, person.name ?? roleNames[person.role])
+    : null;
   return (
     <>
       <Header />
@@ -44,6 +54,7 @@ export default async function MePage() {
             </Field>
           </SaidForm>
         </Panel>
+        {factor && <SecondFactorPanel factor={factor} />}
         <Panel title="Where you are signed in" tone="blue">
           <ul>
             {sessions.map(({ id, isThis, createdAt, address, browser }) => (
@@ -60,5 +71,66 @@ export default async function MePage() {
         </Panel>
       </main>
     </>
+  );
+}
+
+type Factor = Awaited<ReturnType<typeof secondFactorState>>;
+
+/** A number from the phone beside the passphrase: off, begun, or on. */
+function SecondFactorPanel({ factor: { on, toRead, recoveryLeft } }: { factor: Factor }) {
+  if (on)
+    return (
+      <Panel title="Number from your phone: asked for" tone="ok">
+        <p>
+          Signing in asks for your passphrase and a number from your phone. Recovery codes left:{" "}
+          {recoveryLeft}.
+        </p>
+        <SaidForm action={endSecondFactorAction} submit="Ask for it no longer" tone="danger">
+          <Passphrase />
+          <NumberField label="Number from your phone, or a recovery code" />
+        </SaidForm>
+      </Panel>
+    );
+  return (
+    <Panel title="Number from your phone: not asked for" tone="purple">
+      <p>
+        Whoever learns your passphrase opens your account. With this they would need your phone as well: an
+        authenticator on it shows a number that changes each half minute.
+      </p>
+      {toRead && (
+        <>
+          <p>Read this with the authenticator, or type the key into it, then type the number it shows:</p>
+          <QrCode address={toRead.address} side={220} label="Key for your authenticator" />
+          <p className={page.mono}>{toRead.key}</p>
+          <SaidForm action={confirmSecondFactorAction} submit="Ask for it from now on">
+            <Passphrase />
+            <NumberField label="Number from your phone" />
+          </SaidForm>
+        </>
+      )}
+      <SaidForm
+        action={beginSecondFactorAction}
+        submit={toRead ? "Begin anew" : "Begin"}
+        tone={toRead ? "plain" : "main"}
+      >
+        <Passphrase />
+      </SaidForm>
+    </Panel>
+  );
+}
+
+function Passphrase() {
+  return (
+    <Field label="Your passphrase">
+      {(ids) => <input {...ids} name="passphrase" type="password" autoComplete="current-password" required />}
+    </Field>
+  );
+}
+
+function NumberField({ label }: { label: string }) {
+  return (
+    <Field label={label}>
+      {(ids) => <input {...ids} name="number" autoComplete="one-time-code" maxLength={40} required />}
+    </Field>
   );
 }

@@ -19,6 +19,7 @@ const html = `<!doctype html>
   main { max-width: 640px; margin: 0 auto; padding: 20px; }
   li { margin: 8px 0; }
   a { display: inline-block; margin: 8px 12px 8px 0; padding: 14px 18px; border: 2px solid #14171c; border-radius: 6px; color: inherit; }
+  @media (prefers-color-scheme: dark) { body { color: #f1eee6; background: #15181d; } a { border-color: #f1eee6; } }
 </style>
 </head>
 <body>

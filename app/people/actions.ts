@@ -14,6 +14,7 @@ import {
   placesOfName,
   removePerson,
   setAccount,
+  takeOffSecondFactor,
   type NamePlace,
 } from "@/lib/roster";
 import type { RecordIssue } from "@/lib/store";
@@ -86,6 +87,19 @@ export const closeAccountAction = actionFor(
     const untied = await setAccount(pen, id, null);
     if (untied.ok) await closeAccount(db, person.userId);
     return answer(untied, "The account is closed.");
+  },
+);
+
+/** The phone is lost: the number from it is asked for no longer. */
+export const takeOffSecondFactorAction = actionFor(
+  "people.manage",
+  [id],
+  async ({ pen }, id): Promise<Answer<Said>> => {
+    const done = await takeOffSecondFactor(pen, id);
+    revalidatePath("/people");
+    return done.ok
+      ? ok({ text: "Taken off. Their passphrase alone opens the account." })
+      : passphraseAnswer(done);
   },
 );
 

@@ -13,6 +13,7 @@ import {
   lookForNameAction,
   openAccountAction,
   removePersonAction,
+  takeOffSecondFactorAction,
 } from "./actions";
 
 export const dynamic = "force-dynamic";
@@ -33,26 +34,29 @@ export default async function PeoplePage() {
             inspection records, and before it may be reached from the network.
           </p>
         )}
-        {people.map((person) =>
-          manages ? (
-            <PersonPanel
-              key={person.id}
-              person={person}
-              change={changePersonAction.bind(null, person.id)}
-              openAccount={openAccountAction.bind(null, person.id)}
-              closeAccount={closeAccountAction.bind(null, person.id)}
-              remove={removePersonAction.bind(null, person.id)}
-              lookForName={lookForNameAction.bind(null, person.id)}
-            />
-          ) : (
-            <Panel key={person.id} title={person.name ?? "Removed person"}>
-              <p>
-                {roleNames[person.role]}
-                {person.mark ? `, ${person.mark}` : ""}
-              </p>
-            </Panel>
-          ),
-        )}
+        <div className={page.columns}>
+          {people.map((person) =>
+            manages ? (
+              <PersonPanel
+                key={person.id}
+                person={person}
+                change={changePersonAction.bind(null, person.id)}
+                openAccount={openAccountAction.bind(null, person.id)}
+                closeAccount={closeAccountAction.bind(null, person.id)}
+                takeOffSecondFactor={takeOffSecondFactorAction.bind(null, person.id)}
+                remove={removePersonAction.bind(null, person.id)}
+                lookForName={lookForNameAction.bind(null, person.id)}
+              />
+            ) : (
+              <Panel key={person.id} title={person.name ?? "Removed person"}>
+                <p>
+                  {roleNames[person.role]}
+                  {person.mark ? `, ${person.mark}` : ""}
+                </p>
+              </Panel>
+            ),
+          )}
+        </div>
         {manages && (
           <Panel title="Add a person" tone="straw">
             <SaidForm action={addPersonAction} submit="Add">

@@ -11,7 +11,11 @@ import { accountAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
 export const signInAction = openAction([anything, form], async (_, form): Promise<Answer<Said>> => {
-  const account = { signInName: textOf(form, "signInName"), passphrase: textOf(form, "passphrase") };
+  const account = {
+    signInName: textOf(form, "signInName"),
+    passphrase: textOf(form, "passphrase"),
+    number: textOf(form, "number"),
+  };
   const kept = await cookies();
   const known = kept.get(KNOWN_COOKIE)?.value ?? null;
   const done = await signIn(db(), account, await headers(), Date.now(), known);

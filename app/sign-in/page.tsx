@@ -30,6 +30,9 @@ export default async function SignInPage() {
               <input {...ids} name="passphrase" type="password" autoComplete="current-password" required />
             )}
           </Field>
+          <Field label="Number from your phone, if your account asks for one" hint="Or a recovery code">
+            {(ids) => <input {...ids} name="number" autoComplete="one-time-code" maxLength={40} />}
+          </Field>
         </SaidForm>
         <p>
           <Link href="/passphrase">I have a code: choose my passphrase</Link>

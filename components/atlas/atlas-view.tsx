@@ -79,7 +79,7 @@ export const atlasAddress = (id: ImperfectionId, process: Process | null): strin
 function Pictures({ id }: { id: ImperfectionId }) {
   return (
     <div>
-      <ul className={styles.pictures}>
+      <ul className={styles.pictures} tabIndex={0} aria-label="At three severities">
         {severities.map((severity) => (
           <li key={severity}>
             <figure>

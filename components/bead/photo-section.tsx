@@ -4,8 +4,9 @@ import { useState } from "react";
 import { MarkCard, MarkList } from "@/components/canvas";
 import { photoRoles } from "@/lib/assess";
 import type { EditAction, Mark } from "@/lib/marks";
-import { sizeText } from "@/lib/report";
+import { markAmountText } from "@/lib/report";
 import { BeadNames } from "./bead-names";
+import { BeadNote } from "./bead-note";
 import { PhotoBoard } from "./photo-board";
 import { PhotoDrop } from "./photo-drop";
 import styles from "./photo-section.module.css";
@@ -43,6 +44,7 @@ export function PhotoSection(
         </>
       )}
       <PhotoDrop kept={props.kept} role="face" compact={photo !== null} />
+      <BeadNote state={state} dispatch={dispatch} />
     </div>
   );
 }
@@ -63,7 +65,7 @@ function ShownPhoto({
   const { marks } = photo.history.present;
   const measured = assessment.photos.find(({ photoId }) => photoId === photo.id)?.marks ?? [];
   const sizes = new Map(measured.map((one) => [one.id, one]));
-  const sizeOf = (mark: Mark) => sizeText(sizes.get(mark.id) ?? null, units);
+  const sizeOf = (mark: Mark) => markAmountText(mark, sizes.get(mark.id) ?? null, units);
   const act = (action: EditAction) => dispatch({ type: "draw", photoId: photo.id, action });
   const selected = marks.findIndex((mark) => mark.id === selectedId);
   const mark = marks[selected];

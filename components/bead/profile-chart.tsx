@@ -39,7 +39,7 @@ export function ProfileChart({ profile, units }: { profile: BeadProfile; units: 
           fill="var(--straw-wash)"
         />
       )}
-      <polygon points={`${upper} ${lower}`} fill="var(--blue-wash, #d9e3f2)" opacity="0.8" />
+      <polygon points={`${upper} ${lower}`} fill="var(--blue-wash)" opacity="0.8" />
       {runs(stations).map(({ sure, list }, i) => (
         <polyline
           key={i}

@@ -4,6 +4,7 @@ import { useState } from "react";
 import { Button, Chip, Field } from "@/components/ui";
 import type { Scale } from "@/lib/marks";
 import { defaultMeasureOptions } from "@/lib/measure";
+import { lengthText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { correctionTexts, correctScale, type CorrectionErrors } from "./scale-correction";
 import styles from "./scale-panel.module.css";
@@ -55,7 +56,11 @@ export function ScaleCorrections({
           )}
         <div className={styles.objects}>
           {length("height", "The marked surface lies off the scale's plane by", "Empty: not measured.")}
-          {length("spread", "Give or take", `Empty: ± ${defaultMeasureOptions.heightHalfWidthMm} mm.`)}
+          {length(
+            "spread",
+            "Give or take",
+            `Empty: ± ${lengthText(defaultMeasureOptions.heightHalfWidthMm, units)}.`,
+          )}
         </div>
         <Sides below={texts.below} onBelow={(below) => setTexts({ ...texts, below })} />
         <div>

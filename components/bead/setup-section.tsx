@@ -13,6 +13,8 @@ export interface SavedSetup {
   readonly id: string;
   readonly name: string;
   readonly setup: RunSetup;
+  /** The person's own; false: the shop's. */
+  readonly own: boolean;
 }
 
 export interface SetupStore {

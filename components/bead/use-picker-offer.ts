@@ -11,6 +11,13 @@ export function usePickerOffer(
   return useMemo(() => {
     const marks = photos.flatMap(({ history }) => history.present.marks);
     const onBead = [...new Set(marks.map(({ imperfection }) => imperfection))];
-    return { onBead, likely: diagnosis.ok ? likelyMarks(diagnosis.value.causes, setup.process) : [] };
+    let likely: PickerOffer["likely"] | null = null;
+    return {
+      onBead,
+      // Ranked when somebody is asked for a name, not at every mark.
+      get likely() {
+        return (likely ??= diagnosis.ok ? likelyMarks(diagnosis.value.causes, setup.process) : []);
+      },
+    };
   }, [photos, diagnosis, setup.process]);
 }

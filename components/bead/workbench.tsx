@@ -1,11 +1,12 @@
 "use client";
 
-import { FileText, Trash2 } from "lucide-react";
+import { ClipboardList, FileText, FlaskConical, Trash2 } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
 import { LinkWhenSent } from "@/components/offline";
 import { Header, UnitSwitch } from "@/components/shell";
+import { TrialNote, type SeriesNote } from "@/components/trials";
 import type { ShopCriteria } from "@/lib/accept";
 import { isPlanned, type BeadContent, type PhotoFacts, type TriedChange } from "@/lib/assess";
 import type { ShopCounts } from "@/lib/diagnose";
@@ -14,6 +15,7 @@ import type { UnitPreferences } from "@/lib/units";
 import { BenchCollision, type Saving } from "./bench-collision";
 import { BenchTabs, type PartId } from "./bench-tabs";
 import { CausesSection } from "./causes-section";
+import { Guide } from "./guide";
 import { PhotoSection } from "./photo-section";
 import { SaveNote } from "./save-note";
 import { SectionPart } from "./section-part";
@@ -28,6 +30,8 @@ import styles from "./workbench.module.css";
 import { YourChange } from "./your-change";
 
 export interface WorkbenchProps {
+  /** Of the series it belongs to and the card it is run by; left out where it has neither. */
+  readonly series?: SeriesNote;
   readonly bead: {
     readonly id: string;
     /** null: it was begun on this device, and there is no record of it yet. */
@@ -55,6 +59,8 @@ export interface WorkbenchProps {
   /** Whether this person may delete the bead. */
   readonly mayDelete: boolean;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
+  /** Somebody's first bead: what comes next is said on top. */
+  readonly guided?: boolean;
 }
 
 /**
@@ -76,6 +82,10 @@ export function Workbench(props: WorkbenchProps) {
     <ShopGaugesProvider value={shop.gauges}>
       <div className={styles.page}>
         <BenchHeader {...props} kept={kept} />
+        {props.guided && (
+          <Guide content={content} answerShown={section === "causes" || beside === "causes"} />
+        )}
+        {props.series && <TrialNote note={props.series} setup={content.setup} units={units.preferences} />}
         {tried && isPlanned(content) && <YourChange tried={tried} previous={bead.previous} />}
         <BenchCollision
           beadId={bead.id}
@@ -85,6 +95,16 @@ export function Workbench(props: WorkbenchProps) {
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
             <PhotoSection {...shared} number={kept.number} shownId={shownId} onShow={setShownId} />
+            {!kept.isNew && (
+              <>
+                <Link href={`/trials/new?bead=${bead.id}`} className={styles.iconLink}>
+                  <FlaskConical size={20} aria-hidden="true" /> Make a trial of it
+                </Link>
+                <Link href={`/cards/new?bead=${bead.id}`} className={styles.iconLink}>
+                  <ClipboardList size={20} aria-hidden="true" /> Make a card of it
+                </Link>
+              </>
+            )}
             {!kept.isNew && props.mayDelete && (
               // Below everything else: nothing that a glove presses by mistake.
               <Link href={`/beads/${bead.id}/delete`} className={styles.iconLink}>

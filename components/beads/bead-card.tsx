@@ -1,19 +1,20 @@
 import Link from "next/link";
 import type { BeadSummary } from "@/lib/report";
+import { ChooseBox } from "./choose-box";
 import { VerdictBadge } from "./verdict-badge";
 import styles from "./bead-card.module.css";
 
 /**
- * One bead in the list: its picture, how it was run, what is on it and where it stands. `pickForm` is the form its box
- * belongs to; null: no box.
+ * One bead in the list: its picture, how it was run, what is on it and where it stands.
  */
 export function BeadCard({
   bead,
-  pickForm = null,
+  choose = false,
   isFirst = false,
 }: {
   bead: BeadSummary;
-  pickForm?: string | null;
+  /** Whether it can be chosen for what is done with several. */
+  choose?: boolean;
   /** Among the first on the page: its picture is fetched at once. */
   isFirst?: boolean;
 }) {
@@ -55,10 +56,10 @@ export function BeadCard({
           </div>
         </div>
       </Link>
-      {pickForm !== null && (
-        <label className={`${styles.pick} pick-box`}>
-          <input type="checkbox" name="pick" value={bead.id} form={pickForm} /> Pick bead {bead.number}
-        </label>
+      {choose && (
+        <span className={styles.choose}>
+          <ChooseBox id={bead.id} number={bead.number} />
+        </span>
       )}
     </li>
   );

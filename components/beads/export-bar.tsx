@@ -2,9 +2,6 @@ import { Download } from "lucide-react";
 import { buttonClass } from "@/components/ui";
 import styles from "./export-bar.module.css";
 
-/** Id of the form the cards' boxes belong to, wherever they stand on the page. */
-export const PICK_FORM = "pick-beads";
-
 /** What each button takes away. */
 const files = [
   { href: "/api/export/archive.zip", label: "Archive with photos" },
@@ -13,7 +10,7 @@ const files = [
   { href: "/api/export/beads.json", label: "Beads, JSON" },
 ] as const;
 
-/** Takes the ticked beads away as a file; without a tick all that are found. An ordinary form. */
+/** Takes all beads found away as a file. An ordinary form; what is chosen in the list has its own way out. */
 export function ExportBar({
   count,
   hidden,
@@ -26,13 +23,13 @@ export function ExportBar({
       <summary className={styles.summary}>
         <Download size={20} aria-hidden="true" /> Export
       </summary>
-      <form id={PICK_FORM} method="get" className={styles.form}>
+      <form method="get" className={styles.form}>
         {hidden.map(([name, value]) => (
           <input key={`${name} ${value}`} type="hidden" name={name} value={value} />
         ))}
         <p>
-          {count === 1 ? "The bead found" : `All ${count} beads found`}, or only those you tick at the foot of
-          their cards.
+          {count === 1 ? "The bead found." : `All ${count} beads found.`} To take only some along, choose them
+          in the list.
         </p>
         <p>
           The archive holds the photos as the camera wrote them, with what it wrote into them: often the time,

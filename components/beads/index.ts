@@ -1,6 +1,15 @@
 export { BeadCard } from "./bead-card";
-export { ExportBar, PICK_FORM } from "./export-bar";
+export { BeadTable, type TableColumn } from "./bead-table";
+export type { BulkDone } from "./bulk-words";
+export { MOST_CHOSEN } from "./chosen";
+export { ChosenBar } from "./chosen-bar";
+export { ChoosePage } from "./choose-box";
+export { ExportBar } from "./export-bar";
+export { FirstBeadOffer } from "./first-bead-offer";
 export { FilterPanel, type AskedFor, type FilterQuestion } from "./filter-panel";
 export { ImportPanel } from "./import-panel";
 export { SavedFilters } from "./saved-filters";
 export { VerdictBadge, type VerdictWord } from "./verdict-badge";
+export { listViews, type ListView } from "./list-views";
+export { ViewSwitch } from "./view-switch";
+export type { WeldChoice } from "./weld-form";

@@ -3,7 +3,7 @@ import type { Point } from "@/lib/geometry";
 import type { Primitive } from "@/lib/marks";
 
 /** The keyboard's cross-hair: four arms that leave the point itself open. */
-export function crossPicture(at: Point, unitPx: number): readonly Primitive[] {
+export function crossPicture(at: Point<"photo">, unitPx: number): readonly Primitive[] {
   const arm = (dx: number, dy: number) => ({
     kind: "path" as const,
     points: [5, 26].map((reach) => ({ x: at.x + dx * reach * unitPx, y: at.y + dy * reach * unitPx })),

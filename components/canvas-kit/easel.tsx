@@ -1,7 +1,7 @@
 "use client";
 
 import dynamic from "next/dynamic";
-import { useId, type KeyboardEvent, type ReactNode } from "react";
+import { useEffect, useId, type KeyboardEvent, type ReactNode, type RefObject } from "react";
 import type { Primitive } from "@/lib/marks";
 import styles from "./easel.module.css";
 import { DetailFilter } from "./detail-filter";
@@ -9,6 +9,7 @@ import { asTaken, eyeFilter, isAsTaken, type EyeLook } from "./eye-look";
 import { Loupe } from "./loupe";
 import type { EaselState } from "./use-easel";
 import type { LoupePlace, PointerListeners } from "./use-pointers";
+import type { ViewControl } from "./use-view";
 import { ZoomButtons } from "./zoom-buttons";
 
 /** Konva paints in the browser only, and comes by itself: whoever draws nothing never loads it. */
@@ -91,6 +92,7 @@ function Surface({
   look = asTaken,
 }: EaselProps & { /** Of the element that explains the keys. */ keysId: string }) {
   const { view } = control;
+  useToldView(boxRef, control);
   return (
     <div
       ref={boxRef}
@@ -106,17 +108,30 @@ function Surface({
       data-pan-y={view.pan.y}
       data-photo-state={loaded.state}
       {...words.data}
+      onKeyDownCapture={control.rest}
       onKeyDown={onKeyDown}
       {...listeners}
     >
       {box.width > 0 && (
         <CanvasStage
-          {...{ box, view, photo, marks, draft }}
+          {...{ box, control, photo, marks, draft }}
           levels={loaded.levels}
           filter={eyeFilter(look)}
         />
       )}
     </div>
+  );
+}
+
+/** The element says where the photo lies at every moment, also while nothing else is told of it. */
+function useToldView(box: RefObject<HTMLDivElement | null>, { live }: ViewControl): void {
+  useEffect(
+    () =>
+      live.follow(({ zoom, pan }) => {
+        const told = { "data-zoom": zoom, "data-pan-x": pan.x, "data-pan-y": pan.y };
+        for (const [name, value] of Object.entries(told)) box.current?.setAttribute(name, String(value));
+      }),
+    [box, live],
   );
 }
 

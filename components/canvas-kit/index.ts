@@ -8,4 +8,5 @@ export { newMarkId } from "./new-mark-id";
 export { useAim, type Aim } from "./use-aim";
 export { useEasel, type EaselState } from "./use-easel";
 export { usePointers } from "./use-pointers";
+export { useWindowKeys } from "./use-window-keys";
 export { grainOf, roundPoint, roundPx, toScreen } from "./view";

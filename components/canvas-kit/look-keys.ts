@@ -2,7 +2,7 @@ import type { Point } from "@/lib/geometry";
 
 /** What a key asks of any canvas: to move the cross-hair by `by`, CSS pixels, or to look closer. */
 export type LookCommand =
-  | { readonly do: "aim"; readonly by: Point }
+  | { readonly do: "aim"; readonly by: Point<"view"> }
   | { readonly do: "zoom"; readonly factor: number }
   | { readonly do: "fit" };
 
@@ -15,7 +15,7 @@ export interface LookPace {
   readonly zoom: number;
 }
 
-const arrows: Readonly<Record<string, Point>> = {
+const arrows: Readonly<Record<string, Point<"view">>> = {
   ArrowLeft: { x: -1, y: 0 },
   ArrowRight: { x: 1, y: 0 },
   ArrowUp: { x: 0, y: -1 },

@@ -22,19 +22,19 @@ import { pickPoint, type View } from "./view";
 /** What the one finger that acts is for. Points are photo pixels, `reach` is CSS pixels. */
 export interface PointerPlan<Held extends HeldThing = never> {
   /** Asked once, when the press begins. */
-  readonly grip: (at: Point, reach: number) => Grip<Held>;
+  readonly grip: (at: Point<"photo">, reach: number) => Grip<Held>;
   readonly onDrag: (grip: Grip<Held>, drag: PhotoDrag) => void;
-  readonly onTap: (grip: Grip<Held>, at: Point, reach: number) => void;
+  readonly onTap: (grip: Grip<Held>, at: Point<"photo">, reach: number) => void;
   readonly onRelease: (grip: Grip<Held>, drag: PhotoDrag, reach: number) => void;
   /** A second finger came down, or the system took the pointer away: as if the press had never been. */
   readonly onGiveUp: () => void;
-  readonly onHover: (at: Point | null) => void;
+  readonly onHover: (at: Point<"photo"> | null) => void;
   readonly zoomsOnDoubleTap: boolean;
 }
 
 export interface LoupePlace {
-  readonly photo: Point;
-  readonly screen: Point;
+  readonly photo: Point<"photo">;
+  readonly screen: Point<"view">;
 }
 
 export type PointerListeners = ReturnType<typeof listeners>;
@@ -47,20 +47,20 @@ export function usePointers<Held extends HeldThing = never>(
 ) {
   const pointers = useRef<Pointers<Held>>(noPointers);
   const [loupe, setLoupe] = useState<LoupePlace | null>(null);
-  const { view } = control;
+  const { live } = control;
   const feed = (input: PointerInput<Held>) => {
     const step = stepPointers(pointers.current, input);
     pointers.current = step.pointers;
     const { press } = step.pointers;
-    setLoupe(wantsLoupe(press) ? { photo: pickPoint(view, press.last), screen: press.last } : null);
+    setLoupe(wantsLoupe(press) ? { photo: pickPoint(live.now(), press.last), screen: press.last } : null);
     for (const effect of step.effects) {
       if (effect.type === "awaitHold") awaitHold();
       else carryOut(effect, control, plan);
     }
   };
   const awaitHold = useHold(() => feed({ type: "hold" }));
-  useWheel(box, control.zoomBy);
-  return { loupe, listeners: listeners(box, view, plan, () => pointers.current, feed) };
+  useWheel(box, control.hand.zoomBy);
+  return { loupe, listeners: listeners(box, control, plan, () => pointers.current, feed) };
 }
 
 const dragOf = (press: Press<HeldThing>, view: View): PhotoDrag => ({
@@ -71,14 +71,15 @@ const dragOf = (press: Press<HeldThing>, view: View): PhotoDrag => ({
 
 function carryOut<Held extends HeldThing = never>(
   effect: Exclude<PointerEffect<Held>, { type: "awaitHold" }>,
-  { view, panBy, zoomBy }: ViewControl,
+  { live, hand, zoomBy }: ViewControl,
   plan: PointerPlan<Held>,
 ): void {
+  const view = live.now();
   switch (effect.type) {
     case "pan":
-      return panBy(effect.by);
+      return hand.panBy(effect.by);
     case "zoom":
-      return zoomBy(effect.factor, effect.at);
+      return hand.zoomBy(effect.factor, effect.at);
     case "hover":
       return plan.onHover(effect.at);
     case "giveUp":
@@ -110,7 +111,7 @@ const kindOf = (event: PointerEvent): PointerKind => (event.pointerType === "mou
 
 function listeners<Held extends HeldThing = never>(
   box: RefObject<HTMLElement | null>,
-  view: View,
+  { live, rest }: ViewControl,
   plan: PointerPlan<Held>,
   now: () => Pointers<Held>,
   feed: (input: PointerInput<Held>) => void,
@@ -120,12 +121,14 @@ function listeners<Held extends HeldThing = never>(
     return {
       id: event.pointerId,
       at,
-      photo: pickPoint(view, at),
+      photo: pickPoint(live.now(), at),
       time: event.timeStamp,
       kind: kindOf(event),
     };
   };
   return {
+    // What a press means is asked of the marks as they are painted.
+    onPointerDownCapture: rest,
     onPointerDown: (event: PointerEvent<HTMLElement>) => {
       if (event.button === 2) return;
       box.current?.focus({ preventScroll: true });

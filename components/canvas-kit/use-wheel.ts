@@ -7,7 +7,10 @@ import type { Point } from "@/lib/geometry";
 const LINE = 16;
 
 /** The wheel zooms about the pointer; `at` is in CSS pixels of the element. The page does not scroll under it. */
-export function useWheel(box: RefObject<HTMLElement | null>, onZoom: (factor: number, at: Point) => void) {
+export function useWheel(
+  box: RefObject<HTMLElement | null>,
+  onZoom: (factor: number, at: Point<"view">) => void,
+) {
   const onWheel = useEffectEvent((event: WheelEvent, element: HTMLElement) => {
     event.preventDefault();
     const lines = event.deltaMode === 1 ? LINE : 1;
@@ -24,7 +27,10 @@ export function useWheel(box: RefObject<HTMLElement | null>, onZoom: (factor: nu
 }
 
 /** Where an event happened, CSS pixels from the element's top left corner. */
-export function placeIn(element: HTMLElement | null, event: { clientX: number; clientY: number }): Point {
+export function placeIn(
+  element: HTMLElement | null,
+  event: { clientX: number; clientY: number },
+): Point<"view"> {
   const rect = element?.getBoundingClientRect();
   return { x: event.clientX - (rect?.left ?? 0), y: event.clientY - (rect?.top ?? 0) };
 }

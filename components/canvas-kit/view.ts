@@ -27,6 +27,12 @@ export function toPhoto({ zoom, pan }: View, screen: Point<"view">): Point<"phot
   return { x: x * (1 / zoom), y: y * (1 / zoom) };
 }
 
+/** A way on the screen as the way on the photo that lies under it. */
+export const wayOnPhoto = ({ zoom }: View, way: Point<"view">): Point<"photo"> => ({
+  x: way.x / zoom,
+  y: way.y / zoom,
+});
+
 /** A photo point as it is stored: hundredths of a pixel are finer than any hand. */
 export const roundPoint = ({ x, y }: Point<"photo">): Point<"photo"> => ({ x: roundPx(x), y: roundPx(y) });
 /** Hundredths, and never -0. */

@@ -1,12 +1,20 @@
 "use client";
 
 import { useState, type KeyboardEvent, type ReactNode } from "react";
-import { crossPicture, Easel, undoCommand, useEasel, type EaselState } from "@/components/canvas-kit";
+import {
+  crossPicture,
+  Easel,
+  undoCommand,
+  useEasel,
+  useWindowKeys,
+  type EaselState,
+} from "@/components/canvas-kit";
 import styles from "./bead-canvas.module.css";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
 import type { Scenery } from "./gesture";
 import { handlesOf } from "./handles";
+import { KeyList } from "./key-list";
 import { loupeCentre, shapeOfDraft } from "./preview";
 import { ShapeNamer } from "./shape-namer";
 import { ToolBar } from "./tool-bar";
@@ -27,11 +35,16 @@ export default function BeadCanvas(props: BeadCanvasProps) {
   const easel = useEasel(props.photo);
   const marking = useMarking(props);
   const [shown, setShown] = useState(plainView);
+  const [keysShown, showKeys] = useState(false);
   const { draft } = marking;
   const { marks, drafted, picked, loupe, listeners, onKeyDown } = useBoard(props, easel, marking, shown.tags);
   const onView = (change: Partial<ViewChoice>) => setShown((old) => ({ ...old, ...change }));
   return (
-    <Board props={props} marking={marking} full={shown.full} onLeaveFull={() => onView({ full: false })}>
+    <Board
+      {...{ props, marking, keysShown, showKeys }}
+      full={shown.full}
+      onLeaveFull={() => onView({ full: false })}
+    >
       <Easel
         {...{ easel, marks, listeners }}
         look={shown.look}
@@ -43,7 +56,12 @@ export default function BeadCanvas(props: BeadCanvasProps) {
         <p className="visually-hidden" role="status" aria-live="polite" data-testid="canvas-said">
           {marking.said}
         </p>
-        <ViewBar view={shown} hasMarks={history.present.marks.length > 0} onView={onView} />
+        <ViewBar
+          view={shown}
+          hasMarks={history.present.marks.length > 0}
+          onView={onView}
+          onKeys={() => showKeys(true)}
+        />
         {!readOnly && (
           <DraftBar
             {...{ marking, picked }}
@@ -102,12 +120,29 @@ function sectionInHand({ section }: BeadCanvasProps, { sectionPreview }: Marking
   return section && sectionPreview ? { section: sectionPreview, places: section.places } : null;
 }
 
+/** Undo and redo from wherever no field has the focus, and the list of keys; and what takes a step by a key of the board's own. */
+function useStepKeys(marking: Marking, readOnly: boolean, onList: () => void) {
+  const stepBy = (event: Pick<KeyboardEvent, "preventDefault"> & Parameters<typeof undoCommand>[0]) => {
+    const step = readOnly ? null : undoCommand(event);
+    if (step === null) return;
+    event.preventDefault();
+    marking[step]();
+  };
+  useWindowKeys((event) => {
+    if (event.key === "?") onList();
+    else stepBy(event);
+  });
+  return stepBy;
+}
+
 /** Tools and canvas side by side; undo and redo answer to the keys in both. */
 function Board({
   props,
   marking,
   full,
   onLeaveFull,
+  keysShown,
+  showKeys,
   children,
 }: {
   props: BeadCanvasProps;
@@ -115,17 +150,17 @@ function Board({
   /** Over the whole window. */
   full: boolean;
   onLeaveFull: () => void;
+  keysShown: boolean;
+  showKeys: (shown: boolean) => void;
   children: ReactNode;
 }) {
   const { history, readOnly = false } = props;
   const { past, present, future } = history;
+  const stepBy = useStepKeys(marking, readOnly, () => showKeys(true));
   const onKeyDown = (event: KeyboardEvent) => {
     // Escape gives up what is drawn or picked first.
     if (full && event.key === "Escape" && marking.draft === null && props.selectedId === null) onLeaveFull();
-    const step = readOnly ? null : undoCommand(event);
-    if (step === null) return;
-    event.preventDefault();
-    marking[step]();
+    stepBy(event);
   };
   return (
     <div className={styles.board} data-full={full || undefined} onKeyDown={onKeyDown}>
@@ -142,6 +177,7 @@ function Board({
         />
       )}
       <div className={styles.window}>{children}</div>
+      <KeyList open={keysShown} offered={marking.offered} onOpen={showKeys} />
     </div>
   );
 }

@@ -7,7 +7,13 @@ import type { Handle } from "./handles";
 import { scaleStrokes } from "./scale-picks";
 
 /** A filled disc; sizes in photo pixels. */
-function disc(at: Point, radius: number, fill: string, stroke: string, strokeWidth: number): Primitive {
+function disc(
+  at: Point<"photo">,
+  radius: number,
+  fill: string,
+  stroke: string,
+  strokeWidth: number,
+): Primitive {
   return {
     kind: "plate",
     at,
@@ -21,8 +27,8 @@ function disc(at: Point, radius: number, fill: string, stroke: string, strokeWid
 }
 
 type Figure =
-  | { readonly kind: "path"; readonly points: readonly Point[]; readonly closed: boolean }
-  | { readonly kind: "circle"; readonly at: Point; readonly radius: number };
+  | { readonly kind: "path"; readonly points: readonly Point<"photo">[]; readonly closed: boolean }
+  | { readonly kind: "circle"; readonly at: Point<"photo">; readonly radius: number };
 
 /** Straw on ink, the other way round from a mark: what is not yet in the drawing looks like it. */
 function drafted(figure: Figure, unitPx: number, dash: readonly number[] = []): readonly Primitive[] {
@@ -32,7 +38,11 @@ function drafted(figure: Figure, unitPx: number, dash: readonly number[] = []): 
   ];
 }
 
-const path = (points: readonly Point[], closed: boolean): Figure => ({ kind: "path", points, closed });
+const path = (points: readonly Point<"photo">[], closed: boolean): Figure => ({
+  kind: "path",
+  points,
+  closed,
+});
 
 function shapeFigure(shape: MarkShapeData, unitPx: number): Figure {
   return shape.kind === "point"

@@ -25,7 +25,7 @@ export interface Scenery {
 }
 
 /** `reach` in CSS pixels: wide for a finger, narrow for a mouse. */
-export function gripAt(scenery: Scenery, at: Point, reach: number): Grip {
+export function gripAt(scenery: Scenery, at: Point<"photo">, reach: number): Grip {
   const { tool, draft, drawing, shapes, handles, selectedId, unitPx } = scenery;
   const isDrawing = draft?.kind === "path";
   const handle = isDrawing ? null : handleAt(handles, at, reach * unitPx);

@@ -77,7 +77,7 @@ const TOE_HANDLES_APART = 56;
 function toeHandles(toes: Drawing["toes"], unitPx: number): readonly Handle[] {
   if (toes === undefined) return [];
   return (["upper", "lower"] as const).flatMap((toe) => {
-    let last: Point | null = null;
+    let last: Point<"photo"> | null = null;
     return toes[toe].flatMap((at, index): Handle[] => {
       if (last !== null && distance(last, at) < TOE_HANDLES_APART * unitPx) return [];
       last = at;
@@ -146,7 +146,7 @@ function betweenHandles(id: string, shape: ShapeOf<"line" | "outline">, unitPx: 
 }
 
 /** The handle nearest to a point within `reach` (photo pixels); a real point wins over one between. */
-export function handleAt(handles: readonly Handle[], at: Point, reach: number): Handle | null {
+export function handleAt(handles: readonly Handle[], at: Point<"photo">, reach: number): Handle | null {
   const weight = (handle: Handle): number =>
     distance(handle.at, at) + (handle.role === "between" ? reach / 3 : 0);
   const near = handles.filter((handle) => distance(handle.at, at) <= reach);

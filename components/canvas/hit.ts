@@ -4,7 +4,7 @@ import { offsetBy, type MarkShapeData, type SceneShape } from "@/lib/marks";
 import type { Drawing } from "@/lib/marks";
 
 /** Even-odd rule; a point on the border may fall on either side. */
-function isInside(at: Point, corners: readonly Point[]): boolean {
+function isInside(at: Point<"photo">, corners: readonly Point<"photo">[]): boolean {
   let inside = false;
   corners.forEach((a, i) => {
     const b = corners[(i + 1) % corners.length]!;
@@ -15,7 +15,7 @@ function isInside(at: Point, corners: readonly Point[]): boolean {
 }
 
 /** How far a point is from the drawn line of a shape, photo pixels; inside a spot or an outline counts as on it. */
-export function shapeDistance(shape: MarkShapeData, at: Point): number {
+export function shapeDistance(shape: MarkShapeData, at: Point<"photo">): number {
   switch (shape.kind) {
     case "point":
       return Math.max(0, distance(shape.at, at) - (shape.radius ?? 0));
@@ -47,7 +47,7 @@ function shapeSpan(shape: MarkShapeData): number {
 export function markAt(
   drawing: Drawing,
   shapes: readonly SceneShape[],
-  at: Point,
+  at: Point<"photo">,
   reach: number,
   unitPx: number,
 ): string | null {

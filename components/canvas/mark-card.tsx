@@ -7,6 +7,7 @@ import { Button } from "@/components/ui";
 import { markStyle, type MarkDescription } from "@/lib/marks";
 import { imperfections, stretches } from "@/lib/trade";
 import { ChoiceRow } from "./choice-row";
+import { CountField } from "./count-field";
 import { GaugeEditor } from "./gauge-editor";
 import { ImperfectionPicker } from "./imperfection-picker";
 import { MarkCardBudget } from "./mark-card-budget";
@@ -37,6 +38,7 @@ export function MarkCard(props: MarkCardProps) {
       {inspectorFirst && (
         <p className={styles.warn}>Show it to an inspector before anything is changed or repaired.</p>
       )}
+      <CountField key={`count-${mark.id}`} {...{ mark, readOnly }} onDescribe={describe} />
       <Whereabouts {...props} onDescribe={describe} />
       <GaugeEditor
         key={`gauge-${mark.id}`}

@@ -28,6 +28,11 @@ export function shapesInHand(draft: Draft | null): (shape: SceneShape) => boolea
   return part;
 }
 
+/** The mark that is being dragged; undefined where it is something else, or nothing. */
+export function markInHand(draft: Draft | null): string | undefined {
+  return draft?.kind === "change" && "id" in draft.action ? draft.action.id : undefined;
+}
+
 /** The size, in words, of what is being drawn; empty when it has none yet or nobody gives one. */
 export function shapeOfDraft(
   draft: Draft | null,
@@ -45,7 +50,7 @@ export function shapeOfDraft(
  * What the magnifier shows: the place under the finger, but of a spot whose size is being set the rim nearest to it,
  * which may lie well off the finger.
  */
-export function loupeCentre(finger: Point, draft: Draft | null): Point {
+export function loupeCentre(finger: Point<"photo">, draft: Draft | null): Point<"photo"> {
   if (draft?.kind !== "change" || draft.action.type !== "mark.replaceShape") return finger;
   const { shape } = draft.action;
   if (shape.kind !== "point" || shape.radius === null) return finger;

@@ -9,14 +9,14 @@ import type { Marking } from "./use-marking";
 
 export interface Cross {
   /** Where it is, photo pixels; null while nobody uses the keyboard. */
-  readonly shown: Point | null;
+  readonly shown: Point<"photo"> | null;
   /** Shows it and says where a point would be placed now: the middle of the view before the first arrow. */
   readonly stand: () => PhotoPoint;
   /** The handle it carries; it moves along. */
   readonly carried: Handle | null;
-  readonly goTo: (photo: Point) => void;
+  readonly goTo: (photo: Point<"photo">) => void;
   /** By so many CSS pixels. */
-  readonly moveBy: (by: Point) => void;
+  readonly moveBy: (by: Point<"view">) => void;
   readonly pickUp: (handle: Handle) => void;
   readonly putDown: () => void;
   readonly hide: () => void;
@@ -27,8 +27,8 @@ export function useCross(marking: Marking, easel: EaselState): Cross {
   const aim = useAim(easel.control, easel.box);
   const [carried, setCarried] = useState<Handle | null>(null);
   /** With the grain of the view it is set in. */
-  const seen = (at: Point): PhotoPoint => ({ ...roundPoint(at), grainPx: grainOf(easel.unitPx) });
-  const goTo = (at: Point) => {
+  const seen = (at: Point<"photo">): PhotoPoint => ({ ...roundPoint(at), grainPx: grainOf(easel.unitPx) });
+  const goTo = (at: Point<"photo">) => {
     aim.goTo(at);
     if (carried) marking.setDraft({ kind: "change", action: carried.move(seen(at)) });
     else marking.hover(at);

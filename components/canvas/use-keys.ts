@@ -1,5 +1,5 @@
 import type { KeyboardEvent } from "react";
-import { wrapIndex, type EaselState } from "@/components/canvas-kit";
+import { useWindowKeys, wrapIndex, type EaselState } from "@/components/canvas-kit";
 import { distance } from "@/lib/geometry";
 import { shapePoints } from "@/lib/marks";
 import { fewestOf, placePoint } from "./draft";
@@ -14,6 +14,11 @@ import type { PickedPoint } from "./use-picked-point";
 /** CSS pixels: how near the cross-hair counts as on it. */
 const REACH = 12;
 
+type Heard = Pick<
+  globalThis.KeyboardEvent,
+  "key" | "shiftKey" | "ctrlKey" | "metaKey" | "altKey" | "preventDefault"
+>;
+
 interface Hands {
   readonly marking: Marking;
   readonly scenery: Scenery;
@@ -23,15 +28,20 @@ interface Hands {
   readonly readOnly: boolean;
 }
 
+/** What a key does wherever the focus is; the others mean something else on a button or in a list. */
+const anywhere: ReadonlySet<KeyCommand["do"]> = new Set(["tool", "zoom", "fit", "mark"]);
+
 /** The whole of marking by keyboard. */
 export function useKeys(hands: Omit<Hands, "cross">) {
   const cross = useCross(hands.marking, hands.easel);
   const all = { ...hands, cross };
-  const onKeyDown = (event: KeyboardEvent) => {
+  const hear = (event: Heard, obeys: (command: KeyCommand) => boolean) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const command = keyCommand(event.key, event.shiftKey, hands.readOnly);
-    if (command && obey(command, all)) event.preventDefault();
+    if (command && obeys(command) && obey(command, all)) event.preventDefault();
   };
+  useWindowKeys((event) => hear(event, (command) => anywhere.has(command.do)));
+  const onKeyDown = (event: KeyboardEvent) => hear(event, () => true);
   return { cross: cross.shown, hideCross: cross.hide, onKeyDown };
 }
 

@@ -36,7 +36,7 @@ export interface Marking {
   readonly setDraft: (draft: Draft | null) => void;
   readonly settle: (step: Step) => void;
   /** Moves the loose end of what is being drawn. */
-  readonly hover: (at: Point | null) => void;
+  readonly hover: (at: Point<"photo"> | null) => void;
   readonly done: () => void;
   readonly cancel: () => void;
   /** The last point of what is being drawn, else the last change. */

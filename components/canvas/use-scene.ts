@@ -5,7 +5,7 @@ import { palette } from "@/components/picture";
 import { fitLabels, primitives, scene, type Primitive, type SceneShape } from "@/lib/marks";
 import { selectionPicture } from "./draft-picture";
 import { sectionScene } from "@/lib/report";
-import { shapesInHand } from "./preview";
+import { markInHand, shapesInHand } from "./preview";
 import { withTags, type TagLevel } from "./tag-level";
 import type { BeadCanvasProps } from "./types";
 import type { Marking } from "./use-marking";
@@ -53,7 +53,7 @@ export function useScene(
   const { sectionPreview } = marking;
   const now = () => [
     ...(sectionPreview ? sectionScene(sectionPreview, null) : []),
-    ...scene(preview, options),
+    ...scene(preview, { ...options, only: markInHand(draft) }),
   ];
   const moving = draft?.kind === "change" ? now().filter(held) : [];
   const inHand = painted(fitLabels(moving, unitPx, selectedId, { widthPx, heightPx }), unitPx);

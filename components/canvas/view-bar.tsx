@@ -1,6 +1,6 @@
 "use client";
 
-import { Expand, Shrink, SunMedium, Tag } from "lucide-react";
+import { Expand, Keyboard, Shrink, SunMedium, Tag } from "lucide-react";
 import { Popover } from "radix-ui";
 import type { EyeLook } from "@/components/canvas-kit";
 import { asTaken, eyeLookLimits, isAsTaken } from "@/components/canvas-kit";
@@ -21,10 +21,12 @@ export function ViewBar({
   view,
   hasMarks,
   onView,
+  onKeys,
 }: {
   view: ViewChoice;
   hasMarks: boolean;
   onView: (change: Partial<ViewChoice>) => void;
+  onKeys: () => void;
 }) {
   const { tags, look, full } = view;
   const said = full ? "Leave the full screen" : "Photo over the whole screen";
@@ -53,6 +55,9 @@ export function ViewBar({
           <Tag aria-hidden="true" /> {tagLevelWords[tags]}
         </button>
       )}
+      <button type="button" className={styles.keys} aria-label="Keys" title="Keys (?)" onClick={onKeys}>
+        <Keyboard aria-hidden="true" />
+      </button>
     </div>
   );
 }

@@ -55,7 +55,10 @@ export function hintFor(
       if (draft?.kind === "unmeasured") return scalePicked[draft.scaleKind];
       return scalePickHint(scaleKind, placed);
     case "weld-line":
-      return placed === 0 ? "Tap where the weld starts." : "Follow the weld to the crater, then Done.";
+      if (placed > 0) return "Follow the weld to the crater, then Done.";
+      return drawing.weldLine === null
+        ? "Tap where the weld starts."
+        : "The weld line is set. Drag its points, or tap where the weld starts to draw it anew.";
   }
 }
 

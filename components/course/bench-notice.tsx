@@ -1,3 +1,4 @@
+import { LocalTime } from "@/components/ui";
 import styles from "./paper.module.css";
 import { QrCode } from "./qr-code";
 
@@ -18,7 +19,7 @@ export function BenchNotice({
   code: string;
   /** Where the code leads. */
   address: string;
-  /** The day in words; null where there is none. */
+  /** ISO 8601, UTC; null where there is no date. */
   due: string | null;
 }) {
   return (
@@ -45,7 +46,11 @@ export function BenchNotice({
           </ol>
           <p className={styles.code}>{code}</p>
           <p className={styles.address}>{address}</p>
-          {due && <p>Due {due}</p>}
+          {due && (
+            <p>
+              Due <LocalTime iso={due} />
+            </p>
+          )}
         </div>
       </div>
       <p className={styles.foot}>

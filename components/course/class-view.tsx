@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { page, Panel } from "@/components/ui";
-import { intervalText, shareText, type ClassCount, type ClassCounts } from "@/lib/course";
+import { intervalText, shareText, spreadText, type ClassCount, type ClassCounts } from "@/lib/course";
 
 /** What is wrong most in a class and whose causes repeat; counts as counts, their interval beside them. */
 export function ClassView({
@@ -21,6 +21,8 @@ export function ClassView({
         {counts.beads} {counts.beads === 1 ? "bead" : "beads"} by {counts.students}{" "}
         {counts.students === 1 ? "student" : "students"}. Looked over: {counts.looked} of {counts.beads};
         every count below is of these.
+        {counts.returned > 0 && ` Feedback returned: ${counts.returned}.`}
+        {counts.scores && ` Score by the rubric: ${spreadText(counts.scores)} (${counts.scores.of}).`}
         {counts.looked > 0 && ` Nothing found on ${shareText(counts.clean)}.`}
         {counts.meets.of > 0 && ` Meets its criteria, of those with a verdict: ${shareText(counts.meets)}.`}
       </p>

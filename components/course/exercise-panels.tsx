@@ -1,7 +1,7 @@
 "use client";
 
 import { SetupForm } from "@/components/setup";
-import { Field, form, page, Panel } from "@/components/ui";
+import { Field, form, LocalTime, page, Panel } from "@/components/ui";
 import { startingSetup, type ExerciseContent } from "@/lib/course";
 import { checkSetup, fieldLabel, type RunSetup } from "@/lib/setup";
 import { electrodeClasses, joints, positions } from "@/lib/trade";
@@ -205,6 +205,11 @@ export function HandingInPanel({ input, onChange }: { input: ExerciseInput; onCh
           />
         )}
       </Field>
+      {input.dueAt && (
+        <p>
+          Due <LocalTime iso={input.dueAt} zone />; everybody reads it by their own clock.
+        </p>
+      )}
       <label className={form.check}>
         <input
           type="checkbox"
@@ -220,6 +225,14 @@ export function HandingInPanel({ input, onChange }: { input: ExerciseInput; onCh
           onChange={({ target }) => onChange({ withoutAccount: target.checked })}
         />
         A student may hand in without an account, by the code on the bench
+      </label>
+      <label className={form.check}>
+        <input
+          type="checkbox"
+          checked={input.content.namesShown}
+          onChange={({ target }) => onChange({ content: { ...input.content, namesShown: target.checked } })}
+        />
+        Whoever has the code sees the names of the group and chooses theirs
       </label>
     </Panel>
   );

@@ -13,6 +13,7 @@ import {
   asked,
   errorOf,
   firstError,
+  noTexts,
   readTexts,
   runOf,
   startTexts,
@@ -28,7 +29,8 @@ export interface HandInFormProps {
   readonly students: readonly { readonly id: string; readonly name: string }[];
   /** Name of the signed-in student; null: whoever hands in says who they are. */
   readonly signedInAs: string | null;
-  readonly setup: RunSetup;
+  /** What the exercise asks to be run with. */
+  readonly asked: RunSetup;
   readonly facts: readonly { readonly label: string; readonly value: string }[];
   readonly units: UnitPreferences;
 }
@@ -42,17 +44,22 @@ interface Student {
 }
 
 /** Who, a photo, four numbers and a word: handed in with one press. */
-export function HandInForm({ code, students, signedInAs, setup, facts, units }: HandInFormProps) {
+export function HandInForm({ code, students, signedInAs, asked: wanted, facts, units }: HandInFormProps) {
   const who = students.length === 0 ? TYPED : "";
   const [student, setStudent] = useState<Student>({ who, typedName: "" });
   const [photo, setPhoto] = useState<File | null>(null);
-  const run = useTypedRun(setup, units);
+  const run = useTypedRun(wanted, units);
   const [note, setNote] = useState("");
   const sending = useHandingIn(code);
   const send = () => {
     const wrong = missing(student, signedInAs, photo) ?? firstError(run.read);
     if (wrong || !photo) return sending.say(wrong ?? null);
-    return sending.send(photo, { ...saidBy(student, signedInAs), note, run: runOf(run.read, run.polarity) });
+    return sending.send(photo, {
+      ...saidBy(student, signedInAs),
+      note,
+      run: runOf(run.read, run.polarity),
+      asAsked: run.asAsked,
+    });
   };
   return (
     <form
@@ -65,7 +72,7 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
     >
       <Who {...{ students, signedInAs, student }} onChange={setStudent} />
       <PhotoPick photo={photo} onPick={setPhoto} />
-      <HowRun {...run} {...{ units, facts }} />
+      <HowRun {...run} {...{ units, facts }} wanted={startTexts(wanted, units)} />
       <Field label="Note for your instructor, if any">
         {(ids) => (
           <textarea
@@ -89,11 +96,20 @@ export function HandInForm({ code, students, signedInAs, setup, facts, units }: 
   );
 }
 
-/** How it was run, as it is being typed. */
-function useTypedRun(setup: RunSetup, units: UnitPreferences) {
-  const [texts, onTexts] = useState(() => startTexts(setup, units));
-  const [polarity, onPolarity] = useState(setup.polarity);
-  return { texts, onTexts, polarity, onPolarity, read: readTexts(texts, units) };
+/**
+ * How it was run, as it is being typed. Nothing of the exercise is taken for granted: only "as asked" fills it in, and from
+ * then on what is changed is what was different.
+ */
+function useTypedRun(wanted: RunSetup, units: UnitPreferences) {
+  const [texts, onTexts] = useState<RunTexts>(noTexts);
+  const [polarity, onPolarity] = useState<RunChoices["polarity"]>(null);
+  const [asAsked, setAsAsked] = useState(false);
+  const onAsAsked = () => {
+    setAsAsked(!asAsked);
+    onTexts(asAsked ? noTexts : startTexts(wanted, units));
+    onPolarity(asAsked ? null : wanted.polarity);
+  };
+  return { texts, onTexts, polarity, onPolarity, asAsked, onAsAsked, read: readTexts(texts, units) };
 }
 
 /** One hand-in on its way: how much of it has gone, and why it was refused. */
@@ -155,7 +171,10 @@ function Who({
         </Field>
       )}
       {student.who === TYPED && (
-        <Field label="Your name">
+        <Field
+          label="Your name"
+          hint="Or your identification, as your instructor has it, so that it finds you."
+        >
           {(ids) => (
             <input
               {...ids}
@@ -171,27 +190,42 @@ function Who({
   );
 }
 
-/** How it was run; the set-up of the exercise is filled in. */
+/** How it was run; empty until the student says something. */
 function HowRun({
   texts,
   read,
   polarity,
   units,
   facts,
+  wanted,
+  asAsked,
   onTexts,
   onPolarity,
+  onAsAsked,
 }: Pick<HandInFormProps, "units" | "facts"> & {
   texts: RunTexts;
   read: ReadRun;
   polarity: RunChoices["polarity"];
+  wanted: RunTexts;
+  asAsked: boolean;
   onTexts: (texts: RunTexts) => void;
   onPolarity: (polarity: RunChoices["polarity"]) => void;
+  onAsAsked: () => void;
 }) {
   const label = (name: Asked) => `${fieldLabel(name)} (${quantityOf(name).unit(units)})`;
   return (
     <details className={page.details} open>
       <summary>How you ran it</summary>
-      <p className={page.note}>The set-up of the exercise is filled in. Change what was different.</p>
+      <div className={page.buttons}>
+        <Chip on={asAsked} onClick={onAsAsked}>
+          I ran it as asked
+        </Chip>
+      </div>
+      <p className={page.note}>
+        {asAsked
+          ? "Filled in as the exercise asks. Change what was different."
+          : "Say what you know. What stays empty is not known."}
+      </p>
       <div className={page.fields}>
         {asked.map((name) => (
           <Field key={name} label={label(name)} error={errorOf(read[name])}>
@@ -200,7 +234,7 @@ function HowRun({
                 {...ids}
                 inputMode="decimal"
                 autoComplete="off"
-                placeholder="not known"
+                placeholder={wanted[name] === "" ? "not known" : `asked: ${wanted[name]}`}
                 value={texts[name]}
                 onChange={({ target }) => onTexts({ ...texts, [name]: target.value })}
               />
@@ -216,7 +250,10 @@ function HowRun({
         ))}
       </Labelled>
       {facts.length > 0 && (
-        <p className={page.note}>{facts.map(({ label, value }) => `${label}: ${value}`).join(" · ")}</p>
+        <p className={page.note}>
+          {asAsked ? "" : "Asked: "}
+          {facts.map(({ label, value }) => `${label}: ${value}`).join(" · ")}
+        </p>
       )}
     </details>
   );

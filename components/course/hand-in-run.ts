@@ -9,6 +9,8 @@ export type Asked = (typeof asked)[number];
 export type RunTexts = Readonly<Record<Asked, string>>;
 export type ReadRun = Readonly<Record<Asked, ReturnType<typeof parseOrUnknown>>>;
 
+export const noTexts: RunTexts = { wireFeedMPerMin: "", volts: "", ctwdMm: "" };
+
 export function startTexts(setup: RunSetup, units: UnitPreferences): RunTexts {
   const text = (name: Asked) => inputText(quantityOf(name).input, setup[name], units);
   return { wireFeedMPerMin: text("wireFeedMPerMin"), volts: text("volts"), ctwdMm: text("ctwdMm") };

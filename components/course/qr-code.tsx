@@ -18,9 +18,9 @@ export function QrCode({ address, side, label }: { address: string; side: number
       role="img"
       aria-label={label}
       shapeRendering="crispEdges"
-      style={{ background: "#fff", flex: "none", maxWidth: "100%" }}
+      style={{ background: "var(--scan-light)", flex: "none", maxWidth: "100%" }}
     >
-      <path d={squares} fill="#000" />
+      <path d={squares} fill="var(--scan-dark)" />
     </svg>
   );
 }

@@ -1,15 +1,16 @@
-import { Button, Field, page, Panel } from "@/components/ui";
+import { Button, Field, LocalTime, page, Panel } from "@/components/ui";
 import type { Answer } from "@/lib/base";
 import { ActionForm } from "./action-form";
 
 /** The student's reply beside the answer; the form only where they may write it. */
 export function Reply({
   reply,
-  day,
+  repliedAt,
   action,
 }: {
   reply: string | null;
-  day: string | null;
+  /** ISO 8601, UTC. */
+  repliedAt: string | null;
   action: ((form: FormData) => Promise<Answer<unknown>>) | null;
 }) {
   if (reply === null && action === null) return null;
@@ -18,7 +19,11 @@ export function Reply({
       {reply !== null && (
         <div>
           <p className={page.words}>{reply}</p>
-          <p className={page.note}>{day}</p>
+          {repliedAt && (
+            <p className={page.note}>
+              <LocalTime iso={repliedAt} />
+            </p>
+          )}
         </div>
       )}
       {action && (

@@ -1,23 +1,29 @@
-import { page, Panel } from "@/components/ui";
+import { LocalTime, page, Panel } from "@/components/ui";
 import { itemsOver, rubricScore, scoreText, stepWords, type ReturnedFeedback } from "@/lib/course";
 import { LayeredPhoto } from "@/components/layer";
+import { Seen } from "./seen";
 
 /** Feedback as it was returned: read from the frozen text and nothing else. */
 export function ReturnedView({
   returned,
   digest,
-  day,
+  returnedAt,
   photoSrc,
+  seen = null,
 }: {
   returned: ReturnedFeedback;
   digest: string;
-  day: string;
+  /** ISO 8601, UTC. */
+  returnedAt: string;
   photoSrc: (sha256: string) => string;
+  /** Told when it is on the screen of whom it is for. */
+  seen?: (() => Promise<unknown>) | null;
 }) {
   const { rubric, marks, quick, remark, photos, layers } = returned;
   const score = scoreText(rubricScore(rubric, marks));
   return (
     <>
+      {seen && <Seen tell={seen} />}
       {photos.map((photo, i) => (
         <LayeredPhoto
           key={photo.id}
@@ -65,7 +71,8 @@ export function ReturnedView({
         )}
       </div>
       <p className={page.note}>
-        Returned {day}, frozen. <span className={page.address}>SHA-256 {digest.slice(0, 16)}…</span>
+        Returned <LocalTime iso={returnedAt} />, frozen.{" "}
+        <span className={page.address}>SHA-256 {digest.slice(0, 16)}…</span>
       </p>
     </>
   );

@@ -1,14 +1,7 @@
 "use client";
 
 import { Chip } from "@/components/ui";
-import {
-  rubricScore,
-  rubricSteps,
-  scoreText,
-  stepWords,
-  type RubricLine,
-  type RubricMarks,
-} from "@/lib/course";
+import { rubricSteps, stepWords, type RubricLine, type RubricMarks } from "@/lib/course";
 import styles from "./rubric.module.css";
 
 /** Each line of the rubric with its steps; pressed again, a step is taken back. */
@@ -16,10 +9,13 @@ export function RubricMarking({
   lines,
   marks,
   onChange,
+  keyed = false,
 }: {
   lines: readonly RubricLine[];
   marks: RubricMarks;
   onChange: (marks: RubricMarks) => void;
+  /** Each line goes by its number, too. */
+  keyed?: boolean;
 }) {
   const set = (id: string, mark: RubricMarks[string]) => {
     const { [id]: before, ...others } = marks;
@@ -27,9 +23,10 @@ export function RubricMarking({
   };
   return (
     <div className={styles.lines}>
-      {lines.map(({ id, title, weight }) => (
+      {lines.map(({ id, title, weight }, i) => (
         <fieldset key={id} className={styles.line}>
           <legend>
+            {keyed && i < 9 && <kbd aria-hidden="true">{i + 1} </kbd>}
             {title} <small>weight {weight}</small>
           </legend>
           <div className={styles.steps}>
@@ -49,14 +46,11 @@ export function RubricMarking({
               aria-label={`${title}: does not apply`}
               onClick={() => set(id, "left-out")}
             >
-              does not apply
+              not here
             </Chip>
           </div>
         </fieldset>
       ))}
-      <p className={styles.score} data-testid="score">
-        {scoreText(rubricScore(lines, marks))}
-      </p>
     </div>
   );
 }

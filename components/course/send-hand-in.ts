@@ -7,6 +7,8 @@ export interface SentForm {
   readonly givenName: string | null;
   readonly note: string;
   readonly run: RunChoices;
+  /** The rest of the set-up was as the exercise asks. */
+  readonly asAsked: boolean;
 }
 
 /** Hands in one photo, with the form in a header. Never rejects. */

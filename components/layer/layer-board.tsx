@@ -2,10 +2,12 @@
 
 import { ArrowUpRight, Hand, Lasso, Pencil, Redo2, Trash2, Type, Undo2 } from "lucide-react";
 import dynamic from "next/dynamic";
-import { useState } from "react";
+import { useRef, useState, type KeyboardEvent } from "react";
 import { EaselWaiting, newMarkId, type CanvasPhoto } from "@/components/canvas-kit";
 import { Button, Field } from "@/components/ui";
 import {
+  countsAs,
+  countsAsWords,
   itemName,
   MOST_WORDS,
   type LayerAction,
@@ -14,6 +16,7 @@ import {
   type LayerPoint,
 } from "@/lib/course";
 import type { Drawing } from "@/lib/marks";
+import { imperfections } from "@/lib/trade";
 import styles from "./layer-canvas.module.css";
 import { textItem, type LayerTool } from "./layer-draft";
 
@@ -41,48 +44,108 @@ export interface LayerBoardProps {
   readonly drawing: Drawing;
   readonly history: LayerHistory;
   readonly onAction: (action: LayerAction) => void;
+  /** What the instructor says often; the first nine go by their number. */
+  readonly phrases: readonly string[];
 }
 
-/** One photo with the tools to draw on it and a list of what was drawn. */
-export function LayerBoard({ photo, drawing, history, onAction }: LayerBoardProps) {
-  const [tool, setTool] = useState<LayerTool>("arrow");
-  const [selectedId, setSelectedId] = useState<string | null>(null);
-  const [textAt, setTextAt] = useState<LayerPoint | null>(null);
-  const selected = history.present.find(({ id }) => id === selectedId) ?? null;
-  const takeTool = (next: LayerTool) => {
-    setTool(next);
-    setTextAt(null);
-  };
-  const putText = (at: LayerPoint, words: string) => {
-    const item = textItem(newMarkId(), at, words);
-    if (item) onAction({ type: "add", item });
-    setSelectedId(item?.id ?? null);
-    setTextAt(null);
-  };
+/**
+ * One photo with the tools to draw on it and a list of what was drawn. Whatever is asked lies over the photo, never above
+ * it: a photo that moves under the hand is pointed at wrongly.
+ */
+export function LayerBoard({ photo, drawing, history, onAction, phrases }: LayerBoardProps) {
+  const board = useBoard(history, onAction);
+  const { tool, textAt, selected, frame } = board;
   return (
-    <div>
-      <Tools {...{ tool, history, onAction, selectedId: selected?.id ?? null }} onTool={takeTool} />
-      {textAt && (
-        <WordsField
-          label="Words on the photo"
-          start=""
-          onDone={(words) => putText(textAt, words)}
-          onCancel={() => setTextAt(null)}
+    <div className={styles.work}>
+      <Tools {...{ tool, history, onAction, selectedId: selected?.id ?? null }} onTool={board.takeTool} />
+      <div className={styles.frame} ref={frame}>
+        <LayerCanvas
+          key={photo.viewUrl}
+          {...{ photo, drawing, history, tool }}
+          selectedId={board.selectedId}
+          onAction={board.act}
+          onToolChange={board.setTool}
+          onSelect={board.select}
+          onTextAt={board.setTextAt}
         />
-      )}
-      {selected && !textAt && (
-        <ItsWords key={selected.id} item={selected} onAction={onAction} onDone={() => setSelectedId(null)} />
-      )}
-      <LayerCanvas
-        key={photo.viewUrl}
-        {...{ photo, drawing, history, onAction, tool, selectedId }}
-        onToolChange={setTool}
-        onSelect={setSelectedId}
-        onTextAt={setTextAt}
-      />
-      <Drawn items={history.present} onSelect={setSelectedId} onAction={onAction} />
+        {textAt && (
+          <WordsField
+            label="Words on the photo"
+            start=""
+            phrases={phrases}
+            high={textAt.y > photo.heightPx / 2}
+            onDone={(words) => board.putText(textAt, words)}
+            onCancel={() => board.setTextAt(null)}
+          />
+        )}
+        {selected && "words" in selected && !textAt && (
+          <WordsField
+            key={selected.id}
+            label={selected.kind === "arrow" ? "Words at the arrow" : "Words on the photo"}
+            start={selected.words}
+            phrases={phrases}
+            high={placeOf(selected).y > photo.heightPx / 2}
+            waits={board.freshId !== selected.id}
+            onDone={(words) => board.word(selected.id, words)}
+            onCancel={board.leaveWords}
+          />
+        )}
+      </div>
+      <Drawn items={history.present} onSelect={board.select} onAction={onAction} />
     </div>
   );
+}
+
+const placeOf = (item: Extract<LayerItem, { words: string }>): LayerPoint =>
+  item.kind === "arrow" ? item.to : item.at;
+
+/** Tool, what is picked, and which arrow was just drawn: that one asks for its words at once. */
+function useBoard(history: LayerHistory, onAction: (action: LayerAction) => void) {
+  const [tool, setTool] = useState<LayerTool>("arrow");
+  const [selectedId, setSelectedId] = useState<string | null>(null);
+  const [freshId, setFreshId] = useState<string | null>(null);
+  const [textAt, setTextAt] = useState<LayerPoint | null>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  const toBoard = () =>
+    frame.current?.querySelector<HTMLElement>("[data-testid=layer-canvas]")?.focus({ preventScroll: true });
+  const leave = (id: string | null) => {
+    setSelectedId(id);
+    setFreshId(null);
+    setTextAt(null);
+    toBoard();
+  };
+  return {
+    tool,
+    setTool,
+    selectedId,
+    selected: history.present.find(({ id }) => id === selectedId) ?? null,
+    freshId,
+    textAt,
+    setTextAt,
+    frame,
+    takeTool: (next: LayerTool) => {
+      setTool(next);
+      setTextAt(null);
+    },
+    act: (action: LayerAction) => {
+      if (action.type === "add" && action.item.kind === "arrow") setFreshId(action.item.id);
+      onAction(action);
+    },
+    select: (id: string | null) => {
+      setSelectedId(id);
+      if (id !== freshId) setTextAt(null);
+    },
+    word: (id: string, words: string) => {
+      onAction({ type: "words", id, words });
+      leave(null);
+    },
+    putText: (at: LayerPoint, words: string) => {
+      const item = textItem(newMarkId(), at, words);
+      if (item) onAction({ type: "add", item });
+      leave(item?.id ?? null);
+    },
+    leaveWords: () => leave(selectedId),
+  };
 }
 
 function Tools({
@@ -134,55 +197,48 @@ function Tools({
   );
 }
 
-/** Asks anew for the words of what is picked, where it has any. */
-function ItsWords({
-  item,
-  onAction,
-  onDone,
-}: {
-  item: LayerItem;
-  onAction: (action: LayerAction) => void;
-  onDone: () => void;
-}) {
-  if (!("words" in item)) return null;
-  return (
-    <WordsField
-      label={item.kind === "arrow" ? "Words at the arrow" : "Words on the photo"}
-      start={item.words}
-      onDone={(words) => {
-        onAction({ type: "words", id: item.id, words });
-        onDone();
-      }}
-      onCancel={onDone}
-      waits
-    />
-  );
-}
-
+/**
+ * Asks for words over the photo. While nothing is typed a number takes one of the phrases; words that begin with the name of
+ * an imperfection count as one, and it is said so before they are put there.
+ */
 function WordsField({
   label,
   start,
+  phrases,
+  high,
   onDone,
   onCancel,
   waits = false,
 }: {
   label: string;
   start: string;
+  phrases: readonly string[];
+  /** What it speaks of lies low on the photo: the field goes on top. */
+  high: boolean;
   onDone: (words: string) => void;
   onCancel: () => void;
   /** Does not take the focus: drawing goes on unless somebody types. */
   waits?: boolean;
 }) {
   const [words, setWords] = useState(start);
+  const kind = countsAs(words);
+  const quick = phrases.slice(0, 9);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Escape") return onCancel();
+    const phrase = words === "" && /^[1-9]$/.test(event.key) ? quick[Number(event.key) - 1] : undefined;
+    if (phrase === undefined) return;
+    event.preventDefault();
+    onDone(phrase.slice(0, MOST_WORDS));
+  };
   return (
     <form
-      className={styles.words}
+      className={`${styles.words} ${high ? styles.high : ""}`}
       onSubmit={(event) => {
         event.preventDefault();
         onDone(words);
       }}
     >
-      <Field label={label}>
+      <Field label={label} hint={kind && `Counts as ${imperfections[kind].name} on this bead.`}>
         {(ids) => (
           <input
             {...ids}
@@ -191,16 +247,27 @@ function WordsField({
             maxLength={MOST_WORDS}
             autoComplete="off"
             onChange={(event) => setWords(event.target.value)}
-            onKeyDown={(event) => event.key === "Escape" && onCancel()}
+            onKeyDown={onKeyDown}
           />
         )}
       </Field>
       <Button type="submit">Put there</Button>
+      {words === "" && quick.length > 0 && (
+        <ol className={styles.quick} aria-label="Phrases by number">
+          {quick.map((phrase, i) => (
+            <li key={phrase}>
+              <button type="button" onClick={() => onDone(phrase.slice(0, MOST_WORDS))}>
+                <kbd>{i + 1}</kbd> {phrase}
+              </button>
+            </li>
+          ))}
+        </ol>
+      )}
     </form>
   );
 }
 
-/** Everything drawn, as a list: the way to it without aiming. */
+/** Everything drawn, as a row of its own height: the way to it without aiming. */
 function Drawn({
   items,
   onSelect,
@@ -210,20 +277,25 @@ function Drawn({
   onSelect: (id: string) => void;
   onAction: (action: LayerAction) => void;
 }) {
-  if (items.length === 0) return <p>Nothing drawn yet. Drag over the photo to draw an arrow.</p>;
+  if (items.length === 0)
+    return <p className={styles.drawn}>Nothing drawn yet. Drag over the photo to draw an arrow.</p>;
   return (
-    <ul aria-label="What you drew">
+    <ul aria-label="What you drew" className={styles.drawn}>
       {items.map((item) => (
-        <li key={item.id}>
-          <div className={styles.itemRow}>
-            <Button onClick={() => onSelect(item.id)}>{itemName(item)}</Button>
-            <Button
-              aria-label={`Delete ${itemName(item)}`}
-              onClick={() => onAction({ type: "remove", id: item.id })}
-            >
-              <Trash2 size={20} aria-hidden="true" />
-            </Button>
-          </div>
+        <li key={item.id} className={styles.itemRow}>
+          <Button onClick={() => onSelect(item.id)}>
+            {itemName(item)}
+            {countsAsWords(item) && ` · counts as ${countsAsWords(item)}`}
+          </Button>
+          {countsAsWords(item) && (
+            <Button onClick={() => onAction({ type: "uncount", id: item.id })}>Words only</Button>
+          )}
+          <Button
+            aria-label={`Delete ${itemName(item)}`}
+            onClick={() => onAction({ type: "remove", id: item.id })}
+          >
+            <Trash2 size={20} aria-hidden="true" />
+          </Button>
         </li>
       ))}
     </ul>

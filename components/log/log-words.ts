@@ -12,6 +12,7 @@ const kindWords: Readonly<Record<string, string>> = {
   "hand-in": "Hand-in",
   feedback: "Feedback",
   phrase: "Quick remark",
+  eye: "Training of the eye",
   criteria: "Shop's own limits",
   instrument: "Instrument",
   job: "Job",

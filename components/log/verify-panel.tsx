@@ -9,6 +9,8 @@ export interface Verified {
   readonly looked: string;
   readonly head: string | null;
   readonly findings: readonly string[];
+  /** Worth a word, and no fault of the records. */
+  readonly remarks: readonly string[];
 }
 
 /** Asks the verifier and shows what it found; where it found nothing it says what it looked at. */
@@ -66,6 +68,11 @@ export function VerifyPanel({ verify }: { verify: (noted: string) => Promise<Ver
                 <li key={line}>{line}</li>
               ))}
             </ul>
+            {answer.remarks.map((line) => (
+              <p key={line} className={page.note}>
+                {line}
+              </p>
+            ))}
             {answer.head && (
               <p className={page.note}>
                 Newest entry: <span className={page.mono}>{answer.head}</span>. Kept outside this machine and

@@ -7,7 +7,7 @@ import { emptyBeadContent } from "@/lib/assess";
 import { deviceStore } from "./device-store";
 import { newId } from "./kept";
 import type { PageBead } from "./take-up";
-import { NEW_BEAD } from "./use-own-address";
+import { NEW_BEAD, useBeginAnew } from "./use-own-address";
 
 /** A bead that begins on this device, or one that this device alone can show just now. */
 export interface BegunBead extends PageBead {
@@ -22,6 +22,7 @@ export interface BegunBead extends PageBead {
  */
 export function NewBeadHere({ children }: { children: (bead: BegunBead) => ReactNode }) {
   const [bead, setBead] = useState<BegunBead | "not-here" | null>(null);
+  useBeginAnew();
   useEffect(() => {
     let isGone = false;
     void beadOf(window.location).then((found) => {
@@ -40,10 +41,9 @@ async function beadOf({ pathname, hash }: Location): Promise<BegunBead | "not-he
   const named = pathname === NEW_BEAD ? hash.slice(1) : (pathname.split("/").at(-1) ?? "");
   if (!/^[a-z0-9]{12}$/.test(named)) return begun(newId());
   if (await isKept(named)) return begun(named);
-  if (pathname !== NEW_BEAD) return "not-here";
   // It may be stored by now; an id that is in use must never be begun anew.
   const answer = await fetch(`/api/beads/${named}`).catch(() => null);
-  if (!answer?.ok) return begun(newId());
+  if (!answer?.ok) return pathname === NEW_BEAD ? begun(newId()) : "not-here";
   window.location.replace(`/beads/${named}`);
   return null;
 }

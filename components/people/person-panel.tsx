@@ -21,6 +21,7 @@ export function PersonPanel({
   change,
   openAccount,
   closeAccount,
+  takeOffSecondFactor,
   remove,
   lookForName,
 }: {
@@ -28,6 +29,7 @@ export function PersonPanel({
   change: SaidAction;
   openAccount: SaidAction;
   closeAccount: () => Promise<Answer<Said>>;
+  takeOffSecondFactor: () => Promise<Answer<Said>>;
   remove: SaidAction;
   lookForName: () => Promise<readonly ShownPlace[] | null>;
 }) {
@@ -62,6 +64,9 @@ export function PersonPanel({
             </Field>
           )}
         </SaidForm>
+        {userId && (
+          <SaidForm action={takeOffSecondFactor} submit="Phone lost: ask for no number" tone="plain" />
+        )}
         {userId && <SaidForm action={closeAccount} submit="Close the account" tone="danger" />}
       </details>
       <details className={styles.fold}>

@@ -1,6 +1,6 @@
 "use client";
 
-import { FileText, Flame, ScrollText } from "lucide-react";
+import { FileText, FlaskConical, Flame, ScrollText } from "lucide-react";
 import { useMemo } from "react";
 import { Button, buttonClass } from "@/components/ui";
 import { planIssueSentence, planQuery, planRun, waysOut, waySentence, type PlanAsk } from "@/lib/plan";
@@ -99,6 +99,11 @@ function Planned({
               <Flame size={22} aria-hidden="true" /> Start a bead from this plan
             </Button>
           </form>
+        )}
+        {onStart && (
+          <a className={buttonClass()} href={`/trials/new?${query}`}>
+            <FlaskConical size={20} aria-hidden="true" /> Make a trial of it
+          </a>
         )}
         <a className={buttonClass()} href={`/plan/sheet?${query}`}>
           <ScrollText size={20} aria-hidden="true" /> Run sheet

@@ -4,5 +4,6 @@ export { OutcomeForm } from "./outcome-form";
 export { PdfLink } from "./pdf-link";
 export { PrintButton } from "./print-button";
 export { Sheet } from "./sheet";
+export { BeadRow } from "./bead-row";
 export { SideBySide } from "./side-by-side";
 export { SharePdf } from "./share-pdf";

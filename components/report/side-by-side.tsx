@@ -84,7 +84,7 @@ export function SideBySide({
 }
 
 /** The photo of a bead that says most here: of its face, and with a weld line to lay it by. */
-function chosen({ photos }: SheetDocument): SheetPhoto | undefined {
+export function chosenPhoto({ photos }: SheetDocument): SheetPhoto | undefined {
   const faces = photos.filter(({ role }) => role === "face");
   const lined = faces.filter(({ drawing }) => drawing.weldLine !== null);
   return lined.find(({ hasScale }) => hasScale) ?? lined[0] ?? faces[0] ?? photos[0];
@@ -92,7 +92,7 @@ function chosen({ photos }: SheetDocument): SheetPhoto | undefined {
 
 function pictures(before: Side, after: Side): [Picture, Picture, boolean] {
   const side = ({ sheet, aligned }: Side) => {
-    const photo = chosen(sheet);
+    const photo = chosenPhoto(sheet);
     return (
       photo && { ...photo, aligned: aligned[sheet.photos.indexOf(photo)] ?? { kind: "as-taken" as const } }
     );

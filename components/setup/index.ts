@@ -1,3 +1,4 @@
+export { RangeFields } from "./range-fields";
 export { SavedSetups } from "./saved-setups";
 export { SetupFields } from "./setup-fields";
 export { SetupForm } from "./setup-form";

@@ -1,12 +1,19 @@
 "use client";
 
-import { fieldRow, type ChoiceField as ChoiceName, type NumberField, type SetupField } from "@/lib/setup";
+import {
+  fieldRow,
+  type ChoiceField as ChoiceName,
+  type NumberField,
+  type SetupField,
+  type TextField as TextName,
+} from "@/lib/setup";
 import { ChoiceField } from "./choice-field";
 import { ClassField } from "./class-field";
 import styles from "./fields.module.css";
 import { useForm } from "./form-context";
 import { QuantityField } from "./quantity-field";
 import { SelectField } from "./select-field";
+import { TextField } from "./text-field";
 
 const WIRE_SIZES = [0.8, 0.9, 1.2, 1.6];
 const ROD_SIZES = [2.4, 3.2, 4];
@@ -30,6 +37,8 @@ function Control({ field }: { field: SetupField }) {
       return <SelectField name={field as ChoiceName} />;
     case "class":
       return <ClassField />;
+    case "text":
+      return <TextField name={field as TextName} />;
     case "number":
       return <QuantityField name={field as NumberField} {...sizes} />;
   }

@@ -8,7 +8,12 @@ import { exampleSetups, type RunSetup } from "@/lib/setup";
 import styles from "./saved-setups.module.css";
 
 export interface SavedSetupsProps {
-  readonly saved: readonly { readonly id: string; readonly name: string; readonly setup: RunSetup }[];
+  readonly saved: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly setup: RunSetup;
+    readonly own: boolean;
+  }[];
   /** The set-up of the bead before this one, offered first; null when there is none. */
   readonly last: RunSetup | null;
   /** Whether it was applied; false where the person is asked first. */
@@ -36,11 +41,11 @@ export function SavedSetups({ saved, last, onApply, onSave, onDelete }: SavedSet
         </Button>
       )}
       {saved.length > 0 && (
-        <ul className={styles.list} aria-label="Set-ups of this shop">
-          {saved.map(({ id, name, setup }) => (
+        <ul className={styles.list} aria-label="Set-ups of this shop and your own">
+          {saved.map(({ id, name, setup, own }) => (
             <li key={id}>
               <button type="button" className={styles.apply} onClick={() => apply(setup, name)}>
-                {name}
+                {own ? `${name} (own)` : name}
               </button>
               <Button tone="danger" aria-label={`Remove ${name}`} onClick={() => void remove(id, name)}>
                 <Trash2 size={20} aria-hidden="true" />

@@ -3,10 +3,11 @@
 import { Menu } from "lucide-react";
 import Link from "next/link";
 import { Popover } from "radix-ui";
+import { LookSwitch } from "./look-switch";
 import { useMenu } from "./menu-context";
 import styles from "./more-menu.module.css";
 
-/** All the places that are not in sight, and the way out. */
+/** All the places that are not in sight, light or dark, and the way out. */
 export function MoreMenu({ className, all = false }: { className: string; all?: boolean }) {
   const { main, more, signedIn } = useMenu();
   const places = all ? [...main, ...more] : more;
@@ -28,6 +29,7 @@ export function MoreMenu({ className, all = false }: { className: string; all?: 
               </Popover.Close>
             ))}
           </nav>
+          <LookSwitch />
           {signedIn && (
             <form action={signedIn.leave} className={styles.leave}>
               <Popover.Close asChild>

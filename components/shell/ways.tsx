@@ -21,7 +21,7 @@ export function Ways() {
             key={href}
             href={href}
             className={styles.way}
-            aria-label={name}
+            aria-label={spoken(name, short)}
             aria-current={isUnder(path, href) ? "page" : undefined}
           >
             <Icon aria-hidden="true" />
@@ -45,4 +45,9 @@ function isUnder(path: string, href: string): boolean {
   return href === "/"
     ? path === "/" || path.startsWith("/beads/")
     : path === href || path.startsWith(`${href}/`);
+}
+
+/** What is heard begins with what is seen, so that somebody who says it reaches it. */
+function spoken(name: string, short: string): string {
+  return name.includes(short) ? name : `${short}: ${name}`;
 }

@@ -8,7 +8,7 @@ export function ShareBar({ value, low, high }: { value: number | null; low: numb
     <svg viewBox="0 0 160 24" className={styles.shareBar} aria-hidden="true">
       <path d="M8 12 H152" stroke="var(--line)" strokeWidth="2" />
       <path d={`M${x(low)} 12 H${x(high)}`} stroke="var(--bronze)" strokeWidth="8" />
-      <circle cx={x(value)} cy="12" r="6" fill="var(--ink)" stroke="#fff" strokeWidth="2" />
+      <circle cx={x(value)} cy="12" r="6" fill="var(--ink)" stroke="var(--panel)" strokeWidth="2" />
     </svg>
   );
 }

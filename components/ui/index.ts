@@ -1,8 +1,10 @@
 export { Button, buttonClass } from "./button";
 export { Chip } from "./chip";
 export { Choice } from "./choice";
+export { DictateButton } from "./dictate-button";
 export { Field } from "./field";
 export { default as form } from "./form.module.css";
+export { LocalTime } from "./local-time";
 export { default as page } from "./page.module.css";
 export { Panel, type PanelTone } from "./panel";
 export { nothingSaid, SaidForm, SaidLine, type Said, type SaidAction } from "./said-form";

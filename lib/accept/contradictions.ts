@@ -4,6 +4,7 @@ import { missing, type CaseContext } from "./case-context";
 import { decisionFigures } from "./decision-figures";
 import { outcome } from "./outcome";
 import type { CriteriaSet } from "./rule";
+import { isPatch } from "./size-of";
 import type { JudgeInput } from "./types";
 import type { Contradiction, MissingReading, VerdictRow } from "./verdict";
 
@@ -17,6 +18,7 @@ export function contradictionsOf(
     ...hollowOrFull(rows),
     ...tickedAbsent(context, rows),
     ...lengthAndPlace(context),
+    ...countsOfOne(context),
     ...betweenFacts(context),
   ];
   // Two rows of one clause say the same thing twice.
@@ -128,6 +130,13 @@ function lengthAndPlace({ input }: CaseContext): readonly Contradiction[] {
     const again: MissingReading[] = [missing("length", id), missing("place-along", id)];
     return [{ code: "length-and-place", between: [`${id}.length`, `${id}.alongMm`], again }];
   });
+}
+
+/** Pores of which several were counted, in a mark that is judged as one: whoever counted them can say how they lie. */
+function countsOfOne({ input }: CaseContext): readonly Contradiction[] {
+  return input.observations
+    .filter((one) => one.aboutCount !== null && one.imperfection === "surface-porosity" && !isPatch(one))
+    .map(({ id }) => ({ code: "count-of-one", between: [`${id}.aboutCount`], again: [] }));
 }
 
 function betweenFacts({ input }: CaseContext): readonly Contradiction[] {

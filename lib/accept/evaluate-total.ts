@@ -125,7 +125,7 @@ function whatHelps(terms: readonly Term[], test: TotalTest, apart: boolean): rea
     const patch = isPatch(observation);
     return [
       ...(counts === null && test.only !== undefined ? [missing(test.only.size, observation.id)] : []),
-      ...(patch && most === null && observation.poreCount === null
+      ...((patch || observation.aboutCount !== null) && most === null && observation.poreCount === null
         ? [missing("pore-count", observation.id)]
         : []),
       ...(test.of !== "count" && (least === null || (most === null && !patch) || least.source === "photo")

@@ -1,7 +1,7 @@
 import type { Quantity } from "@/lib/measure";
 import type { CaseContext } from "./case-context";
 import { decide, spreadOf } from "./decide";
-import { evaluateFormula } from "./formula";
+import { constantValue, evaluateFormula } from "./formula";
 import { isPatch, sizeOf } from "./size-of";
 import type { SizeName, Test, Threshold } from "./rule";
 import type { Observation } from "./types";
@@ -35,31 +35,62 @@ export function termsOf(
     const middleMm =
       observation.alongMm === null ? null : (observation.alongMm[0] + observation.alongMm[1]) / 2;
     const threshold = test.only === undefined ? [] : sizeOf(observation, [test.only.size]).figures;
-    const amount = amountOf(test, observation);
+    const amount = amountOf(test, observation, context);
     return [{ observation, counts: passed, middleMm, ...amount, figures: [...amount.figures, ...threshold] }];
   });
 }
 
 type Amount = Pick<Term, "least" | "most" | "wanted" | "figures">;
 
-function amountOf(test: TotalTest, observation: Observation): Amount {
-  if (isPatch(observation) && (test.of === "count" || test.of.includes("diameter")))
-    return patchAmount(test, observation);
-  if (test.of === "count") return { least: one, most: one, wanted: "diameter", figures: [] };
+function amountOf(test: TotalTest, observation: Observation, context: CaseContext): Amount {
+  if (test.of === "count") return numberOf(observation, windowMm(test, context));
+  if (isPatch(observation) && test.of.includes("diameter")) return patchAmount(observation);
   const { quantity, whole, wanted, figures } = sizeOf(observation, test.of);
   return { least: quantity, most: whole ? quantity : null, wanted, figures };
 }
 
-/** A patch holds its largest pore, and no more than as many of that size as were counted; two at least. */
-function patchAmount(test: TotalTest, observation: Observation): Amount {
+const windowMm = (test: TotalTest, { units }: CaseContext): number =>
+  test.window === null ? Infinity : constantValue(test.window, units);
+
+/** How many it is: as counted, or at least two where it is a patch, or at least what a guess leaves certain. */
+function numberOf(observation: Observation, withinMm: number): Amount {
+  const { id, poreCount, aboutCount } = observation;
+  const number = (n: number): Quantity => ({ ...one, value: n });
+  const bare = isPatch(observation) ? 2 : 1;
+  if (isPatch(observation) && poreCount !== null)
+    return {
+      least: number(poreCount),
+      most: number(poreCount),
+      wanted: "diameter",
+      figures: [`${id}.poreCount`],
+    };
+  if (aboutCount !== null) {
+    const least = Math.max(bare, certainOf(aboutCount, observation, withinMm));
+    return { least: number(least), most: null, wanted: "diameter", figures: [`${id}.aboutCount`] };
+  }
+  return { least: number(bare), most: bare === 1 ? one : null, wanted: "diameter", figures: [] };
+}
+
+/** Of a count by eye so much is taken as certain (own estimate). */
+const CERTAIN_SHARE = 0.5;
+
+/**
+ * No less than this lies in some stretch so long: where the patch is longer, it is cut into so many stretches, and one of
+ * them holds no less than the mean. Where nobody knows how long the patch is, nothing is certain of a stretch.
+ */
+function certainOf(about: number, { alongMm }: Observation, withinMm: number): number {
+  const least = Math.ceil(CERTAIN_SHARE * about);
+  if (withinMm === Infinity) return least;
+  if (alongMm === null) return 0;
+  const pieces = Math.max(1, Math.ceil(Math.abs(alongMm[1] - alongMm[0]) / withinMm));
+  return Math.ceil(least / pieces);
+}
+
+/** A patch holds its largest pore, and no more than as many of that size as were counted. A guess makes no sum. */
+function patchAmount(observation: Observation): Amount {
   const { poreCount } = observation;
   const { quantity, whole, figures } = sizeOf(observation, ["diameter"]);
   const counted = poreCount === null ? [] : [`${observation.id}.poreCount`];
-  if (test.of === "count") {
-    const number = (n: number): Quantity => ({ ...one, value: n });
-    const most = poreCount === null ? null : number(poreCount);
-    return { least: number(poreCount ?? 2), most, wanted: "diameter", figures: counted };
-  }
   const most =
     quantity === null || poreCount === null || !whole
       ? null

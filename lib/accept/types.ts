@@ -102,6 +102,16 @@ export const ObservationSchema = z.object({
     .nullable()
     .default(null)
     .describe("of a patch: how many pores it holds; null: not counted"),
+  aboutCount: z
+    .number()
+    .int()
+    .min(2)
+    .max(10_000)
+    .nullable()
+    .default(null)
+    .describe(
+      "about how many one mark holds, estimated by eye: half of it may fail a limit on how many; it meets none, and no size or sum is made of it. null: nobody said",
+    ),
   alongMm: z
     .tuple([z.number(), z.number()])
     .readonly()

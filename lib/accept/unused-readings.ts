@@ -13,6 +13,7 @@ export function figuresGiven(input: JudgeInput): readonly string[] {
       .filter((size) => (size === "area" ? one.areaMm2 : one[`${size}Mm` as const]) !== null)
       .map((size) => `${one.id}.${size}`),
     ...(one.poreCount === null ? [] : [`${one.id}.poreCount`]),
+    ...(one.aboutCount === null ? [] : [`${one.id}.aboutCount`]),
   ]);
   return [...readings, ...sizes];
 }
@@ -30,7 +31,11 @@ export function unusedReadings(input: JudgeInput, rows: readonly VerdictRow[]): 
     .filter((figure) => !used.has(figure))
     .map((figure) => ({
       figure,
-      why: touched.has(nameOf(figure)) ? ("not-needed" as const) : ("no-rule" as const),
+      why: figure.endsWith(".aboutCount")
+        ? ("guess" as const)
+        : touched.has(nameOf(figure))
+          ? ("not-needed" as const)
+          : ("no-rule" as const),
       by: sourceOf(input, figure) === "photo" ? ("photo" as const) : ("hand" as const),
     }));
 }

@@ -134,6 +134,8 @@ export const contradictionCodes = [
   "ticked-absent",
   /** A mark's length and the place it was given along the weld. */
   "length-and-place",
+  /** About so many pores, in a mark that is judged as one hole because nobody said how they lie. */
+  "count-of-one",
   /** Leg and throat asked for do not belong to one fillet. */
   "leg-and-throat-asked",
   /** Partial penetration stated for a joint of complete penetration. */
@@ -144,7 +146,8 @@ export type ContradictionCode = (typeof contradictionCodes)[number];
 /** A figure that was given and that no row went by. */
 export interface UnusedReading {
   readonly figure: string;
-  readonly why: "not-needed" | "no-rule";
+  /** "guess": a count by eye, of which no size and no sum is made. */
+  readonly why: "not-needed" | "no-rule" | "guess";
   /** Taken by a hand, or off the photo by itself. */
   readonly by: "hand" | "photo";
 }

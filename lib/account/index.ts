@@ -16,6 +16,14 @@ export { overTls, tellOwnAddress } from "./own-address";
 export { isLoopbackHost } from "./loopback";
 export { codeHolder, giveCode, takeCode } from "./one-time-code";
 export { accountsRequired, readActor, waitOfToken } from "./read-actor";
+export {
+  beginSecondFactor,
+  confirmSecondFactor,
+  endSecondFactor,
+  hasSecondFactor,
+  secondFactorState,
+  showsSecondFactor,
+} from "./second-factor";
 export { endSession, listSessions } from "./sessions";
 export { signIn, signOut } from "./sign-in";
 export { makeThrottle } from "./throttle";

@@ -16,6 +16,10 @@ export type AccountIssueCode =
   | "passphrase-common"
   | "passphrase-wrong"
   | "session-gone"
+  | "second-factor-wanted"
+  | "second-factor-wrong"
+  | "second-factor-on"
+  | "second-factor-none-begun"
   | "person-gone"
   | "account-missing"
   | "last-owner"
@@ -43,6 +47,12 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
   "passphrase-before-wrong": () => "The passphrase until now is another one. Nothing was changed.",
   "passphrase-common": () =>
     "This passphrase is among those that are guessed first. Take four or five words that do not belong together.",
+  "second-factor-wanted": () =>
+    "This account asks for a number from your phone besides. Type it, or one of your recovery codes, and sign in again.",
+  "second-factor-wrong": () =>
+    "This number does not fit. Wait for the next one and type that; each works once. If none fits, check the clock of phone and machine.",
+  "second-factor-on": () => "A number from your phone is asked for already.",
+  "second-factor-none-begun": () => "Nothing was begun here. Reload the page and begin anew.",
   "session-gone": () => "This sign-in has ended already.",
   "passphrase-wrong": () => "This passphrase is not the signer's. Nothing was signed; try again.",
   "person-gone": () => "This person is no longer in the list. Reload the page.",

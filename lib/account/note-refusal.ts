@@ -1,5 +1,10 @@
 type Refused =
-  "sign-in-refused" | "sign-in-throttled" | "passphrase-refused" | "token-refused" | "hand-in-refused";
+  | "sign-in-refused"
+  | "sign-in-throttled"
+  | "second-factor-refused"
+  | "passphrase-refused"
+  | "token-refused"
+  | "hand-in-refused";
 
 /**
  * One line for whoever runs the server, that somebody was refused and from where. No name and no passphrase: people type

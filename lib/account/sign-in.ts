@@ -1,6 +1,6 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
-import { isUsableName, type NewAccount } from "./accounts";
+import { isUsableName, passphraseFits, type NewAccount } from "./accounts";
 import { addressOf } from "./address";
 import { auth } from "./auth";
 import type { AccountIssue } from "./issue";
@@ -8,6 +8,7 @@ import { isRefusal } from "./is-refusal";
 import { knownBrowser, readKnownBrowser } from "./known-browser";
 import { passphraseLimit, signInsByAddressLimit, signInsByNameLimit } from "./limits";
 import { noteRefusal } from "./note-refusal";
+import { hasSecondFactor, showsSecondFactor } from "./second-factor";
 import { makeThrottle, type Throttle } from "./throttle";
 
 /** Failed tries: with a name at one address, at one address, with a name everywhere; and of a known browser alone. */
@@ -35,7 +36,7 @@ function countersOf(name: string, address: string, browser: string | null): read
  */
 export async function signIn(
   db: Db,
-  { signInName, passphrase }: NewAccount,
+  { signInName, passphrase, number = "" }: NewAccount & { readonly number?: string },
   headers: Headers,
   now: number,
   known: string | null,
@@ -52,6 +53,16 @@ export async function signIn(
   }
   // Counted before it is answered: otherwise as many at once as one likes would be one try.
   for (const [throttle, who] of counters) throttle.count(who, now);
+  const shown = isUsableName(name) ? await showsBoth(db, name, { passphrase, number }, new Date(now)) : null;
+  // The passphrase fitted, so this is no guess of it; guesses of the number are counted like any other.
+  if (shown === "second-factor-wanted") {
+    for (const [throttle, who] of counters) throttle.giveBack(who, now);
+    return fail(issue(shown));
+  }
+  if (shown === "second-factor-wrong") {
+    noteRefusal("second-factor-refused", address);
+    return fail(issue(shown, ["number"]));
+  }
   if (isUsableName(name) && (await fits(db, name, passphrase, headers))) {
     for (const [throttle, who] of counters) throttle.giveBack(who, now);
     counters[0]![0].forget(counters[0]![1]);
@@ -59,6 +70,23 @@ export async function signIn(
   }
   noteRefusal("sign-in-refused", address);
   return fail(issue("sign-in-refused"));
+}
+
+/**
+ * What keeps somebody out whose account asks for a number besides; null: nothing does, or the passphrase is not theirs, which
+ * is asked for first, so that nobody learns by it that there is such an account.
+ */
+async function showsBoth(
+  db: Db,
+  username: string,
+  { passphrase, number }: { readonly passphrase: string; readonly number: string },
+  now: Date,
+): Promise<"second-factor-wanted" | "second-factor-wrong" | null> {
+  const user = await db.user.findUnique({ where: { username }, select: { id: true } });
+  if (!user || !(await hasSecondFactor(db, user.id))) return null;
+  if (!(await passphraseFits(db, user.id, passphrase))) return null;
+  if (number.trim() === "") return "second-factor-wanted";
+  return (await showsSecondFactor(db, user.id, number.slice(0, 40), now)) ? null : "second-factor-wrong";
 }
 
 async function fits(db: Db, username: string, password: string, headers: Headers): Promise<boolean> {

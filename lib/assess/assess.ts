@@ -1,4 +1,5 @@
-import type { Result } from "@/lib/base";
+import { remembered, type Result } from "@/lib/base";
+import type { Scale } from "@/lib/marks";
 import { judge, type AcceptIssue, type ShopCriteria, type Verdict } from "@/lib/accept";
 import {
   diagnose,
@@ -85,6 +86,15 @@ export function measurePhotos(
   return content.photos.map((photo) => measurePhoto(content, photo, photos, context));
 }
 
+/** Remembered: a scale stays the same while marks are drawn beside it. */
+const calibrated = remembered(
+  (scale: Scale, widthPx: number | null, heightPx: number | null, viewedWidthPx: number): Calibrated =>
+    calibrate(
+      scale,
+      photoOptions(widthPx === null || heightPx === null ? null : { widthPx, heightPx }, viewedWidthPx),
+    ),
+);
+
 function measurePhoto(
   content: BeadContent,
   photo: BeadContent["photos"][number],
@@ -92,7 +102,12 @@ function measurePhoto(
   context: AssessContext,
 ): PhotoAssessment {
   const size = facts.find(({ id }) => id === photo.id) ?? null;
-  const calibration = calibrate(photo.drawing.scale, photoOptions(size, context.viewedWidthPx));
+  const { scale } = photo.drawing;
+  const { viewedWidthPx } = context;
+  const calibration =
+    scale === null
+      ? calibrate(scale, photoOptions(size, viewedWidthPx))
+      : calibrated(scale, size?.widthPx ?? null, size?.heightPx ?? null, viewedWidthPx);
   const marks = measureDrawing(photo.drawing, calibration);
   return {
     photoId: photo.id,

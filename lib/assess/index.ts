@@ -34,7 +34,7 @@ export {
   type WeldQuestions,
 } from "./bead";
 export { isPlanned } from "./is-planned";
-export { layPair, VIEW_WIDTH, type LaidPhoto } from "./lay-pair";
+export { layPair, layRow, VIEW_WIDTH, type LaidPhoto } from "./lay-pair";
 export { mergeContent } from "./merge-content";
 export { judgeBeside } from "./judge-beside";
 export { sectionSetsFor, type SectionAssessment } from "./assess-section";

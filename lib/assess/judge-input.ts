@@ -7,7 +7,7 @@ import {
   type JudgeInput,
   type ShopCriteria,
 } from "@/lib/accept";
-import type { Mark } from "@/lib/marks";
+import { countAbout, type Mark } from "@/lib/marks";
 import {
   beadQuantityRows,
   gaugeQuantity,
@@ -65,6 +65,7 @@ function observation({ key, photoId, mark, measured }: NumberedMark, content: Be
     // What is seen on the back is at the root, whether or not somebody said so.
     place: mark.place ?? (roleOf(content, photoId) === "back" ? "root" : null),
     patterns: mark.patterns,
+    aboutCount: countAbout(mark),
     alongMm: measured?.alongMm ?? null,
     lengthMm: measured?.lengthMm ?? null,
     depthMm: measured?.depthMm ?? null,

@@ -29,9 +29,9 @@ export interface LaidPhoto {
   readonly rulerMm: { readonly from: number; readonly to: number } | null;
 }
 
-export interface LaidPair {
-  readonly photos: readonly [LaidPhoto, LaidPhoto];
-  /** Both to scale: one ruler serves both. */
+export interface LaidRow {
+  readonly photos: readonly LaidPhoto[];
+  /** All to scale: one ruler serves all. */
   readonly isShared: boolean;
 }
 
@@ -39,12 +39,11 @@ const zoom = <From, To>(by: number): Homography<From, To> => [by, 0, 0, 0, by, 0
 const shift = (x: number, y: number): Homography<"frame", "frame"> => [1, 0, x, 0, 1, y, 0, 0, 1];
 
 /**
- * Two photos laid into views of one width: welds horizontal, starts under one another, and one number of view units to
- * the millimetre where both are to scale. A turned photo without scale gets the other's weld length; one as taken is
+ * Photos laid into views of one width: welds horizontal, starts under one another, and one number of view units to the
+ * millimetre where they are to scale. A turned photo without scale gets the longest of the others' welds; one as taken is
  * shown whole.
  */
-export function layPair(before: Side, after: Side): LaidPair {
-  const sides = [before, after];
+export function layRow(sides: readonly Side[]): LaidRow {
   const ends = sides.flatMap(({ aligned }) => (aligned.kind === "to-scale" ? [aligned.endMm] : []));
   const length = ends.length > 0 ? Math.max(...ends) : 1;
   const frames = sides.map(({ aligned }) => frameOf(aligned, length));
@@ -56,8 +55,8 @@ export function layPair(before: Side, after: Side): LaidPair {
   const lay = (side: Side, frame: ToFrame | null | undefined): LaidPhoto =>
     frame ? laidIn(window, frame, side.aligned.kind === "to-scale") : whole(side);
   return {
-    photos: [lay(before, frames[0]), lay(after, frames[1])],
-    isShared: ends.length === 2,
+    photos: sides.map((side, i) => lay(side, frames[i])),
+    isShared: ends.length === sides.length,
   };
 }
 
@@ -79,7 +78,7 @@ interface Window {
   readonly bottom: number;
 }
 
-/** Weld and marks of both, with a margin: x along the weld from its start, y across it, downwards. */
+/** Weld and marks of all, with a margin: x along the weld from its start, y across it, downwards. */
 function windowOf(seen: readonly Point<"frame">[], length: number): Window {
   const margin = MARGIN * length;
   const across = margin + TAG_ROOM * length;
@@ -108,4 +107,13 @@ function laidIn({ left, right, top, bottom }: Window, frame: ToFrame, isToScale:
 function whole({ widthPx, heightPx }: Side): LaidPhoto {
   const units = VIEW_WIDTH / widthPx;
   return { toView: zoom(units), heightUnits: heightPx * units, rulerMm: null };
+}
+
+/** Two photos laid so. */
+export function layPair(
+  before: Side,
+  after: Side,
+): { readonly photos: readonly [LaidPhoto, LaidPhoto]; readonly isShared: boolean } {
+  const { photos, isShared } = layRow([before, after]);
+  return { photos: [photos[0]!, photos[1]!], isShared };
 }

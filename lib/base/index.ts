@@ -5,5 +5,6 @@ export { L_PER_CUBIC_FOOT, L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } f
 export { issue, type Issue } from "./issue";
 export { MOST_JSON_BYTES, MOST_JSON_MB } from "./json-limit";
 export { MAX_PHOTO_BYTES, MAX_PHOTO_MB } from "./photo-limit";
+export { remembered } from "./remembered";
 export { fail, ok, type Result } from "./result";
 export { needsCheck, type Confidence, type Source } from "./source";

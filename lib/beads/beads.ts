@@ -9,7 +9,7 @@ import {
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Tx } from "@/lib/db";
 import { MOST_POINTS } from "@/lib/marks";
-import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
+import { newId, writing, type Log, type Pen, type RecordIssue } from "@/lib/store";
 import type { BeadRecord, PhotoRecord } from "./bead-record";
 import { changedParts } from "./changed-parts";
 import { keepFacts } from "./keep-facts";
@@ -30,46 +30,48 @@ export async function nextBeadNumber(tx: Tx): Promise<number> {
   return Math.max(bead?.number ?? 0, deleted?.number ?? 0) + 1;
 }
 
+export interface BeadStart extends Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> {
+  /** Made by the device that began the bead, `isNewId`; left out: made here. */
+  id?: string;
+  createdAt?: Date;
+  previousId?: string;
+  /** Person who ran it. */
+  welderId?: string | null;
+  jobId?: string | null;
+  weldId?: string | null;
+}
+
 /**
  * A new bead with the next running number; what `start` leaves out stays empty. With an id that is taken, by a bead or by
  * one that was deleted, none is made.
  */
-export async function createBead(
-  pen: Pen,
-  start: Partial<Pick<BeadContent, "title" | "welder" | "setup" | "judgement">> & {
-    /** Made by the device that began the bead, `isNewId`; left out: made here. */
-    id?: string;
-    createdAt?: Date;
-    previousId?: string;
-    /** Person who ran it. */
-    welderId?: string | null;
-    jobId?: string | null;
-    weldId?: string | null;
-  } = {},
-): Promise<Result<BeadRecord, RecordIssue>> {
-  return writing(pen, async (tx, log) => {
-    if (start.id !== undefined && (await isTaken(tx, start.id))) return fail(issue("bead-there-already"));
-    const number = await nextBeadNumber(tx);
-    const row = await tx.bead.create({
-      data: {
-        id: start.id ?? newId(),
-        number,
-        title: start.title ?? `Bead ${number}`,
-        welder: start.welder ?? null,
-        setup: start.setup ?? emptyBeadContent.setup,
-        judgement: start.judgement ?? emptyBeadContent.judgement,
-        welderId: start.welderId ?? null,
-        jobId: start.jobId ?? null,
-        weldId: start.weldId ?? null,
-        ...(start.createdAt ? { createdAt: start.createdAt } : {}),
-        ...(start.previousId ? { previousId: start.previousId } : {}),
-      },
-      include: withPhotos,
-    });
-    await keepFacts(tx, row.id);
-    await log(`bead:${row.id}`, "bead.made", { number });
-    return ok(toRecord(row));
+export async function createBead(pen: Pen, start: BeadStart = {}): Promise<Result<BeadRecord, RecordIssue>> {
+  return writing(pen, (tx, log) => makeBead(tx, log, start));
+}
+
+/** As `createBead`, within a change that does more. */
+export async function makeBead(tx: Tx, log: Log, start: BeadStart): Promise<Result<BeadRecord, RecordIssue>> {
+  if (start.id !== undefined && (await isTaken(tx, start.id))) return fail(issue("bead-there-already"));
+  const number = await nextBeadNumber(tx);
+  const row = await tx.bead.create({
+    data: {
+      id: start.id ?? newId(),
+      number,
+      title: start.title ?? `Bead ${number}`,
+      welder: start.welder ?? null,
+      setup: start.setup ?? emptyBeadContent.setup,
+      judgement: start.judgement ?? emptyBeadContent.judgement,
+      welderId: start.welderId ?? null,
+      jobId: start.jobId ?? null,
+      weldId: start.weldId ?? null,
+      ...(start.createdAt ? { createdAt: start.createdAt } : {}),
+      ...(start.previousId ? { previousId: start.previousId } : {}),
+    },
+    include: withPhotos,
   });
+  await keepFacts(tx, row.id);
+  await log(`bead:${row.id}`, "bead.made", { number });
+  return ok(toRecord(row));
 }
 
 async function isTaken(tx: Tx, id: string): Promise<boolean> {

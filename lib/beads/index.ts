@@ -2,7 +2,15 @@ import "server-only";
 
 export { attachPhoto, letGoPhoto } from "./attach-photo";
 export type { BeadRecord } from "./bead-record";
-export { addPhoto, createBead, nextBeadNumber, removePhoto, saveBead, type NewPhoto } from "./beads";
+export {
+  addPhoto,
+  createBead,
+  makeBead,
+  nextBeadNumber,
+  removePhoto,
+  saveBead,
+  type NewPhoto,
+} from "./beads";
 export { factsDiffer } from "./facts-differ";
 export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
 export { getBead, getBeads, MOST_AT_ONCE, readBead } from "./read-bead";

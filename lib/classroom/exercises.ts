@@ -19,6 +19,8 @@ export interface ExerciseRecord {
   readonly revision: number;
   /** Of the hand-in address: /hand-in/CODE. */
   readonly code: string;
+  /** Until when the code leads here: ISO 8601, UTC. */
+  readonly codeUntil: string;
   readonly open: boolean;
   readonly withoutAccount: boolean;
   /** ISO 8601, UTC; null: no date. A late bead is still taken, and is seen to be late. */
@@ -33,6 +35,12 @@ const ExerciseInputSchema = z.object({
   withoutAccount: z.boolean(),
   dueAt: z.iso.datetime().nullable(),
 });
+
+/** A notice stays on a bench for some weeks; a photo of it must not open the class for ever. Own estimate. */
+const CODE_GOOD_DAYS = 30;
+
+const codeUntil = ({ codeSince, createdAt }: { codeSince: Date | null; createdAt: Date }): string =>
+  new Date((codeSince ?? createdAt).getTime() + CODE_GOOD_DAYS * 24 * 3_600_000).toISOString();
 
 const around = {
   group: { select: { id: true, name: true, closedAt: true } },
@@ -51,6 +59,7 @@ function toExercise(row: Row): ExerciseRecord {
     code,
     open,
     withoutAccount,
+    codeUntil: codeUntil(row),
     group: { id: row.group.id, name: row.group.name, closed: row.group.closedAt !== null },
     content: ExerciseContentSchema.parse(row.content),
     dueAt: row.dueAt?.toISOString() ?? null,
@@ -136,6 +145,33 @@ export async function saveExercise(
     }
     await log(`exercise:${id}`, "exercise.saved", { revision: basedOn + 1 });
     return ok({ revision: basedOn + 1 });
+  });
+}
+
+/**
+ * A copy of an exercise, for its own group or another, under its own title and code. It has no date and takes no beads
+ * until somebody opens it: a date of last year would be wrong, and none is late at once.
+ */
+export async function copyExercise(
+  pen: Pen,
+  id: string,
+  groupId: string,
+): Promise<Result<{ readonly id: string }, RecordIssue>> {
+  const found = await getExercise(pen.db, id);
+  if (!found) return fail(issue("exercise-gone"));
+  const { title, content, withoutAccount } = found;
+  const copied = groupId === found.group.id ? `${title.slice(0, 112)} (copy)` : title;
+  return createExercise(pen, groupId, { title: copied, content, withoutAccount, open: false, dueAt: null });
+}
+
+/** Gives an exercise another code: the one before leads nowhere from then on. */
+export async function renewCode(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const code = await freshCode(tx);
+    const { count } = await tx.exercise.updateMany({ where: { id }, data: { code, codeSince: now } });
+    if (count === 0) return fail(issue("exercise-gone"));
+    await log(`exercise:${id}`, "exercise.code-renewed");
+    return ok(null);
   });
 }
 

@@ -27,6 +27,7 @@ export interface FeedbackRecord {
   readonly returnedAt: string | null;
   readonly reply: string | null;
   readonly repliedAt: string | null;
+  readonly seenAt: string | null;
 }
 
 /** The answer to a hand-in; an empty draft at revision 0 where none was begun. */
@@ -42,7 +43,35 @@ export async function getFeedback(db: Db, handInId: string): Promise<FeedbackRec
     returnedAt: row?.returnedAt?.toISOString() ?? null,
     reply: row?.reply ?? null,
     repliedAt: row?.repliedAt?.toISOString() ?? null,
+    seenAt: row?.seenAt?.toISOString() ?? null,
   };
+}
+
+/** What was returned to these hand-ins, by their ids; those without an answer are not in it. */
+export async function returnedFeedbacks(
+  db: Db,
+  handInIds: readonly string[],
+): Promise<ReadonlyMap<string, ReturnedFeedback>> {
+  const rows = await db.feedback.findMany({
+    where: { handInId: { in: [...handInIds] }, returned: { not: null } },
+    select: { handInId: true, returned: true },
+  });
+  return new Map(rows.map(({ handInId, returned }) => [handInId, thawFeedback(returned ?? "")]));
+}
+
+/** The student had the answer on their screen: noted the first time. */
+export async function markSeen(pen: Pen, handInId: string, now: Date): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const row = await tx.feedback.findUnique({
+      where: { handInId },
+      select: { returnedAt: true, seenAt: true },
+    });
+    if (!row?.returnedAt) return fail(issue("feedback-not-returned"));
+    if (row.seenAt) return ok(null);
+    await tx.feedback.update({ where: { handInId }, data: { seenAt: now } });
+    await log(`feedback:${handInId}`, "feedback.seen");
+    return ok(null);
+  });
 }
 
 /** Saves the draft if it is still at revision `basedOn` (0: not begun) and nothing was returned. */

@@ -5,6 +5,7 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import { keepFacts, nextBeadNumber, type NewPhoto } from "@/lib/beads";
 import { handInSetup, RunChoicesSchema } from "@/lib/course";
 import type { Db, Tx } from "@/lib/db";
+import { foldText } from "@/lib/facts";
 import { sha256Text, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import { exerciseByCode, type ExerciseRecord } from "./exercises";
 
@@ -19,6 +20,8 @@ export const HandInFormSchema = z.object({
     .transform((text) => text || null)
     .nullable(),
   run: RunChoicesSchema,
+  /** They said that they ran it as the exercise asks; otherwise nothing of the exercise counts as run. */
+  asAsked: z.boolean().default(false),
 });
 export type HandInForm = z.infer<typeof HandInFormSchema>;
 
@@ -35,15 +38,17 @@ export async function takingExercise(
   db: Db | Tx,
   code: string,
   hasAccount: boolean,
+  now = new Date(),
 ): Promise<Result<ExerciseRecord, RecordIssue>> {
   const exercise = await exerciseByCode(db, code);
   if (!exercise) return fail(issue("hand-in-code-unknown", ["code"]));
+  if (now.toISOString() > exercise.codeUntil) return fail(issue("hand-in-code-old", ["code"]));
   if (!exercise.open || exercise.group.closed) return fail(issue("exercise-closed"));
   if (!hasAccount && !exercise.withoutAccount) return fail(issue("hand-in-needs-account"));
   return ok(exercise);
 }
 
-const freshSecret = (): string => randomBytes(24).toString("base64url");
+export const freshSecret = (): string => randomBytes(24).toString("base64url");
 
 /** A person may hand in under their name only if they are in the exercise's group: a form can name anybody. */
 async function studentOf(
@@ -53,8 +58,8 @@ async function studentOf(
   { by, signedInAs }: { readonly by: string | null; readonly signedInAs: string | null },
 ): Promise<Result<{ personId: string | null; name: string | null }, RecordIssue>> {
   const id = signedInAs ?? personId;
-  if (id === null)
-    return givenName ? ok({ personId: null, name: givenName }) : fail(issue("hand-in-nameless"));
+  if (id === null && givenName === null) return fail(issue("hand-in-nameless"));
+  if (id === null) return ok(await calledSo(tx, exercise.group.id, givenName ?? ""));
   const person = await tx.person.findFirst({
     where: { id, removedAt: null },
     select: { name: true, userId: true, groups: { where: { groupId: exercise.group.id } } },
@@ -64,6 +69,22 @@ async function studentOf(
   // Whoever has an account shows it: their name alone is known to everybody in the shop.
   if (by === null && person.userId !== null) return fail(issue("hand-in-needs-account"));
   return ok({ personId: id, name: person.name });
+}
+
+/**
+ * The one of the group who is called so, by name or identification, and has no account: strangers are shown no list of names.
+ * Two of a name are told apart by nobody but the instructor; then the name stands alone, to be linked later.
+ */
+async function calledSo(tx: Tx, groupId: string, typed: string) {
+  const members = await tx.groupMember.findMany({
+    where: { groupId, person: { removedAt: null, userId: null } },
+    select: { person: { select: { id: true, name: true, mark: true } } },
+  });
+  const same = members.filter(({ person: { name, mark } }) =>
+    [name, mark].some((one) => one !== null && foldText(one) === foldText(typed)),
+  );
+  const [only] = same.length === 1 ? same : [];
+  return { personId: only?.person.id ?? null, name: only?.person.name ?? typed };
 }
 
 /**
@@ -128,7 +149,7 @@ async function newBead(
       title: exercise.title,
       welder: student.name,
       welderId: student.personId,
-      setup: handInSetup(exercise.content, form.run),
+      setup: handInSetup(exercise.content, form.run, form.asAsked),
       judgement: { ...emptyBeadJudgement, criteriaId, criteriaSettings },
       photos: {
         create: {

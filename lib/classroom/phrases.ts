@@ -6,25 +6,36 @@ import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 export interface PhraseRecord {
   readonly id: string;
   readonly text: string;
+  /** Kept by one instructor for themselves; otherwise everybody has it. */
+  readonly own: boolean;
 }
 
 const TextSchema = z.string().trim().min(1).max(300);
 
-/** In the order the instructor gave them. */
-export async function listPhrases(db: Db): Promise<readonly PhraseRecord[]> {
-  const rows = await db.phrase.findMany({ orderBy: [{ place: "asc" }, { id: "asc" }] });
-  return rows.map(({ id, text }) => ({ id, text }));
+/** Those this person has, their own before everybody's, in the order they were given. */
+export async function listPhrases(db: Db, personId: string | null): Promise<readonly PhraseRecord[]> {
+  const rows = await db.phrase.findMany({
+    where: { OR: [{ ownerId: null }, ...(personId === null ? [] : [{ ownerId: personId }])] },
+    orderBy: [{ place: "asc" }, { id: "asc" }],
+  });
+  const found = rows.map(({ id, text, ownerId }) => ({ id, text, own: ownerId !== null }));
+  return [...found.filter(({ own }) => own), ...found.filter(({ own }) => !own)];
 }
 
-export async function addPhrase(pen: Pen, text: unknown): Promise<Result<PhraseRecord, RecordIssue>> {
+/** `ownerId`: the person who keeps it for themselves; null: everybody has it. */
+export async function addPhrase(
+  pen: Pen,
+  text: unknown,
+  ownerId: string | null,
+): Promise<Result<PhraseRecord, RecordIssue>> {
   const parsed = TextSchema.safeParse(text);
   if (!parsed.success) return fail(issue("phrase-not-understood", ["text"]));
   return writing(pen, async (tx, log) => {
     const last = await tx.phrase.findFirst({ orderBy: { place: "desc" }, select: { place: true } });
     const id = newId();
-    await tx.phrase.create({ data: { id, text: parsed.data, place: (last?.place ?? -1) + 1 } });
+    await tx.phrase.create({ data: { id, text: parsed.data, place: (last?.place ?? -1) + 1, ownerId } });
     await log(`phrase:${id}`, "phrase.added");
-    return ok({ id, text: parsed.data });
+    return ok({ id, text: parsed.data, own: ownerId !== null });
   });
 }
 
@@ -45,7 +56,10 @@ export async function movePhrase(pen: Pen, id: string, by: -1 | 1): Promise<Resu
     const rows = await tx.phrase.findMany({ orderBy: [{ place: "asc" }, { id: "asc" }] });
     const at = rows.findIndex((row) => row.id === id);
     if (at < 0) return fail(issue("phrase-gone"));
-    const [one, other] = [rows[at], rows[at + by]];
+    const one = rows[at];
+    // Neighbours on the screen are of the same keeper.
+    const same = rows.filter(({ ownerId }) => ownerId === one?.ownerId);
+    const other = same[same.findIndex((row) => row.id === id) + by];
     if (!one || !other) return ok(null);
     await tx.phrase.update({ where: { id: one.id }, data: { place: other.place } });
     await tx.phrase.update({ where: { id: other.id }, data: { place: one.place } });

@@ -17,20 +17,30 @@ export interface HandInRecord {
   /** ISO 8601, UTC. */
   readonly handedInAt: string;
   readonly late: boolean;
+  /** Which of this student's hand-ins for this exercise it is, from 1. */
+  readonly attempt: number;
   /** null: no answer begun. */
-  readonly feedback: { readonly returnedAt: string | null; readonly repliedAt: string | null } | null;
+  readonly feedback: {
+    readonly returnedAt: string | null;
+    readonly repliedAt: string | null;
+    readonly seenAt: string | null;
+  } | null;
 }
 
 const around = {
   person: { select: { name: true } },
   exercise: { select: { title: true, code: true, dueAt: true } },
-  feedback: { select: { returnedAt: true, repliedAt: true } },
+  feedback: { select: { returnedAt: true, repliedAt: true, seenAt: true } },
 } as const;
 type Row = NonNullable<Awaited<ReturnType<typeof findRow>>>;
 const findRow = (db: Db | Tx, where: { id: string } | { secretHash: string }) =>
   db.handIn.findUnique({ where, include: around });
 
-function toHandIn(row: Row): HandInRecord {
+type Named = Pick<Row, "id" | "personId" | "givenName">;
+const keyOf = ({ id, personId, givenName }: Named): string =>
+  personId ?? (givenName ? `called:${givenName.toLowerCase()}` : `hand-in:${id}`);
+
+function toHandIn(row: Row, attempt: number): HandInRecord {
   const { id, exerciseId, beadId, personId, note, givenName, exercise, feedback } = row;
   return {
     id,
@@ -40,26 +50,42 @@ function toHandIn(row: Row): HandInRecord {
     beadId,
     personId,
     student: row.person?.name ?? givenName,
-    studentKey: personId ?? (givenName ? `called:${givenName.toLowerCase()}` : `hand-in:${id}`),
+    studentKey: keyOf(row),
     note,
     handedInAt: row.handedInAt.toISOString(),
+    attempt,
     late: exercise.dueAt !== null && row.handedInAt > exercise.dueAt,
     feedback: feedback && {
       returnedAt: feedback.returnedAt?.toISOString() ?? null,
       repliedAt: feedback.repliedAt?.toISOString() ?? null,
+      seenAt: feedback.seenAt?.toISOString() ?? null,
     },
   };
 }
 
+const oldestFirst = [{ handedInAt: "asc" }, { id: "asc" }] as const;
+
+/** One hand-in with its place among the student's others for the same exercise. */
+async function counted(db: Db, row: Row | null): Promise<HandInRecord | null> {
+  if (!row) return null;
+  const all = await db.handIn.findMany({
+    where: { exerciseId: row.exerciseId },
+    select: { id: true, personId: true, givenName: true },
+    orderBy: [...oldestFirst],
+  });
+  const own = all.filter((one) => keyOf(one) === keyOf(row));
+  return toHandIn(row, own.findIndex(({ id }) => id === row.id) + 1);
+}
+
 export async function getHandIn(db: Db, id: string): Promise<HandInRecord | null> {
-  const row = await findRow(db, { id });
-  return row ? toHandIn(row) : null;
+  return counted(db, await findRow(db, { id }));
 }
 
 /** The hand-in a secret address opens; null when code and secret do not belong together. */
 export async function handInBySecret(db: Db, code: string, secret: string): Promise<HandInRecord | null> {
   const row = await findRow(db, { secretHash: sha256Text(secret) });
-  return row && row.exercise.code === code ? toHandIn(row) : null;
+  // The secret alone is the key: an exercise may have another code by now.
+  return row && code.length <= 20 ? counted(db, row) : null;
 }
 
 /** Oldest first. */
@@ -75,9 +101,16 @@ export async function listHandIns(
       ...(groupId === undefined ? {} : { exercise: { groupId } }),
     },
     include: around,
-    orderBy: [{ handedInAt: "asc" }, { id: "asc" }],
+    orderBy: [...oldestFirst],
   });
-  return rows.map(toHandIn);
+  // Whatever is asked for holds all hand-ins of a student for an exercise, or none.
+  const tries = new Map<string, number>();
+  return rows.map((row) => {
+    const key = `${row.exerciseId} ${keyOf(row)}`;
+    const attempt = (tries.get(key) ?? 0) + 1;
+    tries.set(key, attempt);
+    return toHandIn(row, attempt);
+  });
 }
 
 /** How many were handed in and not answered yet. */

@@ -5,12 +5,21 @@ import { accountSentence, closeAccount, isAccountIssue, openAccount } from "@/li
 import type { Issue } from "@/lib/base";
 import { databaseUrl, openDb } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
-import { addPerson, chooseByCode, giveOneTimeCode, removePerson, setAccount } from "@/lib/roster";
+import {
+  addPerson,
+  chooseByCode,
+  giveOneTimeCode,
+  removePerson,
+  setAccount,
+  takeOffSecondFactor,
+} from "@/lib/roster";
 import { recordSentence, type RecordIssue } from "@/lib/store";
 
 const use = `Opens an account.
 
   npm run -s account -- --role owner --name "Name" --sign-in name [--mark W-07]
+
+  npm run -s account -- --take-off-second-factor --sign-in name     a lost phone: the passphrase alone opens the account
 
 Roles: ${roles.join(", ")}. The passphrase is asked for, or read as one line from standard input. An
 inspector gets a one-time code instead, and chooses a passphrase that nobody else knows under “Sign in”, “I have a code”.
@@ -22,13 +31,33 @@ const { values } = parseArgs({
     name: { type: "string" },
     "sign-in": { type: "string" },
     mark: { type: "string" },
+    "take-off-second-factor": { type: "boolean" },
     help: { type: "boolean" },
   },
 });
+if (values["take-off-second-factor"] && values["sign-in"]) {
+  process.exit(await takeOff(values["sign-in"]));
+}
 const role = roles.find((one): one is Role => one === values.role);
 if (values.help || !role || !values.name || !values["sign-in"]) {
   console.log(use);
   process.exit(values.help ? 0 : 2);
+}
+
+/** Takes the second factor off an account by its sign-in name; the exit code. */
+async function takeOff(signInName: string): Promise<number> {
+  const db = openDb(databaseUrl());
+  try {
+    const where = { username: signInName.toLowerCase() };
+    const user = await db.user.findUnique({ where, select: { id: true } });
+    const person = user && (await db.person.findUnique({ where: { userId: user.id }, select: { id: true } }));
+    const done = person && (await takeOffSecondFactor({ db, by: "system" }, person.id));
+    if (done?.ok) console.log(`${signInName} signs in with the passphrase alone.`);
+    else console.error(`${signInName} has no account that asks for a number from a phone.`);
+    return done?.ok ? 0 : 2;
+  } finally {
+    await db.$disconnect();
+  }
 }
 
 async function passphrase(): Promise<string> {

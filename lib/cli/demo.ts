@@ -6,7 +6,8 @@ import { eraseDeletedBeads, sealViews } from "@/lib/beads";
 import { dataDir, databaseUrl, engineOfUrl, openDb, photoPlace, type Db } from "@/lib/db";
 import { clearCutOff, countOriginals, demoShop, FILLED, FilledSchema, fillWhole } from "@/lib/demo";
 import { installationSigner, KeyElsewhere } from "@/lib/keys";
-import { sweepIncoming } from "@/lib/photo";
+import { collectStrays, dataSentence } from "@/lib/mend";
+import { eraseStrays, sweepIncoming } from "@/lib/photo";
 import { adoptUnlogged, readSetting, writeSetting } from "@/lib/store";
 
 /** Work on the database, which is closed again afterwards. */
@@ -40,9 +41,15 @@ if (isNew) {
 }
 await withDb(async (db) => {
   const pen = { db, by: "system" };
-  // Nobody else serves a file while it is set up, so no upload is on its way.
-  await (onServer ? sweepIncoming(photoPlace()) : sweepIncoming(photoPlace(), Infinity));
   await adoptUnlogged(db);
+  // Nobody serves this folder while it is set up, so no upload is on its way. Where others may, or photos lie in a bucket,
+  // only what a crash left here a day ago is taken away.
+  if (onServer || photoPlace() !== folder) await sweepIncoming(photoPlace());
+  else {
+    for (const one of await collectStrays(db, folder, new Date()))
+      console.log(`  ${dataSentence(one, true)}`);
+    await eraseStrays(folder, new Date());
+  }
   if (!isNew && !filled) await writeSetting(pen, FILLED, true);
   await sealViews(db, photoPlace());
   await eraseDeletedBeads(pen, photoPlace(), new Date());

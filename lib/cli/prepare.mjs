@@ -5,7 +5,7 @@
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { engineOfUrl, postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
@@ -110,7 +110,8 @@ export function generateClient() {
   const stamp = fingerprint(["prisma/schema.prisma", "lib/cli/schemas.mjs", "package-lock.json"]);
   if (isCurrent("prisma/generated/.toeline", stamp)) return;
   say("Generating the database clients …");
-  // The first one empties the folder the second lies in.
+  // The first one clears the folder the second lies in, but not whole, and the second refuses what is left there.
+  rmSync(path.join(root, "prisma/generated"), { recursive: true, force: true });
   generateFrom(schemaPath);
   writePostgresSchema();
   generateFrom(postgresSchemaPath);
@@ -130,12 +131,28 @@ function shown(url) {
   return decodeURI(parsed.href);
 }
 
+const restore =
+  "bring the last good backup back into an empty folder: TOELINE_DATA=/path/to/empty npm run restore -- BACKUP";
+
+/** Where it is the database itself that cannot be used; null: it is something else. */
+function damageSentence(folder, reason) {
+  if (/^NEWER: /.test(reason))
+    return `The database in ${folder} was written by a newer Toeline than this one, which cannot read it safely. Start the newer one; or, to go back, ${restore}`;
+  if (/malformed|not a database|disk image/i.test(reason))
+    return `The database in ${folder} is damaged (${reason}). Nothing was changed. Keep the folder as it is, and ${restore}`;
+  return null;
+}
+
+async function applyTo(folder, url) {
+  if (url !== null) return (await import("./schema-engine.mjs")).applyMigrations(url);
+  return (await import("./migrate-aside.mjs")).migrateAside(folder);
+}
+
 /** Creates the data folder when missing and brings the database to the newest migration. */
 export async function migrate(folder = dataFolder(), url = serverUrl()) {
   try {
     mkdirSync(path.join(folder, "photos"), { recursive: true, mode: 0o700 });
-    const { applyMigrations } = await import("./schema-engine.mjs");
-    const applied = await applyMigrations(url ?? `file:${path.join(folder, "toeline.db")}`);
+    const applied = await applyTo(folder, url);
     if (applied.length > 0) say(`Database brought up to date (${applied.join(", ")}).`);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split("\n")[0] : String(error);
@@ -144,7 +161,8 @@ export async function migrate(folder = dataFolder(), url = serverUrl()) {
         `The PostgreSQL at ${shown(url)} cannot be used (${reason}). Check that it runs, is version 15 or newer, and that DATABASE_URL names a database this user may make tables in.`,
       );
     throw new PrepareError(
-      `The data folder ${folder} cannot be used (${reason}). Check that it can be written to and has free space, or name another one: TOELINE_DATA=/path npm start`,
+      damageSentence(folder, reason) ??
+        `The data folder ${folder} cannot be used (${reason}). Check that it can be written to and has free space, or name another one: TOELINE_DATA=/path npm start`,
     );
   }
 }

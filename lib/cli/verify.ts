@@ -47,7 +47,11 @@ function asked() {
 
 const { json, new: onlyNew, head: given, archive } = asked();
 if (archive !== undefined) {
-  const { lines, code } = verifyArchive(archive);
+  const { state, lines, code } = verifyArchive(archive);
+  if (json) {
+    console.log(JSON.stringify({ state, lines }));
+    process.exit(code);
+  }
   leave(lines, code);
 }
 const noted = given === undefined ? null : readHead(existsSync(given) ? readFileSync(given, "utf8") : given);
@@ -81,6 +85,7 @@ try {
     );
     console.log(`Newest entry: ${head ? `${entries}:${head}` : "none yet"}`);
     if (noted) console.log(`Noted elsewhere: entry ${noted.value.seq}, ${noted.value.hash}`);
+    for (const one of found.remarks) console.log(`Note: ${ledgerSentence(one)}`);
     for (const one of findings) console.log(`- ${ledgerSentence(one)}`);
     console.log(
       findings.length === 0

@@ -9,12 +9,22 @@ export interface ClassBead {
   readonly student: string;
   readonly exerciseId: string;
   readonly imperfections: readonly ImperfectionId[];
-  /** Something is marked or was looked for. A bead nobody looked over is not a clean one. */
+  /** Something is marked, was looked for, or was answered. A bead nobody looked over is not a clean one. */
   readonly looked: boolean;
   /** The likeliest cause, where something is to be cured; null otherwise. */
   readonly cause: { readonly id: string; readonly name: string } | null;
   readonly verdict: "accept" | "reject" | "cannot-say" | null;
   readonly returned: boolean;
+  /** Share of the rubric in returned feedback, 0 to 1; null: none was returned, or a line of it is open. */
+  readonly score: number | null;
+}
+
+/** Scores of a class, 0 to 1; never alone, so that nobody's can be told from it on a wall of many. */
+export interface ScoreSpread {
+  readonly of: number;
+  readonly mean: number;
+  readonly least: number;
+  readonly most: number;
 }
 
 export interface ClassCount {
@@ -45,6 +55,10 @@ export interface ClassCounts {
   readonly clean: Share;
   /** Of the beads with a yes or a no; "cannot say yet" is neither. */
   readonly meets: Share;
+  /** How many of the hand-ins were answered. */
+  readonly returned: number;
+  /** null while no returned feedback has a whole score. */
+  readonly scores: ScoreSpread | null;
   /** A cause that came first on at least two beads of one student. */
   readonly repeats: readonly RepeatedCause[];
 }
@@ -90,6 +104,17 @@ function repeatsOf(beads: readonly ClassBead[]): readonly RepeatedCause[] {
   return found.sort((a, b) => b.times - a.times);
 }
 
+function spreadOf(beads: readonly ClassBead[]): ScoreSpread | null {
+  const scores = beads.flatMap(({ score }) => (score === null ? [] : [score]));
+  if (scores.length === 0) return null;
+  return {
+    of: scores.length,
+    mean: scores.reduce((sum, score) => sum + score, 0) / scores.length,
+    least: Math.min(...scores),
+    most: Math.max(...scores),
+  };
+}
+
 /** A class in numbers. Nothing in it is a percentage by itself: every share carries its count and interval. */
 export function classCounts(beads: readonly ClassBead[]): ClassCounts {
   const looked = beads.filter((bead) => bead.looked);
@@ -104,6 +129,8 @@ export function classCounts(beads: readonly ClassBead[]): ClassCounts {
     causes: countsOf(looked, causeTag),
     clean: shareOf(looked.filter(({ imperfections }) => imperfections.length === 0).length, looked.length),
     meets: shareOf(judged.filter(({ verdict }) => verdict === "accept").length, judged.length),
+    returned: beads.filter(({ returned }) => returned).length,
+    scores: spreadOf(beads),
     repeats: repeatsOf(looked),
   };
 }
@@ -115,6 +142,14 @@ export const ENOUGH_FOR_PERCENT = 20;
 export function shareText({ count, of, value }: Share): string {
   const plain = `${count} of ${of}`;
   return value === null || of < ENOUGH_FOR_PERCENT ? plain : `${plain} (${Math.round(value * 100)} %)`;
+}
+
+/** "82 %, between 40 % and 100 %": the mean and the ends; of one score the score itself, and nothing of none. */
+export function spreadText(scores: ScoreSpread | null): string {
+  if (scores === null) return "";
+  const percent = (share: number): string => `${Math.round(share * 100)} %`;
+  const { of, mean, least, most } = scores;
+  return of === 1 ? percent(mean) : `${percent(mean)}, between ${percent(least)} and ${percent(most)}`;
 }
 
 /** "between 16 and 75 in 100, were there many more": what so few beads say at 95 %; "" when nothing was counted. */

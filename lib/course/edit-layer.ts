@@ -1,4 +1,5 @@
 import { advance, startHistory, stepBack, stepForward, type History } from "@/lib/marks";
+import { counted, uncounted } from "./counts-as";
 import type { LayerItem } from "./layer";
 
 /** The items over one photo while they are being drawn. Never stored: only `present` is. */
@@ -7,6 +8,8 @@ export type LayerHistory = History<readonly LayerItem[]>;
 export type LayerAction =
   | { readonly type: "add"; readonly item: LayerItem }
   | { readonly type: "words"; readonly id: string; readonly words: string }
+  /** Its words stay and count as nothing. */
+  | { readonly type: "uncount"; readonly id: string }
   | { readonly type: "move"; readonly id: string; readonly dx: number; readonly dy: number }
   | { readonly type: "remove"; readonly id: string }
   | { readonly type: "undo" }
@@ -25,13 +28,15 @@ function edited(
   items: readonly LayerItem[],
   action: Exclude<LayerAction, { type: "undo" | "redo" }>,
 ): readonly LayerItem[] {
-  if (action.type === "add") return [...items, action.item];
+  if (action.type === "add") return [...items, counted(action.item)];
   if (!items.some(({ id }) => id === action.id)) return items;
   switch (action.type) {
     case "remove":
       return items.filter(({ id }) => id !== action.id);
     case "words":
       return items.map((item) => (item.id === action.id ? withWords(item, action.words) : item));
+    case "uncount":
+      return items.map((item) => (item.id === action.id ? uncounted(item) : item));
     case "move":
       return items.map((item) => (item.id === action.id ? movedBy(item, action.dx, action.dy) : item));
   }
@@ -39,8 +44,8 @@ function edited(
 
 /** Shapes without words stay as they are; a text is never left empty: it would be there and not seen. */
 function withWords(item: LayerItem, words: string): LayerItem {
-  if (item.kind === "arrow") return { ...item, words };
-  return item.kind === "text" && words.trim() !== "" ? { ...item, words: words.trim() } : item;
+  if (item.kind === "arrow") return counted({ ...item, words });
+  return item.kind === "text" && words.trim() !== "" ? counted({ ...item, words: words.trim() }) : item;
 }
 
 function movedBy(item: LayerItem, dx: number, dy: number): LayerItem {

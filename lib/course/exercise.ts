@@ -22,6 +22,8 @@ export const ExerciseContentSchema = z.object({
   /** What the machine starts from. Joint, position and class stand above and win. */
   setup: RunSetupSchema.default(() => RunSetupSchema.parse({})),
   rubric: RubricSchema.default([]),
+  /** The open page lists the group's names to whoever has the code. Otherwise everybody types their own. */
+  namesShown: z.boolean().default(false),
 });
 export type ExerciseContent = z.infer<typeof ExerciseContentSchema>;
 
@@ -36,7 +38,7 @@ export const usualRubric: readonly RubricLine[] = [
 
 export const emptyExercise: ExerciseContent = ExerciseContentSchema.parse({ rubric: [...usualRubric] });
 
-/** What a student may say of how they ran it, over what the exercise starts from; null where they do not know. */
+/** What a student may say of how they ran it; null where they do not know. */
 export const RunChoicesSchema = z.object({
   wireFeedMPerMin: RunSetupSchema.shape.wireFeedMPerMin,
   volts: RunSetupSchema.shape.volts,
@@ -56,7 +58,23 @@ export function startingSetup(content: ExerciseContent): ExerciseContent["setup"
   };
 }
 
-/** The set-up of a bead handed in: the exercise's, with what the student said of these four in its place. */
-export function handInSetup(content: ExerciseContent, said: RunChoices): ExerciseContent["setup"] {
-  return { ...startingSetup(content), ...said };
+/**
+ * The set-up of a bead handed in: what the student said, and nothing of the exercise. Only where they say that they ran
+ * it as asked the exercise's own stands under it, and what they said differently still wins.
+ */
+export function handInSetup(
+  content: ExerciseContent,
+  said: RunChoices,
+  asAsked: boolean,
+): ExerciseContent["setup"] {
+  if (!asAsked) return { ...RunSetupSchema.parse({}), ...said };
+  const asked = startingSetup(content);
+  const { wireFeedMPerMin, volts, ctwdMm, polarity } = said;
+  return {
+    ...asked,
+    wireFeedMPerMin: wireFeedMPerMin ?? asked.wireFeedMPerMin,
+    volts: volts ?? asked.volts,
+    ctwdMm: ctwdMm ?? asked.ctwdMm,
+    polarity: polarity ?? asked.polarity,
+  };
 }

@@ -3,10 +3,12 @@ export {
   classCounts,
   intervalText,
   shareText,
+  spreadText,
   type ClassBead,
   type ClassCount,
   type ClassCounts,
 } from "./class-counts";
+export { countsAs, foundByLayers } from "./counts-as";
 export { editLayer, startLayer, type LayerAction, type LayerHistory } from "./edit-layer";
 export {
   emptyExercise,
@@ -27,8 +29,33 @@ export {
   type FeedbackContent,
   type ReturnedFeedback,
 } from "./feedback";
-export { itemName, itemsOver, MOST_WORDS, withItems, type LayerItem, type LayerPoint } from "./layer";
+export {
+  gradebook,
+  handInStateWords,
+  shareWords,
+  type GradeCell,
+  type Gradebook,
+  type GradedHandIn,
+} from "./gradebook";
+export {
+  countsAsWords,
+  itemName,
+  itemsOver,
+  MOST_WORDS,
+  withItems,
+  type LayerItem,
+  type LayerPoint,
+} from "./layer";
 export { itemAt, itemPrimitives, layerPrimitives, type LayerInk } from "./layer-primitives";
 export { wallPage, type WallContent, type WallRow } from "./wall-page";
-export { progress, type ProgressBead, type ProgressStep } from "./progress";
-export { rubricScore, rubricSteps, scoreText, stepWords, type RubricLine, type RubricMarks } from "./rubric";
+export { progress, type BeadLikeness, type ProgressBead, type ProgressStep } from "./progress";
+export {
+  rubricScore,
+  rubricSteps,
+  scoreText,
+  stepWords,
+  type RubricLine,
+  type RubricMarks,
+  type RubricScore,
+} from "./rubric";
+export { pressLine, restThere } from "./rubric-presses";

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { PhotoPlaceSchema } from "@/lib/marks";
+import { imperfectionIds, imperfections } from "@/lib/trade";
 
 /** Upright photo pixels, as in the drawings; without grain, because nothing is measured on this layer. */
 const point = PhotoPlaceSchema;
@@ -8,11 +9,27 @@ const id = z.string().min(1).max(40);
 export const MOST_LAYER_ITEMS = 200;
 export const MOST_WORDS = 160;
 
+/** What the words count as, where they name an imperfection; left out where they do not. */
+const imperfection = z.enum(imperfectionIds).optional();
+
 /** What an instructor draws over a student's photo. */
 export const LayerItemSchema = z.discriminatedUnion("kind", [
   /** Points at something; its head at `to`, words at its tail. */
-  z.object({ id, kind: z.literal("arrow"), from: point, to: point, words: z.string().max(MOST_WORDS) }),
-  z.object({ id, kind: z.literal("text"), at: point, words: z.string().trim().min(1).max(MOST_WORDS) }),
+  z.object({
+    id,
+    kind: z.literal("arrow"),
+    from: point,
+    to: point,
+    words: z.string().max(MOST_WORDS),
+    imperfection,
+  }),
+  z.object({
+    id,
+    kind: z.literal("text"),
+    at: point,
+    words: z.string().trim().min(1).max(MOST_WORDS),
+    imperfection,
+  }),
   z.object({ id, kind: z.literal("freehand"), points: z.array(point).min(2).max(500) }),
   z.object({ id, kind: z.literal("outline"), points: z.array(point).min(3).max(500) }),
 ]);
@@ -36,6 +53,11 @@ export const layerItemWords: Readonly<Record<LayerItem["kind"], string>> = {
 export function itemName(item: LayerItem): string {
   const words = "words" in item ? item.words.trim() : "";
   return words === "" ? layerItemWords[item.kind] : `${layerItemWords[item.kind]}: ${words}`;
+}
+
+/** What an item counts as, in words; null where it is words alone. */
+export function countsAsWords(item: LayerItem): string | null {
+  return "imperfection" in item && item.imperfection ? imperfections[item.imperfection].name : null;
 }
 
 /** The items over one photo; none when there is no layer for it. */

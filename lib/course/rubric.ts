@@ -3,7 +3,7 @@ import { z } from "zod";
 /** How far a line of the rubric was reached; each step is a quarter of the line's weight. */
 export const rubricSteps = [0, 1, 2, 3, 4] as const;
 export type RubricStep = (typeof rubricSteps)[number];
-export const FULL_STEP = 4;
+export const FULL_STEP = 4 satisfies RubricStep;
 
 export const stepWords: Readonly<Record<RubricStep, string>> = {
   0: "not there",

@@ -1,4 +1,4 @@
-import { intervalText, shareText, type ClassCount, type ClassCounts } from "./class-counts";
+import { intervalText, shareText, spreadText, type ClassCount, type ClassCounts } from "./class-counts";
 
 export interface WallRow {
   readonly name: string;
@@ -44,7 +44,12 @@ export function wallPage(
     facts: [
       { label: "Handed in, of the group", value: `${handedIn} of ${members}` },
       { label: "Beads looked over, of those handed in", value: `${counts.looked} of ${counts.beads}` },
+      { label: "Feedback returned, of those handed in", value: `${counts.returned} of ${counts.beads}` },
       { label: "Looked over, nothing found", value: shareText(counts.clean) },
+      // One score alone would be somebody's.
+      ...(counts.scores !== null && counts.scores.of > 1
+        ? [{ label: `Mean score by the rubric, of ${counts.scores.of}`, value: spreadText(counts.scores) }]
+        : []),
       ...(counts.meets.of > 0
         ? [{ label: "Meets its criteria, of those with a verdict", value: shareText(counts.meets) }]
         : []),

@@ -14,6 +14,9 @@ export function photoPlace(): string {
   return named.startsWith("s3://") ? named : dataDir();
 }
 
+/** Whether database and photos both lie in the data folder, so that the folder is everything. */
+export const isAllInFolder = (): boolean => databaseUrl().startsWith("file:") && photoPlace() === dataDir();
+
 /** DATABASE_URL where it names a PostgreSQL; the SQLite file in the data folder otherwise. */
 export function databaseUrl(): string {
   const named = process.env["DATABASE_URL"] ?? "";

@@ -1,7 +1,7 @@
 import "server-only";
 
 export { dataFolderOf, db, openDb, type Db, type Tx } from "./client";
-export { dataDir, databaseUrl, photoPlace } from "./data-dir";
+export { dataDir, databaseUrl, isAllInFolder, photoPlace } from "./data-dir";
 export { danglingRows, dialect, forgetFreed } from "./dialect";
 export { engineOf, engineOfUrl, type Engine } from "./engine";
 export { change, column, joined, noSql, rawSql, rowsOf, sql, type Sql } from "./sql";

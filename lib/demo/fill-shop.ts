@@ -1,26 +1,17 @@
-import { createReadStream, existsSync } from "node:fs";
-import { readFile, stat } from "node:fs/promises";
+import { existsSync } from "node:fs";
 import path from "node:path";
-import { fileURLToPath } from "node:url";
 import { emptyBeadJudgement } from "@/lib/assess";
-import { addPhoto, attachPhoto, createBead, saveBead } from "@/lib/beads";
-import { photoSentence } from "@/lib/photo";
+import { createBead, saveBead } from "@/lib/beads";
 import { exampleSetups } from "@/lib/setup";
 import { saveSetup } from "@/lib/shop";
-import { recordSentence, type Pen } from "@/lib/store";
+import type { Pen } from "@/lib/store";
 import { demoBeads, demoHandIns, demoJobWelds, demoSetups, type DemoBead } from "./beads";
 import { addDemoClass, addDemoExercise, type DemoClass } from "./course";
-import { demoDrawing, DemoTruthSchema, isSpatterLeftOut, type DemoTruth } from "./drawing";
+import { addDemoPhoto, demoTruth, set, type Store } from "./demo-picture";
+import { demoDrawing, isSpatterLeftOut } from "./drawing";
 import { addDemoJob } from "./job";
 import { addDemoLimits } from "./limits";
 import { daysAgo, made } from "./made";
-
-const set = fileURLToPath(new URL("../../demo-images/set", import.meta.url));
-
-interface Store {
-  readonly pen: Pen;
-  readonly dataDir: string;
-}
 
 /** Beads filled in so far, by picture. */
 type Filled = Map<string, { readonly beadId: string; readonly welderId: string }>;
@@ -63,26 +54,6 @@ async function addDemoBead(
       },
       photos: [{ id: await addDemoPhoto({ pen, dataDir }, id, bead.picture), role: "face", drawing }],
     }),
-  );
-}
-
-/** What the generator says of a picture. */
-async function demoTruth(picture: string): Promise<DemoTruth> {
-  return DemoTruthSchema.parse(JSON.parse(await readFile(path.join(set, `${picture}.json`), "utf8")));
-}
-
-/** The picture's id on the bead. */
-async function addDemoPhoto({ pen, dataDir }: Store, beadId: string, name: string): Promise<string> {
-  const file = path.join(set, `${name}.jpg`);
-  const arriving = {
-    dataDir,
-    source: createReadStream(file),
-    declaredBytes: (await stat(file)).size,
-  };
-  const taken = await attachPhoto(pen.db, arriving, (photo) => addPhoto(pen, beadId, photo, "face"));
-  if (taken.ok) return taken.value.record.id;
-  throw new Error(
-    (taken.from === "photo" ? taken.issues.map(photoSentence) : taken.issues.map(recordSentence)).join(" "),
   );
 }
 

@@ -4,6 +4,7 @@ import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import { PublicKeySchema } from "@/lib/signature";
 import {
   ExchangeBeadSchema,
+  hasCount,
   hasSection,
   Sha256Schema,
   type ExchangeBead,
@@ -14,11 +15,12 @@ import { ExchangeInstrumentSchema, ExchangeJobSchema, jobIssues, noJobs, type Jo
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 6;
+export const ARCHIVE_VERSION = 7;
 /** Jobs of this version say the extent of a weld as a free text; they are read into the present shape. */
 const EXTENT_IN_WORDS = 3;
 const WITHOUT_SECTIONS = 4;
 const WITHOUT_KEYS = 5;
+const WITHOUT_COUNTS = 6;
 /** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
 const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
@@ -30,6 +32,7 @@ export const ArchiveManifestSchema = z.object({
     EXTENT_IN_WORDS,
     WITHOUT_SECTIONS,
     WITHOUT_KEYS,
+    WITHOUT_COUNTS,
     ARCHIVE_VERSION,
   ]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
@@ -84,7 +87,8 @@ function oldestFor(
   criteria: readonly ShopCriteria[],
   { jobs, keys }: JobsAlong,
 ): ArchiveManifest["schemaVersion"] {
-  if (keys.length > 0) return ARCHIVE_VERSION;
+  if (beads.some(hasCount)) return ARCHIVE_VERSION;
+  if (keys.length > 0) return WITHOUT_COUNTS;
   if (beads.some(hasSection)) return WITHOUT_KEYS;
   if (jobs.length > 0) return WITHOUT_SECTIONS;
   return criteria.length > 0 ? WITHOUT_JOBS : WITHOUT_CRITERIA;

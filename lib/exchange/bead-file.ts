@@ -2,10 +2,12 @@ import { z } from "zod";
 import { BeadContentSchema, photoRoles } from "@/lib/assess";
 
 /** Bump when the published shape changes; a reader refuses what is newer than itself. */
-export const BEAD_FILE_VERSION = 2;
-/** A reader of this version knows no sections and would leave them out without a word. */
+const BEAD_FILE_VERSION = 3;
+/** A reader of this version knows no counts by eye and would leave them out without a word. */
+const WITHOUT_COUNTS = 2;
+/** The same of sections. */
 export const WITHOUT_SECTIONS = 1;
-export const beadFileVersions = [WITHOUT_SECTIONS, BEAD_FILE_VERSION] as const;
+export const beadFileVersions = [WITHOUT_SECTIONS, WITHOUT_COUNTS, BEAD_FILE_VERSION] as const;
 
 /** SHA-256 as 64 lower-case hexadecimal digits. */
 export const Sha256Schema = z.string().regex(/^[0-9a-f]{64}$/);
@@ -60,6 +62,14 @@ export type ExchangeBead = z.infer<typeof ExchangeBeadSchema>;
 export const hasSection = ({ content }: Pick<ExchangeBead, "content">): boolean =>
   Boolean(content.judgement.sectionSetId) || content.photos.some(({ section }) => section !== undefined);
 
+/** Whether somebody said of a mark about how many it holds. */
+export const hasCount = ({ content }: Pick<ExchangeBead, "content">): boolean =>
+  content.photos.some(({ drawing }) => drawing.marks.some(({ aboutCount }) => aboutCount !== undefined));
+
 /** The oldest version that holds these beads whole. */
-export const beadFileVersion = (beads: readonly Pick<ExchangeBead, "content">[]) =>
-  beads.some(hasSection) ? BEAD_FILE_VERSION : WITHOUT_SECTIONS;
+export function beadFileVersion(
+  beads: readonly Pick<ExchangeBead, "content">[],
+): (typeof beadFileVersions)[number] {
+  if (beads.some(hasCount)) return BEAD_FILE_VERSION;
+  return beads.some(hasSection) ? WITHOUT_COUNTS : WITHOUT_SECTIONS;
+}

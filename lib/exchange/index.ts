@@ -22,5 +22,5 @@ export { markTable } from "./mark-table";
 export { digestLine, MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "./pack-archive";
 export { storedZip, type ZipEntry } from "./stored-zip";
 export { exchangeSentence } from "./sentences";
-export { csvHead, csvRows } from "./table";
+export { csvHead, csvRows, type Table } from "./table";
 export { unpackArchive, type UnpackedArchive } from "./unpack-archive";

@@ -1,4 +1,5 @@
 import { marksAcrossPhotos, type NumberedMark, type PhotoAssessment } from "@/lib/assess";
+import { countAbout } from "@/lib/marks";
 import type { Quantity } from "@/lib/measure";
 import { patternWords, placeWords, stretchWords } from "@/lib/report";
 import { imperfections, isoNumberText } from "@/lib/trade";
@@ -41,6 +42,8 @@ const columns: readonly Column[] = [
   ...sizeColumns("Height", "mm", ({ heightMm }) => heightMm),
   ...sizeColumns("Area", "mm²", ({ areaMm2 }) => areaMm2),
   ["Note", ({ mark }) => mark.note || null],
+  // Last, because tables that stay count their columns.
+  ["About how many, by eye", ({ mark }) => countAbout(mark)],
 ];
 
 /** The bead of some rows, with what was read off its photos. */

@@ -36,7 +36,16 @@ const setupFilters = Object.fromEntries(
 ) as unknown as SetupFilters;
 
 export const verdictFilters = ["accept", "reject", "cannot-say", "decided", "none"] as const;
-export const beadOrders = ["newest", "oldest", "number", "title", "welder"] as const;
+export const beadOrders = [
+  "newest",
+  "oldest",
+  "number",
+  "number-down",
+  "title",
+  "title-down",
+  "welder",
+  "welder-down",
+] as const;
 
 /**
  * What a list of beads can be narrowed by: the same words in the list's address, in saved filters, in exports and over

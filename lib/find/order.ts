@@ -12,13 +12,23 @@ const orders: Readonly<Record<BeadOrder, readonly Step[]>> = {
   newest: [{ name: "place", down: true }],
   oldest: [{ name: "place", down: false }],
   number: [{ name: "number", down: false }],
+  "number-down": [{ name: "number", down: true }],
   title: [
     { name: "titleKey", down: false },
     { name: "place", down: true },
   ],
+  // The order above from its other end, so that one index serves both.
+  "title-down": [
+    { name: "titleKey", down: true },
+    { name: "place", down: false },
+  ],
   welder: [
     { name: "welderKey", down: false },
     { name: "place", down: true },
+  ],
+  "welder-down": [
+    { name: "welderKey", down: true },
+    { name: "place", down: false },
   ],
 };
 

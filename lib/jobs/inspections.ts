@@ -87,18 +87,29 @@ export async function getInspection(db: Db, id: string): Promise<InspectionRecor
 /** As many of the newest inspections are looked at for one that is not signed: a reminder must not read them all. */
 const NEWEST = 20;
 
+/** An inspection that is not signed, and of how many of its welds nobody said yet how much was seen. */
+export interface OpenInspection {
+  readonly id: string;
+  readonly number: number;
+  readonly welds: number;
+  readonly unseen: number;
+}
+
 /** The newest inspections whose draft is open, at most `most` of them. */
-export async function newestOpen(
-  db: Db,
-  most: number,
-): Promise<readonly { readonly id: string; readonly number: number }[]> {
+export async function newestOpen(db: Db, most: number): Promise<readonly OpenInspection[]> {
   const rows = await db.inspection.findMany({
     orderBy: { number: "desc" },
     take: NEWEST,
     select: { id: true, number: true, draft: true },
   });
-  const open = rows.filter(({ draft }) => InspectionDraftSchema.parse(draft).open);
-  return open.slice(0, most).map(({ id, number }) => ({ id, number }));
+  return rows
+    .map(({ id, number, draft }) => ({ id, number, draft: InspectionDraftSchema.parse(draft) }))
+    .filter(({ draft }) => draft.open)
+    .slice(0, most)
+    .map(({ id, number, draft: { welds } }) => ({
+      ...{ id, number, welds: welds.length },
+      unseen: welds.filter(({ seen }) => seen === null).length,
+    }));
 }
 
 /** A new inspection of a job: all its welds ticked; how much of each was seen, and everything else, unsaid. */

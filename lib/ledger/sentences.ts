@@ -10,7 +10,7 @@ export const ledgerSentences: Readonly<Record<LedgerIssue["code"], (data: Data) 
   "entry-does-not-follow": ({ seq }) =>
     `Log entry ${seq} does not follow the one before it: the chain breaks here.`,
   "time-runs-back": ({ seq }) =>
-    `Log entry ${seq} is dated before the entry it follows. The machine's clock may have been put back.`,
+    `Log entry ${seq} is dated before the entry it follows: the machine's clock was put back. The order of the log is that of its numbers.`,
   "state-changed": ({ subject }) =>
     `${subject} is not as the log last recorded it: it was changed behind the program's back.`,
   "state-missing": ({ subject }) => `${subject} is gone, and the log does not say that anybody removed it.`,

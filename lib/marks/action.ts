@@ -3,7 +3,7 @@ import type { ImperfectionId } from "@/lib/trade";
 import type { Drawing, Mark, MarkShapeData, PhotoPoint, Scale, Toes } from "./drawing";
 
 /** What is said about a mark besides its shape and its name. */
-export type MarkDescription = Pick<Mark, "place" | "stretch" | "patterns" | "note" | "gauge">;
+export type MarkDescription = Pick<Mark, "place" | "stretch" | "patterns" | "note" | "gauge" | "aboutCount">;
 
 /** One change to the drawing. Points are photo pixels of the upright original; ids come with the action. */
 export type DrawingAction =

@@ -66,6 +66,8 @@ export const MarkSchema = z.object({
   patterns: z.array(z.enum(patterns)).max(patterns.length),
   gauge: z.array(GaugeReadingSchema).max(10),
   note: z.string().max(500),
+  /** About how many lie in a patch that is one mark: somebody's estimate by eye. Left out where nobody said. */
+  aboutCount: z.number().int().min(2).max(10_000).optional(),
 });
 export type Mark = z.infer<typeof MarkSchema>;
 

@@ -2,6 +2,7 @@ import { assertNever } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
 import type { z } from "zod";
 import type { DrawingAction } from "./action";
+import { countAbout } from "./count-about";
 import { DrawingSchema, MarkSchema, MOST_MARKS, ScaleSchema, ToesSchema } from "./drawing";
 import type { Drawing, Mark, MarkShapeData } from "./drawing";
 import { samePlain } from "./same";
@@ -97,12 +98,18 @@ function changed(mark: Mark, action: MarkChange): Mark {
     case "mark.removePoint":
       return { ...mark, shape: removeShapePoint(mark.shape, action.index) };
     case "mark.setImperfection":
-      return { ...mark, imperfection: action.imperfection };
+      return counted({ ...mark, imperfection: action.imperfection });
     case "mark.describe":
-      return { ...mark, ...action.about };
+      return counted({ ...mark, ...action.about });
     default:
       return assertNever(action);
   }
+}
+
+/** A count that was taken back, or stands at a kind that does not come in numbers, leaves no trace. */
+function counted({ aboutCount, ...mark }: Mark): Mark {
+  const about = countAbout({ ...mark, aboutCount });
+  return about === null ? mark : { ...mark, aboutCount: about };
 }
 
 function changeMark<D extends Drawing>(drawing: D, action: MarkChange): D {

@@ -1,4 +1,5 @@
 export { type DrawingAction, type EditAction, type MarkDescription } from "./action";
+export { countAbout } from "./count-about";
 export { countPoints, MOST_POINTS } from "./count-points";
 export {
   DrawingSchema,

@@ -13,6 +13,8 @@ export interface SceneOptions {
   readonly scaleLabel?: string | undefined;
   /** Photo width: words of marks in its right third stand on the left, so that they stay in the picture. */
   readonly widthPx?: number | undefined;
+  /** One mark alone, with its own number: what is worked out at every step of a drag. Left out: everything. */
+  readonly only?: string | undefined;
 }
 
 function textSide(mark: Mark, widthPx: number | undefined): "left" | "right" {
@@ -26,15 +28,22 @@ function textSide(mark: Mark, widthPx: number | undefined): "left" | "right" {
  * are numbered 1..n in the drawing's order. Screen and sheet paint the same list.
  */
 export function scene(drawing: Drawing, options: SceneOptions): readonly SceneShape[] {
-  const guides = [
+  const guides = options.only === undefined ? guidesOf(drawing, options) : [];
+  const shown = drawing.marks
+    .map((mark, i) => ({ mark, number: i + 1 }))
+    .filter(({ mark }) => options.only === undefined || mark.id === options.only);
+  const tags = shown.flatMap(({ mark, number }) =>
+    markTags(mark, number, options.labels(mark, number), textSide(mark, options.widthPx)),
+  );
+  return [...guides, ...shown.map(({ mark }) => markBody(mark)), ...tags];
+}
+
+function guidesOf(drawing: Drawing, options: SceneOptions): readonly SceneShape[] {
+  return [
     ...(drawing.weldLine === null ? [] : weldLineShapes(drawing.weldLine)),
     ...(drawing.toes === undefined ? [] : toeShapes(drawing.toes)),
     ...(drawing.scale === null
       ? []
       : scaleShapes(drawing.scale, options.scaleLabel ?? scaleWords(drawing.scale))),
   ];
-  const tags = drawing.marks.flatMap((mark, i) =>
-    markTags(mark, i + 1, options.labels(mark, i + 1), textSide(mark, options.widthPx)),
-  );
-  return [...guides, ...drawing.marks.map(markBody), ...tags];
 }

@@ -1,4 +1,4 @@
-import { issue } from "@/lib/base";
+import { issue, remembered } from "@/lib/base";
 import { crossesItself, projectOnPolyline, type Point } from "@/lib/geometry";
 import type { Drawing, Mark, MarkShapeData } from "@/lib/marks";
 import { measureArea, measureEqualCircle, measureExtent, measureLength, measureSpot } from "./figures";
@@ -18,35 +18,45 @@ const noSizes: Sizes = { lengthMm: null, diameterMm: null, areaMm2: null, alongM
  *
  * @param drawing The one the mark is on. @param calibration Of that drawing's scale.
  */
-export function measureMark(drawing: Drawing, mark: Mark, calibration: Calibrated): MeasuredMark {
-  const sizes = calibration.ok
-    ? sizesOf(drawing, mark.shape, calibration.value)
-    : { ...noSizes, issues: calibration.issues };
-  const gauge = (quantity: "depth" | "height" | "diameter" | "length"): Quantity | null =>
-    worstGaugeReading(mark.gauge, quantity);
-  return {
-    id: mark.id,
-    imperfection: mark.imperfection,
-    place: mark.place,
-    stretch: mark.stretch,
-    alongMm: sizes.alongMm,
-    lengthMm: gauge("length") ?? sizes.lengthMm,
-    depthMm: gauge("depth"),
-    heightMm: gauge("height"),
-    diameterMm: gauge("diameter") ?? sizes.diameterMm,
-    areaMm2: sizes.areaMm2,
-    issues: sizes.issues,
-  };
+export function measureMark(
+  { weldLine }: Pick<Drawing, "weldLine">,
+  mark: Mark,
+  calibration: Calibrated,
+): MeasuredMark {
+  return measured(mark, weldLine, calibration);
 }
+
+/** Remembered: a stroke on a photo with many marks leaves all others as they were. */
+const measured = remembered(
+  (mark: Mark, weldLine: Drawing["weldLine"], calibration: Calibrated): MeasuredMark => {
+    const sizes = calibration.ok
+      ? sizesOf(weldLine ?? [], mark.shape, calibration.value)
+      : { ...noSizes, issues: calibration.issues };
+    const gauge = (quantity: "depth" | "height" | "diameter" | "length"): Quantity | null =>
+      worstGaugeReading(mark.gauge, quantity);
+    return {
+      id: mark.id,
+      imperfection: mark.imperfection,
+      place: mark.place,
+      stretch: mark.stretch,
+      alongMm: sizes.alongMm,
+      lengthMm: gauge("length") ?? sizes.lengthMm,
+      depthMm: gauge("depth"),
+      heightMm: gauge("height"),
+      diameterMm: gauge("diameter") ?? sizes.diameterMm,
+      areaMm2: sizes.areaMm2,
+      issues: sizes.issues,
+    };
+  },
+);
 
 /** Every mark of a drawing. */
 export function measureDrawing(drawing: Drawing, calibration: Calibrated): readonly MeasuredMark[] {
   return drawing.marks.map((mark) => measureMark(drawing, mark, calibration));
 }
 
-function sizesOf(drawing: Drawing, shape: MarkShapeData, calibration: Calibration): Sizes {
+function sizesOf(weldLine: readonly Point<"photo">[], shape: MarkShapeData, calibration: Calibration): Sizes {
   const points = shape.kind === "point" ? [shape.at] : shape.points;
-  const weldLine = drawing.weldLine ?? [];
   if (!beforeHorizon(calibration, [...points, ...weldLine]))
     return { ...noSizes, issues: [issue("beyond-horizon", ["marks"])] };
   const alongMm = placeAlong(calibration, shape, points, weldLine);

@@ -25,11 +25,17 @@ export const movedTables = {
   sealedKey: "keyId",
   keySignature: "subject",
   savedFilter: "id",
+  eyeRound: "id",
+  trial: "id",
+  trialBead: "beadId",
+  procedureCard: "id",
+  cardBead: "beadId",
   user: "id",
   session: "id",
   account: "id",
   verification: "id",
   apikey: "id",
+  secondFactor: "userId",
   logEntry: "seq",
 } as const;
 export type MovedTable = keyof typeof movedTables;

@@ -2,6 +2,7 @@ import "server-only";
 
 export { sheetPdf } from "./sheet-pdf";
 export { benchCardPdf } from "./bench-card-pdf";
+export { cardPdf } from "./card-pdf";
 export { classPdf } from "./class-pdf";
 export { feedbackPdf } from "./feedback-pdf";
 export { runSheetPdf } from "./run-sheet-pdf";

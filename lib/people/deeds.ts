@@ -25,6 +25,7 @@ export const deeds = [
   "log.read",
   "settings.write",
   "token.manage",
+  "data.keep",
 ] as const;
 export type Deed = (typeof deeds)[number];
 

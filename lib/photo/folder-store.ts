@@ -58,15 +58,20 @@ async function keep(dataDir: string, sha256: string, { original: file, views }: 
   invariant(original !== null, "a computed hash is a hash");
   await chmod(file, 0o400);
   await rename(file, original);
-  try {
-    await rename(views, viewFolder(dataDir, sha256));
-  } catch (error) {
-    await replaceViews(error, views, viewFolder(dataDir, sha256));
-  }
+  await placeViews(views, viewFolder(dataDir, sha256));
   // Before anybody writes a row that names it.
-  await syncFolder(viewFolder(dataDir, sha256));
-  await syncFolder(allViews);
   await syncFolder(originals);
+}
+
+/** Puts a whole folder of derived pictures in its place, and waits until the disk has it. */
+export async function placeViews(views: string, place: string): Promise<void> {
+  try {
+    await rename(views, place);
+  } catch (error) {
+    await replaceViews(error, views, place);
+  }
+  await syncFolder(place);
+  await syncFolder(path.dirname(place));
 }
 
 /** A folder of that name is there: another process was faster, or an older one is broken. Ours is whole, so ours stays. */

@@ -21,6 +21,7 @@ export function photoFolders(dataDir: string) {
     originals: path.join(root, "originals"),
     views: path.join(root, "views"),
     incoming: path.join(root, "incoming"),
+    strays: path.join(root, "strays"),
   };
 }
 

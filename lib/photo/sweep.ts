@@ -1,6 +1,6 @@
-import { readdir, rm, stat } from "node:fs/promises";
+import { rm, stat } from "node:fs/promises";
 import path from "node:path";
-import { errorCode } from "./disk";
+import { namesIn } from "./inventory";
 import { incomingFolder } from "./paths";
 
 const DAY_MS = 24 * 3600 * 1000;
@@ -17,13 +17,4 @@ export async function sweepIncoming(place: string, nowMs: number = Date.now()): 
     removed += 1;
   }
   return removed;
-}
-
-async function namesIn(folder: string): Promise<readonly string[]> {
-  try {
-    return await readdir(folder);
-  } catch (error) {
-    if (errorCode(error) === "ENOENT") return [];
-    throw error;
-  }
 }

@@ -9,6 +9,8 @@ const says: Readonly<Record<ContradictionCode, (between: string) => string>> = {
   "ticked-absent": (between) =>
     `Ticked as looked for and absent, yet the reading shows it: ${between}. Take the tick back, or read again.`,
   "length-and-place": (between) => `The place it takes up is longer than the mark itself: ${between}.`,
+  "count-of-one": (between) =>
+    `Several are counted where one hole is judged: ${between}. Say how they lie: scattered, in a cluster, in a line.`,
   "leg-and-throat-asked": (between) =>
     `Leg and throat asked for belong to two different fillets: ${between}.`,
   "penetration-asked": (between) =>

@@ -1,3 +1,6 @@
+export { setupLine } from "./setup-rows";
+export { cardSheet, cardWatchLines, type CardSheetDocument } from "./card-sheet";
+export { settingsText, trialSheet, type TrialRunInput, type TrialSheetDocument } from "./trial-sheet";
 export { changeText, settableChange } from "./amount-text";
 export { answerWords, becauseLine, expectLine, type AnswerWords } from "./answer-words";
 export { generalCautions } from "./caution-lines";
@@ -17,7 +20,7 @@ export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
 export { lengthText, markSizeText } from "./length-text";
 export { looks, type Look } from "./look-words";
-export { markLabel, scaleText, sizeText } from "./mark-text";
+export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
 export { readingUnit } from "./reading-words";
 export { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
@@ -60,3 +63,4 @@ export {
   processWords,
   stretchWords,
 } from "./words";
+export { localDayText, whenText, zoneText } from "./when-text";

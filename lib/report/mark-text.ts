@@ -1,4 +1,4 @@
-import { scaleWords, type Mark, type Scale } from "@/lib/marks";
+import { countAbout, scaleWords, type Mark, type Scale } from "@/lib/marks";
 import type { MeasuredMark, Quantity } from "@/lib/measure";
 import { imperfections } from "@/lib/trade";
 import { inch, MM_PER_INCH, type UnitPreferences } from "@/lib/units";
@@ -57,12 +57,28 @@ export function sizeText(measured: MeasuredMark | null, units: UnitPreferences):
   return measured.issues.some((issue) => issue.code === "no-scale") ? "no scale" : "";
 }
 
-/** The words at a mark on the photo, on screen and on paper alike. */
+/** "about 20 by eye"; empty where nobody said how many. */
+function countText(mark: Mark): string {
+  const about = countAbout(mark);
+  return about === null ? "" : `about ${about} by eye`;
+}
+
+/** How many and how large: "about 20 by eye; patch 12.4 ± 0.6 mm". Sizes of a patch are none of what lies in it. */
+export function markAmountText(mark: Mark, measured: MeasuredMark | null, units: UnitPreferences): string {
+  const size = sizeText(measured, units);
+  const count = countText(mark);
+  if (count === "" || size === "") return count || size;
+  return `${count}; ${size === "no scale" ? size : `patch ${size}`}`;
+}
+
+/** The words at a mark on the photo, on screen and on paper alike: "Surface porosity, about 20, 12.4 mm". */
 export function markLabel(mark: Mark, measured: MeasuredMark | null, units: UnitPreferences): string {
   const size = measured?.lengthMm ?? measured?.diameterMm ?? null;
-  return [markName(mark), size ? markSizeText(size.value, units, size.expandedUncertainty) : ""]
-    .filter(Boolean)
-    .join(" ");
+  const about = countAbout(mark);
+  const words = size ? markSizeText(size.value, units, size.expandedUncertainty) : "";
+  return about === null
+    ? [markName(mark), words].filter(Boolean).join(" ")
+    : [markName(mark), `about ${about}`, words].filter(Boolean).join(", ");
 }
 
 /** The words at the scale on the photo. */

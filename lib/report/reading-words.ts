@@ -25,6 +25,7 @@ const sizes: Readonly<Record<string, string>> = {
   diameter: "diameter",
   area: "area",
   poreCount: "number of pores",
+  aboutCount: "count by eye",
   alongMm: "place along the weld",
 };
 

@@ -36,8 +36,14 @@ export function rowSentence(row: VerdictRow, words: RowWords): string {
   const coarse = row.coarse
     ? " Its uncertainty is more than a third of the limit: a finer gauge would say more."
     : "";
-  return `${capital(said)}.${wants}${coarse}`;
+  return `${capital(said)}.${wants}${coarse}${guessWords(row)}`;
 }
+
+/** The row went by a count that somebody made by eye. */
+const guessWords = ({ figuresUsed }: VerdictRow): string =>
+  figuresUsed.some((figure) => figure.endsWith(".aboutCount"))
+    ? " How many is a count by eye: no more than half of it is taken as certain."
+    : "";
 
 /** What is missing settles an open row; beside a failed one it is what would show that only a part fails. */
 function wantWords({ result }: VerdictRow): string {
@@ -74,16 +80,18 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
  * itself are no reading anybody waits to see used.
  */
 export function unusedSentence({ unused }: Pick<Verdict, "unused">, markNumber: MarkNumber): string {
-  const list = (why: "not-needed" | "no-rule"): string =>
+  const list = (why: Verdict["unused"][number]["why"]): string =>
     unused
       .filter((one) => one.why === why && one.by === "hand")
       .map(({ figure }) => figureWords(figure, markNumber))
       .join(", ");
   const noRule = list("no-rule");
   const notNeeded = list("not-needed");
+  const guess = list("guess");
   return [
     noRule === "" ? "" : `Read, but no clause here asks for it: ${noRule}.`,
     notNeeded === "" ? "" : `Read, but decided without it: ${notNeeded}.`,
+    guess === "" ? "" : `Not judged from a guess: ${guess}.`,
   ]
     .filter(Boolean)
     .join(" ");

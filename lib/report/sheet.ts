@@ -10,7 +10,7 @@ import {
   type PhotoRole,
 } from "@/lib/assess";
 import { isoNumberText } from "@/lib/trade";
-import type { Drawing } from "@/lib/marks";
+import { countAbout, type Drawing } from "@/lib/marks";
 import { changeText } from "./amount-text";
 import { answerWords, type AnswerWords } from "./answer-words";
 import { cautionLines } from "./caution-lines";
@@ -18,7 +18,7 @@ import { basisWords, otherCauseWords } from "./certainty-words";
 import { paperOrigin, reasonsOf } from "./reasons";
 import type { SummarisableBead } from "./bead-summary";
 import { dayText } from "./day-text";
-import { markLabel, markName, markPlace, scaleText, sizeText } from "./mark-text";
+import { markAmountText, markLabel, markName, markPlace, scaleText } from "./mark-text";
 import { numberRanges, sizeRange } from "./mark-rows";
 import { setupRows, type LabelledRow } from "./setup-rows";
 import { missingSentences, reasonWords, resultWords, verdictSays } from "./verdict-words";
@@ -177,7 +177,7 @@ function sheetMarks(
   const rows = new Map<string, NumberedMark[]>();
   for (const one of marksAcrossPhotos(content, assessment.photos)) {
     const { mark, photoId, key } = one;
-    const alone = mark.gauge.length > 0 || mark.note !== "";
+    const alone = mark.gauge.length > 0 || mark.note !== "" || countAbout(mark) !== null;
     const row = alone ? key : [photoId, mark.imperfection, markPlace(mark)].join("|");
     rows.set(row, [...(rows.get(row) ?? []), one]);
   }
@@ -201,7 +201,7 @@ function sheetMark(content: BeadContent, marks: readonly NumberedMark[], units: 
             marks.map((one) => one.measured),
             units,
           )
-        : sizeText(measured, units),
+        : markAmountText(mark, measured, units),
     note: mark.note,
   };
 }

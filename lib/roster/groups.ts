@@ -3,7 +3,7 @@ import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
-import { PersonSchema } from "./people";
+import { PersonSchema, refuseTakenMark } from "./people";
 
 export interface StudentRecord {
   readonly id: string;
@@ -96,6 +96,8 @@ export async function addStudent(
   return writing(pen, async (tx, log) => {
     if (!(await tx.group.findUnique({ where: { id: groupId } }))) return fail(issue("group-gone"));
     const { name, mark } = parsed.data;
+    const free = await refuseTakenMark(tx, mark, null);
+    if (!free.ok) return free;
     const id = newId();
     await tx.person.create({
       data: { id, name, mark, role: "welder", salt: randomBytes(16).toString("hex") },

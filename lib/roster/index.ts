@@ -10,7 +10,7 @@ export {
   listGroups,
   type GroupRecord,
 } from "./groups";
-export { chooseByCode, chooseOwnPassphrase, giveOneTimeCode } from "./passphrases";
+export { chooseByCode, chooseOwnPassphrase, giveOneTimeCode, takeOffSecondFactor } from "./passphrases";
 export { placesOfName, type NamePlace } from "./name-places";
 export {
   addPerson,

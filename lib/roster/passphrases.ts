@@ -1,6 +1,8 @@
 import {
   codeHolder,
+  endSecondFactor,
   giveCode,
+  hasSecondFactor,
   passphraseFits,
   passphraseHash,
   takeCode,
@@ -32,6 +34,20 @@ export async function giveOneTimeCode(
     const given = await giveCode(tx, userId, pen.by, now);
     await log(`person:${personId}`, "passphrase.code-given", { until: given.until });
     return ok(given);
+  });
+}
+
+/** Takes a lost phone off somebody's account: their passphrase alone opens it until they begin anew. The log says who did. */
+export async function takeOffSecondFactor(pen: Pen, personId: string): Promise<Result<null, Refusal>> {
+  const person = await getPerson(pen.db, personId);
+  if (!person) return fail(issue("person-gone"));
+  const { userId } = person;
+  if (userId === null || !(await hasSecondFactor(pen.db, userId)))
+    return fail<Refusal>(issue("second-factor-none-begun"));
+  return writing(pen, async (tx, log) => {
+    await endSecondFactor(tx, userId);
+    await log(`person:${personId}`, "passphrase.second-factor-taken-off");
+    return ok(null);
   });
 }
 

@@ -1,7 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { change, dialect, forgetFreed, type Db } from "@/lib/db";
+import { change, dialect, forgetFreed, type Db, type Tx } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
 import { endPersonKey } from "@/lib/keys";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
@@ -64,11 +64,33 @@ export async function personNames(db: Db): Promise<ReadonlyMap<string, string>> 
   return new Map(rows.flatMap(({ id, name }) => (name === null ? [] : [[id, name] as const])));
 }
 
+const spelled = (mark: string): string => mark.replace(/\s+/g, "").toLowerCase();
+
+/**
+ * Says no where somebody else has the mark: records rest on it. Spelling does not count ("W-07", "w-07"). People who were
+ * removed keep theirs, because their records do.
+ */
+export async function refuseTakenMark(
+  tx: Tx,
+  mark: string | null,
+  of: string | null,
+): Promise<Result<null, RecordIssue>> {
+  if (mark === null) return ok(null);
+  const others = await tx.person.findMany({
+    where: { mark: { not: null } },
+    select: { id: true, mark: true },
+  });
+  const taken = others.some(({ id, mark: other }) => id !== of && spelled(other ?? "") === spelled(mark));
+  return taken ? fail(issue("mark-taken", ["mark"], { mark })) : ok(null);
+}
+
 export async function addPerson(pen: Pen, input: unknown): Promise<Result<PersonRecord, RecordIssue>> {
   const parsed = PersonSchema.safeParse(input);
   if (!parsed.success)
     return fail(issue("person-not-understood", parsed.error.issues[0]?.path.map(String) ?? []));
   return writing(pen, async (tx, log) => {
+    const free = await refuseTakenMark(tx, parsed.data.mark, null);
+    if (!free.ok) return free;
     const row = await tx.person.create({
       data: { id: newId(), salt: randomBytes(16).toString("hex"), ...parsed.data },
     });
@@ -82,6 +104,10 @@ export async function changePerson(pen: Pen, id: string, input: unknown): Promis
   if (!parsed.success)
     return fail(issue("person-not-understood", parsed.error.issues[0]?.path.map(String) ?? []));
   return writing(pen, async (tx, log) => {
+    const before = await tx.person.findUnique({ where: { id }, select: { mark: true } });
+    // Two who have had the same since before may still be renamed.
+    const free = await refuseTakenMark(tx, before?.mark === parsed.data.mark ? null : parsed.data.mark, id);
+    if (!free.ok) return free;
     const { count } = await tx.person.updateMany({ where: { id, removedAt: null }, data: parsed.data });
     if (count === 0) return fail(issue("person-gone"));
     await log(`person:${id}`, "person.changed", { role: parsed.data.role });

@@ -68,7 +68,7 @@ export function valueInText(
   units: UnitPreferences,
 ): string {
   const row = fieldRow(field);
-  if (row.control === "class") return String(value);
+  if (row.control === "class" || row.control === "text") return String(value);
   if (row.control !== "number") return inText(row.words[String(value)] ?? String(value));
   const kind: QuantityKind = quantityKinds[row.quantity];
   return (kind.state ?? kind.show)(Number(value), units);

@@ -46,8 +46,12 @@ interface NumberRow extends Common {
   readonly quantity: QuantityKindName;
   readonly bounds: Bounds;
 }
+/** Words as they stand on a machine: kept as typed, compared with nothing. */
+interface TextRow extends Common {
+  readonly control: "text";
+}
 /** One field of a set-up: what it is called and how it is asked for, written, kept in tables and looked for. */
-export type SetupFieldRow = (ChoiceRow | ClassRow | NumberRow) & { readonly schema: z.ZodType };
+export type SetupFieldRow = (ChoiceRow | ClassRow | NumberRow | TextRow) & { readonly schema: z.ZodType };
 
 /** Null is "not known", and what is left out is not known. */
 const known = <S extends z.ZodType>(schema: S) =>
@@ -65,6 +69,8 @@ function number(quantity: QuantityKindName, max: number, from?: number) {
     schema: known(schema.max(max)),
   } as const;
 }
+
+const dial = { control: "text", schema: known(z.string().trim().min(1).max(40)) } as const;
 
 /**
  * Every field of a set-up, once, in the order of sheets, tables and filters. The stored shape, the form, the sheet, the
@@ -292,6 +298,21 @@ export const setupFields = {
     ...number("stated-length", 100),
     csv: "Leg asked for (mm)",
   },
+  /** Where a knob without a scale in volts stands: a reading of its own, never turned into volts. */
+  dialVoltage: {
+    label: "Voltage knob",
+    hint: "As it stands on the machine, with its own mark: B, 4, half way to 5.",
+    form: ["machine", 4, 1],
+    ...dial,
+    csv: "Voltage knob",
+  },
+  dialFeed: {
+    label: "Wire feed knob",
+    hint: "Likewise: 40, tick 6 of 10.",
+    form: ["machine", 4, 2],
+    ...dial,
+    csv: "Wire feed knob",
+  },
 } as const satisfies Readonly<Record<string, SetupFieldRow>>;
 
 type Fields = typeof setupFields;
@@ -301,6 +322,8 @@ type FieldsWith<Part> = { [F in SetupField]: Fields[F] extends Part ? F : never 
 export type NumberField = FieldsWith<{ readonly control: "number" }>;
 /** Fields answered out of a closed list. */
 export type ChoiceField = FieldsWith<{ readonly words: object }>;
+/** Fields answered in words of the machine's own. */
+export type TextField = FieldsWith<{ readonly control: "text" }>;
 /** Fields a list can be narrowed by, and the names they have in its address. */
 export type FilterableField = FieldsWith<{ readonly filter: string }>;
 export type SetupFilterName<F extends FilterableField = FilterableField> = Fields[F]["filter"];

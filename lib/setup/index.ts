@@ -23,6 +23,7 @@ export {
   type ChoiceField,
   type FilterableField,
   type NumberField,
+  type TextField,
   type SetupField,
   type SetupFilterName,
   type SetupPart,

@@ -8,37 +8,52 @@ export interface SavedSetupRecord {
   readonly id: string;
   readonly name: string;
   readonly setup: RunSetup;
+  /** Whether it is this person's own; false: the shop's. */
+  readonly own: boolean;
 }
 
-export async function listSavedSetups(db: Db): Promise<readonly SavedSetupRecord[]> {
-  const rows = await db.savedSetup.findMany({ orderBy: { name: "asc" } });
-  return rows.map(({ id, name, setup }) => ({ id, name, setup: RunSetupSchema.parse(setup) }));
+/** The shop's set-ups and a person's own, by name. `personId` null: the shop's alone. */
+export async function listSavedSetups(db: Db, personId: string | null): Promise<readonly SavedSetupRecord[]> {
+  const where = { OR: [{ ownerId: null }, ...(personId === null ? [] : [{ ownerId: personId }])] };
+  const rows = await db.savedSetup.findMany({ where, orderBy: [{ name: "asc" }, { id: "asc" }] });
+  return rows.map(({ id, name, setup, ownerId }) => ({
+    ...{ id, name, setup: RunSetupSchema.parse(setup) },
+    own: ownerId !== null,
+  }));
 }
 
 const NameSchema = z.string().trim().min(1).max(80);
 
-/** Saves a set-up under a name; the same name again replaces it, which is what saving under a name means. */
+/**
+ * Saves a set-up under a name; the same name again replaces it, which is what saving under a name means, but never one of
+ * another owner. `ownerId`: the person whose own it is; null: the shop's.
+ */
 export async function saveSetup(
   pen: Pen,
   name: string,
   setup: RunSetup,
+  ownerId: string | null = null,
 ): Promise<Result<SavedSetupRecord, RecordIssue>> {
   const parsed = NameSchema.safeParse(name);
   if (!parsed.success) return fail(issue("setup-name-missing", ["name"]));
   return writing(pen, async (tx, log) => {
-    const row = await tx.savedSetup.upsert({
-      where: { name: parsed.data },
-      create: { id: newId(), name: parsed.data, setup },
-      update: { setup },
-    });
+    const before = await tx.savedSetup.findFirst({ where: { name: parsed.data, ownerId } });
+    const row = before
+      ? await tx.savedSetup.update({ where: { id: before.id }, data: { setup } })
+      : await tx.savedSetup.create({ data: { id: newId(), name: parsed.data, setup, ownerId } });
     await log(`setup:${row.id}`, "setup.saved");
-    return ok({ id: row.id, name: row.name, setup });
+    return ok({ id: row.id, name: row.name, setup, own: ownerId !== null });
   });
 }
 
-export async function deleteSetup(pen: Pen, id: string): Promise<Result<null, RecordIssue>> {
+/** Removes a saved set-up. `ownerId`: of this person's own only; null: of the shop's only. */
+export async function deleteSetup(
+  pen: Pen,
+  id: string,
+  ownerId: string | null,
+): Promise<Result<null, RecordIssue>> {
   return writing(pen, async (tx, log) => {
-    const { count } = await tx.savedSetup.deleteMany({ where: { id } });
+    const { count } = await tx.savedSetup.deleteMany({ where: { id, ownerId } });
     if (count === 0) return fail(issue("setup-gone"));
     await log(`setup:${id}`, "setup.deleted");
     return ok(null);

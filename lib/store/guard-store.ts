@@ -3,7 +3,7 @@ import type { RecordIssue } from "./record-issue";
 
 const fullDisk = /SQLITE_FULL|ENOSPC|EDQUOT|database or disk is full/i;
 const busy =
-  /SQLITE_BUSY|SQLITE_LOCKED|SQLITE_READONLY|SQLITE_IOERR|SQLITE_CANTOPEN|readonly database|database is locked|Timed out|SocketTimeout/i;
+  /SQLITE_BUSY|SQLITE_LOCKED|SQLITE_READONLY|SQLITE_IOERR|SQLITE_CANTOPEN|disk I\/O error|unable to open database|EMFILE|ENFILE|readonly database|database is locked|Timed out|SocketTimeout/i;
 
 /**
  * Runs one command against the store. A full disk or a locked file is the world's ordinary no and becomes an issue;

@@ -2,9 +2,9 @@ import "server-only";
 
 export { adoptUnlogged } from "./adopt";
 export { guardStore } from "./guard-store";
-export { sha256Text, stateDigest, writeLog, writeLogs } from "./log";
+export { clockBehindMs, sha256Text, stateDigest, writeLog, writeLogs } from "./log";
 export { isNewId, newId } from "./new-id";
-export { writing, type Pen } from "./pen";
+export { writing, type Log, type Pen } from "./pen";
 export { latestDigests, loggedSubjects, logParts, newestEntries } from "./read-log";
 export type { RecordIssue } from "./record-issue";
 export { recordSentence } from "./sentences";

@@ -32,16 +32,35 @@ export async function writeLogs(tx: Tx, lines: readonly LogLine[]): Promise<void
 }
 
 const lastEntry = (tx: Tx) =>
-  tx.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true } });
+  tx.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true, at: true } });
+
+/** A clock that was set by so much is worth a word in the log; less is a network's ordinary correction. */
+const CLOCK_MS = 60_000;
+
+/** How far this machine's clock stands behind the log's newest entry, in ms; 0: it does not. */
+export async function clockBehindMs(tx: Tx, now: Date): Promise<number> {
+  const last = await lastEntry(tx);
+  const behind = last ? Date.parse(last.at) - now.getTime() : 0;
+  return behind > CLOCK_MS ? behind : 0;
+}
+
+/** No entry is dated before the one it follows. Where the clock was put back, it says what the clock said. */
+function timeAfter(last: { readonly at: string } | null, now: Date): { at: string; clock: LogWords } {
+  const at = now.toISOString();
+  if (last === null || at >= last.at) return { at, clock: {} };
+  const isFar = Date.parse(last.at) - now.getTime() > CLOCK_MS;
+  return { at: last.at, clock: isFar ? { clockSaid: at } : {} };
+}
 
 function entryAfter(last: Awaited<ReturnType<typeof lastEntry>>, line: LogLine, digest: string | null) {
+  const { at, clock } = timeAfter(last, new Date());
   const draft = {
-    at: new Date().toISOString(),
+    at,
     by: line.by,
     action: line.action,
     subject: line.subject,
     digest,
-    detail: canonicalJson(line.detail ?? {}),
+    detail: canonicalJson({ ...line.detail, ...clock }),
   };
   return nextEntry(last, draft, sha256Text);
 }

@@ -27,6 +27,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
       ? "An identification has up to 20 letters, digits, dots, dashes or slashes."
       : "A person needs a name of up to 120 letters and a role.",
   "person-gone": () => "This person is no longer in the list. Reload the page.",
+  "mark-taken": ({ data }) =>
+    `The identification ${data["mark"] ?? ""} is somebody else's. Records rest on it, so each person needs one of their own.`,
   "group-name-missing": () => "A group needs a name of up to 80 letters.",
   "group-name-taken": () => "There is a group of this name already. Choose another name.",
   "group-gone": () => "This group is no longer in the list. Go back to the groups.",
@@ -40,6 +42,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "exercise-closed": () =>
     "This exercise takes no more beads: your instructor has closed it. Ask them to open it again.",
   "hand-in-code-unknown": () => "No exercise has this code. Check it against the notice on the bench.",
+  "hand-in-code-old": () => "This code has run out. Ask your instructor for the new one.",
   "hand-in-needs-account": () =>
     "This exercise takes beads only from people who are signed in. Sign in, then open this address again.",
   "hand-in-other-group": () =>
@@ -53,6 +56,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "hand-in-without-photo": () => "This bead has no photo. Add one first, then hand it in.",
   "hand-in-gone": () => "This hand-in was withdrawn. Go back to the exercise.",
   "hand-in-answered": () => "Your instructor has answered, so this hand-in stays.",
+  "hand-in-linked": () => "This hand-in has its person already. Reload the page.",
   "feedback-not-understood": ({ path }) =>
     `This feedback could not be saved (${path.join(" › ") || "feedback"}). It stays on this screen; correct it and it will be saved at once.`,
   "feedback-returned": () => "This feedback was returned, so it stays as it is.",
@@ -82,6 +86,14 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "criteria-gone": () => "There are no limits of this name. Go back to the criteria.",
   "criteria-changed-elsewhere": ({ data }) =>
     `Version ${data["version"] ?? "a newer one"} was saved in another window meanwhile. Choose below which version to keep; nothing is lost until you do.`,
+  "trial-not-understood": () =>
+    "This trial could not be saved. It needs a title, a knob or two with both ends, and what is wanted.",
+  "trial-gone": () => "This trial is no longer in the list. Go back to the trials.",
+  "trial-changed-elsewhere": () =>
+    "This point of the trial was begun in another window meanwhile. Reload the page to see what is next.",
+  "card-not-understood": () =>
+    "This card could not be saved. It needs a title, and ranges with a low and a high end.",
+  "card-gone": () => "This card is no longer in the list. Go back to the cards.",
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",

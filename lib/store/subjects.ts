@@ -20,6 +20,14 @@ interface Slice {
 const byId = ({ take, after }: Slice) =>
   ({ select: { id: true }, where: { id: { gt: after } }, orderBy: { id: "asc" }, take }) as const;
 
+/** Columns that came after rows were sealed: out of the state while nothing is in them, so that old seals hold. */
+function unlessSet<R extends object>(row: R | null, later: readonly (keyof R)[]): object | null {
+  if (row === null) return null;
+  return Object.fromEntries(
+    Object.entries(row).filter(([key, value]) => value !== null || !later.includes(key as keyof R)),
+  );
+}
+
 /** Everything whose every change is logged, and how its state is read: all its columns but `updatedAt`. */
 const readers = {
   bead: {
@@ -32,7 +40,8 @@ const readers = {
     ids: (tx: Tx, slice: Slice) => tx.deletedBead.findMany(byId(slice)),
   },
   setup: {
-    one: (tx: Tx, id: string) => tx.savedSetup.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) =>
+      unlessSet(await tx.savedSetup.findUnique({ where: { id } }), ["ownerId"]),
     ids: (tx: Tx, slice: Slice) => tx.savedSetup.findMany(byId(slice)),
   },
   setting: {
@@ -55,7 +64,8 @@ const readers = {
     ids: (tx: Tx, slice: Slice) => tx.group.findMany(byId(slice)),
   },
   exercise: {
-    one: (tx: Tx, id: string) => tx.exercise.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) =>
+      unlessSet(await tx.exercise.findUnique({ where: { id } }), ["codeSince"]),
     ids: (tx: Tx, slice: Slice) => tx.exercise.findMany(byId(slice)),
   },
   "hand-in": {
@@ -64,7 +74,11 @@ const readers = {
   },
   feedback: {
     one: async (tx: Tx, id: string) =>
-      withSignature(tx, `feedback:${id}`, await tx.feedback.findUnique({ where: { handInId: id } })),
+      withSignature(
+        tx,
+        `feedback:${id}`,
+        unlessSet(await tx.feedback.findUnique({ where: { handInId: id } }), ["seenAt"]),
+      ),
     ids: async (tx: Tx, { take, after }: Slice) =>
       (
         await tx.feedback.findMany({
@@ -74,8 +88,12 @@ const readers = {
       ).map(({ handInId }) => ({ id: handInId })),
   },
   phrase: {
-    one: (tx: Tx, id: string) => tx.phrase.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) => unlessSet(await tx.phrase.findUnique({ where: { id } }), ["ownerId"]),
     ids: (tx: Tx, slice: Slice) => tx.phrase.findMany(byId(slice)),
+  },
+  eye: {
+    one: (tx: Tx, id: string) => tx.eyeRound.findUnique({ where: { id } }),
+    ids: (tx: Tx, slice: Slice) => tx.eyeRound.findMany(byId(slice)),
   },
   criteria: {
     one: (tx: Tx, id: string) => tx.shopCriteria.findUnique({ where: { id } }),
@@ -97,6 +115,16 @@ const readers = {
     one: async (tx: Tx, id: string) =>
       withSignature(tx, `signed:${id}`, await tx.signedRevision.findUnique({ where: { id } })),
     ids: (tx: Tx, slice: Slice) => tx.signedRevision.findMany(byId(slice)),
+  },
+  trial: {
+    one: (tx: Tx, id: string) =>
+      tx.trial.findUnique({ where: { id }, include: { runs: { orderBy: { place: "asc" } } } }),
+    ids: (tx: Tx, slice: Slice) => tx.trial.findMany(byId(slice)),
+  },
+  card: {
+    one: (tx: Tx, id: string) =>
+      tx.procedureCard.findUnique({ where: { id }, include: { beads: { orderBy: { beadId: "asc" } } } }),
+    ids: (tx: Tx, slice: Slice) => tx.procedureCard.findMany(byId(slice)),
   },
   key: {
     one: (tx: Tx, id: string) =>

@@ -6,7 +6,9 @@ export {
 } from "./electrode-class";
 export { alongRows } from "./along-rows";
 export { cite, commonPractice, fromMemory, ownEstimate, remark, titleOf, withoutDocument } from "./cite";
+export { comesInNumbers } from "./comes-in-numbers";
 export { findImperfections } from "./find-imperfection";
+export { comesOf } from "./only-in-process";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   crackIds,

@@ -24,6 +24,8 @@ export interface Verification {
   /** The newest entry; a later walk may begin behind it. */
   readonly end: ChainEnd | null;
   readonly findings: readonly LedgerIssue[];
+  /** What is worth a word and takes nothing from the records: a log of an earlier version may run back in time. */
+  readonly remarks: readonly LedgerIssue[];
 }
 
 interface Asked {
@@ -63,8 +65,9 @@ export async function verifyRecords(
     derived: derived.looked,
     head: log.end?.hash ?? null,
     end: log.end,
+    remarks: log.findings.filter(({ code }) => code === "time-runs-back"),
     findings: [
-      ...log.findings,
+      ...log.findings.filter(({ code }) => code !== "time-runs-back"),
       ...states.findings,
       ...photos.findings,
       ...frozen.findings,

@@ -179,13 +179,13 @@ async function htmlOf(page: ReactNode): Promise<string> {
 
 describe("a page assesses each bead it shows once, and calibrates each of its scales once", () => {
   it.each([
-    ["the workbench", () => BeadPage(params()), ofLap],
+    ["the workbench", () => BeadPage({ ...params(), ...asked() }), ofLap],
     ["the sheet", () => SheetPage(params()), ofLap],
     ["the bench card", () => CardPage(params()), ofLap],
     ["two beads side by side", () => ComparePage({ ...params(tee), ...asked() }), ofBoth],
     ["the list, from what is kept", () => BeadsPage(asked()), ofNone],
     ["the list by verdict", () => BeadsPage(asked({ verdict: "cannot-say" })), ofNone],
-    ["the hand-in", () => FeedbackPage({ params: Promise.resolve({ handInId }) }), ofLap],
+    ["the hand-in", () => FeedbackPage({ params: Promise.resolve({ handInId }), ...asked() }), ofLap],
   ])("%s", async (_, page, expected) => {
     const html = await htmlOf(await page());
     expect(html).toContain("Lap");

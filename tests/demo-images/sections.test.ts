@@ -28,16 +28,19 @@ describe("pictures of sections", () => {
     expect(Buffer.compare(Buffer.from(a.rgb), Buffer.from(c.rgb))).not.toBe(0);
   });
 
-  it.each(macroNames)("%s: outline whole, weld and scale in view, whatever the seed", (scenario) => {
-    for (let seed = 1; seed <= inDepth(1, 12); seed++) {
-      const truth = macroTruthOf({ scenario, seed, megapixels: 1 });
-      expect(crossesItself(truth.outlineMm.map(([x, y]) => ({ x, y })))).toBe(false);
-      expect(truth.outlinePx.every((point) => inView(truth, point))).toBe(true);
-      expect(truth.scaleObject!.keyPoints.every(({ px }) => inView(truth, px))).toBe(true);
-      expect(Object.values(truth.sizes).every(Number.isFinite)).toBe(true);
-      for (const { kind } of truth.imperfections) expect(imperfectionIds).toContain(kind);
-    }
-  });
+  it.each(macroNames.filter((_, i) => i % inDepth(3, 1) === 0))(
+    "%s: outline whole, weld and scale in view, whatever the seed",
+    (scenario) => {
+      for (let seed = 1; seed <= inDepth(1, 12); seed++) {
+        const truth = macroTruthOf({ scenario, seed, megapixels: 1 });
+        expect(crossesItself(truth.outlineMm.map(([x, y]) => ({ x, y })))).toBe(false);
+        expect(truth.outlinePx.every((point) => inView(truth, point))).toBe(true);
+        expect(truth.scaleObject!.keyPoints.every(({ px }) => inView(truth, px))).toBe(true);
+        expect(Object.values(truth.sizes).every(Number.isFinite)).toBe(true);
+        for (const { kind } of truth.imperfections) expect(imperfectionIds).toContain(kind);
+      }
+    },
+  );
 
   it("a fault is of the size it says: in mm on the face, from the pixels it is drawn at", () => {
     const truth = macroTruthOf({
@@ -98,7 +101,7 @@ describe("the sections of the demo set", () => {
   it("are small, with their truth beside them as the generator gives it today", () => {
     const names = readdirSync(folder).filter((name) => name.endsWith(".jpg"));
     expect(names.sort()).toEqual(demoSections.map(({ scenario }) => `${scenario}.jpg`).sort());
-    for (const params of demoSections) {
+    for (const params of demoSections.filter((_, i) => i % inDepth(3, 1) === 1 % inDepth(3, 1))) {
       expect(statSync(path.join(folder, `${params.scenario}.jpg`)).size).toBeLessThan(400_000);
       const stored = readFileSync(path.join(folder, `${params.scenario}.json`), "utf8");
       expect(stored).toBe(`${JSON.stringify(macroTruthOf(params))}\n`);

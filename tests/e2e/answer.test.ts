@@ -10,6 +10,7 @@ import { Bench } from "./support/bench";
 import { closeWindows, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
+import { inDepth } from "../setup/in-depth";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
 
@@ -144,10 +145,13 @@ const beads: readonly [
   ["inspector", { ...wire, ...tee }, ["crater-crack"], "inspector-first"],
 ];
 
-describe.each([
+/** The ordinary run takes the smaller, the deep one both. */
+const sizes = [
   { size: "390 x 844", device: phone },
   { size: "360 x 640", device: small },
-])("a bead with an answer, $size", ({ size, device }) => {
+];
+
+describe.each(inDepth(sizes.slice(1), sizes))("a bead with an answer, $size", ({ size, device }) => {
   it("opens on it, the whole of it in one screen", async () => {
     const { page } = await Bench.onPhoto(browser, server.url, jpeg, device);
     for (const [name, setup, seen, testId] of beads) {

@@ -6,6 +6,7 @@ import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { windows } from "./support/windows";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
 
@@ -128,34 +129,34 @@ describe("the picker teaches", () => {
 });
 
 describe("the atlas", () => {
-  it.each([
-    ["phone", phone],
-    ["desk", desktop],
-  ] as const)("is reached from the menu and read on a %s without a scroll sideways", async (name, device) => {
-    const page = await (await browser.newContext(device)).newPage();
-    page.setDefaultTimeout(PATIENT_MS);
-    await page.goto(server.url);
-    await page.getByRole("button", { name: "More" }).click();
-    await page.getByRole("link", { name: "Atlas of imperfections" }).click();
-    await page.getByRole("heading", { name: "Atlas of imperfections", level: 1 }).waitFor();
-    await picturesThere(page);
-    await shoot(page, `${name}-atlas`);
-    await page.getByRole("searchbox").fill("burn thru");
-    await page.getByRole("link", { name: /^Burn-through/ }).click();
-    await page.getByRole("heading", { name: "Burn-through", level: 1 }).waitFor();
-    await picturesThere(page);
-    await shoot(page, `${name}-atlas-kind`);
-    await page.goto(`${server.url}/atlas/undercut?process=FCAW-S`);
-    await picturesThere(page);
-    await shoot(page, `${name}-atlas-undercut`);
-    const wide = await page.evaluate(
-      () => [document.documentElement.scrollWidth, window.innerWidth] as const,
-    );
-    expect(wide[0]).toBeLessThanOrEqual(wide[1]);
-    const full = await page.screenshot({ fullPage: true });
-    expect(full.length).toBeGreaterThan(10_000);
-    await page.context().close();
-  });
+  it.each(windows)(
+    "is reached from the menu and read on a %s without a scroll sideways",
+    async (name, device) => {
+      const page = await (await browser.newContext(device)).newPage();
+      page.setDefaultTimeout(PATIENT_MS);
+      await page.goto(server.url);
+      await page.getByRole("button", { name: "More" }).click();
+      await page.getByRole("link", { name: "Atlas of imperfections" }).click();
+      await page.getByRole("heading", { name: "Atlas of imperfections", level: 1 }).waitFor();
+      await picturesThere(page);
+      await shoot(page, `${name}-atlas`);
+      await page.getByRole("searchbox").fill("burn thru");
+      await page.getByRole("link", { name: /^Burn-through/ }).click();
+      await page.getByRole("heading", { name: "Burn-through", level: 1 }).waitFor();
+      await picturesThere(page);
+      await shoot(page, `${name}-atlas-kind`);
+      await page.goto(`${server.url}/atlas/undercut?process=FCAW-S`);
+      await picturesThere(page);
+      await shoot(page, `${name}-atlas-undercut`);
+      const wide = await page.evaluate(
+        () => [document.documentElement.scrollWidth, window.innerWidth] as const,
+      );
+      expect(wide[0]).toBeLessThanOrEqual(wide[1]);
+      const full = await page.screenshot({ fullPage: true });
+      expect(full.length).toBeGreaterThan(10_000);
+      await page.context().close();
+    },
+  );
 
   it("has no page for what is no imperfection", async () => {
     const page = await (await browser.newContext(desktop)).newPage();

@@ -135,7 +135,7 @@ describe("where accounts are asked for", () => {
     await page.goto(`${server.url}/students`);
     await page.getByRole("heading", { name: "The imke" }).waitFor();
     await shoot(page, "course-phone-student");
-    await page.getByRole("link", { name: "Feedback" }).click();
+    await page.getByRole("link", { name: "Attempt 1: new feedback" }).click();
     await page.getByText("Slower.").waitFor();
     await page.getByLabel("Your reply").fill("I will.");
     await page.getByRole("button", { name: "Send the reply" }).click();

@@ -46,6 +46,7 @@ async function prepare(page: Page): Promise<string> {
   const names = await list.locator("option").allInnerTexts();
   await list.selectOption({ label: names.find((name) => /T-joint/.test(name)) ?? "" });
   await page.getByLabel("Criteria", { exact: true }).selectOption({ index: 1 });
+  await page.getByLabel(/sees the names of the group/).check();
   await shoot(page, "course-exercise-form");
   await page.getByRole("button", { name: "Save the exercise" }).click();
   await page.waitForURL(/\/exercises\/[b-z0-9]{12}$/);
@@ -168,6 +169,9 @@ describe("from hand-in to returned feedback to reply", () => {
     await desk.keyboard.press("Shift+ArrowRight");
     await desk.keyboard.press("Enter");
     await expect.poll(() => items(desk)).toBe("4");
+    // The new arrow asks for its words; Escape leaves them and the arrow is still in hand.
+    await desk.getByLabel("Words at the arrow").and(desk.locator(":focus")).waitFor();
+    await desk.keyboard.press("Escape");
     await desk.keyboard.press("Delete");
     await expect.poll(() => items(desk)).toBe("3");
 
@@ -219,7 +223,7 @@ describe("from hand-in to returned feedback to reply", () => {
     await desk.goto(`${server.url}/groups`);
     await desk.getByRole("link", { name: "Harrow Basin, bay 3" }).click();
     await desk.getByRole("link", { name: "Imke Tal (W-07)" }).click();
-    await desk.getByRole("link", { name: "Feedback" }).waitFor();
+    await desk.getByRole("link", { name: "Feedback", exact: true }).waitFor();
     await shoot(desk, "course-student");
     await desk.goBack();
     await desk.getByRole("link", { name: "T-joint, one pass" }).click();

@@ -6,6 +6,7 @@ import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
+import { inDepth } from "../setup/in-depth";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const jpeg = path.join(root, "demo-images/set/tee-undercut.jpg");
@@ -48,10 +49,13 @@ async function readResult(
 /** The example for a T-joint on 230 V input. */
 const tee = /T-joint.*230|230.*T-joint/i;
 
-describe.each([
+/** The ordinary run takes the dearer one, the deep one both. */
+const photos = [
   { kind: "JPEG", file: jpeg },
   { kind: "HEIC", file: heic },
-])("from a photo to the one change, $kind", ({ kind, file }) => {
+];
+
+describe.each(inDepth(photos.slice(1), photos))("from a photo to the one change, $kind", ({ kind, file }) => {
   it("does the whole path, and finds it all again after a restart", async () => {
     const { page, errors } = await openPage(desktop);
     const bench = new Bench(page);

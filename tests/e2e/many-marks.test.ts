@@ -3,8 +3,9 @@ import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { windows } from "./support/windows";
 
 const jpeg = path.join(
   fileURLToPath(new URL("../..", import.meta.url)),
@@ -62,10 +63,7 @@ describe("many marks", () => {
     await page.context().close();
   });
 
-  it.each([
-    ["phone", phone, "tap"],
-    ["desk", desktop, "click"],
-  ] as const)(
+  it.each(windows)(
     "on a %s the photo fills the screen, labels go short and off, and its light changes for the eye",
     async (name, device, press) => {
       const bench = await Bench.onPhoto(browser, server.url, jpeg, device);

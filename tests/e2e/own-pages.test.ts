@@ -6,8 +6,9 @@ import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, phone } from "./support/browser";
+import { desktop, openBrowser } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { windows } from "./support/windows";
 import { PATIENT_MS } from "../setup/patience";
 
 const picture = path.join(
@@ -56,10 +57,7 @@ async function watched(context: BrowserContext): Promise<string[]> {
 }
 
 describe("a page's own policy", () => {
-  it.each([
-    ["desktop", desktop, "click"],
-    ["phone", phone, "tap"],
-  ] as const)(
+  it.each(windows)(
     "refuses nothing of the workbench's own: dialogs, worker, canvas, pictures, paper (%s)",
     async (_, window, press) => {
       const context = await browser.newContext(window);

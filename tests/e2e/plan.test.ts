@@ -1,8 +1,9 @@
-import type { Browser, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import axeCore from "axe-core";
 import { desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { windows } from "./support/windows";
 import { PATIENT_MS } from "../setup/patience";
 
 let server: TestServer;
@@ -15,7 +16,7 @@ afterAll(async () => {
   await server?.stop();
 });
 
-const open = async (window: typeof desktop | typeof phone, path: string): Promise<Page> => {
+const open = async (window: BrowserContextOptions, path: string): Promise<Page> => {
   const page = await (await browser.newContext(window)).newPage();
   page.setDefaultTimeout(PATIENT_MS);
   await page.goto(`${server.url}${path}`);
@@ -42,10 +43,7 @@ const tee =
   "electrodeClass=E71T-11&electrodeDiameterMm=0.9&joint=tee&position=horizontal&thicknessMm=5&inputPower=120V";
 
 describe("planning a run", () => {
-  it.each([
-    ["desktop", desktop],
-    ["phone", phone],
-  ] as const)("from the form to a new bead, on a %s", async (name, window) => {
+  it.each(windows)("from the form to a new bead, on a %s", async (name, window) => {
     const page = await open(window, "/plan");
     const plan = page.getByTestId("plan");
     await plan.getByText("Still to say").waitFor();
@@ -108,10 +106,7 @@ describe("planning a run", () => {
     await page.waitForURL(/inputPower=230V/);
   });
 
-  it.each([
-    ["desktop", desktop],
-    ["phone", phone],
-  ] as const)("the run sheet, its tick and its file, on a %s", async (name, window) => {
+  it.each(windows)("the run sheet, its tick and its file, on a %s", async (name, window) => {
     const page = await open(window, `/plan/sheet?${tee}`);
     const tick = page.getByRole("button", { name: "Tick this pace" });
     await tick.waitFor();

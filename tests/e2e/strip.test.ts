@@ -5,8 +5,9 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { Bench } from "./support/bench";
-import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { windows } from "./support/windows";
 import { PATIENT_MS } from "../setup/patience";
 
 const set = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set");
@@ -33,10 +34,7 @@ const Truth = z.object({
 });
 
 describe("the printed strip", () => {
-  it.each([
-    ["desktop", desktop],
-    ["phone", phone],
-  ] as const)("is found in the photo without a click, on a %s", async (name, window) => {
+  it.each(windows)("is found in the photo without a click, on a %s", async (name, window) => {
     const { keyPoints } = Truth.parse(
       JSON.parse(readFileSync(path.join(set, "lap-cold-lap.json"), "utf8")),
     ).scaleObject;

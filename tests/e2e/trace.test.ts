@@ -6,8 +6,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
-import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { windows } from "./support/windows";
 
 const set = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set");
 
@@ -32,53 +33,55 @@ const Truth = z.object({
 });
 
 describe("a bead that reads itself", () => {
-  it.each([
-    ["desktop", desktop],
-    ["phone", phone],
-  ] as const)("is proposed along its weld line and kept once accepted, on a %s", async (name, window) => {
-    // Read at full size: on the set's picture the bead is wide enough.
-    const { weld } = Truth.parse(JSON.parse(readFileSync(path.join(set, "crack-along-across.json"), "utf8")));
-    const page = await (await browser.newContext(window)).newPage();
-    page.setDefaultTimeout(PATIENT_MS);
-    const fetched: string[] = [];
-    page.on("request", (request) => fetched.push(new URL(request.url()).pathname));
-    const bench = new Bench(page);
-    await bench.newBead(server.url);
-    await bench.addPhoto(path.join(set, "crack-along-across.jpg"));
-    await bench.photoShown();
-    await bench.tool("Scale");
-    await page.getByRole("button", { name: "Find the printed strip" }).click();
-    await page
-      .getByTestId("scale-note")
-      .getByText(/Scale set/)
-      .waitFor();
-    // Nothing of the reader is fetched before a bead is read.
-    expect(fetched.filter((at) => at.startsWith("/reader/"))).toEqual([]);
-    await bench.tool("Weld");
-    for (const end of [weld.startPx, weld.endPx]) await bench[name === "phone" ? "tap" : "click"](...end);
-    await page.getByRole("button", { name: "Done" }).click();
-    const accept = page.getByRole("button", { name: "Accept these toes" });
-    await accept.waitFor();
-    expect(fetched.filter((at) => at.startsWith("/reader/")).length).toBeGreaterThan(1);
-    await page.getByText("counts for nothing until accepted").waitFor();
-    await shoot(page, `trace-proposed-${name}`);
-    await accept.click();
-    await page.getByText("Read off the photo and accepted").waitFor();
-    const width = await page.getByTestId("trace").locator("dd").first().textContent();
-    const [, value, spread] = /(\d+(?:\.\d+)?) ± (\d+(?:\.\d+)?) mm/.exec(width ?? "") ?? [];
-    const inner = weld.sections.slice(8, -8);
-    const trueMm = inner.reduce((sum, { widthMm }) => sum + widthMm, 0) / inner.length;
-    expect(Math.abs(Number(value) - trueMm)).toBeLessThanOrEqual(Number(spread));
-    // It is drawn even, so nothing is offered to be marked.
-    await page.getByText("no more than the reading scatters").waitFor();
-    expect(await page.getByRole("button", { name: /uneven width/ }).count()).toBe(0);
-    await bench.saved();
-    await page.reload();
-    if (name === "phone") await bench.section("Marks");
-    await page.getByText("Read off the photo and accepted").waitFor();
-    await page.getByTestId("trace").scrollIntoViewIfNeeded();
-    await shoot(page, `trace-accepted-${name}`);
-  });
+  it.each(windows)(
+    "is proposed along its weld line and kept once accepted, on a %s",
+    async (name, window) => {
+      // Read at full size: on the set's picture the bead is wide enough.
+      const { weld } = Truth.parse(
+        JSON.parse(readFileSync(path.join(set, "crack-along-across.json"), "utf8")),
+      );
+      const page = await (await browser.newContext(window)).newPage();
+      page.setDefaultTimeout(PATIENT_MS);
+      const fetched: string[] = [];
+      page.on("request", (request) => fetched.push(new URL(request.url()).pathname));
+      const bench = new Bench(page);
+      await bench.newBead(server.url);
+      await bench.addPhoto(path.join(set, "crack-along-across.jpg"));
+      await bench.photoShown();
+      await bench.tool("Scale");
+      await page.getByRole("button", { name: "Find the printed strip" }).click();
+      await page
+        .getByTestId("scale-note")
+        .getByText(/Scale set/)
+        .waitFor();
+      // Nothing of the reader is fetched before a bead is read.
+      expect(fetched.filter((at) => at.startsWith("/reader/"))).toEqual([]);
+      await bench.tool("Weld");
+      for (const end of [weld.startPx, weld.endPx]) await bench[name === "phone" ? "tap" : "click"](...end);
+      await page.getByRole("button", { name: "Done" }).click();
+      const accept = page.getByRole("button", { name: "Accept these toes" });
+      await accept.waitFor();
+      expect(fetched.filter((at) => at.startsWith("/reader/")).length).toBeGreaterThan(1);
+      await page.getByText("counts for nothing until accepted").waitFor();
+      await shoot(page, `trace-proposed-${name}`);
+      await accept.click();
+      await page.getByText("Read off the photo and accepted").waitFor();
+      const width = await page.getByTestId("trace").locator("dd").first().textContent();
+      const [, value, spread] = /(\d+(?:\.\d+)?) ± (\d+(?:\.\d+)?) mm/.exec(width ?? "") ?? [];
+      const inner = weld.sections.slice(8, -8);
+      const trueMm = inner.reduce((sum, { widthMm }) => sum + widthMm, 0) / inner.length;
+      expect(Math.abs(Number(value) - trueMm)).toBeLessThanOrEqual(Number(spread));
+      // It is drawn even, so nothing is offered to be marked.
+      await page.getByText("no more than the reading scatters").waitFor();
+      expect(await page.getByRole("button", { name: /uneven width/ }).count()).toBe(0);
+      await bench.saved();
+      await page.reload();
+      if (name === "phone") await bench.section("Marks");
+      await page.getByText("Read off the photo and accepted").waitFor();
+      await page.getByTestId("trace").scrollIntoViewIfNeeded();
+      await shoot(page, `trace-accepted-${name}`);
+    },
+  );
 
   it("offers the worst stretch of an uneven bead to be marked, and only then it is evidence", async () => {
     const { weld, scaleObject } = Truth.parse(

@@ -103,7 +103,7 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   value(await saveFeedback(pen, handInId, 0, { ...emptyFeedback, remark: "Nearly there." }, inspector.id));
   value(await returnFeedback(pen, handInId, 1, inspector.id, new Date("2026-11-25T09:00:00Z")));
   value(await replyToFeedback(pen, handInId, "I will.", new Date("2026-11-25T09:30:00Z")));
-  value(await addPhrase(pen, "Keep the stick-out even."));
+  value(await addPhrase(pen, "Keep the stick-out even.", null));
   value(await saveSetup(pen, "Lap, 2 mm", RunSetupSchema.parse({})));
   value(await saveFilter(pen, "Laps", {} as never));
   await writeSetting(pen, "units", "mm");

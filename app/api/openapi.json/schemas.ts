@@ -115,6 +115,56 @@ const ShareSchema = z.object({
   method: text,
 });
 
+const share = z.number().min(0).max(1).nullable();
+
+const GroupListSchema = z.object({
+  groups: z.array(
+    z.object({
+      id: text,
+      name: text,
+      closedAt: z.iso.datetime().nullable(),
+      students: z.int(),
+      exercises: z.int(),
+    }),
+  ),
+});
+
+const GradesSchema = z.object({
+  group: z.object({ id: text, name: text }),
+  exercises: z.array(
+    z.object({
+      id: text,
+      title: text,
+      dueAt: z.iso.datetime().nullable(),
+      mean: share,
+      of: z.int(),
+      lines: z.array(
+        z.object({ title: text, weight: z.int(), mean: z.number().min(0).max(4).nullable(), of: z.int() }),
+      ),
+    }),
+  ),
+  students: z.array(
+    z.object({
+      personId: text.nullable(),
+      name: text.nullable(),
+      mark: text.nullable(),
+      mean: share,
+      exercises: z.array(
+        z.object({
+          exerciseId: text,
+          state: z.enum(["not-handed-in", "waiting", "returned", "seen"]),
+          attempts: z.int(),
+          handInIds: z.array(text),
+          points: z.number().nullable(),
+          outOf: z.int().nullable(),
+          score: share,
+          words: text.nullable(),
+        }),
+      ),
+    }),
+  ),
+});
+
 const TrendsSchema = z.looseObject({
   beads: z.int(),
   rejects: z.looseObject({ rejected: ShareSchema }),
@@ -157,6 +207,8 @@ const outputs = {
   Issues: IssuesSchema,
   Errors: z.object({ errors: z.array(text) }),
   Trends: TrendsSchema,
+  GroupList: GroupListSchema,
+  Grades: GradesSchema,
   PhotoTaken: z.object({
     photo: ExchangePhotoSchema,
     alsoOn: z.array(z.int()),

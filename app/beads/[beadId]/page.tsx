@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { benchProps } from "@/app/_door/bench-props";
 import { beadPageFor, here, thingOfBead, type Here } from "@/app/_door/here";
+import { seriesNote } from "@/app/_door/series";
 import { Workbench } from "@/components/bead";
 import { Header } from "@/components/shell";
 import { page } from "@/components/ui";
@@ -20,9 +21,10 @@ export const dynamic = "force-dynamic";
 
 interface Props {
   params: Promise<{ beadId: string }>;
+  searchParams: Promise<{ guide?: string }>;
 }
 
-export async function generateMetadata({ params }: Props): Promise<Metadata> {
+export async function generateMetadata({ params }: Pick<Props, "params">): Promise<Metadata> {
   const { beadId } = await params;
   const now = await here();
   const thing = await beadThing(now.db, beadId);
@@ -44,7 +46,7 @@ async function unreadableOrNothing(now: Here, beadId: string) {
   );
 }
 
-export default async function BeadPage({ params }: Props) {
+export default async function BeadPage({ params, searchParams }: Props) {
   const { beadId } = await params;
   const now = await beadPageFor("bead.read", beadId);
   const bead = await getBead(now.db, beadId);
@@ -53,11 +55,13 @@ export default async function BeadPage({ params }: Props) {
   return (
     <Workbench
       bead={bead}
+      series={await seriesNote(now.db, beadId, bench.units.preferences)}
       {...bench}
       setupStore={{ save: saveSetupAction, remove: deleteSetupAction }}
       shop={{ ...shop, onReset: resetShopCountsAction }}
       onRunAgain={runAgain}
       onChooseUnits={chooseUnitsAction}
+      guided={(await searchParams).guide !== undefined}
       mayDelete={now.may("bead.delete", await thingOfBead(beadId))}
     />
   );

@@ -5,14 +5,14 @@ import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
 import { ActionButton, ClassView, HandInState, QrCode } from "@/components/course";
 import { Header } from "@/components/shell";
-import { buttonClass, page, Panel } from "@/components/ui";
+import { buttonClass, LocalTime, page, Panel } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
-import { classCounts, startingSetup, type ClassBead } from "@/lib/course";
+import { classCounts, shareWords, startingSetup, type ClassBead } from "@/lib/course";
 import { getExercise, listHandIns, type ExerciseRecord, type HandInRecord } from "@/lib/classroom";
 import { getGroup, type GroupRecord } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
-import { dayText, setupRows } from "@/lib/report";
-import { openExerciseAction } from "../actions";
+import { setupRows } from "@/lib/report";
+import { copyExerciseAction, openExerciseAction, renewCodeAction } from "../actions";
 import { staleLine } from "../../filter-questions";
 import { classBeads } from "../class-beads";
 import { handInAddress } from "../hand-in-address";
@@ -34,6 +34,7 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
   const { beads, stale } = await classBeads(now.db, handIns);
   const sets = listCriteria(await shopSetsToChoose(now.db, [exercise.content.criteriaId]));
   const criteria = sets.find(({ id }) => id === exercise.content.criteriaId);
+  const first = handIns.find(({ feedback }) => !feedback?.returnedAt);
   const newer = newerVersion(exercise.content.criteriaId, sets);
   return (
     <>
@@ -47,6 +48,17 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
             <h1>{exercise.title}</h1>
           </div>
           <div className={page.buttons}>
+            {first && (
+              <Link className={buttonClass("main")} href={`/feedback/${first.id}?row=exercise`}>
+                Give feedback
+              </Link>
+            )}
+            <Link className={buttonClass()} href={`/groups/${exercise.group.id}/grades`}>
+              Gradebook
+            </Link>
+            <ActionButton className={buttonClass()} action={copyExerciseAction.bind(null, exercise.id)}>
+              Copy
+            </ActionButton>
             <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
               Change
             </Link>
@@ -120,7 +132,13 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
       <p>
         {exercise.open ? "Takes beads now" : "Closed"}
         {exercise.withoutAccount ? ", without an account." : ", from people who are signed in."}
-        {exercise.dueAt && ` Due ${dayText(exercise.dueAt)}.`}
+        {exercise.dueAt && (
+          <>
+            {" "}
+            Due <LocalTime iso={exercise.dueAt} zone />.
+          </>
+        )}{" "}
+        The code leads here until <LocalTime iso={exercise.codeUntil} />; a new one ends it at once.
       </p>
       <div className={page.buttons}>
         <ActionButton
@@ -128,6 +146,9 @@ async function HandingIn({ exercise }: { exercise: ExerciseRecord }) {
           action={openExerciseAction.bind(null, exercise.id, !exercise.open)}
         >
           {exercise.open ? "Close" : "Open again"}
+        </ActionButton>
+        <ActionButton className={buttonClass()} action={renewCodeAction.bind(null, exercise.id)}>
+          New code
         </ActionButton>
       </div>
     </Panel>
@@ -156,7 +177,7 @@ function WhoHandedIn({
             key={handIn.id}
             handIn={handIn}
             verdict={beads.find(({ handInId }) => handInId === handIn.id)?.verdict ?? null}
-            day={dayText(handIn.handedInAt)}
+            score={shareWords(beads.find(({ handInId }) => handInId === handIn.id)?.score ?? null)}
           />
         ))}
       </ul>

@@ -4,7 +4,8 @@ import Link from "next/link";
 import { pageFor } from "@/app/_door/here";
 import { ActionButton, ActionForm } from "@/components/course";
 import { Header } from "@/components/shell";
-import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
+import { Button, buttonClass, Field, form as formStyles, page, Panel } from "@/components/ui";
+import { personIdOf } from "@/lib/people";
 import { listPhrases } from "@/lib/classroom";
 import { addPhraseAction, changePhraseAction, deletePhraseAction, movePhraseAction } from "../actions";
 
@@ -13,7 +14,8 @@ export const metadata: Metadata = { title: "Quick remarks" };
 
 export default async function PhrasesPage() {
   const now = await pageFor("course.write");
-  const phrases = await listPhrases(now.db);
+  const own = personIdOf(now.actor);
+  const phrases = await listPhrases(now.db, own);
   return (
     <>
       <Header />
@@ -28,7 +30,7 @@ export default async function PhrasesPage() {
           </p>
         </div>
         <ul className={page.list}>
-          {phrases.map(({ id, text }, i) => (
+          {phrases.map(({ id, text, own: mine }, i) => (
             <li key={id} className={page.item}>
               <ActionForm
                 key={text}
@@ -36,7 +38,7 @@ export default async function PhrasesPage() {
                 className={page.fields}
                 label={`Quick remark ${i + 1}`}
               >
-                <Field label={`Remark ${i + 1}`}>
+                <Field label={`Remark ${i + 1}`} hint={mine ? "Yours alone." : undefined}>
                   {(ids) => <input {...ids} name="text" defaultValue={text} maxLength={300} required />}
                 </Field>
                 <Button type="submit">Save</Button>
@@ -73,6 +75,12 @@ export default async function PhrasesPage() {
                 />
               )}
             </Field>
+            {own !== null && (
+              <label className={formStyles.check}>
+                <input type="checkbox" name="own" value="yes" />
+                Mine alone
+              </label>
+            )}
             <Button type="submit" tone="main">
               Add
             </Button>

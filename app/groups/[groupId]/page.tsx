@@ -6,11 +6,10 @@ import { staleLine } from "@/app/filter-questions";
 import { pageFor } from "@/app/_door/here";
 import { ActionButton, ActionForm, ClassView } from "@/components/course";
 import { Header } from "@/components/shell";
-import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
+import { Button, buttonClass, Field, LocalTime, page, Panel } from "@/components/ui";
 import { classCounts } from "@/lib/course";
 import { listExercises, listHandIns } from "@/lib/classroom";
 import { getGroup, listPeople, type GroupRecord, type PersonRecord } from "@/lib/roster";
-import { dayText } from "@/lib/report";
 import { addStudentAction, closeGroupAction, joinGroupAction, leaveGroupAction } from "../actions";
 
 export const dynamic = "force-dynamic";
@@ -27,6 +26,8 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
     listPeople(now.db, { role: "welder" }),
   ]);
   const { beads, stale } = await classBeads(now.db, handIns);
+  const waiting = handIns.filter(({ feedback }) => !feedback?.returnedAt);
+  const [first] = waiting;
   return (
     <>
       <Header />
@@ -37,10 +38,22 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
               <Link href="/groups">All groups</Link>
             </p>
             <h1>{group.name}</h1>
-            {group.closedAt && <p>Closed {dayText(group.closedAt)}: it takes no more beads.</p>}
+            {group.closedAt && (
+              <p>
+                Closed <LocalTime iso={group.closedAt} only="day" />: it takes no more beads.
+              </p>
+            )}
           </div>
           <div className={page.buttons}>
-            <Link className={buttonClass("main")} href={`/exercises/new?group=${group.id}`}>
+            {first && (
+              <Link className={buttonClass("main")} href={`/feedback/${first.id}?row=group`}>
+                Give feedback, {waiting.length} waiting
+              </Link>
+            )}
+            <Link className={buttonClass()} href={`/groups/${group.id}/grades`}>
+              Gradebook
+            </Link>
+            <Link className={buttonClass(first ? "plain" : "main")} href={`/exercises/new?group=${group.id}`}>
               New exercise
             </Link>
             <ActionButton
@@ -63,7 +76,12 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
                   </h3>
                   <span className={page.note}>
                     {exercise.handIns} handed in
-                    {exercise.dueAt && ` · due ${dayText(exercise.dueAt)}`}
+                    {exercise.dueAt && (
+                      <>
+                        {" · due "}
+                        <LocalTime iso={exercise.dueAt} />
+                      </>
+                    )}
                     {!exercise.open && " · closed"}
                   </span>
                 </li>

@@ -6,12 +6,12 @@ import { here, ownOnly } from "@/app/_door/here";
 import { ActionForm, HandInForm } from "@/components/course";
 import { Header } from "@/components/shell";
 import { tooMany } from "@/lib/account";
-import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
+import { Button, buttonClass, Field, LocalTime, page, Panel } from "@/components/ui";
 import { startingSetup } from "@/lib/course";
 import { newestBeads, type ListedBead } from "@/lib/find";
 import { getGroup, getPerson } from "@/lib/roster";
 import { recordSentence } from "@/lib/store";
-import { dayText, setupRows } from "@/lib/report";
+import { setupRows } from "@/lib/report";
 import { handInBeadAction } from "../actions";
 import { codeOf, exerciseAsked } from "../code-tries";
 import { signedInStudent } from "../signed-in";
@@ -50,15 +50,20 @@ export default async function HandInPage({ params, searchParams }: Props) {
         <p className={page.notice}>Your hand-in was withdrawn. Hand in another bead if you like.</p>
       )}
       {exercise.content.aim && <p className={page.words}>{exercise.content.aim}</p>}
-      {exercise.dueAt && <p className={page.note}>Due {dayText(exercise.dueAt)}.</p>}
+      {exercise.dueAt && (
+        <p className={page.note}>
+          Due <LocalTime iso={exercise.dueAt} />.
+        </p>
+      )}
       <HandInForm
         code={exercise.code}
-        students={(group?.members ?? [])
+        // Whoever has no account learns no name, unless the exercise says so.
+        students={(who.by !== null || exercise.content.namesShown ? (group?.members ?? []) : [])
           // Whoever has an account signs in: strangers are not told that they are in this group.
           .filter(({ hasAccount }) => who.by !== null || !hasAccount)
           .map(({ id, name, mark }) => ({ id, name: mark ? `${name} (${mark})` : name }))}
         signedInAs={own?.name ?? null}
-        setup={setup}
+        asked={setup}
         facts={setupRows({ ...setup, ...askedAgain }, units.preferences)}
         units={units.preferences}
       />

@@ -69,6 +69,7 @@ export const documents = {
   "iso-9606-1": standard("ISO 9606-1"),
   "iso-10042": standard("ISO 10042"),
   "iso-14253-1": standard("ISO 14253-1", "2017"),
+  "iso-15614-1": standard("ISO 15614-1"),
   "iso-17637": standard("ISO 17637"),
   "iso-17639": standard("ISO 17639", "2022"),
   "iso-17659": standard("ISO 17659"),

@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { patternChoices, placeChoices } from "@/components/canvas/mark-words";
 import { plainGauges } from "@/components/canvas/gauges";
 import { tools } from "@/components/canvas/types";
-import { toolWords } from "@/components/canvas/words";
-import { groupStyles } from "@/lib/marks";
+import { hintFor, toolWords } from "@/components/canvas/words";
+import { emptyDrawing, groupStyles } from "@/lib/marks";
 import { GaugeReadingSchema } from "@/lib/marks/drawing";
 import { patterns } from "@/lib/trade";
 
@@ -44,6 +44,17 @@ test("every pattern can be ticked somewhere", () => {
     (Object.keys(groupStyles) as (keyof typeof groupStyles)[]).flatMap((group) => patternChoices(group, [])),
   );
   expect([...offered].sort()).toEqual([...patterns].sort());
+});
+
+test("a weld line that is set is not asked for again", () => {
+  const line = [
+    { x: 0, y: 0 },
+    { x: 9, y: 0 },
+  ];
+  expect(hintFor("weld-line", null, emptyDrawing)).toBe("Tap where the weld starts.");
+  expect(hintFor("weld-line", null, { ...emptyDrawing, weldLine: line })).toMatch(/^The weld line is set\./);
+  const drawn = { kind: "path", tool: "weld-line", points: [line[0]!], next: null } as const;
+  expect(hintFor("weld-line", drawn, { ...emptyDrawing, weldLine: line })).toMatch(/^Follow the weld/);
 });
 
 test("each tool has a key of its own", () => {

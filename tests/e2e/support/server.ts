@@ -12,6 +12,8 @@ const root = fileURLToPath(new URL("../../..", import.meta.url));
 export interface TestServer {
   readonly url: string;
   readonly dataFolder: string;
+  /** Of the process that runs now. */
+  pid(): number;
   /** Ends the process at once, as a power cut does; `revive` starts another on the same data and port where none runs. */
   kill(): Promise<void>;
   revive(): Promise<void>;
@@ -101,6 +103,7 @@ export async function startServer(
   return {
     url,
     dataFolder,
+    pid: () => child.pid ?? 0,
     async kill() {
       const gone = ended(child);
       child.kill("SIGKILL");

@@ -126,6 +126,7 @@ export function randomObservation(roll: Dice, id: string, weldMm: number, set: C
         ? [roll.oneOf(["clustered", "in-line"] as const)]
         : [],
     poreCount: null,
+    aboutCount: null,
     alongMm: [from, rounded(from + length, 0.5)],
     lengthMm: reading(roll, length),
     depthMm: size(),

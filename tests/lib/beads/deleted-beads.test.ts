@@ -20,6 +20,7 @@ import { stateDigest } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
 import { fillWholeRecord } from "../../setup/whole-record";
+import { inDepth } from "../../setup/in-depth";
 
 const picture = fileURLToPath(new URL("../../../demo-images/set/lap-cold-lap.jpg", import.meta.url));
 const fresh = useFreshDb();
@@ -192,7 +193,7 @@ describe("in any order", () => {
         }
         expect(await findings()).toEqual([]);
       }),
-      { seed: 20261126, numRuns: 12 },
+      { seed: 20261126, numRuns: inDepth(4, 12) },
     );
   });
 });

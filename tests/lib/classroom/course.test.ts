@@ -102,7 +102,7 @@ describe("handing in without an account", () => {
     const bead = (await getBead(db, made.beadId))!;
     expect(bead).toMatchObject({ welderId: student.id, handInId: made.handInId });
     expect(bead.content.title).toBe("Lap on 2 mm");
-    expect(bead.content.setup).toMatchObject({ joint: "lap", volts: 16.5, ctwdMm: null, polarity: "DCEN" });
+    expect(bead.content.setup).toMatchObject({ joint: null, volts: 16.5, ctwdMm: null, polarity: "DCEN" });
     expect(bead.photos).toHaveLength(1);
     const entries = await db.logEntry.findMany({ where: { by: `hand-in:${made.handInId}` } });
     expect(entries.map(({ action }) => action)).toEqual(["bead.made", "hand-in.made"]);
@@ -295,13 +295,13 @@ describe("groups and phrases", () => {
 
   it("keep phrases in the order they were given", async () => {
     const [a, b, c] = [
-      value(await addPhrase(pen, "First")),
-      value(await addPhrase(pen, "Second")),
-      value(await addPhrase(pen, "Third")),
+      value(await addPhrase(pen, "First", null)),
+      value(await addPhrase(pen, "Second", null)),
+      value(await addPhrase(pen, "Third", null)),
     ];
     value(await movePhrase(pen, c.id, -1));
     value(await movePhrase(pen, a.id, -1));
-    expect((await listPhrases(db)).map(({ text }) => text)).toEqual(["First", "Third", "Second"]);
+    expect((await listPhrases(db, null)).map(({ text }) => text)).toEqual(["First", "Third", "Second"]);
     value(await deletePhrase(pen, b.id));
     expect(codes(await deletePhrase(pen, b.id))).toEqual(["phrase-gone"]);
     await expectLogCoversEverything();

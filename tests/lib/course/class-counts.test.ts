@@ -15,6 +15,7 @@ const bead = (student: string, imperfections: ClassBead["imperfections"], more: 
     cause: null,
     verdict: null,
     returned: false,
+    score: null,
     ...more,
   } satisfies ClassBead;
 };

@@ -170,6 +170,7 @@ describe("the page for the wall as a PDF", () => {
       cause: i % 2 ? { id: "travel-fast", name: "Travel too fast" } : null,
       verdict: i % 3 ? "reject" : "accept",
       returned: true,
+      score: i / 8,
     });
     const content = wallPage(classCounts([1, 2, 3, 4, 5, 6, 7].map(bead)), {
       title: "T-joint, one pass",

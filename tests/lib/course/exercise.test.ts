@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CODE_LENGTH, emptyExercise, exerciseCode, handInSetup, normaliseCode } from "@/lib/course";
+import { RunSetupSchema } from "@/lib/setup";
 import { codeLetters } from "@/lib/course/exercise-code";
 
 describe("a hand-in code", () => {
@@ -23,6 +24,8 @@ describe("a hand-in code", () => {
   });
 });
 
+const emptyRun = RunSetupSchema.parse({});
+
 describe("the set-up of a bead handed in", () => {
   const exercise = {
     ...emptyExercise,
@@ -30,8 +33,17 @@ describe("the set-up of a bead handed in", () => {
     electrodeClass: "E71T-11",
     setup: { ...emptyExercise.setup, volts: 17, wireFeedMPerMin: 5, joint: "tee" as const },
   };
-  it("is the exercise's, with what the student said; not known stays not known", () => {
-    const said = { wireFeedMPerMin: 6, volts: null, ctwdMm: 15, polarity: "DCEN" as const };
-    expect(handInSetup(exercise, said)).toMatchObject({ ...said, joint: "lap", electrodeClass: "E71T-11" });
+  const said = { wireFeedMPerMin: 6, volts: null, ctwdMm: 15, polarity: "DCEN" as const };
+
+  it("is what the student said; nothing of the exercise counts as run", () => {
+    expect(handInSetup(exercise, said, false)).toEqual({ ...emptyRun, ...said });
+    const silent = { wireFeedMPerMin: null, volts: null, ctwdMm: null, polarity: null };
+    expect(handInSetup(exercise, silent, false)).toEqual(emptyRun);
+  });
+
+  it("is the exercise's where they ran it as asked, and what they said differently wins", () => {
+    const setup = handInSetup(exercise, said, true);
+    expect(setup).toMatchObject({ wireFeedMPerMin: 6, volts: 17, ctwdMm: 15, polarity: "DCEN" });
+    expect(setup).toMatchObject({ joint: "lap", electrodeClass: "E71T-11" });
   });
 });

@@ -11,6 +11,7 @@ const bead = (i: number, student: string): ClassBead => ({
   cause: { id: "ctwd-long", name: "Stick-out too long" },
   verdict: "reject",
   returned: false,
+  score: null,
 });
 
 describe("the page for the wall", () => {
@@ -25,5 +26,19 @@ describe("the page for the wall", () => {
     expect(page.wrong).toEqual([
       { name: "Undercut", count: "3 of 3", interval: "95 % interval 43 to 100 in 100", share: 1 },
     ]);
+  });
+
+  it("says how many were answered and the mean score, and no single one", () => {
+    const about = { title: "Lap", group: "Bay 3", aim: "", day: "today", handedIn: 2, members: 5 };
+    const valueOf = (scores: readonly (number | null)[], label: RegExp) => {
+      const beads = scores.map((score, i) => ({ ...bead(i, `s${i}`), score, returned: score !== null }));
+      return wallPage(classCounts(beads), about).facts.find((fact) => label.test(fact.label))?.value;
+    };
+    // (0.5 + 0.75 + 1) / 3 = 0.75
+    expect(valueOf([0.5, null, 0.75, 1], /Mean score by the rubric, of 3/)).toBe(
+      "75 %, between 50 % and 100 %",
+    );
+    expect(valueOf([0.5, null, 0.75, 1], /Feedback returned/)).toBe("3 of 4");
+    expect(valueOf([0.5, null], /Mean score/)).toBeUndefined();
   });
 });

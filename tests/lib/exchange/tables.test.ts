@@ -99,7 +99,7 @@ describe("table of marks", () => {
     expect(cell(table, 0, "Length, ± U with k = 2 (mm)")).toBeGreaterThan(0);
     expect(cell(table, 0, "Length read from")).toBe("photo");
     expect(cell(table, 0, "Depth (mm)")).toBeNull();
-    expect(tableToCsv(table)).toContain(",'=not a formula\r\n");
+    expect(tableToCsv(table)).toContain(",'=not a formula,\r\n");
   });
 });
 

@@ -19,6 +19,7 @@ import {
   beadSlices,
   countBeads,
   findPage,
+  openChanges,
   recordedChoices,
   trendCounts,
   type BeadFilter,
@@ -206,6 +207,7 @@ async function works(
     ["filtered page", () => listPage(db, { joint: "tee", imperfection: "undercut" }, "start"), 9],
     ["word search", () => listPage(db, { q: "cold lap" }, "start"), 9],
     ["last page", () => listPage(db, {}, "end"), 9],
+    ["what waits above it", () => openChanges(db, {}, 3), 9],
     [
       "trends",
       async () => trendFigures(await trendCounts(db, {}, {}, "welder"), { period: "week", most: 8 }),

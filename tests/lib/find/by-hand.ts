@@ -162,16 +162,22 @@ export function fitsFilter(filter: BeadFilter, one: ObservedBead): boolean {
 }
 
 const compareText = (a: string, b: string): number => a.localeCompare(b, "en");
-/** The list comes newest first, and sorting keeps that order among equals. */
+const older = (a: ObservedBead, b: ObservedBead): number =>
+  compareText(a.bead.createdAt, b.bead.createdAt) || a.bead.number - b.bead.number;
+const welderKey = ({ welder }: ObservedBead): string => welder ?? "\uffff";
+/** The list comes newest first, and sorting keeps that order among equals; downwards is the same from its other end. */
 const orders: Record<
   NonNullable<BeadFilter["sort"]>,
   ((a: ObservedBead, b: ObservedBead) => number) | null
 > = {
   newest: null,
-  oldest: (a, b) => compareText(a.bead.createdAt, b.bead.createdAt) || a.bead.number - b.bead.number,
+  oldest: older,
   number: (a, b) => a.bead.number - b.bead.number,
   title: (a, b) => compareText(a.bead.content.title, b.bead.content.title),
-  welder: (a, b) => compareText(a.welder ?? "\uffff", b.welder ?? "\uffff"),
+  welder: (a, b) => compareText(welderKey(a), welderKey(b)),
+  "number-down": (a, b) => b.bead.number - a.bead.number,
+  "title-down": (a, b) => compareText(b.bead.content.title, a.bead.content.title) || older(a, b),
+  "welder-down": (a, b) => compareText(welderKey(b), welderKey(a)) || older(a, b),
 };
 
 /** Every bead as it stands now, newest first: read and assessed, and nothing of it from the kept facts. */

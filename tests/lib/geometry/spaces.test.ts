@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { toPhoto, toScreen, zoomAt, type View } from "@/components/canvas-kit/view";
+import type { Aim } from "@/components/canvas-kit/use-aim";
+import type { PointerPlan } from "@/components/canvas-kit/use-pointers";
+import type { ViewControl } from "@/components/canvas-kit/use-view";
+import { toPhoto, toScreen, wayOnPhoto, zoomAt, type View } from "@/components/canvas-kit/view";
 import type { LaidPhoto } from "@/lib/assess";
 import type { ToFrame } from "@/lib/assess/align-photo";
 import {
@@ -41,6 +44,9 @@ interface Given {
   readonly calibration: Calibration;
   readonly section: SectionMeasures;
   readonly view: View;
+  readonly control: ViewControl;
+  readonly aim: Aim;
+  readonly plan: PointerPlan;
   readonly laid: LaidPhoto;
   readonly toFrame: ToFrame;
   readonly strip: FoundStrip;
@@ -124,6 +130,25 @@ export const mixed = {
     warpDrawing(drawing, laid.toView),
     // @ts-expect-error a drawing is laid into a view, not into a weld's frame
     warpDrawing(drawing, toFrame),
+  ],
+
+  hand: ({ px, css, view, control, aim, plan }: Given) => [
+    control.panBy(css),
+    // @ts-expect-error the view is pushed by a way on the screen
+    control.panBy(px),
+    // @ts-expect-error and closes in on a place of it
+    control.zoomBy(2, px),
+    // @ts-expect-error what is brought into sight lies on the photo
+    control.show(css),
+    aim.beside(css),
+    // @ts-expect-error the cross-hair goes by a way on the screen
+    aim.beside(px),
+    // @ts-expect-error to a place on the photo
+    aim.goTo(css),
+    // @ts-expect-error what is gripped lies on the photo
+    plan.grip(css, 10),
+    // @ts-expect-error what was turned into a way on the photo is not turned again
+    wayOnPhoto(view, wayOnPhoto(view, css)),
   ],
 
   strip: ({ px, strip, calibration }: Given) => [

@@ -3,6 +3,7 @@ import { planRun, PlanAskSchema, type Plan, type PlanAsk } from "@/lib/plan";
 import { brokenPlans, brokenSteps } from "./broken-plans";
 import { grid, gridSize } from "./grid";
 import { complaints, laws, planner, stepComplaints, type Planner } from "./laws";
+import { inDepth } from "../../setup/in-depth";
 
 /** Every so many-th ask of the grid; the long run walks it closer. */
 function sweep(every: number): { asks: number; plans: number; wrong: readonly string[] } {
@@ -56,10 +57,10 @@ const walked: readonly PlanAsk[] = [
 
 describe("every plan of the grid", () => {
   it("keeps the laws", { timeout: 240_000 }, () => {
-    const { asks, plans, wrong } = sweep(6007);
+    const { asks, plans, wrong } = sweep(inDepth(12007, 6007));
     console.log(`${gridSize} asks in the grid, ${asks} asked, ${plans} planned`);
     expect(wrong).toEqual([]);
-    expect(plans).toBeGreaterThan(150);
+    expect(plans).toBeGreaterThan(inDepth(70, 150));
   });
 
   it.each(Object.entries(brokenPlans))("would not with a fault put in: %s", (_, { planner: broken, law }) => {
@@ -81,7 +82,7 @@ const faultAsks: readonly PlanAsk[] = [
 ];
 
 describe("neighbours, a tenth of a millimetre of plate apart", () => {
-  it.each(walked)(
+  it.each(walked.slice(0, inDepth(2, walked.length)))(
     "never jump, and thicker plate never wants less: $electrodeClass $joint $position",
     (one) => {
       const { steps, wrong } = stepsOf(walk(planRun, one));

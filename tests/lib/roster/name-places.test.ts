@@ -30,7 +30,7 @@ describe("a name in free texts", () => {
     const { db, pen } = fresh();
     expect(await placesOfName(db, whole.studentId)).toEqual([]);
     await createBead(pen, { title: "Marit's lap", welder: "M. Oddny" });
-    await addPhrase(pen, "As Marit did it.");
+    await addPhrase(pen, "As Marit did it.", null);
     await createExercise(pen, whole.groupId, {
       title: "Lap",
       content: { ...emptyExercise, aim: "As even as Oddny's" },

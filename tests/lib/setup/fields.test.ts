@@ -27,7 +27,8 @@ describe("one row for each field of a set-up", () => {
   it("no field without a row, no row without a field, in one order", () => {
     expect(setupFieldNames).toEqual(stored);
     expect(Object.keys(emptyRunSetup)).toEqual(["schemaVersion", ...setupFieldNames]);
-    expect([...numberFields, ...choiceFields, "electrodeClass"].sort()).toEqual([...stored].sort());
+    const dials = ["dialVoltage", "dialFeed"];
+    expect([...numberFields, ...choiceFields, "electrodeClass", ...dials].sort()).toEqual([...stored].sort());
   });
 
   it("no two rows share a label, a column, a filter or a place on the form", () => {

@@ -13,6 +13,18 @@ export interface StripPicture {
   readonly map: Homography;
 }
 
+/** Wider than any pixel of these pictures: beyond it a pixel shows no part of the strip. */
+const FAR_MM = 4;
+
+type Rect = ReturnType<typeof stripLayout>["ink"][number];
+
+/** The ink that reaches into each millimetre of the strip's length. */
+function columnsOf(ink: readonly Rect[], lengthMm: number, spreadMm: number): readonly (readonly Rect[])[] {
+  return Array.from({ length: Math.ceil(lengthMm) }, (_, mm) =>
+    ink.filter((r) => r.x - spreadMm < mm + 1 && r.x + r.width + spreadMm >= mm),
+  );
+}
+
 /** Paints the strip as seen with its four corners at these places; `bow` shifts it across its length, `spreadMm` lets the ink creep. */
 export function drawStrip(
   width: number,
@@ -31,24 +43,32 @@ export function drawStrip(
   const map = fitHomography(page, corners)!;
   const back = invertHomography(map)!;
   const data = new Uint8ClampedArray(4 * width * height).fill(255);
-  const lightOf = (x: number, y: number): number => {
+  const inked = columnsOf(ink, lengthMm, spreadMm);
+  const placeOf = (x: number, y: number): readonly [number, number] => {
     const at = applyHomography(back, { x, y });
-    const mm = { x: at.x, y: at.y + bow(at.x) };
-    if (mm.x < 0 || mm.y < 0 || mm.x > lengthMm || mm.y > widthMm) return 0.19;
-    const dark = ink.some(
+    return [at.x, at.y + bow(at.x)];
+  };
+  const lightAt = ([x, y]: readonly [number, number]): number => {
+    if (x < 0 || y < 0 || x > lengthMm || y > widthMm) return 0.19;
+    const dark = inked[Math.min(Math.floor(x), inked.length - 1)]!.some(
       (r) =>
-        mm.x >= r.x - spreadMm &&
-        mm.x < r.x + r.width + spreadMm &&
-        mm.y >= r.y - spreadMm &&
-        mm.y < r.y + r.height + spreadMm,
+        x >= r.x - spreadMm &&
+        x < r.x + r.width + spreadMm &&
+        y >= r.y - spreadMm &&
+        y < r.y + r.height + spreadMm,
     );
     return dark ? 0.02 : 0.75;
   };
+  const isFarOff = ([x, y]: readonly [number, number]): boolean =>
+    x < -FAR_MM || y < -FAR_MM || x > lengthMm + FAR_MM || y > widthMm + FAR_MM;
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      let sum = 0;
-      for (const v of [1 / 6, 3 / 6, 5 / 6])
-        for (const u of [1 / 6, 3 / 6, 5 / 6]) sum += lightOf(x + u, y + v);
+      let sum = 9 * 0.19;
+      if (!isFarOff(placeOf(x + 0.5, y + 0.5))) {
+        sum = 0;
+        for (const v of [1 / 6, 3 / 6, 5 / 6])
+          for (const u of [1 / 6, 3 / 6, 5 / 6]) sum += lightAt(placeOf(x + u, y + v));
+      }
       const value = encoded(sum / 9);
       data.set([value, value, value], 4 * (y * width + x));
     }

@@ -9,6 +9,7 @@ import {
 } from "@/lib/trade";
 import { electrodeClasses } from "@/lib/trade/tables/electrode-classes";
 import { electrodePositions } from "@/lib/trade/electrode-class";
+import { inDepth } from "../../setup/in-depth";
 
 const IPM = 0.0254;
 const query = (id: string, diameterMm: number, gas: WindowQuery["gas"]): WindowQuery => ({
@@ -61,7 +62,7 @@ describe("what goes with a feed", () => {
 
   it("never falls as the feed rises, never jumps, and is allowed by the rows, for every wire, gas and position", () => {
     let met = 0;
-    for (const one of everywhere) {
+    for (const one of everywhere.filter((_, i) => i % inDepth(4, 1) === 0)) {
       const lines = windowLines(one).filter(({ volts }) => volts !== null);
       if (lines.length === 0) continue;
       const curve = alongRows(one, "volts");
@@ -87,6 +88,6 @@ describe("what goes with a feed", () => {
         before = volts;
       }
     }
-    expect(met).toBeGreaterThan(5000);
+    expect(met).toBeGreaterThan(inDepth(1000, 5000));
   });
 });

@@ -6,6 +6,7 @@ import { originalPath, viewPath } from "@/lib/photo/paths";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
 import { fillWholeRecord, type WholeRecord } from "../../setup/whole-record";
+import { inDepth } from "../../setup/in-depth";
 
 const fresh = useFreshDb();
 let whole: WholeRecord;
@@ -35,7 +36,15 @@ async function foundAfter(damage: () => void, repair: () => void): Promise<reado
 }
 
 /** The accounts library's tables hold no record; Prisma's own holds the migrations. */
-const notRecords = new Set(["User", "Session", "Account", "Verification", "Apikey", "_prisma_migrations"]);
+const notRecords = new Set([
+  "User",
+  "Session",
+  "Account",
+  "Verification",
+  "Apikey",
+  "SecondFactor",
+  "_prisma_migrations",
+]);
 /** Moves with every write and says nothing of its own, so no state holds it. */
 const notState = "updatedAt";
 
@@ -82,7 +91,8 @@ describe("the verifier", () => {
       const picked = table === "LogEntry" ? [rows[0], rows[rows.length >> 1], rows.at(-1)] : [rows.at(-1)];
       for (const row of picked) {
         if (!row) continue;
-        for (const column of columnsOf(row)) {
+        // The ordinary run takes every third column, so that no table is left out.
+        for (const column of columnsOf(row).filter((_, i) => i % inDepth(3, 1) === 0)) {
           // The key of SQLite's own row is the row's number: it moves with the column.
           const at = column === "seq" ? Number(row["seq"]) + 1000 : row.rowid;
           const value = column === "seq" ? at : touched(row[column]);
@@ -96,7 +106,7 @@ describe("the verifier", () => {
       }
     }
     expect(missed).toEqual([]);
-    expect(tried).toBeGreaterThan(120);
+    expect(tried).toBeGreaterThan(inDepth(50, 120));
     expect(await codes()).toEqual([]);
   }, 240_000);
 

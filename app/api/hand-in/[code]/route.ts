@@ -18,6 +18,7 @@ const photosByHand = makeThrottle(photosByHandLimit);
 
 const statuses: Partial<Record<RecordIssue["code"], number>> = {
   "hand-in-code-unknown": 404,
+  "hand-in-code-old": 410,
   "exercise-closed": 409,
   "hand-in-needs-account": 401,
   "hand-in-other-group": 403,

@@ -8,7 +8,7 @@ import { PrintButton } from "@/components/report";
 import { Header } from "@/components/shell";
 import { startingSetup } from "@/lib/course";
 import { getExercise } from "@/lib/classroom";
-import { dayText, setupRows } from "@/lib/report";
+import { setupRows } from "@/lib/report";
 import { handInAddress } from "../../hand-in-address";
 
 export const dynamic = "force-dynamic";
@@ -32,7 +32,7 @@ export default async function NoticePage({ params }: { params: Promise<{ exercis
         facts={setupRows(startingSetup(exercise.content), units.preferences)}
         code={exercise.code}
         address={address}
-        due={exercise.dueAt && dayText(exercise.dueAt)}
+        due={exercise.dueAt}
       />
     </>
   );

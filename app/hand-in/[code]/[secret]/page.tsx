@@ -5,13 +5,13 @@ import { here } from "@/app/_door/here";
 import { ActionButton, BeadFacts, KeepAddress, Reply, ReturnedView } from "@/components/course";
 import { LayeredPhoto } from "@/components/layer";
 import { Header } from "@/components/shell";
-import { buttonClass, page } from "@/components/ui";
+import { buttonClass, LocalTime, page } from "@/components/ui";
 import { getBead } from "@/lib/beads";
 import { getFeedback, handInBySecret } from "@/lib/classroom";
 import { assessContext } from "@/lib/shop";
 import { assessBead } from "@/lib/assess";
-import { dayText, summariseBead } from "@/lib/report";
-import { replyBySecretAction, withdrawBySecretAction } from "../../actions";
+import { summariseBead } from "@/lib/report";
+import { replyBySecretAction, seenBySecretAction, withdrawBySecretAction } from "../../actions";
 
 export const dynamic = "force-dynamic";
 // The address is the key, so it must not travel on to another site nor into a search engine.
@@ -40,7 +40,7 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
         <div className={page.top}>
           <div>
             <p className={page.note}>
-              {handIn.student} · handed in {dayText(handIn.handedInAt)}
+              {handIn.student} · attempt {handIn.attempt}, handed in <LocalTime iso={handIn.handedInAt} />
               {handIn.late && ", late"}
             </p>
             <h1>{handIn.exerciseTitle}</h1>
@@ -53,10 +53,13 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
         </div>
         {returned && digest && returnedAt ? (
           <>
-            <ReturnedView returned={returned} digest={digest} day={dayText(returnedAt)} photoSrc={photoSrc} />
+            <ReturnedView
+              {...{ returned, digest, returnedAt, photoSrc }}
+              seen={seenBySecretAction.bind(null, code, secret)}
+            />
             <Reply
               reply={feedback.reply}
-              day={feedback.repliedAt && dayText(feedback.repliedAt)}
+              repliedAt={feedback.repliedAt}
               action={replyBySecretAction.bind(null, code, secret)}
             />
           </>

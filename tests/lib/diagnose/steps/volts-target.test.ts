@@ -4,6 +4,7 @@ import { contextOf } from "@/lib/diagnose/diagnose";
 import { volts } from "@/lib/diagnose/steps/dials";
 import { emptyRunSetup, windowQueryFor, type RunSetup } from "@/lib/setup";
 import { electrodeClasses, windowLines } from "@/lib/trade";
+import { inDepth } from "../../../setup/in-depth";
 
 const SIZES_MM = [0.9, 1.2, 1.6];
 const PLACES = [
@@ -21,7 +22,9 @@ const runs = electrodeClasses.flatMap(({ id, process }) =>
       const feeds = (query === null ? [] : windowLines(query)).flatMap(
         ({ volts: at, feedMPerMin: [low, high] }) => (at === null ? [] : [low, (low + high) / 2, high]),
       );
-      return [...new Set(feeds)].map((wireFeedMPerMin): RunSetup => ({ ...setup, wireFeedMPerMin }));
+      return [...new Set(feeds)]
+        .filter((_, i) => i % inDepth(3, 1) === 0)
+        .map((wireFeedMPerMin): RunSetup => ({ ...setup, wireFeedMPerMin }));
     }),
   ),
 );

@@ -1,0 +1,51 @@
+"use client";
+
+import { Dialog } from "radix-ui";
+import { Button } from "@/components/ui";
+import { keysAnywhere, keysOnPhoto, type KeyRow } from "./key-rows";
+import styles from "./key-list.module.css";
+import type { Tool } from "./types";
+
+/** Every key that marking listens to. Over the page, because it is looked at and closed again. */
+export function KeyList({
+  open,
+  offered,
+  onOpen,
+}: {
+  open: boolean;
+  offered: readonly Tool[];
+  onOpen: (open: boolean) => void;
+}) {
+  return (
+    <Dialog.Root open={open} onOpenChange={onOpen}>
+      <Dialog.Portal>
+        <Dialog.Overlay className={styles.veil} />
+        <Dialog.Content className={styles.list} aria-describedby={undefined}>
+          <Dialog.Title>Keys</Dialog.Title>
+          <h3>Wherever no field has the focus</h3>
+          <Rows rows={keysAnywhere(offered)} />
+          <h3>On the photo</h3>
+          <Rows rows={keysOnPhoto} />
+          <Dialog.Close asChild>
+            <Button tone="main">Close</Button>
+          </Dialog.Close>
+        </Dialog.Content>
+      </Dialog.Portal>
+    </Dialog.Root>
+  );
+}
+
+function Rows({ rows }: { rows: readonly KeyRow[] }) {
+  return (
+    <dl className={styles.rows}>
+      {rows.map(({ shown, does }) => (
+        <div key={shown}>
+          <dt>
+            <kbd>{shown}</kbd>
+          </dt>
+          <dd>{does}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,2 @@
+export { CardForm } from "./card-form";
+export { CardView } from "./card-view";

@@ -1,0 +1,24 @@
+"use client";
+
+import { useSyncExternalStore } from "react";
+import { localDayText, whenText, zoneText } from "@/lib/report";
+
+const never = () => () => undefined;
+const ownZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || "UTC";
+const onServer = (): string => "UTC";
+
+/**
+ * An instant by the clock of whoever reads it. Until the browser has said which clock that is, and where it never does, it is
+ * UTC and says so. `zone`: with the name of the place, where somebody has to keep a time.
+ */
+export function LocalTime({ iso, only, zone = false }: { iso: string; only?: "day"; zone?: boolean }) {
+  const timeZone = useSyncExternalStore(never, ownZone, onServer);
+  const words = only === "day" ? localDayText(iso, timeZone) : whenText(iso, timeZone);
+  const says = zone || (timeZone === "UTC" && only !== "day");
+  return (
+    <time dateTime={iso} data-zone={timeZone}>
+      {words}
+      {says && ` (${zoneText(timeZone)})`}
+    </time>
+  );
+}

@@ -1,0 +1,13 @@
+export {
+  cardCodes,
+  CardSchema,
+  cardFields,
+  type Card,
+  type CardCode,
+  type CardField,
+  type CardRange,
+} from "./card";
+export { heatOfCard } from "./heat";
+export { hasRows, proposeRanges } from "./propose";
+export { essentials } from "./tables/essential";
+export { notSaid, offCard, otherThanCard } from "./watch";

@@ -1,0 +1,1 @@
+export function closeToOthers(folder: string): void;

@@ -1,0 +1,1 @@
+export function migrateAside(folder: string): Promise<string[]>;

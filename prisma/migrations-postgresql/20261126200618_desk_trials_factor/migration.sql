@@ -1,0 +1,116 @@
+-- DropIndex
+DROP INDEX "SavedSetup_name_key";
+
+-- AlterTable
+ALTER TABLE "Exercise" ADD COLUMN     "codeSince" TIMESTAMP(3);
+
+-- AlterTable
+ALTER TABLE "Feedback" ADD COLUMN     "seenAt" TIMESTAMP(3);
+
+-- AlterTable
+ALTER TABLE "Phrase" ADD COLUMN     "ownerId" TEXT COLLATE "C";
+
+-- AlterTable
+ALTER TABLE "SavedSetup" ADD COLUMN     "ownerId" TEXT COLLATE "C";
+
+-- CreateTable
+CREATE TABLE "EyeRound" (
+    "id" TEXT COLLATE "C" NOT NULL,
+    "personId" TEXT COLLATE "C",
+    "setKey" TEXT COLLATE "C" NOT NULL,
+    "content" JSON NOT NULL,
+    "startedAt" TIMESTAMP(3) NOT NULL,
+    "finishedAt" TIMESTAMP(3),
+
+    CONSTRAINT "EyeRound_pkey" PRIMARY KEY ("id")
+);
+
+-- CreateTable
+CREATE TABLE "Trial" (
+    "id" TEXT COLLATE "C" NOT NULL,
+    "number" INTEGER NOT NULL,
+    "content" JSON NOT NULL,
+    "revision" INTEGER NOT NULL DEFAULT 1,
+    "personId" TEXT COLLATE "C",
+    "createdAt" TIMESTAMP(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "updatedAt" TIMESTAMP(3) NOT NULL,
+
+    CONSTRAINT "Trial_pkey" PRIMARY KEY ("id")
+);
+
+-- CreateTable
+CREATE TABLE "TrialBead" (
+    "trialId" TEXT COLLATE "C" NOT NULL,
+    "place" INTEGER NOT NULL,
+    "beadId" TEXT COLLATE "C" NOT NULL,
+
+    CONSTRAINT "TrialBead_pkey" PRIMARY KEY ("trialId","place")
+);
+
+-- CreateTable
+CREATE TABLE "ProcedureCard" (
+    "id" TEXT COLLATE "C" NOT NULL,
+    "number" INTEGER NOT NULL,
+    "content" JSON NOT NULL,
+    "personId" TEXT COLLATE "C",
+    "createdAt" TIMESTAMP(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "retiredAt" TIMESTAMP(3),
+
+    CONSTRAINT "ProcedureCard_pkey" PRIMARY KEY ("id")
+);
+
+-- CreateTable
+CREATE TABLE "CardBead" (
+    "beadId" TEXT COLLATE "C" NOT NULL,
+    "cardId" TEXT COLLATE "C" NOT NULL,
+
+    CONSTRAINT "CardBead_pkey" PRIMARY KEY ("beadId")
+);
+
+-- CreateTable
+CREATE TABLE "SecondFactor" (
+    "userId" TEXT COLLATE "C" NOT NULL,
+    "secret" TEXT COLLATE "C" NOT NULL,
+    "recovery" JSON NOT NULL,
+    "lastStep" INTEGER NOT NULL DEFAULT 0,
+    "confirmed" BOOLEAN NOT NULL DEFAULT false,
+    "createdAt" TIMESTAMP(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+
+    CONSTRAINT "SecondFactor_pkey" PRIMARY KEY ("userId")
+);
+
+-- CreateIndex
+CREATE INDEX "EyeRound_personId_idx" ON "EyeRound"("personId");
+
+-- CreateIndex
+CREATE INDEX "EyeRound_setKey_idx" ON "EyeRound"("setKey");
+
+-- CreateIndex
+CREATE UNIQUE INDEX "Trial_number_key" ON "Trial"("number");
+
+-- CreateIndex
+CREATE INDEX "Trial_personId_idx" ON "Trial"("personId");
+
+-- CreateIndex
+CREATE UNIQUE INDEX "TrialBead_beadId_key" ON "TrialBead"("beadId");
+
+-- CreateIndex
+CREATE UNIQUE INDEX "ProcedureCard_number_key" ON "ProcedureCard"("number");
+
+-- CreateIndex
+CREATE INDEX "ProcedureCard_personId_idx" ON "ProcedureCard"("personId");
+
+-- CreateIndex
+CREATE INDEX "CardBead_cardId_idx" ON "CardBead"("cardId");
+
+-- CreateIndex
+CREATE INDEX "SavedSetup_ownerId_name_idx" ON "SavedSetup"("ownerId", "name");
+
+-- AddForeignKey
+ALTER TABLE "TrialBead" ADD CONSTRAINT "TrialBead_trialId_fkey" FOREIGN KEY ("trialId") REFERENCES "Trial"("id") ON DELETE CASCADE ON UPDATE CASCADE;
+
+-- AddForeignKey
+ALTER TABLE "CardBead" ADD CONSTRAINT "CardBead_cardId_fkey" FOREIGN KEY ("cardId") REFERENCES "ProcedureCard"("id") ON DELETE CASCADE ON UPDATE CASCADE;
+
+-- AddForeignKey
+ALTER TABLE "SecondFactor" ADD CONSTRAINT "SecondFactor_userId_fkey" FOREIGN KEY ("userId") REFERENCES "User"("id") ON DELETE CASCADE ON UPDATE CASCADE;

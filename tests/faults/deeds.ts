@@ -1,0 +1,24 @@
+/** What the victim does, and what it tells of it. */
+export type Deed = "make" | "save" | "photo" | "sign" | "import" | "backup";
+
+export type Told =
+  | { readonly what: "ready" }
+  | { readonly what: "began"; readonly deed: Deed }
+  | { readonly what: "done"; readonly deed: Deed; readonly proof: string };
+
+/** An archive to import whole, the ids of its beads, and the same in two halves for the fault that does so. */
+export interface PreparedArchive {
+  readonly file: string;
+  readonly halves: readonly string[];
+  readonly beadIds: readonly string[];
+}
+
+/** What lies ready in the folder of a victim. */
+export interface Prepared {
+  readonly beadId: string;
+  readonly revision: number;
+  readonly jobId: string;
+  readonly inspectorId: string;
+  readonly passphrase: string;
+  readonly archives: readonly PreparedArchive[];
+}

@@ -1,0 +1,36 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { inDepth } from "../setup/in-depth";
+import { killAtRandom, killGround, type KillGround } from "./kills";
+
+let work = "";
+let ground: KillGround;
+beforeAll(async () => {
+  work = mkdtempSync(path.join(tmpdir(), "toeline-kills-"));
+  ground = await killGround(work, inDepth(2, 6));
+});
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+const SEED = 20261126;
+
+describe("a process that is killed while it writes", () => {
+  it("has lost nothing it acknowledged, and left nothing half", async () => {
+    const moments = inDepth(30, 100);
+    const counts = await killAtRandom(ground, { seed: SEED, moments, killEvery: 10 });
+    console.log(`kills, seed ${SEED}: ${JSON.stringify({ ...counts, wrong: counts.wrong.length })}`);
+    expect(counts.wrong).toEqual([]);
+    expect(counts.kills + counts.frozen).toBe(moments);
+    expect(counts.acknowledged).toBeGreaterThan(moments / 2);
+  });
+
+  // Faults put in on purpose, each until it is found.
+  it.each(inDepth([], ["row-before-file", "told-too-early", "by-halves"]))(
+    "is found out where it does wrong: %s",
+    async (fault) => {
+      const asked = { seed: SEED, moments: 200, killEvery: 20, fault, untilWrong: true };
+      expect((await killAtRandom(ground, asked)).wrong).not.toEqual([]);
+    },
+  );
+});

@@ -1,0 +1,34 @@
+/** `npm run kills -- 300 SEED`: so many hard kills at random moments of writing, and what they left. */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { killAtRandom, killGround } from "./kills";
+
+const [count = "30", given] = process.argv.slice(2);
+const moments = Number(count);
+if (!(Number.isInteger(moments) && moments > 0)) {
+  console.log(
+    `npm run -s kills -- 300 SEED     takes a writing process at 300 random moments and looks what is lost: each fourth is a
+                                 SIGKILL, the others freeze it and take its folder as a kill would leave it`,
+  );
+  process.exit(count === "--help" ? 0 : 2);
+}
+const seed = given === undefined ? Math.floor(Math.random() * 1e9) : Number(given);
+const work = mkdtempSync(path.join(tmpdir(), "toeline-kills-"));
+try {
+  const ground = await killGround(work, 6);
+  const { wrong, during, ...counts } = await killAtRandom(ground, { seed, moments, killEvery: 4 });
+  console.log(
+    `Seed ${seed}. ${counts.kills} kills and ${counts.frozen} frozen moments, ${counts.acknowledged} acknowledged writes, ${counts.strays} strays collected.`,
+  );
+  console.log(
+    `Under way: ${Object.entries(during)
+      .map(([deed, times]) => `${deed} ${times}`)
+      .join(", ")}.`,
+  );
+  for (const one of wrong) console.log(`- ${one}`);
+  console.log(wrong.length === 0 ? "Nothing is lost, nothing is half." : `${wrong.length} findings.`);
+  process.exitCode = wrong.length === 0 ? 0 : 1;
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}

@@ -1,0 +1,76 @@
+import { describe, expect, it } from "vitest";
+import { leastSquares } from "@/lib/trials/least-squares";
+
+/**
+ * NIST Statistical Reference Datasets, linear regression, "Norris" (lower difficulty): y then x. Data and certified values
+ * restated from memory; that the one gives the other to ten digits is what vouches for both.
+ */
+const norris = [
+  [0.1, 0.2],
+  [338.8, 337.4],
+  [118.1, 118.2],
+  [888.0, 884.6],
+  [9.2, 10.1],
+  [228.1, 226.5],
+  [668.5, 666.3],
+  [998.5, 996.3],
+  [449.1, 448.6],
+  [778.9, 777.0],
+  [559.2, 558.2],
+  [0.3, 0.4],
+  [0.1, 0.6],
+  [778.1, 775.5],
+  [668.8, 666.9],
+  [339.3, 338.0],
+  [448.9, 447.5],
+  [10.8, 11.6],
+  [557.7, 556.0],
+  [228.3, 228.1],
+  [998.0, 995.8],
+  [888.8, 887.6],
+  [119.6, 120.2],
+  [0.3, 0.3],
+  [0.6, 0.3],
+  [557.6, 556.8],
+  [339.3, 339.1],
+  [888.0, 887.2],
+  [998.5, 999.0],
+  [778.9, 779.0],
+  [10.2, 11.1],
+  [117.6, 118.3],
+  [228.9, 229.2],
+  [668.4, 669.1],
+  [449.2, 448.9],
+  [0.2, 0.5],
+] as const;
+
+describe("least squares", () => {
+  it("gives the certified line of a reference data set", () => {
+    const fit = leastSquares(
+      norris.map(([, x]) => [1, x]),
+      norris.map(([y]) => y),
+    )!;
+    expect(fit.coefficients[0]).toBeCloseTo(-0.262323073774029, 9);
+    expect(fit.coefficients[1]).toBeCloseTo(1.00211681802045, 10);
+    expect(Math.sqrt(fit.residualSum / fit.degrees)).toBeCloseTo(0.884796396144373, 9);
+    // Certified standard deviations of both estimates.
+    const s = Math.sqrt(fit.residualSum / fit.degrees);
+    expect(s * Math.sqrt(fit.leverage([1, 0]))).toBeCloseTo(0.232818234301152, 9);
+    expect(s * Math.sqrt(fit.leverage([0, 1]))).toBeCloseTo(0.429796848199937e-3, 10);
+  });
+
+  it("gives none where the rows do not tell the coefficients apart", () => {
+    expect(
+      leastSquares(
+        [
+          [1, 2],
+          [1, 2],
+          [1, 2],
+        ],
+        [1, 2, 3],
+      ),
+    ).toBeNull();
+    expect(leastSquares([[1, 2]], [1])).toBeNull();
+    expect(leastSquares([], [])).toBeNull();
+  });
+});
