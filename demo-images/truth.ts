@@ -80,6 +80,8 @@ export interface Truth {
     readonly sections: readonly SectionTruth[];
   };
   readonly imperfections: readonly ImperfectionTruth[];
+  /** The toes of the passes laid before, left and then right; only in scenes of the street. */
+  readonly before?: readonly (readonly [readonly Pixel[], readonly Pixel[]])[];
 }
 
 const round = (value: number, places: number): number => Math.round(value * 10 ** places) / 10 ** places;
@@ -106,6 +108,19 @@ function weldTruth(scene: BuiltScene, pixelAt: (p: PlanPoint) => Pixel): Truth["
       upperLegMm: rounded(s.upperLegMm),
     })),
   };
+}
+
+/** Both toes of the passes laid before, every millimetre. */
+function beforeTruth({ draft }: BuiltScene, pixelAt: (p: PlanPoint) => Pixel): NonNullable<Truth["before"]> {
+  return draft.beads.slice(0, -1).map((bead) => {
+    const { startMm, endMm } = bead.shape;
+    const cuts = Array.from({ length: Math.floor(endMm - startMm) }, (_, i) => startMm + 0.5 + i);
+    const toes = cuts.flatMap((x) => {
+      const at = bead.toesAt(x);
+      return at === null ? [] : [[pixelAt([x, at.leftMm]), pixelAt([x, at.rightMm])] as const];
+    });
+    return [toes.map(([left]) => left), toes.map(([, right]) => right)] as const;
+  });
 }
 
 function objectTruth(scene: BuiltScene, camera: Camera): Truth["scaleObject"] {
@@ -182,5 +197,6 @@ export function sceneTruth(
     scaleObject: objectTruth(scene, camera),
     weld: weldTruth(scene, pixelAt),
     imperfections: draft.records.map((record) => imperfectionTruth(record, startMm, pixelAt)),
+    ...(spec.street !== undefined && { before: beforeTruth(scene, pixelAt) }),
   };
 }

@@ -1,4 +1,5 @@
 import type { Gauge } from "@/components/canvas";
+import type { BenchGauge } from "@/components/inspect";
 import { calibrationDoubt, instrumentLabel, type InstrumentKind } from "@/lib/inspect";
 import { listInstruments } from "@/lib/jobs";
 import { lastSetup, listSavedSetups, shopCounts, shopSetsToChoose } from "@/lib/shop";
@@ -22,6 +23,20 @@ async function shopGauges(db: Db): Promise<Gauge[]> {
       resolution: content.resolution ?? USUAL_STEP_MM,
       doubt: calibrationDoubt(content, today),
     }));
+}
+
+/** Gauges to read a weld with at an inspection: those it ticked; where it ticked none, all that are in use. */
+export async function benchGauges(db: Db, ticked: readonly string[]): Promise<BenchGauge[]> {
+  const today = new Date().toISOString().slice(0, 10);
+  const all = (await listInstruments(db)).filter(({ content }) => !notGauges.has(content.kind));
+  const own = all.filter(({ id }) => ticked.includes(id));
+  const usable = own.length > 0 ? own : all.filter(({ retiredAt }) => retiredAt === null);
+  return usable.map(({ content }) => ({
+    name: instrumentLabel(content),
+    kind: content.kind,
+    resolution: content.resolution ?? USUAL_STEP_MM,
+    doubt: calibrationDoubt(content, today),
+  }));
 }
 
 /** What a workbench needs beside its bead: units, set-ups to start from, what the shop knows. `beadId` null: a new one. */

@@ -44,6 +44,7 @@ const places: readonly Place[] = [
     deed: "bead.read",
     sight: { short: "Atlas", icon: "atlas" },
   },
+  { href: "/eye", name: "Training of the eye", deed: "bead.create" },
   { href: "/trials", name: "Trials", deed: "bead.read" },
   { href: "/cards", name: "Procedure cards", deed: "bead.read" },
   { href: "/strip", name: "Scale strip to print", deed: "bead.read" },

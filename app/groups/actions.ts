@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Answer } from "@/lib/base";
-import { addStudent, closeGroup, createGroup, joinGroup, leaveGroup } from "@/lib/roster";
+import { addRoster, addStudent, closeGroup, createGroup, joinGroup, leaveGroup } from "@/lib/roster";
 import { actionFor, form, id, yes } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
 
@@ -23,6 +23,16 @@ export const addStudentAction = actionFor(
   [id, form],
   async ({ pen }, groupId, form): Promise<Answer<unknown>> => {
     const added = await addStudent(pen, groupId, { name: form.get("name"), mark: form.get("mark") });
+    revalidatePath(`/groups/${groupId}`);
+    return recordAnswer(added);
+  },
+);
+
+export const addRosterAction = actionFor(
+  "course.write",
+  [id, form],
+  async ({ pen }, groupId, form): Promise<Answer<unknown>> => {
+    const added = await addRoster(pen, groupId, String(form.get("roster") ?? ""));
     revalidatePath(`/groups/${groupId}`);
     return recordAnswer(added);
   },

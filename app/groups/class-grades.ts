@@ -1,5 +1,11 @@
-import { listExercises, listHandIns, returnedFeedbacks, type ExerciseRecord } from "@/lib/classroom";
-import { gradebook, type Gradebook, type GradedHandIn } from "@/lib/course";
+import {
+  listExercises,
+  listHandIns,
+  returnedFeedbacks,
+  type ExerciseRecord,
+  type HandInRecord,
+} from "@/lib/classroom";
+import { gradebook, type Gradebook, type GradedHandIn, type ReturnedFeedback } from "@/lib/course";
 import type { Db } from "@/lib/db";
 import { getGroup, type GroupRecord } from "@/lib/roster";
 
@@ -34,20 +40,7 @@ export async function classGrades(db: Db, groupId: string): Promise<ClassGrades 
     db,
     handIns.map(({ id }) => id),
   );
-  const graded = handIns.map(({ id, studentKey, exerciseId, handedInAt, late, feedback }): GradedHandIn => {
-    const answer = answers.get(id);
-    return {
-      handInId: id,
-      student: studentKey,
-      exerciseId,
-      handedInAt,
-      late,
-      state: answer ? (feedback?.seenAt ? "seen" : "returned") : "waiting",
-      score: answer?.score ?? null,
-      rubric: answer?.rubric ?? [],
-      marks: answer?.marks ?? {},
-    };
-  });
+  const graded = handIns.map((handIn) => gradedOf(handIn, answers.get(handIn.id)));
   const members = group.members.map(({ id, name, mark }) => ({ key: id, name, mark, personId: id }));
   const others = new Map(
     handIns
@@ -64,4 +57,21 @@ export async function classGrades(db: Db, groupId: string): Promise<ClassGrades 
     graded,
   );
   return { group, exercises, students, book };
+}
+
+function gradedOf(
+  { id, studentKey, exerciseId, handedInAt, late, feedback }: HandInRecord,
+  answer: ReturnedFeedback | undefined,
+): GradedHandIn {
+  return {
+    handInId: id,
+    student: studentKey,
+    exerciseId,
+    handedInAt,
+    late,
+    state: answer ? (feedback?.seenAt ? "seen" : "returned") : "waiting",
+    score: answer?.score ?? null,
+    rubric: answer?.rubric ?? [],
+    marks: answer?.marks ?? {},
+  };
 }

@@ -2,7 +2,7 @@ import { handInStateWords, scoreText } from "@/lib/course";
 import type { Table } from "@/lib/exchange";
 import type { ClassGrades } from "./class-grades";
 
-const round = (value: number): number => Number(value.toFixed(4));
+const shareCell = (share: number | null): number | null => (share === null ? null : Number(share.toFixed(4)));
 
 /** One row a student and exercise, whoever handed nothing in too; one column for each line of a rubric. */
 export function gradeTable({ exercises, students, book }: ClassGrades): Table {
@@ -34,7 +34,7 @@ export function gradeTable({ exercises, students, book }: ClassGrades): Table {
         newest?.handedInAt ?? null,
         score?.points ?? null,
         score?.outOf ?? null,
-        score?.share == null ? null : round(score.share),
+        shareCell(score?.share ?? null),
         ...titles.map((title) => {
           const line = answered?.rubric.find((one) => one.title === title);
           const mark = line && answered?.marks[line.id];

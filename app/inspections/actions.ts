@@ -5,12 +5,14 @@ import { redirect } from "next/navigation";
 import type { SavedAndSaid, Stored } from "@/components/saving";
 import type { Said } from "@/components/ui";
 import { makeThrottle, passphraseFits, passphraseLimit } from "@/lib/account";
+import { BeadJudgementSchema, type BeadReading } from "@/lib/assess";
 import { fail, issue, ok, refused, type Answer } from "@/lib/base";
+import { getBead, saveBead } from "@/lib/beads";
 import type { InspectionDraft } from "@/lib/inspect";
 import { personIdOf, type Actor } from "@/lib/people";
 import { correctInspection, getInspection, saveInspection, signInspection } from "@/lib/jobs";
 import { getPerson } from "@/lib/roster";
-import { actionFor, anything, basedOn, form, id } from "../_door/action-for";
+import { actionFor, anything, basedOn, beadActionFor, form, id } from "../_door/action-for";
 import { accountAnswer, recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
@@ -23,7 +25,7 @@ export const saveInspectionAction = actionFor(
   async ({ pen }, id, basedOn, draft): Promise<Answer<SavedAndSaid>> => {
     const saved = await saveInspection(pen, id, basedOn, draft);
     if (!saved.ok) return recordAnswer(saved);
-    revalidatePath(`/inspections/${id}`);
+    revalidatePath(`/inspections/${id}`, "layout");
     return ok({ text: "Saved.", revision: saved.value.revision });
   },
 );
@@ -36,6 +38,37 @@ export const readInspectionAction = actionFor(
     return now
       ? ok({ revision: now.revision, content: now.draft })
       : recordAnswer(fail(issue("inspection-gone")));
+  },
+);
+
+interface Readings {
+  readonly readings: readonly BeadReading[];
+}
+
+/** What was read on one bead, from the screen of its weld: everything else of the bead stays as it is stored. */
+export const saveReadingsAction = beadActionFor(
+  "bead.write",
+  [id, basedOn, anything],
+  async ({ pen, db }, beadId, basedOn, sent): Promise<Answer<SavedAndSaid>> => {
+    const parsed = BeadJudgementSchema.pick({ readings: true }).safeParse(sent);
+    const bead = await getBead(db, beadId);
+    if (!bead) return recordAnswer(fail(issue("bead-gone")));
+    if (!parsed.success) return recordAnswer(fail(issue("bead-not-understood", [], { reason: "a reading" })));
+    const judgement = { ...bead.content.judgement, readings: parsed.data.readings };
+    const saved = await saveBead(pen, beadId, basedOn, { ...bead.content, judgement });
+    if (!saved.ok) return recordAnswer(saved);
+    revalidatePath("/inspections", "layout");
+    return ok({ text: "Saved.", revision: saved.value.revision });
+  },
+);
+
+export const readReadingsAction = beadActionFor(
+  "bead.read",
+  [id],
+  async ({ db }, beadId): Promise<Answer<Stored<Readings>>> => {
+    const now = await getBead(db, beadId);
+    if (!now) return recordAnswer(fail(issue("bead-gone")));
+    return ok({ revision: now.revision, content: { readings: now.content.judgement.readings } });
   },
 );
 

@@ -3,12 +3,14 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { SavedAndSaid, Stored } from "@/components/saving";
+import type { FoundBead } from "@/components/inspect";
 import type { Said } from "@/components/ui";
+import { newestBeads, UNKNOWN } from "@/lib/find";
 import { fail, issue, ok, type Answer } from "@/lib/base";
 import { createBead } from "@/lib/beads";
 import { attachBead, createInspection, createJob, getJob, saveJob } from "@/lib/jobs";
 import { beadForWeld, type JobContent } from "@/lib/inspect";
-import { actionFor, anything, basedOn, form, id } from "../_door/action-for";
+import { actionFor, anything, basedOn, form, id, words } from "../_door/action-for";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 import { mustOnBead, welderOf } from "../_door/here";
@@ -54,7 +56,9 @@ export const newBeadForWeldAction = actionFor(
     if (!job || !weld) return recordAnswer(fail(issue("weld-gone")));
     const made = await createBead(pen, {
       ...beadForWeld(job, weld),
-      welderId: weld.welderId ?? welderOf(actor),
+      // Who ran it is known from the weld: as a person, or by the mark that the job says.
+      welderId: weld.welderId ?? (weld.welderMark ? null : welderOf(actor)),
+      ...(weld.welderId === null && weld.welderMark ? { welder: weld.welderMark } : {}),
       jobId,
       weldId,
     });
@@ -66,13 +70,32 @@ export const newBeadForWeldAction = actionFor(
 
 export const attachBeadAction = actionFor(
   "job.write",
-  [id, anything, form],
-  async (now, jobId, _, sent): Promise<Answer<Said>> => {
-    const beadId = textOf(sent, "bead");
+  [id, id, id],
+  async (now, jobId, beadId, weldId): Promise<Answer<Said>> => {
     await mustOnBead(now, "bead.write", beadId);
-    const attached = await attachBead(now.pen, beadId, { jobId, weldId: textOf(sent, "weld") });
+    const attached = await attachBead(now.pen, beadId, { jobId, weldId });
     revalidatePath(`/jobs/${jobId}`);
+    revalidatePath("/inspections", "layout");
     return recordSaid(attached, "Attached.");
+  },
+);
+
+/** So many beads are offered to be attached; whoever wants another one says more words. */
+const OFFERED = 12;
+
+/** Beads on no job, by words or "#12". */
+export const findFreeBeadsAction = actionFor(
+  "job.write",
+  [words],
+  async ({ db }, words): Promise<Answer<readonly FoundBead[]>> => {
+    const text = words.trim().slice(0, 80);
+    const found = await newestBeads(
+      db,
+      { job: UNKNOWN, ...(text ? { q: text } : {}) },
+      {},
+      { most: OFFERED },
+    );
+    return ok(found.map(({ id, number, title }) => ({ id, number, title })));
   },
 );
 

@@ -1,8 +1,10 @@
 "use client";
 
 import { RotateCw } from "lucide-react";
+import Link from "next/link";
 import { useTransition } from "react";
 import { AnswerCard } from "@/components/report";
+import type { SeriesNote } from "@/components/trials";
 import { Button, Panel } from "@/components/ui";
 import type { AnswerKind, Proposal } from "@/lib/assess";
 import type { Change, Check, DiagnoseInput, Diagnosis } from "@/lib/diagnose";
@@ -22,6 +24,7 @@ export interface AnswerProps {
   readonly units: UnitPreferences;
   readonly onAnswer: (check: Check, answerId: string) => void;
   readonly onRunAgain: (change: Change) => Promise<void>;
+  readonly inTrial: SeriesNote["trial"];
 }
 
 /** What there is to say first: an inspector, the one change, the two questions that settle most, or nothing. */
@@ -31,6 +34,7 @@ export function AnswerPanel(props: AnswerProps) {
     case "inspector":
       return <InspectorFirst {...props} />;
     case "change":
+      if (props.inTrial) return <NextPoint {...props} trial={props.inTrial} />;
       return proposed && <ChangeAnswer {...props} proposed={proposed} />;
     case "ask":
       return <Settling diagnosis={diagnosis} onAnswer={props.onAnswer} />;
@@ -66,6 +70,26 @@ function InspectorFirst({ diagnosis, units }: AnswerProps) {
           <strong>No change is proposed before that.</strong>
         </p>
       </Panel>
+    </section>
+  );
+}
+
+/** In a series one thing is varied on purpose: its next point is the change, and the bead's own has to wait. */
+function NextPoint({ trial, ...props }: AnswerProps & { readonly trial: NonNullable<SeriesNote["trial"]> }) {
+  const { proposed } = props;
+  return (
+    <section data-testid="next-point" className={styles.settling}>
+      <h3>The next point of the trial</h3>
+      <p>
+        <strong>{trial.next}</strong> <Link href={`/trials/${trial.id}`}>{trial.title}</Link>
+      </p>
+      {proposed && (
+        <details className={styles.rest}>
+          <summary>What this bead by itself would want</summary>
+          <p>Not while the trial runs: two things changed at once show neither.</p>
+          <ChangeAnswer {...props} proposed={proposed} />
+        </details>
+      )}
     </section>
   );
 }

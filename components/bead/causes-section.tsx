@@ -81,6 +81,7 @@ function WeighedCauses({
   diagnosis,
   onGoMark,
   onRunAgain,
+  inTrial,
 }: CausesProps & { diagnosis: Diagnosis }) {
   const { answers, lookedFor } = state.judgement;
   /** A look that found nothing is a tick; one that found something is a mark, and marks are drawn on the photo. */
@@ -96,7 +97,7 @@ function WeighedCauses({
   };
   return (
     <CausesPanel
-      {...{ diagnosis, answers, units }}
+      {...{ diagnosis, answers, units, inTrial }}
       kind={assessment.answer}
       evidence={assessment.evidence}
       proposed={proposal(diagnosis)}

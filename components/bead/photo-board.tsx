@@ -15,6 +15,7 @@ import {
 } from "@/lib/marks";
 import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
+import { FoundPanel } from "./found-panel";
 import { photoUrl } from "./photo-url";
 import styles from "./photo-section.module.css";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
@@ -24,6 +25,7 @@ import { usePickerOffer } from "./use-picker-offer";
 import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
 import { TracePanel } from "./trace-panel";
+import { draggedLine, useFound, withFound, type Found } from "./use-found";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
@@ -48,16 +50,23 @@ export function PhotoBoard(props: BoardProps) {
   const drawing = photo.history.present;
   const url = photoUrl(photo, "view", props.kept);
   const { proposed, setProposed, act } = useProposed(photo, onAction);
+  const [found, setFound] = useFound(photo, url);
+  const actOrDrag = (action: EditAction) => {
+    const dragged = draggedLine(drawing, found, action);
+    if (dragged) setFound(dragged);
+    else act(action);
+  };
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
         <PhotoCanvas
-          {...{ ...props, calibration, desk, picking, tool, proposed }}
-          onAction={act}
+          {...{ ...props, calibration, desk, picking, tool, proposed, found }}
+          onAction={actOrDrag}
           onToolChange={setTool}
         />
       </div>
+      {found && <FoundPanel found={found} onFound={setFound} onAction={onAction} />}
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
           section={desk.section}
@@ -146,6 +155,7 @@ function PhotoCanvas({
   picking,
   tool,
   proposed,
+  found,
   onToolChange,
 }: BoardProps & {
   calibration: ReturnType<typeof useBoardTools>["calibration"];
@@ -153,9 +163,11 @@ function PhotoCanvas({
   picking: ReturnType<typeof useScalePicking>;
   tool: Tool;
   proposed: Toes | null;
+  found: Found | null;
   onToolChange: (tool: Tool) => void;
 }) {
-  const drawing = photo.history.present;
+  const drawing = withFound(photo.history.present, found);
+  const shown = proposed ? { ...drawing, toes: proposed } : drawing;
   return (
     <BeadCanvas
       photo={{
@@ -165,7 +177,7 @@ function PhotoCanvas({
         heightPx: photo.heightPx,
         name: `Photo ${state.photos.indexOf(photo) + 1} of ${number === null ? "a new bead" : `bead ${number}`}`,
       }}
-      history={proposed ? { ...photo.history, present: { ...drawing, toes: proposed } } : photo.history}
+      history={shown === photo.history.present ? photo.history : { ...photo.history, present: shown }}
       {...{ selectedId, onSelect, onAction, tool, onToolChange }}
       offered={desk.offered}
       section={desk.work}

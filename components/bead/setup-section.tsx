@@ -2,7 +2,7 @@
 
 import { Undo2 } from "lucide-react";
 import { useRouter } from "next/navigation";
-import { useState } from "react";
+import { useCallback, useState } from "react";
 import { SavedSetups, SetupForm } from "@/components/setup";
 import { Button, Panel } from "@/components/ui";
 import type { Answer } from "@/lib/base";
@@ -40,7 +40,7 @@ export function SetupSection({
   store: SetupStore;
 }) {
   const router = useRouter();
-  const apply = (setup: RunSetup) => dispatch({ type: "setup", setup });
+  const apply = useCallback((setup: RunSetup) => dispatch({ type: "setup", setup }), [dispatch]);
   const { wanted, ask, settle } = useReplacing(planned, apply);
   return (
     <div style={{ display: "grid", gap: "var(--space-4)" }}>

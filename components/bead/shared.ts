@@ -1,5 +1,6 @@
 import type { Dispatch } from "react";
 import type { KeptBeadSaving } from "@/components/offline";
+import type { SeriesNote } from "@/components/trials";
 import type { UnitPreferences } from "@/lib/units";
 import type { BenchAssessment } from "./use-assessment";
 import type { WorkAction, WorkState } from "./work-state";
@@ -13,4 +14,6 @@ export interface BenchProps {
   readonly dispatch: Dispatch<WorkAction>;
   readonly assessment: BenchAssessment;
   readonly units: UnitPreferences;
+  /** The next point of the trial it belongs to, which is the change to run next; null: it belongs to none. */
+  readonly inTrial: SeriesNote["trial"];
 }

@@ -6,7 +6,7 @@ import { newMarkId } from "@/components/canvas";
 import { Button } from "@/components/ui";
 import { newMark, type Drawing, type EditAction, type Mark, type Toes } from "@/lib/marks";
 import type { Calibrated } from "@/lib/measure";
-import { lengthText, markSizeText } from "@/lib/report";
+import { isUneven, WIDTH_NOTE, widthRows } from "@/lib/report";
 import { beadProfile, stationsOf, traceSentence, type BeadProfile } from "@/lib/trace";
 import type { UnitPreferences } from "@/lib/units";
 import { ProfileChart } from "./profile-chart";
@@ -131,12 +131,6 @@ function useReading({ photo, url, onProposed }: TraceProps) {
   return { busy, said, read };
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
-
-/** Whether the width differs by more than the reader's own scatter would make of an even bead. */
-const isUneven = ({ worst25 }: BeadProfile): boolean =>
-  worst25 !== null && worst25.differenceMm > worst25.doubtMm;
-
 function Profile({
   profile,
   units,
@@ -146,33 +140,24 @@ function Profile({
   units: UnitPreferences;
   accepted: boolean;
 }) {
-  const { mean, spread, worst25, offStraight, widest, narrowest, sureShare } = profile;
-  const length = (mm: number): string => lengthText(mm, units);
-  const rows: readonly (readonly [string, string])[] = [
-    ["Mean width", lengthText(mean.value, units, mean.expandedUncertainty)],
-    ["Spread of the width", `${percent(spread)} at most`],
-    ["Narrowest to widest", `${length(narrowest.width.value)} to ${length(widest.width.value)}`],
-    ["Differs most within 25 mm", worst25 ? `by ${length(worst25.differenceMm)}` : "bead too short"],
-    ["Middle off a straight line", markSizeText(offStraight.value, units, offStraight.expandedUncertainty)],
-    ["Both toes sure on", percent(sureShare)],
-  ];
   return (
     <>
       <ProfileChart profile={profile} units={units} />
       <dl className={styles.figures}>
-        {rows.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
+        {widthRows(profile, units).map(({ label, value }) => (
+          <div key={label}>
+            <dt>{label}</dt>
             <dd>{value}</dd>
           </div>
         ))}
       </dl>
-      {worst25 && !isUneven(profile) && (
+      {profile.worst25 && !isUneven(profile) && (
         <p>That is no more than the reading scatters: nothing here says that the width is uneven.</p>
       )}
       <p>
-        {accepted ? "Read off the photo and accepted." : "A proposal: it counts for nothing until accepted."}{" "}
-        Dark slag or soot along a toe can pull it outwards. No verdict is made from these figures.
+        {accepted
+          ? WIDTH_NOTE
+          : "A proposal: it counts for nothing until accepted. Dark slag or soot along a toe can pull it outwards."}
       </p>
     </>
   );

@@ -1,6 +1,6 @@
 "use client";
 
-import { ClipboardList, FileText, FlaskConical, Trash2 } from "lucide-react";
+import { ClipboardList, Columns2, FileText, FlaskConical, Trash2 } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
 import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
@@ -56,6 +56,8 @@ export interface WorkbenchProps {
   };
   /** Starts the next bead from the given set-up and opens it. */
   readonly onRunAgain: (beadId: string, tried: TriedChange, setup: RunSetup) => Promise<void>;
+  /** The weld of a job it was run on, and where that is looked at; left out where there is none. */
+  readonly weld?: { readonly href: string; readonly words: string } | null;
   /** Whether this person may delete the bead. */
   readonly mayDelete: boolean;
   readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
@@ -74,7 +76,8 @@ export function Workbench(props: WorkbenchProps) {
   const content = useMemo(() => toContent(state), [state]);
   const kept = useKeptWork(bead, content, state, dispatch, setShownId);
   const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
-  const shared = { beadId: bead.id, kept, state, dispatch, assessment, units: units.preferences };
+  const inTrial = props.series?.trial ?? null;
+  const shared = { beadId: bead.id, kept, state, dispatch, assessment, units: units.preferences, inTrial };
   const parts = useParts(state.photos, shownId, assessment.answer);
   const { section, beside } = parts;
   const { tried } = content.judgement;
@@ -131,9 +134,20 @@ export function Workbench(props: WorkbenchProps) {
 }
 
 /** Who saves, the way to the sheet, the units. */
-function BenchHeader({ bead, units, onChooseUnits, kept }: WorkbenchProps & { kept: BenchProps["kept"] }) {
+function BenchHeader({
+  bead,
+  units,
+  onChooseUnits,
+  kept,
+  weld,
+}: WorkbenchProps & { kept: BenchProps["kept"] }) {
   return (
     <Header>
+      {weld && (
+        <LinkWhenSent href={weld.href} kept={kept} what={weld.words} className={styles.iconLink}>
+          {weld.words}
+        </LinkWhenSent>
+      )}
       <SaveNote kept={kept} />
       {!kept.isNew && (
         <LinkWhenSent
@@ -143,6 +157,16 @@ function BenchHeader({ bead, units, onChooseUnits, kept }: WorkbenchProps & { ke
           className={styles.iconLink}
         >
           <FileText size={20} aria-hidden="true" /> Sheet
+        </LinkWhenSent>
+      )}
+      {!kept.isNew && (
+        <LinkWhenSent
+          href={`/compare?pick=${bead.id}`}
+          kept={kept}
+          what="The comparison"
+          className={styles.iconLink}
+        >
+          <Columns2 size={20} aria-hidden="true" /> Compare
         </LinkWhenSent>
       )}
       <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />

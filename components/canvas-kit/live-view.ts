@@ -14,6 +14,8 @@ export interface LiveView {
   readonly move: (step: ViewStep) => void;
   /** By a button or a key: the screen hears at once. Null: the whole photo, however the box changes. */
   readonly put: (moved: View | null) => void;
+  /** A finger lies on the glass, or has left it: while it does, it does not rest. */
+  readonly hold: (isDown: boolean) => void;
   /** The hand is about to do something else: the screen hears now what it has not heard yet. True if there was anything. */
   readonly rest: () => boolean;
   /** Sizes of photo and box, CSS pixels. */
@@ -23,9 +25,9 @@ export interface LiveView {
 }
 
 /** Without a further move for this long, ms, the hand rests. */
-export const REST_MS = 120;
+export const REST_MS = 180;
 /** While it moves on and on beyond what is painted, what is missing at the edges waits no longer than this, ms. */
-const LATEST_MS = 500;
+const LATEST_MS = 700;
 
 /** Told by its caller what the time is, and how to be woken. */
 export interface Clock {
@@ -40,7 +42,7 @@ const nothing = (): void => undefined;
 export function liveView(onRest: (moved: View | null) => void, clock: Clock): LiveView {
   let [photo, box]: [Size, Size] = [none, none];
   let [moved, rested]: [View | null, View | null] = [null, null];
-  let [restedAt, callOff] = [0, nothing];
+  let [restedAt, callOff, isHeld] = [0, nothing, false];
   const listeners = new Set<(view: View) => void>();
   const laid = (view: View | null): View =>
     view === null ? fitView(photo, box) : keepInSight(view, photo, box);
@@ -54,14 +56,21 @@ export function liveView(onRest: (moved: View | null) => void, clock: Clock): Li
     onRest(moved);
     return true;
   };
+  const restSoon = (): void => {
+    callOff();
+    callOff = isHeld ? nothing : clock.after(REST_MS, () => void rest());
+  };
   return {
     now: () => laid(moved),
+    hold: (isDown) => {
+      isHeld = isDown;
+      restSoon();
+    },
     move: (step) => {
       moved = keepInSight(step(laid(moved), fitView(photo, box), box), photo, box);
       tell();
-      if (isFarOff(laid(rested), laid(moved), box) && clock.now() - restedAt > LATEST_MS) return void rest();
-      callOff();
-      callOff = clock.after(REST_MS, () => void rest());
+      if (isFarOff(laid(rested), laid(moved), box) && clock.now() - restedAt > LATEST_MS) rest();
+      else restSoon();
     },
     put: (next) => {
       moved = next;
@@ -99,10 +108,10 @@ export function carried(painted: View, now: View): { readonly k: number; readonl
   return { k, by: { x: now.pan.x - painted.pan.x * k, y: now.pan.y - painted.pan.y * k } };
 }
 
-/** So far from where it was painted that an edge shows, or letters are twice or half their size. */
+/** So far from where it was painted that an edge shows, or, zoomed, that letters are eight times or an eighth their size. */
 function isFarOff(painted: View, now: View, box: Size): boolean {
   const { k, by } = carried(painted, now);
+  if (k !== 1) return k > 8 || k < 1 / 8;
   const room = BEYOND * Math.min(box.width, box.height);
-  const shows = (shift: number, size: number): boolean => shift > room || shift + (size + room) * k < size;
-  return k > 2 || k < 0.5 || shows(by.x, box.width) || shows(by.y, box.height);
+  return Math.abs(by.x) > room || Math.abs(by.y) > room;
 }

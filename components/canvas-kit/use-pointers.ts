@@ -51,6 +51,7 @@ export function usePointers<Held extends HeldThing = never>(
   const feed = (input: PointerInput<Held>) => {
     const step = stepPointers(pointers.current, input);
     pointers.current = step.pointers;
+    if (input.type !== "move") live.hold(step.pointers.down.size > 0);
     const { press } = step.pointers;
     setLoupe(wantsLoupe(press) ? { photo: pickPoint(live.now(), press.last), screen: press.last } : null);
     for (const effect of step.effects) {

@@ -10,7 +10,7 @@ export interface ViewControl {
   /** In which everything is painted: where the hand rested last. */
   readonly view: View;
   /** Where the photo lies at this moment, and who wants to hear of it. */
-  readonly live: Pick<LiveView, "now" | "follow">;
+  readonly live: Pick<LiveView, "now" | "follow" | "hold">;
   /** By a hand in motion: painted anew when it rests. */
   readonly hand: Pick<ViewControl, "zoomBy" | "panBy">;
   /** The screen catches up with the hand now, before something else is done. */
@@ -24,11 +24,30 @@ export interface ViewControl {
   readonly show: (photo: Point<"photo">) => void;
 }
 
+/** Latest moment even when the browser stays busy, ms. */
+const LATEST_MS = 400;
+
+function whenIdle(run: () => void): () => void {
+  if (typeof requestIdleCallback !== "function") {
+    run();
+    return () => undefined;
+  }
+  const id = requestIdleCallback(run, { timeout: LATEST_MS });
+  return () => cancelIdleCallback(id);
+}
+
 const clock: Clock = {
   now: () => performance.now(),
+  // When nothing else waits: a hand that goes on after all comes first.
   after: (ms, run) => {
-    const timer = setTimeout(run, ms);
-    return () => clearTimeout(timer);
+    let callOff = (): void => undefined;
+    const timer = setTimeout(() => {
+      callOff = whenIdle(run);
+    }, ms);
+    return () => {
+      clearTimeout(timer);
+      callOff();
+    };
   },
 };
 

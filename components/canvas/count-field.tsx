@@ -2,6 +2,7 @@
 
 import { useId } from "react";
 import { Chip, useTypedText } from "@/components/ui";
+import { patchPatterns } from "@/lib/accept";
 import { countAbout, type Mark, type MarkDescription } from "@/lib/marks";
 import { comesInNumbers } from "@/lib/trade";
 import styles from "./mark-card.module.css";
@@ -14,6 +15,10 @@ export function countTyped(text: string): number | undefined {
   const about = Number(text.trim());
   return text.trim() !== "" && Number.isInteger(about) && about >= 2 && about <= 10_000 ? about : undefined;
 }
+
+/** Pores of which nobody said how they lie are judged as one. */
+const isOneHole = ({ imperfection, patterns }: Mark): boolean =>
+  imperfection === "surface-porosity" && !patterns.some((pattern) => patchPatterns.has(pattern));
 
 /** About how many one mark holds, by eye. Asked only of what comes in numbers. */
 export function CountField({
@@ -59,6 +64,7 @@ export function CountField({
       {about !== null && (
         <p className={styles.hint} role="note">
           A guess: no size and no sum is judged from it.
+          {isOneHole(mark) && " Say below how they lie: until then this is judged as one hole."}
         </p>
       )}
     </div>

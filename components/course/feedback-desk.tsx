@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { useRouter } from "next/navigation";
-import { useEffect, useReducer, useRef, useState, useTransition, type ReactNode } from "react";
+import { useEffect, useReducer, useRef, useState, type ReactNode } from "react";
 import type { CanvasPhoto } from "@/components/canvas-kit";
 import { CollisionNotice, isCollision, useRevision, type Save, type Stored } from "@/components/saving";
 import { Button, Chip, Field, page } from "@/components/ui";
@@ -263,25 +263,41 @@ function Remarks({
   );
 }
 
+/** Saves what stands on the screen and returns it. Why it was refused, in words; "" when it went; null: the screen says why. */
+async function sendBack(
+  { flush, collide }: ReturnType<typeof useDesk>["saving"],
+  giveBack: FeedbackDeskProps["giveBack"],
+): Promise<string | null> {
+  const revision = await flush();
+  if (revision === null) return null;
+  const answer = await giveBack(revision);
+  if (answer.ok) return "";
+  if (!isCollision(answer)) return inWords(answer);
+  collide(answer);
+  return null;
+}
+
 /** The way of an answer back to the student: what stands on the screen is saved, returned, and the next one comes. */
 function useReturning({ giveBack, row, rubric }: FeedbackDeskProps, desk: ReturnType<typeof useDesk>) {
   const router = useRouter();
   const { said, saving } = desk;
   const [asking, setAsking] = useState(false);
   const [message, setMessage] = useState<string | null>(null);
-  const [pending, start] = useTransition();
+  // No transition: two server actions within one wait for each other.
+  const [pending, setPending] = useState(false);
   const ready = saysSomething(said);
   const whole = rubricScore(rubric, said.marks).open === 0;
-  const run = () =>
-    start(async () => {
-      setAsking(false);
-      const revision = await saving.flush();
-      if (revision === null) return;
-      const answer = await giveBack(revision);
-      if (!answer.ok && isCollision(answer)) return saving.collide(answer);
-      setMessage(answer.ok ? null : inWords(answer));
-      if (answer.ok && row.after) router.push(row.after);
-    });
+  const run = () => {
+    setAsking(false);
+    setPending(true);
+    void sendBack(saving, giveBack)
+      .then((refused) => {
+        setMessage(refused);
+        if (refused === "" && row.after) router.push(row.after);
+      })
+      .catch(() => setMessage("Toeline did not answer. The draft is kept; try again."))
+      .finally(() => setPending(false));
+  };
   return {
     ready,
     whole,

@@ -54,12 +54,8 @@ export function HandInForm({ code, students, signedInAs, asked: wanted, facts, u
   const send = () => {
     const wrong = missing(student, signedInAs, photo) ?? firstError(run.read);
     if (wrong || !photo) return sending.say(wrong ?? null);
-    return sending.send(photo, {
-      ...saidBy(student, signedInAs),
-      note,
-      run: runOf(run.read, run.polarity),
-      asAsked: run.asAsked,
-    });
+    const said = { run: runOf(run.read, run.polarity), asAsked: run.asAsked };
+    return sending.send(photo, { ...saidBy(student, signedInAs), note, ...said });
   };
   return (
     <form
@@ -73,17 +69,7 @@ export function HandInForm({ code, students, signedInAs, asked: wanted, facts, u
       <Who {...{ students, signedInAs, student }} onChange={setStudent} />
       <PhotoPick photo={photo} onPick={setPhoto} />
       <HowRun {...run} {...{ units, facts }} wanted={startTexts(wanted, units)} />
-      <Field label="Note for your instructor, if any">
-        {(ids) => (
-          <textarea
-            {...ids}
-            rows={3}
-            maxLength={600}
-            value={note}
-            onChange={(event) => setNote(event.target.value)}
-          />
-        )}
-      </Field>
+      <Note note={note} onChange={setNote} />
       {sending.message && (
         <p className={page.alert} role="alert">
           {sending.message}
@@ -93,6 +79,22 @@ export function HandInForm({ code, students, signedInAs, asked: wanted, facts, u
         {sending.sent === null ? "Hand in" : `Sending, ${Math.round(sending.sent * 100)} %`}
       </Button>
     </form>
+  );
+}
+
+function Note({ note, onChange }: { note: string; onChange: (note: string) => void }) {
+  return (
+    <Field label="Note for your instructor, if any">
+      {(ids) => (
+        <textarea
+          {...ids}
+          rows={3}
+          maxLength={600}
+          value={note}
+          onChange={(event) => onChange(event.target.value)}
+        />
+      )}
+    </Field>
   );
 }
 

@@ -8,6 +8,8 @@ import { lengthText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import { ChoiceField, NumberField, TextField } from "./fields";
 import styles from "./inspect.module.css";
+import { AsLastTime, Qualified } from "./qualified";
+import { SampleFields } from "./sample-fields";
 import { WeldsLooked } from "./welds-looked";
 
 interface Choice {
@@ -15,18 +17,21 @@ interface Choice {
   readonly title: string;
 }
 
-/** How the look was made, with what, and at which welds; saved as a whole. */
+/** How the look was made, with what, and at which welds; saved as a whole, shortly after each change. */
 export function DraftEditor({
   instruments,
   welds,
   units,
+  before,
   ...editing
 }: Editing<InspectionDraft> & {
+  /** The inspection before this one, to look the same way again; null: there was none. */
+  readonly before: { readonly number: number; readonly draft: InspectionDraft } | null;
   readonly instruments: readonly Choice[];
   readonly welds: readonly JobWeld[];
   readonly units: UnitPreferences;
 }) {
-  const edited = useEdited(editing);
+  const edited = useEdited(editing, "auto");
   const { content, change, submit } = edited;
   const toggle = (id: string, on: boolean) =>
     change({
@@ -42,7 +47,9 @@ export function DraftEditor({
           submit();
         }}
       >
+        <AsLastTime before={before} change={change} />
         <Viewing content={content} change={change} units={units} />
+        <Qualified content={content} change={change} />
         <fieldset className={styles.item}>
           <legend>Instruments used</legend>
           {instruments.length === 0 && <p>None are entered yet: see “Instruments” in the menu.</p>}
@@ -57,6 +64,7 @@ export function DraftEditor({
             </label>
           ))}
         </fieldset>
+        <SampleFields content={content} welds={welds} change={change} />
         <WeldsLooked
           looked={content.welds}
           welds={welds}
@@ -88,6 +96,13 @@ interface Part {
 function Viewing({ content, change, units }: Part & { readonly units: UnitPreferences }) {
   return (
     <div className={styles.grid}>
+      <TextField
+        label="Report number"
+        hint="as your firm numbers its reports"
+        value={content.reportNumber ?? ""}
+        onChange={(reportNumber) => change({ reportNumber })}
+        most={60}
+      />
       <TextField
         label="Day of the inspection"
         type="date"

@@ -4,3 +4,8 @@ export { JobEditor } from "./job-editor";
 export { OpenWelds } from "./open-welds";
 export { RecordView } from "./record-view";
 export { SignForm } from "./sign-form";
+export { AttachBead, type FoundBead } from "./attach-bead";
+export { WeldChecklist } from "./weld-checklist";
+export { WeldReadings, type BenchGauge } from "./weld-readings";
+export { WeldSeen } from "./weld-seen";
+export { WeldTurns } from "./weld-turns";

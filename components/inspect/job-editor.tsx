@@ -2,13 +2,14 @@
 
 import { CriteriaOptions, LengthField, NewerVersion } from "@/components/criteria";
 import { SaveBar, useEdited, type Editing } from "@/components/saving";
-import { Button, Field, Panel } from "@/components/ui";
+import { Button, Field, form, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import { wholeWeld, type JobContent, type JobPart, type JobWeld } from "@/lib/inspect";
 import { jointWords, positionWords, processWords } from "@/lib/report";
 import { joints, positions, processes } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
 import { AskedExtent } from "./asked-extent";
+import { AskedSize } from "./asked-size";
 import { ChoiceField, TextField } from "./fields";
 import styles from "./inspect.module.css";
 
@@ -27,6 +28,16 @@ const freshId = (letter: string, rows: readonly { readonly id: string }[]): stri
   return `${letter}${next}`;
 };
 
+/** "W9" gives "W10", or the first number after it that is free; "left" gives "left 2". */
+function nextNumber(number: string, welds: readonly JobWeld[]): string {
+  const [, head = number, digits] = /^(.*?)(\d*)$/.exec(number) ?? [];
+  const from = digits ? Number(digits) : 1;
+  for (let next = from + 1; ; next += 1) {
+    const wanted = digits ? `${head}${String(next).padStart(digits.length, "0")}` : `${number} ${next}`;
+    if (!welds.some((weld) => weld.number === wanted)) return wanted;
+  }
+}
+
 /** What can be done to the parts and welds of a job. */
 function rowEdits({ parts, welds }: JobContent, change: (part: Partial<JobContent>) => void) {
   return {
@@ -40,6 +51,12 @@ function rowEdits({ parts, welds }: JobContent, change: (part: Partial<JobConten
       const id = freshId("p", parts);
       const name = `Part ${parts.length + 1}`;
       change({ parts: [...parts, { id, name, drawing: "", material: "", thicknessMm: null }] });
+    },
+    /** The same again under the next number, beside the one it was made after. */
+    copyWeld: (weld: JobWeld) => {
+      const copied = { ...weld, id: freshId("w", welds), number: nextNumber(weld.number, welds) };
+      const at = welds.findIndex(({ id }) => id === weld.id) + 1;
+      change({ welds: welds.toSpliced(at, 0, copied) });
     },
     addWeld: () => {
       const id = freshId("w", welds);
@@ -92,9 +109,11 @@ export function JobEditor({
             weld={weld}
             parts={content.parts}
             people={people}
+            criteria={criteria}
             units={units}
             change={(next) => rows.setWeld(weld.id, next)}
             strike={() => rows.strikeWeld(weld.id)}
+            copy={() => rows.copyWeld(weld)}
           />
         ))}
         <Button onClick={rows.addWeld}>Add a weld</Button>
@@ -117,6 +136,11 @@ function JobHead({
     <div className={styles.grid}>
       <TextField label="Title" value={content.title} onChange={(title) => change({ title })} />
       <TextField label="Maker of the part" value={content.maker} onChange={(maker) => change({ maker })} />
+      <TextField
+        label="Customer"
+        value={content.customer ?? ""}
+        onChange={(customer) => change({ customer })}
+      />
       <TextField
         label="Contract or order"
         value={content.contract}
@@ -202,11 +226,15 @@ function WeldFields({
   weld,
   parts,
   people,
+  criteria,
   units,
   change,
   strike,
+  copy,
 }: {
   readonly weld: JobWeld;
+  readonly criteria: readonly CriteriaSummary[];
+  readonly copy: () => void;
   readonly parts: readonly JobPart[];
   readonly people: readonly Choice[];
   readonly units: UnitPreferences;
@@ -255,8 +283,12 @@ function WeldFields({
           most={20}
         />
         <AskedExtent weld={weld} units={units} change={change} />
+        <AskedSize weld={weld} units={units} criteria={criteria} change={change} />
       </div>
-      <Button onClick={strike}>Strike weld {weld.number} off</Button>
+      <div className={form.row}>
+        <Button onClick={copy}>Another like weld {weld.number}</Button>
+        <Button onClick={strike}>Strike weld {weld.number} off</Button>
+      </div>
     </fieldset>
   );
 }

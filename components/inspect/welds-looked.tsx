@@ -58,7 +58,8 @@ export function WeldsLooked({
   );
 }
 
-function Seen({
+/** How much of one weld was seen, beside what the job asks. */
+export function Seen({
   weld,
   looked,
   units,

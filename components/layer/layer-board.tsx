@@ -99,6 +99,10 @@ export function LayerBoard({ photo, drawing, history, onAction, phrases }: Layer
 const placeOf = (item: Extract<LayerItem, { words: string }>): LayerPoint =>
   item.kind === "arrow" ? item.to : item.at;
 
+/** The hand goes back to the board: the next key is the board's again. */
+const toBoard = (frame: HTMLElement | null): void =>
+  frame?.querySelector<HTMLElement>("[data-testid=layer-canvas]")?.focus({ preventScroll: true });
+
 /** Tool, what is picked, and which arrow was just drawn: that one asks for its words at once. */
 function useBoard(history: LayerHistory, onAction: (action: LayerAction) => void) {
   const [tool, setTool] = useState<LayerTool>("arrow");
@@ -106,13 +110,11 @@ function useBoard(history: LayerHistory, onAction: (action: LayerAction) => void
   const [freshId, setFreshId] = useState<string | null>(null);
   const [textAt, setTextAt] = useState<LayerPoint | null>(null);
   const frame = useRef<HTMLDivElement>(null);
-  const toBoard = () =>
-    frame.current?.querySelector<HTMLElement>("[data-testid=layer-canvas]")?.focus({ preventScroll: true });
   const leave = (id: string | null) => {
     setSelectedId(id);
     setFreshId(null);
     setTextAt(null);
-    toBoard();
+    toBoard(frame.current);
   };
   return {
     tool,
@@ -123,18 +125,12 @@ function useBoard(history: LayerHistory, onAction: (action: LayerAction) => void
     textAt,
     setTextAt,
     frame,
-    takeTool: (next: LayerTool) => {
-      setTool(next);
-      setTextAt(null);
-    },
+    takeTool: (next: LayerTool) => (setTool(next), setTextAt(null)),
     act: (action: LayerAction) => {
       if (action.type === "add" && action.item.kind === "arrow") setFreshId(action.item.id);
       onAction(action);
     },
-    select: (id: string | null) => {
-      setSelectedId(id);
-      if (id !== freshId) setTextAt(null);
-    },
+    select: setSelectedId,
     word: (id: string, words: string) => {
       onAction({ type: "words", id, words });
       leave(null);

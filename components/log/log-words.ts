@@ -19,6 +19,8 @@ const kindWords: Readonly<Record<string, string>> = {
   inspection: "Inspection",
   record: "Inspection",
   signed: "Signed record",
+  trial: "Trial",
+  card: "Procedure card",
   key: "Key",
   log: "Log",
   checkpoint: "Signature over entry",
@@ -35,6 +37,8 @@ const pages: Readonly<Record<string, (id: string) => string>> = {
   group: (id) => `/groups/${id}`,
   job: (id) => `/jobs/${id}`,
   inspection: (id) => `/inspections/${id}`,
+  trial: (id) => `/trials/${id}`,
+  card: (id) => `/cards/${id}`,
   criteria: (id) => `/criteria/${id.replace("@", "?version=")}`,
 };
 

@@ -1,5 +1,5 @@
 import { MarkOverlay } from "@/components/picture";
-import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
+import { CHECK_YOUR_COPY, WIDTH_NOTE, type SheetDocument } from "@/lib/report";
 import { AnswerCard } from "./answer-card";
 import { ACROSS, printedScene } from "./printed-scene";
 import { SharePhoto } from "./share-photo";
@@ -21,6 +21,7 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
         <HowRun sheet={sheet} />
       </div>
       <Marks sheet={sheet} />
+      <Widths sheet={sheet} />
       <Change sheet={sheet} />
       <div className={styles.columns}>
         <Causes sheet={sheet} />
@@ -180,6 +181,27 @@ function Marks({ sheet }: { sheet: SheetDocument }) {
         </table>
       )}
     </section>
+  );
+}
+
+/** Of each photo on which toes were accepted. */
+function Widths({ sheet: { photos } }: { sheet: SheetDocument }) {
+  return photos.map(
+    ({ sha256, width }, i) =>
+      width && (
+        <section key={sha256}>
+          <h2>Width of the bead{photos.length > 1 ? ` on photo ${i + 1}` : ""}</h2>
+          <dl className={styles.setup}>
+            {width.map(({ label, value }) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd>{value}</dd>
+              </div>
+            ))}
+          </dl>
+          <p className={styles.small}>{WIDTH_NOTE}</p>
+        </section>
+      ),
   );
 }
 

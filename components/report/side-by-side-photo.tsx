@@ -1,14 +1,12 @@
 import { MarkOverlay } from "@/components/picture";
 import { VIEW_WIDTH, type AlignedPhoto, type LaidPhoto } from "@/lib/assess";
 import { fitLabels, scene, warpDrawing, type SceneShape } from "@/lib/marks";
-import { rulerTicks, type SheetDocument } from "@/lib/report";
-import type { LengthSystem } from "@/lib/units";
+import type { SheetDocument } from "@/lib/report";
+import type { LaidParts } from "./compare-pictures";
 import { laidStyle, laidTransform } from "./laid-transform";
-import styles from "./side-by-side.module.css";
 
 /** Screen units across the view: numbers at the marks stay readable on a phone held upright. */
 const ACROSS = 480;
-const RULER_HEIGHT = 64;
 
 type SheetPhoto = SheetDocument["photos"][number];
 
@@ -24,50 +22,28 @@ function isWhole(shape: SceneShape): boolean {
   return left >= 0 && left + width <= ACROSS;
 }
 
-/** A photo laid along its weld, with its marks turned along and their numbers upright. */
-export function LaidPicture({ photo, laid, alt }: { photo: SheetPhoto; laid: LaidPhoto; alt: string }) {
+/** A photo laid along its weld: its picture, small or fine, and its marks turned along with their numbers upright. */
+export function laidParts(photo: SheetPhoto, laid: LaidPhoto, alt: string): LaidParts {
   const { toView, heightUnits } = laid;
-  const { drawing, labels, widthPx } = photo;
+  const { drawing, labels, widthPx, sha256 } = photo;
   const shapes = scene(warpDrawing(drawing, toView), {
     labels: (mark) => labels[mark.id] ?? "",
     widthPx: VIEW_WIDTH,
   });
-  return (
-    <div className={styles.photo} style={{ aspectRatio: `${VIEW_WIDTH} / ${heightUnits}` }}>
-      <img
-        src={`/api/photos/${photo.sha256}/small`}
-        alt={alt}
-        style={laidStyle(laidTransform(toView, widthPx, heightUnits))}
-      />
+  const style = laidStyle(laidTransform(toView, widthPx, heightUnits));
+  return {
+    small: <img src={`/api/photos/${sha256}/small`} alt={alt} draggable={false} style={style} />,
+    fine: <img src={`/api/photos/${sha256}/view`} alt="" draggable={false} style={style} />,
+    marks: (
       <MarkOverlay
         scene={fitLabels(shapes, VIEW_WIDTH / ACROSS, null).filter(isWhole)}
         widthPx={VIEW_WIDTH}
         heightPx={heightUnits}
         acrossUnits={ACROSS}
       />
-    </div>
-  );
-}
-
-/** 0 at the weld's start. Decoration for those who see it: the sizes stand in the tables. */
-export function Ruler({ rulerMm, system }: { rulerMm: { from: number; to: number }; system: LengthSystem }) {
-  const { from, to } = rulerMm;
-  const x = (mm: number): number => ((mm - from) / (to - from)) * VIEW_WIDTH;
-  const isInside = (mm: number): boolean => x(mm) > 24 && x(mm) < VIEW_WIDTH - 24;
-  return (
-    <svg className={styles.ruler} viewBox={`0 0 ${VIEW_WIDTH} ${RULER_HEIGHT}`} aria-hidden="true">
-      {rulerTicks(from, to, system).map(({ mm, label }) => (
-        <g key={mm} transform={`translate(${x(mm).toFixed(2)} 0)`}>
-          <line y2={label === null ? 12 : 24} stroke="currentColor" strokeWidth={label === null ? 1.5 : 3} />
-          {label !== null && isInside(mm) && (
-            <text y={52} fontSize={28} fontWeight={600} textAnchor="middle" fill="currentColor">
-              {label}
-            </text>
-          )}
-        </g>
-      ))}
-    </svg>
-  );
+    ),
+    height: heightUnits / VIEW_WIDTH,
+  };
 }
 
 /** What was done to the picture, and how far that goes. */

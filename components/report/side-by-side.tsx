@@ -1,9 +1,11 @@
 import Link from "next/link";
-import { Panel } from "@/components/ui";
+import type { ReactNode } from "react";
+import { page, Panel } from "@/components/ui";
 import { layPair, type AlignedPhoto, type LaidPhoto, type TriedChange } from "@/lib/assess";
-import type { ComparedMark, Comparison, SheetDocument } from "@/lib/report";
+import type { ComparedMark, ComparedSize, Comparison, SheetDocument } from "@/lib/report";
 import type { LengthSystem } from "@/lib/units";
-import { alignedWords, LaidPicture, Ruler } from "./side-by-side-photo";
+import { ComparePictures, type ComparedPicture } from "./compare-pictures";
+import { alignedWords, laidParts } from "./side-by-side-photo";
 import styles from "./side-by-side.module.css";
 
 interface Side {
@@ -11,6 +13,8 @@ interface Side {
   readonly sheet: SheetDocument;
   /** How each photo of the sheet lies along its weld, in their order. */
   readonly aligned: readonly AlignedPhoto[];
+  /** The photo to be looked at, counted from 0; left out: the one that says most. */
+  readonly photo?: number;
 }
 
 type SheetPhoto = SheetDocument["photos"][number];
@@ -30,17 +34,22 @@ export function SideBySide({
   before,
   after,
   comparison,
+  sizes,
   tried,
   outcome,
+  choose,
   system,
 }: {
   before: Side;
   after: Side;
   comparison: Comparison;
+  sizes: readonly ComparedSize[];
   /** What was changed after the first; null where the second was not run after it. */
   tried: TriedChange | null;
-  /** The question what it did, or its answer. */
-  outcome: React.ReactNode;
+  /** The question what it did, or its answer; null where there was no change. */
+  outcome: ReactNode;
+  /** The choice of other photos, or of other beads. */
+  choose?: ReactNode;
   system: LengthSystem;
 }) {
   const [was, is, isShared] = pictures(before, after);
@@ -49,10 +58,14 @@ export function SideBySide({
       <h1>
         Bead {before.sheet.number} and bead {after.sheet.number}
       </h1>
-      <div className={styles.pair} data-shared={isShared}>
-        <Half side={before} picture={was} system={system} />
-        <Half side={after} picture={is} system={system} />
-      </div>
+      {choose}
+      <ComparePictures
+        before={compared(before, was, system)}
+        after={compared(after, is, system)}
+        mayLieOver={[was, is].every((one) => one !== null && one.aligned.kind !== "as-taken")}
+        {...{ isShared, system }}
+      />
+      <SizeTable before={before} after={after} sizes={sizes} />
       {tried && (
         <Panel tone="blue" title="The change between them">
           <p>
@@ -91,8 +104,8 @@ export function chosenPhoto({ photos }: SheetDocument): SheetPhoto | undefined {
 }
 
 function pictures(before: Side, after: Side): [Picture, Picture, boolean] {
-  const side = ({ sheet, aligned }: Side) => {
-    const photo = chosenPhoto(sheet);
+  const side = ({ sheet, aligned, photo: asked }: Side) => {
+    const photo = (asked === undefined ? undefined : sheet.photos[asked]) ?? chosenPhoto(sheet);
     return (
       photo && { ...photo, aligned: aligned[sheet.photos.indexOf(photo)] ?? { kind: "as-taken" as const } }
     );
@@ -109,33 +122,21 @@ function pictures(before: Side, after: Side): [Picture, Picture, boolean] {
   ];
 }
 
-function Half({
-  side: { id, sheet },
-  picture,
-  system,
-}: {
-  side: Side;
-  picture: Picture;
-  system: LengthSystem;
-}) {
-  return (
-    <section className={styles.half}>
-      <h2>
-        <Link href={`/beads/${id}`}>
-          {sheet.number} {sheet.title}
-        </Link>
-      </h2>
-      {picture ? (
-        <LaidPicture photo={picture.photo} laid={picture.laid} alt={`Bead ${sheet.number}`} />
-      ) : (
-        <p>No photo.</p>
-      )}
-      <div className={styles.below}>
-        {picture?.laid.rulerMm && <Ruler rulerMm={picture.laid.rulerMm} system={system} />}
-      </div>
-      <div className={styles.words}>
+function compared({ id, sheet }: Side, picture: Picture, system: LengthSystem): ComparedPicture {
+  const name = `Bead ${sheet.number}`;
+  return {
+    name,
+    heading: (
+      <Link href={`/beads/${id}`}>
+        {sheet.number} {sheet.title}
+      </Link>
+    ),
+    laid: picture && laidParts(picture.photo, picture.laid, name),
+    rulerMm: picture?.laid.rulerMm ?? null,
+    words: (
+      <>
         <p>
-          Bead {sheet.number}: <strong>{sheet.verdict ? sheet.verdict.word : "no criteria chosen"}</strong>
+          {name}: <strong>{sheet.verdict ? sheet.verdict.word : "no criteria chosen"}</strong>
           {sheet.verdict ? `, ${sheet.verdict.criteria}` : ""}
         </p>
         {picture && (
@@ -145,7 +146,26 @@ function Half({
               ` Ruler in ${system === "metric" ? "mm" : "inches"} from the weld’s start.`}
           </p>
         )}
-      </div>
+      </>
+    ),
+  };
+}
+
+/** Sizes of both and how far they differ; a difference inside its doubt is none that is seen. */
+function SizeTable({ before, after, sizes }: { before: Side; after: Side; sizes: readonly ComparedSize[] }) {
+  return (
+    <section>
+      <h2>Sizes</h2>
+      {sizes.length === 0 ? (
+        <p>Nothing on either was measured: set a scale, or enter a reading.</p>
+      ) : (
+        <div className={page.scroll} role="region" aria-label="Sizes of both" tabIndex={0}>
+          <Table
+            heads={["", `Bead ${before.sheet.number}`, `Bead ${after.sheet.number}`, "Difference"]}
+            rows={sizes.map((row) => [row.label, row.before ?? "–", row.after ?? "–", row.difference])}
+          />
+        </div>
+      )}
     </section>
   );
 }

@@ -13,4 +13,4 @@ export {
 } from "./saver";
 export { sendPhoto, unfitPhoto } from "./send-photo";
 export { useEdited, type Editing, type SavedAndSaid } from "./use-edited";
-export { useRevision, type Revision } from "./use-revision";
+export { flushAll, useRevision, type Revision } from "./use-revision";

@@ -5,6 +5,7 @@ import type { Said } from "@/components/ui";
 import { ok, type Answer } from "@/lib/base";
 import type { Save, Saved, SaveState, Stored } from "./saver";
 import { useRevision } from "./use-revision";
+import { useWarnWhenLeaving } from "./use-warn-when-leaving";
 
 /** The revision to go on from, and what to tell. */
 export type SavedAndSaid = Saved & Said;
@@ -17,11 +18,19 @@ export interface Editing<C> {
   readonly readStored: (() => Promise<Answer<Stored<C>>>) | null;
 }
 
-/** Content that is edited and saved as a whole at a press; what another window saved meanwhile is never lost. */
-export function useEdited<C>({ start, revision, save, readStored }: Editing<C>) {
+/**
+ * Content that is edited and saved as a whole, at a press or shortly after each change; what another window saved
+ * meanwhile is never lost, and nobody leaves what is not saved without being asked.
+ */
+export function useEdited<C>(
+  { start, revision, save, readStored }: Editing<C>,
+  when: "asked" | "auto" = "asked",
+) {
   const { content, isEdited, setEdited, replace, change } = useContent(start);
   const [setAside, setSetAside] = useState<C | null>(null);
-  const { state, send, takeStored, keepOwn } = useRevision("asked", revision, content, save);
+  const { state, send, flush, takeStored, keepOwn } = useRevision(when, revision, content, save);
+  const isWaiting = when === "asked" ? isEdited : state.kind !== "saved";
+  useWarnWhenLeaving(isWaiting);
   const keepMine = (stored: Stored<C>) => {
     setEdited(false);
     keepOwn(stored);
@@ -38,11 +47,11 @@ export function useEdited<C>({ start, revision, save, readStored }: Editing<C>) 
   const submit = () => {
     setEdited(false);
     setSetAside(null);
-    void send();
+    void (when === "auto" ? flush() : send());
   };
   return {
     ...{ content, state, readStored, change, submit },
-    said: isEdited ? null : saidOf(state),
+    said: isEdited && when === "asked" ? null : saidOf(state),
     pending: state.kind === "saving",
     choices: [
       { label: "Keep mine", choose: keepMine },

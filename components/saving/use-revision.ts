@@ -16,6 +16,14 @@ const unreachable = {
 
 type When = "auto" | "asked";
 
+/** Every screen in this window that saves by itself. */
+const selfSaving = new Set<() => Promise<number | null>>();
+
+/** Sends what any of them has not sent yet; done when all of it was answered. Before another page reads the store. */
+export async function flushAll(): Promise<void> {
+  await Promise.all([...selfSaving].map((flush) => flush()));
+}
+
 /** Saving as a screen holds it in its hands. */
 export interface Revision<V extends Saved> {
   readonly state: SaveState<V>;
@@ -78,15 +86,19 @@ export function useRevision<C, V extends Saved>(
 }
 
 /** What was changed last is sent before the page is gone. */
-function useFlushWhenLeaving(flush: () => Promise<unknown>, when: When): void {
+function useFlushWhenLeaving(flush: () => Promise<number | null>, when: When): void {
   useEffect(() => {
     if (when === "asked") return;
+    selfSaving.add(flush);
     const leaving = () => void flush();
     document.addEventListener("visibilitychange", leaving);
     window.addEventListener("pagehide", leaving);
     return () => {
       document.removeEventListener("visibilitychange", leaving);
       window.removeEventListener("pagehide", leaving);
+      selfSaving.delete(flush);
+      // A link within Toeline takes the screen away and hides no page.
+      leaving();
     };
   }, [flush, when]);
 }

@@ -1,6 +1,6 @@
 "use client";
 
-import { Fragment, type ReactNode } from "react";
+import { Fragment, memo, type ReactNode } from "react";
 import { formLines, setupParts, type SetupPart } from "@/lib/setup";
 import { isAsked } from "./asked";
 import { FindingsSummary } from "./findings-summary";
@@ -11,8 +11,11 @@ import { Line } from "./line";
 import { TimedSpeed } from "./timed-speed";
 import { UsualOffers } from "./usual-offers";
 
-/** How the bead was run. Everything may stay unknown; what the check finds stands at its field and on top. */
-export function SetupForm(props: SetupFormProps) {
+/**
+ * How the bead was run. Everything may stay unknown; what the check finds stands at its field and on top. Drawn again only
+ * for another set-up: beside a photo that is being marked it would hold up every mark.
+ */
+export const SetupForm = memo(function SetupForm(props: SetupFormProps) {
   return (
     <FormFrame {...props} label="How it was run">
       <FindingsSummary />
@@ -22,7 +25,7 @@ export function SetupForm(props: SetupFormProps) {
       ))}
     </FormFrame>
   );
-}
+});
 
 /** What stands below a line of the form, by part and number of the line. */
 const below: Readonly<Record<string, ReactNode>> = {

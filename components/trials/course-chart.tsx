@@ -38,8 +38,8 @@ export function CourseChart({ sheet, target, showKnob, showValue }: Props) {
           accessibilityLayer={false}
         >
           <CartesianGrid stroke="var(--line)" vertical={false} />
-          <XAxis dataKey="x" {...axis} domain={x} tickFormatter={showKnob} />
-          <YAxis {...axis} domain={y} tickFormatter={showValue} width={72} />
+          <XAxis dataKey="x" {...axis} {...x} tickFormatter={showKnob} />
+          <YAxis {...axis} {...y} tickFormatter={showValue} width={72} />
           <Area dataKey="band" {...still} stroke="none" fill="var(--line)" fillOpacity={0.7} />
           <Area dataKey="best" {...still} stroke="none" fill="var(--straw)" fillOpacity={0.75} />
           {target !== null && (
@@ -57,7 +57,6 @@ export function CourseChart({ sheet, target, showKnob, showValue }: Props) {
 const still = { isAnimationActive: false, activeDot: false } as const;
 const axis = {
   type: "number",
-  tickCount: 5,
   tick: { fill: "var(--ink)", fontSize: 15 },
   stroke: "var(--ink)",
 } as const;
@@ -79,8 +78,19 @@ function drawn({ course, rows }: TrialSheetDocument, target: number | null) {
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const pad = 0.06 * (most - least || 1);
   const xs = data.map((point) => point.x);
-  return { data, beads, x: [Math.min(...xs), Math.max(...xs)], y: [least - pad, most + pad] };
+  return {
+    data,
+    beads,
+    x: spread(Math.min(...xs), Math.max(...xs)),
+    y: spread(least - pad, most + pad),
+  };
 }
+
+/** Five ticks over the whole axis. */
+const spread = (low: number, high: number) => ({
+  domain: [low, high],
+  ticks: [0, 0.25, 0.5, 0.75, 1].map((share) => low + share * (high - low)),
+});
 
 /** What the strokes and fields of the chart mean. */
 function Key({ hasTarget }: { hasTarget: boolean }) {

@@ -7,6 +7,7 @@ import type { HeatBand, StreetLook, ToeBand } from "./street-look";
 /** Writes what lies on the plate into the grid; the last bead's toes are what the bands run along. */
 export function paintStreet(draft: SceneDraft, look: StreetLook): void {
   paintPits(draft.grid, look);
+  paintMottle(draft.grid, look);
   look.heatBands.forEach((band, i) => paintHeatBand(draft, band, namedSeed(look.seed, `heat ${i}`)));
   look.toeBands.forEach((band, i) => paintToeBand(draft, band, namedSeed(look.seed, `toe ${i}`)));
   const random = createRandom(namedSeed(look.seed, "things"));
@@ -31,6 +32,24 @@ function paintPits(grid: HeightGrid, { pitDepthMm, pitSizeMm, grit, seed }: Stre
       const peppered = smoothstep(1.1 - 1.5 * grit, 1.5 - 1.5 * grit, grain + 0.5 * rough);
       if (peppered > 0) raiseMask(rough > 0 ? grid.mask.rust : grid.mask.fume, k, 0.7 * grit * peppered);
     }
+}
+
+/** Blotches of what lies about in a yard, with ragged edges, two layers over one another; none of it on the bead. */
+function paintMottle(grid: HeightGrid, { mottle, mottleMm, seed }: StreetLook): void {
+  if (mottle <= 0) return;
+  const layers = (["rust", "fume", "bare", "soot", "chalk"] as const).filter((_, i) => (seed >> i) % 2 === 0);
+  layers.slice(0, 3).forEach((name, n) => {
+    const layer = namedSeed(seed, `mottle ${n}`);
+    const size = mottleMm * (0.6 + 0.5 * n);
+    for (let j = 0; j < grid.ny; j++)
+      for (let i = 0; i < grid.nx; i++) {
+        const k = j * grid.nx + i;
+        if (grid.mask.bead[k]! > 20) continue;
+        const [x, y] = [(i * grid.stepMm) / size, (j * grid.stepMm) / size];
+        const there = patchMask(x, y, layer, 0.42, 0.12) * (0.7 + 0.3 * noise2(4 * x, 4 * y, layer + 1));
+        if (there > 0) raiseMask(grid.mask[name], k, mottle * there);
+      }
+  });
 }
 
 /** Every grid point beside one toe of the last bead: how far out it lies (negative on the bead) and its x. */

@@ -10,6 +10,9 @@ export interface StreetLook {
   readonly pitSizeMm: number;
   /** Grains of rust and grit: share of the plate that is peppered. */
   readonly grit: number;
+  /** Stains of rust, soot, chalk and worn-off scale a few millimetres across: how strong, and how large. */
+  readonly mottle: number;
+  readonly mottleMm: number;
   /** Things that look like spatter, slag or cracks and are none. */
   readonly specks: number;
   readonly threads: number;

@@ -91,9 +91,11 @@ function streetLook(random: Random, seed: number): StreetLook {
     seed,
     toeBands: toeBands(random),
     heatBands: heatBands(random),
-    pitDepthMm: random.chance(0.6) ? random.logNormal(0.03, 0.7) : 0,
+    pitDepthMm: random.chance(0.8) ? random.logNormal(0.045, 0.7) : 0,
     pitSizeMm: random.logNormal(0.8, 0.5),
-    grit: random.chance(0.55) ? random.between(0.1, 0.85) : 0,
+    grit: random.chance(0.75) ? random.between(0.15, 1) : 0,
+    mottle: random.chance(0.7) ? random.between(0.15, 0.95) : 0,
+    mottleMm: random.logNormal(3, 0.6),
     specks: random.chance(0.5) ? Math.floor(90 * random.next() ** 2) : 0,
     threads: random.chance(0.4) ? Math.floor(6 * random.next()) : 0,
     stamps: random.chance(0.2) ? 1 : 0,
@@ -153,13 +155,30 @@ const clearOf = ({ scaleObject }: SceneSpec, beads: readonly BeadShape[]): boole
       Math.abs(scaleObject.placement.vMm) > Math.max(-leftMm, rightMm) + OBJECT_CLEARANCE_MM,
   );
 
-/** One scene of the street made out of a scenario's: the same joint, met anywhere but on the demo's bench. */
-export function streetScene(spec: SceneSpec, seed: number): SceneSpec {
+/** Now and then another bead lies beside this one on a flat plate; it was laid before it. */
+function neighbours(bead: BeadShape, spec: SceneSpec, random: Random, odds: number): readonly BeadShape[] {
+  if (!random.chance(odds)) return [];
+  const width = bead.rightMm - bead.leftMm;
+  const away = width * random.between(1.5, 3.2) * (random.chance(0.5) ? 1 : -1);
+  const [leftMm, rightMm] = [bead.leftMm + away, bead.rightMm + away];
+  const { y0, y1 } = spec.area;
+  if (leftMm < y0 + 4 || rightMm > y1 - 4) return [];
+  const slip = random.normal(0, 6);
+  const seed = mixSeed(bead.seed, 31);
+  return [{ ...bead, leftMm, rightMm, startMm: bead.startMm + slip, endMm: bead.endMm + slip, seed }];
+}
+
+/**
+ * One scene of the street made out of a scenario's: the same joint, met anywhere but on the demo's bench. `twoBeads`: how
+ * often another bead lies beside it where there is room on a flat plate.
+ */
+export function streetScene(spec: SceneSpec, seed: number, twoBeads = 0.2): SceneSpec {
   const random = createRandom(seed);
   const filled = spec.profile.facets.length > 3;
   const flat = spec.profile.facets.length === 1;
   const curve = flat && random.chance(0.35) ? random.between(1.5, 7) : 0;
-  const beads = spec.beads.map((shape) => streetBead(shape, random, filled, curve));
+  const laid = spec.beads.map((shape) => streetBead(shape, random, filled, curve));
+  const beads = flat && laid.length === 1 ? [...neighbours(laid[0]!, spec, random, twoBeads), ...laid] : laid;
   return {
     ...spec,
     beads,
@@ -171,14 +190,14 @@ export function streetScene(spec: SceneSpec, seed: number): SceneSpec {
       rust: random.chance(0.5) ? random.next() : 0,
       groundStripMm: random.chance(0.3) ? random.between(3, 14) : 0,
     },
-    weld: { seed: mixSeed(seed, 21), oxide: random.next(), tint: random.chance(0.35) ? random.next() : 0 },
+    weld: { seed: mixSeed(seed, 21), oxide: random.next(), tint: random.chance(0.5) ? random.next() : 0 },
     faults: streetFaults(spec, random),
     bench: oneOf(random, benches),
     lighting: oneOf(random, lightings),
     lightTurnDeg: random.between(-180, 180),
     scaleObject: curve > 0 || random.chance(0.35) || !clearOf(spec, beads) ? null : spec.scaleObject,
     pose: streetPose({ ...spec, beads }, random),
-    exposureEv: random.normal(0.2, 0.6),
+    exposureEv: random.chance(0.35) ? random.between(0.9, 2.7) : random.normal(0.2, 0.6),
     street: streetLook(random, mixSeed(seed, 22)),
   };
 }

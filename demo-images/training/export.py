@@ -8,9 +8,6 @@ import onnxruntime
 import torch
 from onnx import TensorProto, helper, numpy_helper
 
-from net import COLUMNS, ROWS
-
-
 class Toes(torch.nn.Module):
     def __init__(self, net):
         super().__init__()
@@ -20,19 +17,30 @@ class Toes(torch.nn.Module):
         return self.net(strip)[0]
 
 
-def export(model, path, example):
+def export(model, path, example, whole=False):
     # The network must be as it was trained, batch means and all: a check against it follows.
-    net = Toes(model.float().cpu().eval().to(memory_format=torch.contiguous_format))
-    torch.onnx.export(net, example, path, input_names=["strip"], output_names=["toes"], opset_version=17, dynamo=False)
+    plain = model.float().cpu().eval().to(memory_format=torch.contiguous_format)
+    net = plain if whole else Toes(plain)
+    names = ("photo", "bead") if whole else ("strip", "toes")
+    torch.onnx.export(net, example, path, input_names=[names[0]], output_names=[names[1]], opset_version=17, dynamo=False)
     with torch.no_grad():
         here = net(example.contiguous()).numpy()
 
     def differs(name):
         session = onnxruntime.InferenceSession(path, providers=["CPUExecutionProvider"])
-        there = session.run(None, {"strip": example.contiguous().numpy()})[0]
+        there = session.run(None, {names[0]: example.contiguous().numpy()})[0]
         print(name, "differs at most", float(np.abs(here - there).max()), "of", float(np.abs(here).max()), flush=True)
 
     differs("single precision")
+    with torch.no_grad(), torch.backends.mkldnn.flags(enabled=False):
+        plainly = net(example.contiguous()).numpy()
+    with torch.no_grad():
+        torch.backends.cudnn.allow_tf32 = torch.backends.cuda.matmul.allow_tf32 = False
+        there = net.cuda()(example.cuda()).cpu().numpy()
+        net.cpu()
+    print("processor without oneDNN", float(np.abs(here - plainly).max()), "accelerator", float(np.abs(here - there).max()), flush=True)
+    here = there
+    differs("single precision, from the accelerator")
     graph = onnx.load(path)
     keep, casts = [], []
     for tensor in graph.graph.initializer:

@@ -26,6 +26,8 @@ parser.add_argument("--wait", type=int, default=400)
 parser.add_argument("--batch", type=int, default=48)
 parser.add_argument("--seed", type=int, default=20261126)
 parser.add_argument("--commit", default="unknown")
+parser.add_argument("--start", default="", help="weights to go on from")
+parser.add_argument("--rate", type=float, default=1.6e-3)
 args = parser.parse_args()
 
 rank, world = int(os.environ.get("RANK", 0)), int(os.environ.get("WORLD_SIZE", 1))
@@ -45,6 +47,8 @@ say = print if rank == 0 else lambda *_, **__: None
 say("pictures", len(train.items), "processes", world, flush=True)
 
 model = Reader().to(dev, memory_format=torch.channels_last)
+if args.start:
+    model.load_state_dict({k: v.float() if v.dtype.is_floating_point else v for k, v in torch.load(args.start, map_location=dev).items()})
 count = sum(p.numel() for p in model.parameters())
 say("parameters", count, flush=True)
 net = torch.nn.parallel.DistributedDataParallel(model, device_ids=[rank]) if world > 1 else model
@@ -115,7 +119,7 @@ while True:
         if over.item() > 0:
             break
     share = spent / args.seconds
-    lr = (2.4e-3 if world > 1 else 1.6e-3) * min(1, step / 300) * (0.5 + 0.5 * math.cos(math.pi * min(1, share)))
+    lr = args.rate * (1.5 if world > 1 else 1) * min(1, step / 300) * (0.5 + 0.5 * math.cos(math.pi * min(1, share)))
     for group in opt.param_groups:
         group["lr"] = max(lr, 2e-6)
     if time.time() - grown > 20:

@@ -1,13 +1,105 @@
 """What light, dirt and cameras do to a strip besides what was rendered; the truth stays where it is."""
 
+import math
+
 import torch
 from torch.nn import functional as F
 
 from net import COLUMNS, ROWS, STEP
 
 
-def cloud(b, dev, gen, rows, columns):
-    return F.interpolate(torch.randn(b, 1, rows, columns, device=dev, generator=gen), (ROWS, COLUMNS), mode="bicubic", align_corners=False)
+def cloud(b, dev, gen, rows, columns, size=(ROWS, COLUMNS)):
+    return F.interpolate(torch.randn(b, 1, rows, columns, device=dev, generator=gen), size, mode="bicubic", align_corners=False)
+
+
+def balls(x, gen, share):
+    """Round lumps with a lit and a dark side, a few or many, and dark crumbs."""
+    b, _, h, w = x.shape
+    dev = x.device
+    rnd = lambda *s: torch.rand(*s, device=dev, generator=gen)
+    some = (rnd(b, 1, 1, 1) < share).float()
+    step = float(5 + 14 * rnd(1))
+    size = (max(3, int(h / step)), max(3, int(w / step)))
+    field = cloud(b, dev, gen, *size, (h, w))
+    level = 1.3 + 1.2 * rnd(b, 1, 1, 1)
+    lump = torch.sigmoid((field - level) * 8)
+    slope = field - torch.roll(field, (1, 1), (2, 3))
+    tone = torch.where(rnd(b, 1, 1, 1) < 0.5, 0.35 + 0.9 * rnd(b, 1, 1, 1), 1.0 + 0 * field)
+    return x * (1 - some * lump) + some * lump * (x * tone + 0.9 * slope * rnd(b, 1, 1, 1)).clamp(0, 1)
+
+
+def camera(x, gen):
+    """Light, exposure, colour, blur, noise and what is lost on the way into a file; any picture of 3 planes."""
+    b, _, h, w = x.shape
+    dev = x.device
+    rnd = lambda *s: torch.rand(*s, device=dev, generator=gen)
+    some = lambda share: (rnd(b, 1, 1, 1) < share).float()
+    nrm = lambda *s: torch.randn(*s, device=dev, generator=gen)
+    # Light that falls off over the picture.
+    x = x * torch.exp(0.5 * some(0.4) * cloud(b, dev, gen, 3, 3, (h, w)).clamp(-1.5, 1.5) * rnd(b, 1, 1, 1))
+    x = x * torch.exp(0.35 * nrm(b, 1, 1, 1) + 0.9 * some(0.15) * rnd(b, 1, 1, 1))
+    x = x * (1 + 0.12 * nrm(b, 3, 1, 1))
+    x = x.clamp(1e-4, 1) ** torch.exp(0.25 * nrm(b, 1, 1, 1))
+    pivot = x.mean((1, 2, 3), keepdim=True)
+    x = (pivot + (x - pivot) * torch.exp(0.25 * nrm(b, 1, 1, 1))).clamp(0, 1)
+    grey = x.mean(1, keepdim=True)
+    x = grey + (x - grey) * (2.0 * rnd(b, 1, 1, 1)) * (1 - some(0.1))
+    # One softness for each quarter of the batch.
+    parts = []
+    for part in x.chunk(4):
+        sigma = float(rnd(1)) ** 1.5 * 2.2
+        if sigma > 0.4:
+            k = torch.exp(-0.5 * (torch.arange(-5, 6, device=dev) / sigma) ** 2)
+            k = (k / k.sum()).view(1, 1, 1, 11).expand(3, 1, 1, 11)
+            part = F.conv2d(F.pad(part, (5, 5, 5, 5), "reflect"), k, groups=3)
+            part = F.conv2d(part, k.transpose(2, 3), groups=3)
+        parts.append(part)
+    x = torch.cat(parts)
+    x = x + nrm(*x.shape) * 0.04 * rnd(b, 1, 1, 1) * some(0.6)
+    if float(rnd(1)) < 0.4:
+        x = blocks(x, rnd(b, 1, 1, 1, 1, 1) ** 2 * 0.14)
+    return x.clamp(0, 1)
+
+
+def blocks(x, step):
+    """What a file of blocks of eight loses: the cosine transform, coarser towards fine detail."""
+    b, c, h, w = x.shape
+    i = torch.arange(8, device=x.device, dtype=torch.float32)
+    m = torch.cos((2 * i[None] + 1) * i[:, None] * math.pi / 16) * torch.where(i[:, None] == 0, 0.125**0.5, 0.5)
+    y = x.reshape(b, c, h // 8, 8, w // 8, 8).permute(0, 1, 2, 4, 3, 5)
+    f = m @ y @ m.T
+    q = step * (1 + i[None] + i[:, None]) / 4 + 1e-4
+    y = m.T @ (torch.round(f / q) * q) @ m
+    return y.permute(0, 1, 2, 4, 3, 5).reshape(b, c, h, w)
+
+
+def clutter(x, gen):
+    """What lies on and over a whole picture."""
+    b, _, h, w = x.shape
+    dev = x.device
+    rnd = lambda *s: torch.rand(*s, device=dev, generator=gen)
+    some = lambda share: (rnd(b, 1, 1, 1) < share).float()
+    grit = 0
+    for step, share, most in ((1, 0.5, 0.2), (3, 0.5, 0.2), (10, 0.4, 0.2)):
+        grit = grit + cloud(b, dev, gen, max(3, h // step), max(3, w // step), (h, w)) * some(share) * rnd(b, 1, 1, 1) ** 2 * most
+    x = balls(x * (1 + grit).clamp(0.1, 3), gen, 0.3)
+    # Straight things that are no bead: edges of plates, rules, cables.
+    for _ in range(3):
+        angle, off = 6.28 * rnd(b, 1, 1, 1), (rnd(b, 1, 1, 1) - 0.5) * 1.4 * h
+        gx = torch.arange(w, device=dev)[None, None, None] - w / 2
+        gy = torch.arange(h, device=dev)[None, None, :, None] - h / 2
+        v = gx * angle.cos() + gy * angle.sin() - off
+        along = gy * angle.cos() - gx * angle.sin()
+        far = (along - (rnd(b, 1, 1, 1) - 0.5) * h).abs() < h * rnd(b, 1, 1, 1)
+        half = 1 + 14 * rnd(b, 1, 1, 1) ** 2
+        bar = torch.sigmoid(half - v.abs()) * far * some(0.3)
+        x = x * (1 - bar) + bar * (rnd(b, 3, 1, 1) * 0.3 + 0.85 * rnd(b, 1, 1, 1)).clamp(0, 1).expand_as(x)
+    for _ in range(2):
+        cx, cy, s = rnd(b, 1, 1, 1) * w, rnd(b, 1, 1, 1) * h, 8 + 60 * rnd(b, 1, 1, 1) ** 2
+        gx = torch.arange(w, device=dev)[None, None, None] - cx
+        gy = torch.arange(h, device=dev)[None, None, :, None] - cy
+        x = x + torch.exp(-0.5 * (gx**2 + gy**2) / s**2) * rnd(b, 1, 1, 1) * some(0.25)
+    return x
 
 
 def weather(x, rows, width, gen):
@@ -50,19 +142,9 @@ def weather(x, rows, width, gen):
         rough = (1 + 0.5 * cloud(b, dev, gen, 40, 120)).clamp(0, 3)
         lit = x.mean(1, keepdim=True) * 2 + 0.25
         x = x + blob * rough * lit * rnd(b, 1, 1, 1) ** 2 * 2.2 * some(0.35)
-    # Light and the camera's own ways with it.
-    x = x * torch.exp(0.3 * torch.randn(b, 1, 1, 1, device=dev, generator=gen))
-    x = x * (1 + 0.1 * torch.randn(b, 3, 1, 1, device=dev, generator=gen))
-    x = x.clamp(1e-4, 1) ** torch.exp(0.22 * torch.randn(b, 1, 1, 1, device=dev, generator=gen))
-    grey = x.mean(1, keepdim=True)
-    x = grey + (x - grey) * (2.0 * rnd(b, 1, 1, 1)) * (1 - some(0.08))
-    sigma = float(rnd(1)) * 1.6
-    if sigma > 0.4:
-        k = torch.exp(-0.5 * (torch.arange(-4, 5, device=dev) / sigma) ** 2)
-        k = (k / k.sum()).view(1, 1, 1, 9).expand(3, 1, 1, 9)
-        x = F.conv2d(F.pad(x, (4, 4, 4, 4), "reflect"), k, groups=3)
-        x = F.conv2d(x, k.transpose(2, 3), groups=3)
-    x = x + torch.randn(x.shape, device=dev, generator=gen) * 0.03 * rnd(b, 1, 1, 1) * some(0.6)
+    # Balls of spatter and rests of slag, also across a toe.
+    x = balls(x, gen, 0.35)
+    x = camera(x, gen)
     # Something lies over part of it.
     c0, r0 = rnd(b, 1, 1, 1) * COLUMNS, rnd(b, 1, 1, 1) * ROWS
     cover = ((torch.arange(COLUMNS, device=dev) - c0).abs() < 4 + 40 * rnd(b, 1, 1, 1)) & (

@@ -12,7 +12,7 @@ export {
 export { addressOf } from "./address";
 export { KNOWN_COOKIE } from "./known-browser";
 export { noteRefusal } from "./note-refusal";
-export { overTls, tellOwnAddress } from "./own-address";
+export { overTls, publicAddress, tellOwnAddress } from "./own-address";
 export { isLoopbackHost } from "./loopback";
 export { codeHolder, giveCode, takeCode } from "./one-time-code";
 export { accountsRequired, readActor, waitOfToken } from "./read-actor";

@@ -4,6 +4,9 @@ import type { IncomingMessage } from "node:http";
 /** Whether an address in front is named, so that a proxy there tells who asks; without one nobody is believed. */
 const behindProxy = (): boolean => Boolean(process.env["TOELINE_ORIGIN"]);
 
+/** Where others reach this installation; null: nobody named an address, and its own name leads nowhere from elsewhere. */
+export const publicAddress = (): string | null => process.env["TOELINE_ORIGIN"]?.replace(/\/+$/, "") || null;
+
 /** Whether people reach this server over TLS: then its cookies go over nothing else. */
 export const overTls = (): boolean => (process.env["TOELINE_ORIGIN"] ?? "").startsWith("https://");
 

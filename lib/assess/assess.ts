@@ -69,7 +69,7 @@ export function assess(
   const evidence = diagnoseInput(content, measured, context.shopCounts);
   const verdictInput = judgeInput(content, measured, context.shopSets);
   return {
-    setup: checkSetup(content.setup),
+    setup: checked(content.setup),
     photos: measured,
     evidence,
     diagnosis: diagnose(evidence),
@@ -85,6 +85,9 @@ export function measurePhotos(
 ): readonly PhotoAssessment[] {
   return content.photos.map((photo) => measurePhoto(content, photo, photos, context));
 }
+
+/** Remembered: a set-up stays the same while marks are drawn, and its form need not be drawn again for them. */
+const checked = remembered((setup: BeadContent["setup"]) => checkSetup(setup));
 
 /** Remembered: a scale stays the same while marks are drawn beside it. */
 const calibrated = remembered(

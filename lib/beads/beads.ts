@@ -100,8 +100,8 @@ export async function saveBead(
   return writing(pen, async (tx, log) => {
     const before = await readBead(tx, id);
     if (before === "unreadable") return fail(issue("bead-unreadable"));
-    // Sent again because the answer got lost: it is saved, and nobody else's change is in the way.
-    if (before && before.revision > basedOn && isAsStored(before.content, parsed.data))
+    // Sent again because the answer got lost, or with nothing changed: it is saved, and the log holds changes only.
+    if (before && before.revision >= basedOn && isAsStored(before.content, parsed.data))
       return ok({ revision: before.revision });
     const saved = await writeBead(tx, id, basedOn, parsed.data);
     if (saved.ok && before) {

@@ -1,12 +1,4 @@
-export {
-  cardCodes,
-  CardSchema,
-  cardFields,
-  type Card,
-  type CardCode,
-  type CardField,
-  type CardRange,
-} from "./card";
+export { cardCodes, CardSchema, type Card, type CardCode, type CardRange } from "./card";
 export { heatOfCard } from "./heat";
 export { hasRows, proposeRanges } from "./propose";
 export { essentials } from "./tables/essential";

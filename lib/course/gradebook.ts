@@ -96,7 +96,7 @@ function linesOf(counted: readonly GradedHandIn[]): readonly LineMean[] {
 }
 
 const shares = (cells: readonly GradeCell[]): readonly number[] =>
-  cells.flatMap(({ score }) => (score?.share == null ? [] : [score.share]));
+  cells.flatMap(({ score }) => (score === null || score.share === null ? [] : [score.share]));
 
 /**
  * Students by exercises. Everybody and every exercise named is in it, whoever handed nothing in too; a score is that of

@@ -49,13 +49,5 @@ export {
 export { itemAt, itemPrimitives, layerPrimitives, type LayerInk } from "./layer-primitives";
 export { wallPage, type WallContent, type WallRow } from "./wall-page";
 export { progress, type BeadLikeness, type ProgressBead, type ProgressStep } from "./progress";
-export {
-  rubricScore,
-  rubricSteps,
-  scoreText,
-  stepWords,
-  type RubricLine,
-  type RubricMarks,
-  type RubricScore,
-} from "./rubric";
+export { rubricScore, rubricSteps, scoreText, stepWords, type RubricLine, type RubricMarks } from "./rubric";
 export { pressLine, restThere } from "./rubric-presses";

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ShopCriteriaSchema, shopSetId, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
+import { draftSaysMore, jobSaysMore, textSaysMore } from "@/lib/inspect";
 import { PublicKeySchema } from "@/lib/signature";
 import {
   ExchangeBeadSchema,
@@ -20,7 +21,8 @@ export const ARCHIVE_VERSION = 7;
 const EXTENT_IN_WORDS = 3;
 const WITHOUT_SECTIONS = 4;
 const WITHOUT_KEYS = 5;
-const WITHOUT_COUNTS = 6;
+/** Marks hold no number by eye; jobs and inspections say neither customer, size asked, report number, certificate nor sample. */
+const SAYING_LESS = 6;
 /** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
 const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
@@ -32,7 +34,7 @@ export const ArchiveManifestSchema = z.object({
     EXTENT_IN_WORDS,
     WITHOUT_SECTIONS,
     WITHOUT_KEYS,
-    WITHOUT_COUNTS,
+    SAYING_LESS,
     ARCHIVE_VERSION,
   ]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
@@ -82,13 +84,20 @@ function criteriaNamed(
     .toSorted((a, b) => (shopSetId(a) < shopSetId(b) ? -1 : 1));
 }
 
+/** Whether a job, one of its inspections or a signed text of it holds what an older reader would drop without a word. */
+const saysMore = ({ content, inspections }: JobsAlong["jobs"][number]): boolean =>
+  jobSaysMore(content) ||
+  inspections.some(
+    ({ draft, signed }) => draftSaysMore(draft) || signed.some((one) => textSaysMore(one.content)),
+  );
+
 function oldestFor(
   beads: readonly ExchangeBead[],
   criteria: readonly ShopCriteria[],
   { jobs, keys }: JobsAlong,
 ): ArchiveManifest["schemaVersion"] {
-  if (beads.some(hasCount)) return ARCHIVE_VERSION;
-  if (keys.length > 0) return WITHOUT_COUNTS;
+  if (beads.some(hasCount) || jobs.some(saysMore)) return ARCHIVE_VERSION;
+  if (keys.length > 0) return SAYING_LESS;
   if (beads.some(hasSection)) return WITHOUT_KEYS;
   if (jobs.length > 0) return WITHOUT_SECTIONS;
   return criteria.length > 0 ? WITHOUT_JOBS : WITHOUT_CRITERIA;

@@ -1,6 +1,6 @@
 import type { Assessed } from "@/lib/assess";
 import { beadQuantities, beadQuantityRows } from "@/lib/measure";
-import { changeText, seamWords, verdictSays } from "@/lib/report";
+import { acceptedProfile, changeText, seamWords, verdictSays } from "@/lib/report";
 import {
   fieldRow,
   setupFieldNames,
@@ -21,6 +21,9 @@ export interface JudgedCells {
   readonly verdict: string | null;
   readonly cause: string | null;
   readonly change: string | null;
+  /** Mean width along toes that somebody accepted, on the first photo that has some, mm, and its U with k = 2. */
+  readonly widthMm: number | null;
+  readonly widthUMm: number | null;
 }
 
 /** The bead of a row, with what its assessment said. */
@@ -79,6 +82,8 @@ const judgementColumns: readonly Column[] = [
   ["Verdict", ({ judged }) => judged.verdict],
   ["Likeliest cause", ({ judged }) => judged.cause],
   ["Change to try", ({ judged }) => judged.change],
+  ["Mean width read off the photo (mm)", ({ judged }) => judged.widthMm],
+  ["Mean width, ± U with k = 2 (mm)", ({ judged }) => judged.widthUMm],
   ["Note", ({ content }) => content.judgement.note || null],
 ];
 
@@ -86,7 +91,8 @@ const judgementColumns: readonly Column[] = [
 const hasMarks = ({ content }: Pick<ExchangeBead, "content">): boolean =>
   content.photos.some(({ drawing }) => drawing.marks.length > 0);
 
-export function judgedCells({ content, assessment: { diagnosis, verdict } }: Assessed): JudgedCells {
+export function judgedCells({ content, assessment }: Assessed): JudgedCells {
+  const { diagnosis, verdict } = assessment;
   const found = hasMarks({ content }) && diagnosis.ok ? diagnosis.value : null;
   const judged = verdict?.ok ? verdict.value : null;
   return {
@@ -95,8 +101,23 @@ export function judgedCells({ content, assessment: { diagnosis, verdict } }: Ass
     verdict: judged && verdictSays(judged).short,
     cause: found?.causes[0]?.name || null,
     change: found && firstChange(found.firstChange),
+    ...widthCells(content, assessment.photos),
   };
 }
+
+function widthCells(
+  content: ExchangeBead["content"],
+  measured: Assessed["assessment"]["photos"],
+): Pick<JudgedCells, "widthMm" | "widthUMm"> {
+  for (const { id, drawing } of content.photos) {
+    const found = measured.find(({ photoId }) => photoId === id);
+    const mean = acceptedProfile(drawing, found?.calibration ?? null)?.mean;
+    if (mean) return { widthMm: thousandths(mean.value), widthUMm: thousandths(mean.expandedUncertainty) };
+  }
+  return { widthMm: null, widthUMm: null };
+}
+
+const thousandths = (mm: number): number => Math.round(1000 * mm) / 1000;
 
 type Change = Parameters<typeof changeText>[0] & { readonly sentence: string };
 

@@ -1,18 +1,9 @@
 import { decisionRuleText } from "./decision-rule";
 import { sectionWrittenFields } from "@/lib/report";
+import { bothText, type PaperUnits } from "./paper-units";
+import { readingRows } from "./reading-rows";
 import { resultNames, type RecordRow } from "./record-sections";
 import type { SignedBead, SignedSection } from "./signed-record";
-
-/** "12.3 ± 0.4 mm (0.484 ± 0.016 in)"; one alone where both say the same. */
-export function bothText({
-  metric: mm,
-  inch: inches,
-}: {
-  readonly metric: string;
-  readonly inch: string;
-}): string {
-  return mm === inches || inches === "" ? mm : `${mm} (${inches})`;
-}
 
 /** The rule a verdict decided by; a record of version 1 holds it only as a setting. */
 export const ruleOf = (verdict: NonNullable<SignedBead["verdict"]>): string =>
@@ -46,9 +37,9 @@ export function beadRows(bead: SignedBead): readonly RecordRow[] {
     ...(verdict && verdict.notLookedFor.length > 0
       ? [{ label: "Not looked for", value: verdict.notLookedFor.join(", ") }]
       : []),
-    ...bead.judgement.readings.map((one) => ({
-      label: `Reading of ${one.quantity} with ${one.instrument}`,
-      value: `${one.value} (resolution ${one.resolution})`,
+    ...readingRows(bead).map(({ what, read, instrument, step }) => ({
+      label: `${what}, read with ${instrument}`,
+      value: `${read} (smallest step ${step})`,
     })),
     ...(bead.judgement.note ? [{ label: "Note", value: bead.judgement.note }] : []),
   ];
@@ -58,17 +49,18 @@ export function beadRows(bead: SignedBead): readonly RecordRow[] {
 export function sectionRows(
   { figures, unread, verdict, drawing }: SignedSection,
   photo: number,
+  units: PaperUnits = "both",
 ): readonly RecordRow[] {
   const head = `Section, photo ${photo}`;
   return [
     ...(verdict
       ? [{ label: head, value: `${resultNames[verdict.result]} by ${verdict.criteria}` }]
       : [{ label: head, value: "no criteria chosen" }]),
-    ...figures.map(({ name, text }) => ({ label: `${head}: ${name}`, value: bothText(text) })),
+    ...figures.map(({ name, text }) => ({ label: `${head}: ${name}`, value: bothText(text, units) })),
     ...(unread.length > 0 ? [{ label: `${head}: not read`, value: unread.join(", ") }] : []),
     ...(verdict?.clauses ?? []).map((one) => ({
       label: `${head}: ${one.title}, ${one.clause}`,
-      value: [one.result, bothText(one.detail), one.checkYourCopy ? "check your copy" : ""]
+      value: [one.result, bothText(one.detail, units), one.checkYourCopy ? "check your copy" : ""]
         .filter(Boolean)
         .join("; "),
     })),

@@ -1,6 +1,9 @@
 import { z } from "zod";
 import { SeenExtentSchema, withExtents } from "./extent";
 import { DaySchema } from "./instrument";
+import { tidyDraft } from "./later-fields";
+import { QualificationSchema } from "./qualification";
+import { SampleSchema } from "./sample";
 
 /** Version 1 held how much was seen of a weld as a free text. */
 export const INSPECTION_VERSION = 2;
@@ -37,11 +40,17 @@ const Draft = z.object({
     .max(400)
     .default([]),
   remarks: z.string().max(4000).default(""),
+  /** The firm's own number of the report. */
+  reportNumber: z.string().trim().max(60).optional(),
+  /** Of the inspector who is to sign. */
+  qualification: QualificationSchema.nullable().optional(),
+  /** Which welds were chosen, where not all of them were to be looked at. */
+  sample: SampleSchema.nullable().optional(),
 });
 
 /** What an inspection says beside what the beads say. Null is "not recorded". Reads the older shape too. */
 export const InspectionDraftSchema = z.preprocess(
-  (input) => withExtents(input, INSPECTION_VERSION, "seen", SeenExtentSchema),
+  (input) => tidyDraft(withExtents(input, INSPECTION_VERSION, "seen", SeenExtentSchema)),
   Draft,
 );
 export type InspectionDraft = z.infer<typeof InspectionDraftSchema>;

@@ -1,6 +1,6 @@
 export { beadForWeld } from "./bead-for-weld";
 export { acceptedBeyond } from "./accepted-beyond";
-export { beadRows, sectionRows, bothText, ruleOf } from "./bead-rows";
+export { beadRows, sectionRows, ruleOf } from "./bead-rows";
 export { emptyInspection, InspectionDraftSchema, type InspectionDraft } from "./draft";
 export { LONGEST_WELD_MM, wholeWeld, type Extent } from "./extent";
 export { extentStanding } from "./extent-standing";
@@ -8,6 +8,7 @@ export { extentText, weldPartText } from "./extent-text";
 export {
   calibrationDoubt,
   calibrationOn,
+  daysInOrder,
   instrumentKinds,
   instrumentLabel,
   instrumentNames,
@@ -17,12 +18,25 @@ export {
 } from "./instrument";
 export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from "./job";
 export { keyWords } from "./key-words";
+export { drawSample, planText, sampleLots, type Sample, type SampleTake } from "./sample";
+export { quantitiesAtBench, readingOf, withReading } from "./weld-readings";
+export { weldChecklist, type CheckRow } from "./weld-checklist";
+export { draftSaysMore, jobSaysMore, textSaysMore } from "./later-fields";
 export { lookedAt } from "./looked-at";
 export { makeRecord, openPoints, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";
 export { openWelds } from "./open-welds";
+export { bothText, lengthIn, type PaperUnits } from "./paper-units";
+export { qualificationText, noQualification, type Qualification } from "./qualification";
 export { photosNamed } from "./photos-named";
 export { readRevision, type RevisionRow } from "./read-revision";
-export { recordSections, resultNames, type RecordRow, type RecordSection } from "./record-sections";
+export { readingRows } from "./reading-rows";
+export {
+  instrumentCells,
+  recordSections,
+  resultNames,
+  type RecordRow,
+  type RecordSection,
+} from "./record-sections";
 export { inspectionState, resultTitle, revisionTitle, signerWords, type Signed } from "./signed-words";
 export { SignedRecordSchema, type SignedBead, type SignedRecord } from "./signed-record";

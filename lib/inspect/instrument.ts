@@ -65,6 +65,10 @@ export function calibrationDoubt(instrument: Instrument, day: string): string | 
   return null;
 }
 
+/** Whether its days can be true: nothing is due before it was done. */
+export const daysInOrder = ({ calibratedOn, dueOn }: Pick<Instrument, "calibratedOn" | "dueOn">): boolean =>
+  calibratedOn === null || dueOn === null || calibratedOn <= dueOn;
+
 /** How an instrument stood on a day. The due day itself is still within. Days compare as texts. */
 export function calibrationOn(instrument: Instrument, day: string): Calibration {
   if (instrument.dueOn === null) return uncalibrated.has(instrument.kind) ? "needs-none" : "not-recorded";

@@ -1,12 +1,14 @@
 import { z } from "zod";
 import { joints, positions, processes } from "@/lib/trade";
 import { AskedExtentSchema, LONGEST_WELD_MM, wholeWeld, withExtents } from "./extent";
+import { tidyJob } from "./later-fields";
 
 /** Bump when the stored shape changes, and teach the parser the older one: 1 held the extent as a free text. */
 export const JOB_VERSION = 2;
 
 const id = z.string().trim().min(1).max(40);
 const line = (most: number) => z.string().trim().max(most).default("");
+const askedSize = z.number().positive().max(100).nullable().optional();
 
 export const JobPartSchema = z.object({
   id,
@@ -36,6 +38,11 @@ export const JobWeldSchema = z.object({
   asked: AskedExtentSchema.nullable().default(wholeWeld),
   /** Which part, where it is not all; or the words an older job said it in. */
   askedNote: line(80),
+  /** Size asked for on the drawing. Left out where none is; so are the others that came later (`later-fields`). */
+  legMm: askedSize,
+  throatMm: askedSize,
+  /** Criteria of this weld where they are not those of the job. */
+  criteriaId: z.string().max(60).nullable().optional(),
 });
 export type JobWeld = z.infer<typeof JobWeldSchema>;
 
@@ -47,6 +54,8 @@ const Content = z.object({
   title: z.string().trim().min(1).max(120),
   /** Who made the part. */
   maker: line(120),
+  /** Who it was made for. */
+  customer: z.string().trim().max(120).optional(),
   /** Contract or order reference. */
   contract: line(80),
   /** Welding procedure specification reference. */
@@ -65,8 +74,14 @@ const Content = z.object({
 
 /** Reads the older shape too. */
 export const JobContentSchema = z.preprocess(
-  (input) => withExtents(input, JOB_VERSION, "asked", AskedExtentSchema),
+  (input) => tidyJob(withExtents(input, JOB_VERSION, "asked", AskedExtentSchema)),
   Content,
 );
 /** Work to be inspected, as it is written down before anybody looks. */
 export type JobContent = z.infer<typeof JobContentSchema>;
+
+/** By what a weld is judged: its own criteria, or those of the job. */
+export const criteriaOf = (
+  job: Pick<JobContent, "criteriaId">,
+  weld: Pick<JobWeld, "criteriaId">,
+): string | null => weld.criteriaId ?? job.criteriaId;

@@ -15,6 +15,10 @@ const closings: Partial<Record<PointCode, string>> = {
   "extent-not-comparable": "Write the weld's length on the job, or both figures in one unit.",
   "extent-beyond-length": "Correct the weld's length or the figure that is wrong.",
   "extent-short": "Look at the rest of it, then write how much was seen.",
+  "size-other": "Set the size on the bead to the one that is asked, or correct the job.",
+  "length-short":
+    "Read the length again, or correct the job; a weld that is too short goes to whoever designed it.",
+  "certificate-expired": "Whoever signs needs a certificate that held on that day.",
   "weld-without-bead": "Put the bead that was run on it on this weld.",
   "bead-without-verdict": "Choose the acceptance criteria on the bead.",
   "reading-instrument-not-ticked": "Tick the gauge as used, or read again with one that is ticked.",

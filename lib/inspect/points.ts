@@ -1,8 +1,10 @@
 import { issue } from "@/lib/base";
 import type { InspectionDraft } from "./draft";
 import { calibrationOn, instrumentNames } from "./instrument";
+import { criteriaOf } from "./job";
 import { lookedAt } from "./looked-at";
 import type { PointIssue } from "./point-weights";
+import { certificateOn } from "./qualification";
 import { viewingLimits } from "./viewing-limits";
 import { weldPoints } from "./weld-points";
 import type { WeldsInput } from "./weld-results";
@@ -14,6 +16,7 @@ import type { WeldsInput } from "./weld-results";
 export function inspectionPoints(input: WeldsInput): readonly PointIssue[] {
   return [
     ...viewingPoints(input.draft),
+    ...certificatePoints(input.draft),
     ...instrumentPoints(input),
     ...jobPoints(input),
     ...weldPoints(input),
@@ -40,6 +43,14 @@ function viewingPoints(draft: InspectionDraft): PointIssue[] {
   if (draft.angleDeg === null) points.push(issue("angle-missing"));
   else if (draft.angleDeg < angleDeg.least) points.push(issue("angle-low", [], { degrees: draft.angleDeg }));
   return points;
+}
+
+/** That it expired stands at each weld, which it keeps open (`weldPoints`). */
+function certificatePoints({ qualification, examinedOn }: InspectionDraft): PointIssue[] {
+  const standing = certificateOn(qualification ?? undefined, examinedOn);
+  if (standing === "none") return [issue("certificate-missing")];
+  if (standing !== "expiry-unknown" || qualification?.expiresOn) return [];
+  return [issue("certificate-expiry-unknown", [], { certificate: qualification?.certificate ?? "" })];
 }
 
 function instrumentPoints({ draft, instruments }: WeldsInput): PointIssue[] {
@@ -69,8 +80,9 @@ function jobPoints({ job, draft }: WeldsInput): PointIssue[] {
   if (job.maker === "") points.push(issue("maker-missing"));
   if (job.procedure === "") points.push(issue("procedure-missing"));
   if (job.process === null) points.push(issue("process-missing"));
-  if (job.criteriaId === null) points.push(issue("criteria-missing"));
   const looked = lookedAt(job, draft);
+  const isCovered = looked.length > 0 && looked.every((weld) => criteriaOf(job, weld) !== null);
+  if (job.criteriaId === null && !isCovered) points.push(issue("criteria-missing"));
   if (looked.length === 0) points.push(issue("welds-none"));
   const parts = new Set(looked.map(({ partId }) => partId));
   for (const part of job.parts.filter(({ id }) => parts.has(id))) {
@@ -85,10 +97,16 @@ function jobPoints({ job, draft }: WeldsInput): PointIssue[] {
 }
 
 function beadPoints({ job, beads }: WeldsInput): PointIssue[] {
-  return beads.flatMap(({ number, verdict, photos }): PointIssue[] => [
-    ...(verdict !== null && job.criteriaId !== null && verdict.criteriaId !== job.criteriaId
+  return beads.flatMap(({ number, verdict, photos, weldId }): PointIssue[] => [
+    ...(verdict !== null && isOther(job, weldId, verdict.criteriaId)
       ? [issue("bead-other-criteria" as const, [], { bead: number, criteria: verdict.criteria })]
       : []),
     ...(photos.length === 0 ? [issue("bead-without-photo" as const, [], { bead: number })] : []),
   ]);
+}
+
+function isOther(job: WeldsInput["job"], weldId: string, criteriaId: string): boolean {
+  const weld = job.welds.find(({ id }) => id === weldId);
+  const asked = weld ? criteriaOf(job, weld) : job.criteriaId;
+  return asked !== null && criteriaId !== asked;
 }

@@ -18,6 +18,10 @@ export const pointSentences: Readonly<Record<PointCode, (point: PointIssue) => s
     `Weld ${data["weld"]}: ${data["asked"]} was asked and ${data["seen"]} was seen of a weld said to be ${data["length"]} long; one of these is wrong.`,
   "extent-short": ({ data }) =>
     `Weld ${data["weld"]}: ${data["asked"]} was asked and ${data["seen"]} was seen; ${data["missing"]} of the weld is still to be looked at.`,
+  "size-other": ({ data }) =>
+    `Weld ${data["weld"]}: ${data["asked"]} is asked on the job, and bead ${data["bead"]} was judged ${data["judged"]}.`,
+  "length-short": ({ data }) =>
+    `Weld ${data["weld"]}: ${data["asked"]} long is asked, and ${data["read"]} was read on bead ${data["bead"]}.`,
   "weld-without-bead": ({ data }) =>
     `Weld ${data["weld"]}: no bead is attached, so nothing was recorded of it.`,
   "welds-none": () => "No weld is ticked as looked at.",
@@ -33,6 +37,11 @@ export const pointSentences: Readonly<Record<PointCode, (point: PointIssue) => s
   "angle-low": ({ data }) =>
     `The viewing angle was ${data["degrees"]} degrees to the surface; ISO 17637 asks for 30 degrees or more.`,
   "surface-missing": () => "The condition of the surface is not recorded.",
+  "certificate-missing": () => "The inspector's certificate is not recorded.",
+  "certificate-expiry-unknown": ({ data }) =>
+    `Until when certificate ${data["certificate"]} of the inspector holds is not recorded.`,
+  "certificate-expired": ({ data }) =>
+    `Weld ${data["weld"]}: certificate ${data["certificate"]} of the inspector ended on ${data["until"]}, before the inspection on ${data["day"]}.`,
   "instruments-none": () => "No instrument is ticked as used.",
   "instrument-overdue": ({ data }) =>
     `${named(data)} was due for calibration on ${data["due"]}, before the inspection.`,
@@ -53,7 +62,7 @@ export const pointSentences: Readonly<Record<PointCode, (point: PointIssue) => s
   "bead-without-verdict": ({ data }) => `Bead ${data["bead"]} has no verdict: no criteria are chosen on it.`,
   "bead-open": ({ data }) => `Bead ${data["bead"]}: some clauses are open.`,
   "bead-other-criteria": ({ data }) =>
-    `Bead ${data["bead"]} was judged by ${data["criteria"]}, not by the criteria of the job.`,
+    `Bead ${data["bead"]} was judged by ${data["criteria"]}, not by the criteria of its weld.`,
   "bead-without-photo": ({ data }) => `Bead ${data["bead"]} has no photo.`,
 };
 

@@ -2,7 +2,9 @@ import { issue } from "@/lib/base";
 import { extentText, weldPartText } from "./extent-text";
 import type { JobWeld } from "./job";
 import { lookedAt } from "./looked-at";
+import { judgedForAskedSize, shortOf } from "./asked-size";
 import type { PointIssue } from "./point-weights";
+import { certificateOn } from "./qualification";
 import { readingDoubts } from "./reading-doubts";
 import { weldExtent, type WeldsInput } from "./weld-results";
 
@@ -18,8 +20,10 @@ export function weldPoints(input: WeldsInput): PointIssue[] {
   return lookedAt(input.job, input.draft).flatMap((weld) => [
     ...incomplete(weld),
     ...extentPoints(weld, input),
+    ...sizePoints(weld, input),
     ...foundPoints(weld, input),
     ...gaugePoints(weld, input),
+    ...certificatePoints(weld, input),
   ]);
 }
 
@@ -58,6 +62,32 @@ function extentPoints(weld: JobWeld, { draft }: WeldsInput): PointIssue[] {
     default:
       return [issue(`extent-${standing.kind}` as const, at(id), said)];
   }
+}
+
+/** Beads that were judged for another size than the weld is asked to have, or are shorter than that. */
+function sizePoints(weld: JobWeld, { beads }: WeldsInput): PointIssue[] {
+  const { id, number, legMm, throatMm } = weld;
+  const mm = (lengthMm: number) => weldPartText({ percent: null, lengthMm });
+  const own = beads.filter(({ weldId }) => weldId === id);
+  const asked = legMm ? `a leg of ${mm(legMm)}` : `a throat of ${mm(throatMm ?? 0)}`;
+  const others = own
+    .filter(({ setup }) => !judgedForAskedSize(weld, setup.targetLegMm))
+    .map(({ number: bead, setup: { targetLegMm } }): PointIssue => {
+      const judged = targetLegMm === null ? "without a size" : `for a leg of ${mm(targetLegMm)}`;
+      return issue("size-other", at(id), { weld: number, bead, asked, judged });
+    });
+  const short = shortOf(weld, own);
+  if (short === null) return others;
+  const said = { weld: number, bead: own[0]?.number ?? 0, asked: mm(short.asked), read: mm(short.read) };
+  return [...others, issue("length-short", at(id), said)];
+}
+
+function certificatePoints({ id, number }: JobWeld, { draft }: WeldsInput): PointIssue[] {
+  const { qualification, examinedOn } = draft;
+  if (!qualification || certificateOn(qualification, examinedOn) !== "expired") return [];
+  const { certificate, expiresOn } = qualification;
+  const days = { until: expiresOn ?? "", day: examinedOn ?? "" };
+  return [issue("certificate-expired", at(id), { weld: number, certificate, ...days })];
 }
 
 function foundPoints({ id, number: weld }: JobWeld, { beads }: WeldsInput): PointIssue[] {

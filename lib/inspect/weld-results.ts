@@ -2,7 +2,9 @@ import { extentStanding, type ExtentStanding } from "./extent-standing";
 import type { InspectionDraft } from "./draft";
 import type { Instrument } from "./instrument";
 import type { JobContent, JobWeld } from "./job";
+import { isAsAsked } from "./asked-size";
 import { lookedAt } from "./looked-at";
+import { certificateOn } from "./qualification";
 import { readingDoubts } from "./reading-doubts";
 import type { InspectionResult, SignedBead } from "./signed-record";
 
@@ -27,8 +29,9 @@ export function weldExtent({ asked, lengthMm, id }: JobWeld, { welds }: Inspecti
 }
 
 /**
- * The result of each weld looked at, in the job's order. "accepted" asks three things at once: every bead on it met its
- * clauses, all that was asked of it was seen, and every reading on it was taken with a gauge known to be valid that day.
+ * The result of each weld looked at, in the job's order. "accepted" asks five things at once: every bead on it met its
+ * clauses, all that was asked of it was seen, every reading on it was taken with a gauge known to be valid that day, the
+ * beads are of the size and length that is asked, and the inspector's certificate had not ended.
  * A fault that was found stays one, however little was seen.
  */
 export function weldResults({ job, draft, instruments, beads }: WeldsInput): readonly {
@@ -40,6 +43,9 @@ export function weldResults({ job, draft, instruments, beads }: WeldsInput): rea
     const found = worst(own.map(({ result }) => result));
     const isSeen = weldExtent(weld, draft).kind === "full";
     const isRead = readingDoubts(own, instruments, draft.examinedOn).length === 0;
-    return { weldId: weld.id, result: found === "accepted" && !(isSeen && isRead) ? "open" : found };
+    const isEntitled = certificateOn(draft.qualification ?? undefined, draft.examinedOn) !== "expired";
+    const isSized = isAsAsked(weld, own);
+    const isClosed = isSeen && isRead && isEntitled && isSized;
+    return { weldId: weld.id, result: found === "accepted" && !isClosed ? "open" : found };
   });
 }

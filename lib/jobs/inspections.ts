@@ -1,6 +1,6 @@
 import { listCriteria } from "@/lib/accept";
 import { assessBead } from "@/lib/assess";
-import { fail, issue, ok, type Result } from "@/lib/base";
+import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import { getBead, type BeadRecord } from "@/lib/beads";
 import type { Db } from "@/lib/db";
 import {
@@ -147,8 +147,11 @@ export async function saveInspection(
     if (!row) return fail(issue("inspection-gone"));
     if (!InspectionDraftSchema.parse(row.draft).open) return fail(issue("inspection-signed"));
     if (row.revision !== basedOn) return fail(issue("inspection-changed-elsewhere"));
+    const draft = { ...parsed.data, open: true };
+    // A form that saves by itself sends what is there already: the log holds changes.
+    if (canonicalJson(draft) === canonicalJson(row.draft)) return ok({ revision: basedOn });
     const revision = basedOn + 1;
-    await tx.inspection.update({ where: { id }, data: { draft: { ...parsed.data, open: true }, revision } });
+    await tx.inspection.update({ where: { id }, data: { draft, revision } });
     await log(`inspection:${id}`, "inspection.saved", { revision });
     return ok({ revision });
   });

@@ -1,6 +1,6 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
-import { InstrumentSchema, type Instrument } from "@/lib/inspect";
+import { daysInOrder, InstrumentSchema, type Instrument } from "@/lib/inspect";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 
 export interface InstrumentRecord {
@@ -22,15 +22,22 @@ export async function listInstruments(db: Db): Promise<readonly InstrumentRecord
 const misread = (error: { issues: readonly { path: readonly PropertyKey[] }[] }) =>
   fail<RecordIssue>(issue("instrument-not-understood", error.issues[0]?.path.map(String) ?? []));
 
+/** What a form sent, as an instrument; refused where its days cannot be true. */
+function read(input: unknown): Result<Instrument, RecordIssue> {
+  const parsed = InstrumentSchema.safeParse(input);
+  if (!parsed.success) return misread(parsed.error);
+  return daysInOrder(parsed.data) ? ok(parsed.data) : fail(issue("instrument-due-before-done"));
+}
+
 export async function addInstrument(
   pen: Pen,
   input: unknown,
 ): Promise<Result<{ readonly id: string }, RecordIssue>> {
-  const parsed = InstrumentSchema.safeParse(input);
-  if (!parsed.success) return misread(parsed.error);
+  const parsed = read(input);
+  if (!parsed.ok) return parsed;
   return writing(pen, async (tx, log) => {
-    const { id } = await tx.instrument.create({ data: { id: newId(), content: parsed.data } });
-    await log(`instrument:${id}`, "instrument.added", { kind: parsed.data.kind });
+    const { id } = await tx.instrument.create({ data: { id: newId(), content: parsed.value } });
+    await log(`instrument:${id}`, "instrument.added", { kind: parsed.value.kind });
     return ok({ id });
   });
 }
@@ -40,12 +47,12 @@ export async function changeInstrument(
   id: string,
   input: unknown,
 ): Promise<Result<null, RecordIssue>> {
-  const parsed = InstrumentSchema.safeParse(input);
-  if (!parsed.success) return misread(parsed.error);
+  const parsed = read(input);
+  if (!parsed.ok) return parsed;
   return writing(pen, async (tx, log) => {
-    const { count } = await tx.instrument.updateMany({ where: { id }, data: { content: parsed.data } });
+    const { count } = await tx.instrument.updateMany({ where: { id }, data: { content: parsed.value } });
     if (count === 0) return fail(issue("instrument-gone"));
-    await log(`instrument:${id}`, "instrument.changed", { kind: parsed.data.kind });
+    await log(`instrument:${id}`, "instrument.changed", { kind: parsed.value.kind });
     return ok(null);
   });
 }

@@ -4,6 +4,6 @@ export { erf } from "./erf";
 export { binaryEntropyBits, entropyBits } from "./entropy";
 export { interpolate, type Knot } from "./interpolate";
 export { logOdds } from "./log-odds";
-export { cohenKappa, fleissKappa, KAPPA_CONFIDENCE, type Kappa } from "./kappa";
-export { normalDensity, normalQuantile, normalShare } from "./normal";
+export { cohenKappa, fleissKappa, type Kappa } from "./kappa";
+export { normalDensity, normalShare } from "./normal";
 export { fShareAbove, studentQuantile } from "./student";

@@ -11,7 +11,7 @@ export interface Kappa {
   readonly expected: number;
 }
 
-export const KAPPA_CONFIDENCE = 0.95;
+const KAPPA_CONFIDENCE = 0.95;
 const Z = 1.959963984540054;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

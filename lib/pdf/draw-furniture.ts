@@ -11,7 +11,8 @@ export interface Furniture {
   readonly record: string;
   readonly title: string;
   readonly digest: string;
-  readonly recordUrl: string;
+  /** Null: there is no address that leads anywhere from elsewhere, so none is printed. */
+  readonly recordUrl: string | null;
 }
 
 /** Head and foot of every page, drawn when the number of pages is known. */
@@ -36,7 +37,7 @@ function drawRunningHead(flow: Flow, { record, title }: Furniture): void {
 
 function drawFoot(flow: Flow, { record, digest, recordUrl }: Furniture, pageOf: string): void {
   drawRule(flow, FOOT_TOP, RULE.line);
-  const right = RIGHT - QR_SIDE - 8;
+  const right = recordUrl === null ? RIGHT : RIGHT - QR_SIDE - 8;
   const pageWidth = flow.faces.width(pageOf, "heavy latin", 10.5);
   putLine(flow, run(record, "heavy", 10.5), LEFT, FOOT_TOP + 6, TEXT_WIDTH - pageWidth - 12);
   putLine(flow, run(pageOf, "heavy", 10.5), right - pageWidth, FOOT_TOP + 6, pageWidth + 2);
@@ -47,6 +48,7 @@ function drawFoot(flow: Flow, { record, digest, recordUrl }: Furniture, pageOf: 
     FOOT_TOP + 22,
     TEXT_WIDTH,
   );
+  if (recordUrl === null) return;
   putLine(flow, run(`The record ${recordUrl}`, "text", 7, GREY.words), LEFT, FOOT_TOP + 33, TEXT_WIDTH);
   asDecoration(flow.doc, () => drawQr(flow.doc, recordUrl, RIGHT - QR_SIDE + 4, FOOT_TOP + 2, QR_SIDE));
 }

@@ -22,6 +22,8 @@ type SectionFound = Parameters<typeof sectionScene>[1];
 export interface PhotoPaint {
   readonly photos: ReadonlyMap<string, Uint8Array>;
   readonly palette: ScenePalette;
+  /** Only numbers at the marks: words and sizes stand beside the photo, so that none lies over the bead. */
+  readonly numbersOnly?: boolean;
 }
 
 /** Points per screen unit: the numbers at the marks come out 2.6 mm high, on a small photo as on a large one. */
@@ -42,13 +44,20 @@ export function photoSize(
  * A photo with its marks and its caption, top left at x, y. The marks are vectors over the picture; words that would
  * lie on each other at this size are left to the table, as on the screen.
  */
-export function drawPhoto(flow: Flow, photo: SheetPhoto, number: number, paint: PhotoPaint, box: Box): void {
+export function drawPhoto(
+  flow: Flow,
+  photo: SheetPhoto,
+  number: number,
+  paint: PhotoPaint,
+  box: Box,
+  more = "",
+): void {
   const words = Object.values(photo.labels).join("; ");
   const alt = `Photo ${number} of the bead, ${photo.role}. ${words === "" ? "Nothing marked." : `Marked: ${words}.`}`;
-  const caption = `Photo ${number}, ${photo.role}. ${photo.hasScale ? "Scale set." : "No scale."}`;
+  const caption = `Photo ${number}, ${photo.role}. ${photo.hasScale ? "Scale set." : "No scale."}${more}`;
   drawFramed(flow, box, alt, () => {
     drawPicture(flow, paint.photos.get(photo.sha256), box);
-    drawMarks(flow, photo, paint.palette, box);
+    drawMarks(flow, photo, paint, box);
   });
   const block = layText(flow.faces, [run(caption, "text", 8.5)], Math.max(box.width, 120));
   putBlock(flow, flow.root, "Caption", block, box.x, box.y + box.height + 2);
@@ -97,21 +106,25 @@ export function drawCrop(
   };
   drawFramed(flow, box, alt, () => {
     drawPicture(flow, paint.photos.get(photo.sha256), whole);
-    drawMarks(flow, photo, paint.palette, whole, crop);
+    drawMarks(flow, photo, paint, whole, crop);
   });
 }
 
 function drawMarks(
   flow: Flow,
   photo: SheetPhoto,
-  palette: ScenePalette,
+  { palette, numbersOnly = false }: PhotoPaint,
   box: { readonly x: number; readonly y: number; readonly width: number },
   crop: PhotoCrop | null = null,
 ): void {
   const { drawing, labels, scaleLabel, widthPx, section } = photo;
   const frame = { x: box.x, y: box.y, width: box.width, pointsPerPx: box.width / widthPx };
   const unitPx = UNIT_PT / frame.pointsPerPx;
-  const shapes = scene(drawing, { labels: (mark) => labels[mark.id] ?? "", scaleLabel, widthPx });
+  const shapes = scene(drawing, {
+    labels: (mark) => (numbersOnly ? "" : (labels[mark.id] ?? "")),
+    scaleLabel,
+    widthPx,
+  });
   const cut = section ? sectionScene(section.drawing, section.places, crop) : [];
   for (const shape of fitLabels([...cut, ...shapes], unitPx, null, photo))
     for (const primitive of primitives(shape, palette, unitPx)) drawPrimitive(flow, primitive, frame);

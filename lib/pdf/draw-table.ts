@@ -1,4 +1,5 @@
 import { asDecoration, drawBlock, drawInto, drawRule, makeRoom, openTag, type Flow, type Tag } from "./flow";
+import { breakRows, startHeight } from "./break-rows";
 import { layText, run, type Run, type TextBlock } from "./lay-text";
 import { BODY_BOTTOM, BODY_TOP, BODY_WIDTH, GREY, LEFT, RULE } from "./page";
 
@@ -55,9 +56,14 @@ function drawCells(flow: Flow, table: Tag, type: "TH" | "TD", columns: readonly 
   line.end();
 }
 
-/** How high a table's titles and its first row are: what a heading wants below it. */
+/** What is left for rows on a page that has nothing but the table on it. */
+const wholePage = (titles: SetRow): number => BODY_BOTTOM - BODY_TOP - titles.height - 1;
+
+/** How high a table's titles and its first rows are: what a heading wants below it, so that both stand together. */
 export function tableStart(flow: Flow, columns: readonly Column[], rows: readonly Cells[]): number {
-  return titleRow(flow, columns).height + setRow(flow, columns, rows[0] ?? []).height + 2;
+  const titles = titleRow(flow, columns);
+  const heights = rows.map((cells) => setRow(flow, columns, cells).height);
+  return titles.height + 2 + startHeight(heights, wholePage(titles));
 }
 
 const titleRow = (flow: Flow, columns: readonly Column[]): SetRow =>
@@ -67,21 +73,32 @@ const titleRow = (flow: Flow, columns: readonly Column[]): SetRow =>
     columns.map(({ title }) => [run(title, "display", 9.5)]),
   );
 
-/** A table across the page. Rows stay whole; its titles stand again on top of each page it goes on to. */
+/**
+ * A table across the page. Rows stay whole and do not stand alone at a foot or a head (`breakRows`); its titles stand
+ * again on top of each page it goes on to.
+ */
 export function drawTable(flow: Flow, columns: readonly Column[], rows: readonly Cells[]): void {
   const titles = titleRow(flow, columns);
+  const set = rows.map((cells) => setRow(flow, columns, cells));
+  const later = wholePage(titles);
+  const first = BODY_BOTTOM - flow.y - titles.height - 1;
+  const counts = breakRows(
+    set.map(({ height }) => height),
+    first,
+    later,
+  );
   const table = openTag(flow, flow.root, "Table");
-  makeRoom(flow, tableStart(flow, columns, rows));
-  drawTitles(flow, table, columns, titles);
-  for (const cells of rows) {
-    const row = setRow(flow, columns, cells);
-    if (flow.y + row.height > BODY_BOTTOM && flow.y > BODY_TOP + titles.height + 1) {
-      makeRoom(flow, BODY_BOTTOM);
-      drawTitles(flow, null, columns, titles);
+  let at = 0;
+  for (const [page, count] of counts.entries()) {
+    if (page > 0) makeRoom(flow, BODY_BOTTOM);
+    if (count === 0) continue;
+    drawTitles(flow, at === 0 ? table : null, columns, titles);
+    for (const row of set.slice(at, at + count)) {
+      drawCells(flow, table, "TD", columns, row);
+      flow.y += row.height;
+      drawRule(flow, flow.y, RULE.hair, GREY.rule);
     }
-    drawCells(flow, table, "TD", columns, row);
-    flow.y += row.height;
-    drawRule(flow, flow.y, RULE.hair, GREY.rule);
+    at += count;
   }
   table.end();
 }

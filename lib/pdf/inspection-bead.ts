@@ -1,32 +1,62 @@
-import { MM_PER_INCH } from "@/lib/base";
 import {
   bothText,
+  readingRows,
   resultNames,
   ruleOf,
   sectionRows,
+  type PaperUnits,
   type RecordRow,
   type SignedBead,
   type SignedRecord,
 } from "@/lib/inspect";
-import type { ScenePalette } from "@/lib/marks";
-import { missingWords, readingUnit } from "@/lib/report";
-import { CAPTION_HEIGHT, drawPhoto, photoSize, type PhotoPaint, type SheetPhoto } from "./draw-photo";
+import type { PhotoPaint } from "./draw-photo";
 import { drawTable, tableStart, type Column } from "./draw-table";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
+import { foldClauses } from "./fold-clauses";
+import { drawPhotoRows, photoRows } from "./inspection-photos";
 import { run, type Run } from "./lay-text";
-import { BODY_WIDTH, GREY, LEFT } from "./page";
+import { GREY } from "./page";
+
+/** What it takes to draw a bead: its pictures, the inks, and the units its figures are told in. */
+export interface InspectionPaint extends PhotoPaint {
+  readonly units: PaperUnits;
+}
 
 const pair: readonly Column[] = [
   { title: "What", share: 0.28 },
   { title: "As recorded", share: 0.72 },
 ];
 
-/** A section of the record as a table of two columns. */
+const twoPairs: readonly Column[] = [
+  { title: "What", share: 0.19 },
+  { title: "As recorded", share: 0.31 },
+  { title: "What", share: 0.19 },
+  { title: "As recorded", share: 0.31 },
+];
+/** Letters of a row that still stands beside another one. */
+const SHORT = 34;
+
+/** Rows two to a line where all are short and they are more than a few, else one to a line. */
+function laidOut(rows: readonly RecordRow[]): {
+  readonly columns: readonly Column[];
+  readonly cells: readonly (readonly (readonly Run[])[])[];
+} {
+  const cellsOf = (row: RecordRow | undefined): readonly (readonly Run[])[] =>
+    row ? [[run(row.label, "text", 9)], [run(row.value, "strong", 9)]] : [[], []];
+  const isShort =
+    rows.length > 3 && rows.every(({ label, value }) => Math.max(label.length, value.length) <= SHORT);
+  if (!isShort) return { columns: pair, cells: rows.map(cellsOf) };
+  const half = Math.ceil(rows.length / 2);
+  const cells = Array.from({ length: half }, (_, i) => [...cellsOf(rows[i]), ...cellsOf(rows[half + i])]);
+  return { columns: twoPairs, cells };
+}
+
+/** A section of the record as a table of what and how it was recorded. */
 export function drawRows(flow: Flow, heading: string, rows: readonly RecordRow[]): void {
-  const cells = rows.map(({ label, value }) => [[run(label, "text", 9)], [run(value, "strong", 9)]]);
-  makeRoom(flow, HEADING_HEIGHT + (cells.length > 0 ? tableStart(flow, pair, cells) : 14));
+  const { columns, cells } = laidOut(rows);
+  makeRoom(flow, HEADING_HEIGHT + (cells.length > 0 ? tableStart(flow, columns, cells) : 14));
   drawHeading(flow, heading);
-  if (cells.length > 0) drawTable(flow, pair, cells);
+  if (cells.length > 0) drawTable(flow, columns, cells);
   else flowText(flow, [run("None recorded.", "text", 9.5)]);
   flow.y += 9;
 }
@@ -36,10 +66,11 @@ export function drawInspectionBead(
   flow: Flow,
   bead: SignedBead,
   record: SignedRecord,
-  paint: { readonly photos: PhotoPaint["photos"]; readonly palette: ScenePalette },
+  paint: InspectionPaint,
 ): void {
+  const { units } = paint;
   const weld = record.job.content.welds.find(({ id }) => id === bead.weldId);
-  const rows = photoRows(bead.photos);
+  const rows = photoRows(flow, bead, paint);
   // A heading over an empty foot of a page, its photo on the next, would be read as a bead without one.
   makeRoom(flow, HEADING_HEIGHT + 52 + (rows[0]?.height ?? 100));
   drawHeading(flow, `Weld ${weld?.number ?? "?"}, bead ${bead.number}, revision ${bead.revision}`);
@@ -60,68 +91,16 @@ export function drawInspectionBead(
   );
   if (verdict)
     flowText(flow, [run("Decision rule: ", "strong", 9), run(`${ruleOf(verdict)}.`, "text", 9)], { gap: 6 });
-  drawPhotos(flow, rows, paint);
-  drawFindings(flow, bead);
+  drawPhotoRows(flow, rows, paint);
+  drawFindings(flow, bead, units);
+  drawReadings(flow, bead, units);
   bead.photos.forEach(({ section }, i) => {
-    if (section) drawRows(flow, `Section on photo ${i + 1}`, sectionRows(section, i + 1));
+    if (section) drawRows(flow, `Section on photo ${i + 1}`, sectionRows(section, i + 1, units));
   });
-  if (verdict) drawClauses(flow, verdict);
+  if (verdict) drawClauses(flow, verdict, units);
   if (bead.judgement.note !== "")
     flowText(flow, [run("Note: ", "strong", 9), run(bead.judgement.note, "text", 9)], { breaks: true });
   flow.y += 10;
-}
-
-const GAP = 14;
-
-interface PhotoRow {
-  readonly cells: readonly {
-    readonly photo: SignedBead["photos"][number];
-    readonly number: number;
-    readonly size: { readonly width: number; readonly height: number };
-  }[];
-  readonly height: number;
-}
-
-const COLUMN = (BODY_WIDTH - GAP) / 2;
-
-/** One photo large; several two to a row. */
-function photoRows(photos: SignedBead["photos"]): readonly PhotoRow[] {
-  const isOne = photos.length === 1;
-  const cells = photos.map((photo, i) => ({
-    photo,
-    number: i + 1,
-    size: isOne ? photoSize(photo, BODY_WIDTH, 264) : photoSize(photo, COLUMN, 200),
-  }));
-  return Array.from({ length: Math.ceil(cells.length / 2) }, (_, i) => {
-    const row = cells.slice(2 * i, 2 * i + 2);
-    return { cells: row, height: Math.max(...row.map(({ size }) => size.height)) + CAPTION_HEIGHT + 8 };
-  });
-}
-
-function drawPhotos(
-  flow: Flow,
-  rows: readonly PhotoRow[],
-  paint: { readonly photos: PhotoPaint["photos"]; readonly palette: ScenePalette },
-): void {
-  for (const { cells, height } of rows) {
-    makeRoom(flow, height);
-    cells.forEach(({ photo, number, size }, column) =>
-      drawPhoto(flow, withLines(photo), number, paint, {
-        x: LEFT + column * (COLUMN + GAP),
-        y: flow.y,
-        ...size,
-      }),
-    );
-    flow.y += height;
-  }
-  for (const { photo, number } of rows.flatMap(({ cells }) => cells))
-    flowText(flow, [run(`Photo ${number}, SHA-256 ${photo.sha256}`, "text", 7, GREY.words)], { gap: 1 });
-  flow.y += 5;
-}
-
-/** A signed section is drawn as it was picked: where its toes were found is not part of the record. */
-function withLines({ section, ...photo }: SignedBead["photos"][number]): SheetPhoto {
-  return section ? { ...photo, section: { drawing: section.drawing, places: null } } : photo;
 }
 
 const found: readonly Column[] = [
@@ -132,7 +111,7 @@ const found: readonly Column[] = [
   { title: "Size", share: 0.28 },
 ];
 
-function drawFindings(flow: Flow, { marks, photos, judgement }: SignedBead): void {
+function drawFindings(flow: Flow, { marks, photos }: SignedBead, units: PaperUnits): void {
   if (marks.length === 0) flowText(flow, [run("Nothing marked.", "text", 9.5)]);
   else {
     const rows = marks.map((mark): readonly (readonly Run[])[] => [
@@ -140,18 +119,32 @@ function drawFindings(flow: Flow, { marks, photos, judgement }: SignedBead): voi
       [run(mark.name, "strong", 9), ...(mark.note ? [run(` ${mark.note}`, "text", 8, GREY.words)] : [])],
       [run(mark.iso6520 ?? "", "text", 9)],
       [run(mark.place, "text", 9)],
-      [run(bothText(mark.size), "text", 9)],
+      [run(bothText(mark.size, units), "text", 9)],
     ]);
     makeRoom(flow, tableStart(flow, found, rows));
     drawTable(flow, found, rows);
   }
   flow.y += 6;
-  for (const { quantity, value, instrument, resolution } of judgement.readings) {
-    const unit = readingUnit(quantity);
-    const inches = unit === "mm" ? ` (${(value / MM_PER_INCH).toFixed(3)} in)` : "";
-    const words = `Read with ${instrument}: ${missingWords[quantity]} ${value} ${unit}${inches}, resolution ${resolution} ${unit}.`;
-    flowText(flow, [run(words, "text", 9)], { gap: 2 });
-  }
+}
+
+const readings: readonly Column[] = [
+  { title: "Reading", share: 0.32 },
+  { title: "Read", share: 0.22 },
+  { title: "With", share: 0.3 },
+  { title: "Smallest step", share: 0.16 },
+];
+
+function drawReadings(flow: Flow, bead: SignedBead, units: PaperUnits): void {
+  const rows = readingRows(bead, units).map(({ what, read, instrument, step }) => [
+    [run(what, "text", 9)],
+    [run(read, "strong", 9)],
+    [run(instrument, "text", 9)],
+    [run(step, "text", 9)],
+  ]);
+  if (rows.length === 0) return;
+  makeRoom(flow, tableStart(flow, readings, rows));
+  drawTable(flow, readings, rows);
+  flow.y += 6;
 }
 
 const clauses: readonly Column[] = [
@@ -160,15 +153,15 @@ const clauses: readonly Column[] = [
   { title: "Source", share: 0.25 },
 ];
 
-function drawClauses(flow: Flow, verdict: NonNullable<SignedBead["verdict"]>): void {
+function drawClauses(flow: Flow, verdict: NonNullable<SignedBead["verdict"]>, units: PaperUnits): void {
   const say = (text: string) => flowText(flow, [run(text, "text", 9)]);
   if (verdict.missing.length > 0) say(`Missing: ${verdict.missing.join("; ")}.`);
   if (verdict.notLookedFor.length > 0) say(`Not looked for: ${verdict.notLookedFor.join(", ")}.`);
   if (verdict.clauses.length === 0) return;
   const rows = verdict.clauses.map((row): readonly (readonly Run[])[] => [
     [run(row.result, "strong", 9)],
-    [run(`${row.title}: `, "strong", 9), run(bothText(row.detail), "text", 9)],
-    [run(`${row.clause}${row.checkYourCopy ? " Check your copy." : ""}`, "text", 8, GREY.words)],
+    [run(`${row.title}: `, "strong", 9), run(bothText(row.detail, units), "text", 9)],
+    [run(`${foldClauses(row.clause)}${row.checkYourCopy ? " Check your copy." : ""}`, "text", 8, GREY.words)],
   ]);
   makeRoom(flow, tableStart(flow, clauses, rows));
   drawTable(flow, clauses, rows);

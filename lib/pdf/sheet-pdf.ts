@@ -10,6 +10,7 @@ import { drawMorePhotos } from "./draw-more-photos";
 import { drawPhotoAndSetup } from "./draw-setup";
 import { drawSections } from "./draw-sections";
 import { drawVerdict } from "./draw-verdict";
+import { drawWidths } from "./draw-widths";
 import { openFaces } from "./faces";
 import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
@@ -55,6 +56,7 @@ function drawBody(flow: Flow, { sheet, photos, palette }: SheetPdfInput): void {
   if (sheet.inspectorFirst) drawInspectorFirst(flow);
   drawPhotoAndSetup(flow, sheet, { photos, palette });
   drawMarks(flow, sheet);
+  drawWidths(flow, sheet);
   drawChange(flow, sheet);
   drawCauses(flow, sheet);
   drawVerdict(flow, sheet);

@@ -34,11 +34,21 @@ export function plateRange(ask: PlanAsk): PlateRange {
   const under = stops[first - 1] ?? null;
   const over = stops[last + 1] ?? null;
   return {
-    thinnestMm: under === null ? stops[first]!.mm : edge(at, stops[first]!.mm, under.mm),
+    thinnestMm:
+      under === null ? stops[first]!.mm : Math.max(edge(at, stops[first]!.mm, under.mm), floorOf(under.stop)),
     thickestMm: over === null ? null : edge(at, stops[last]!.mm, over.mm),
     thinner: under?.stop ?? null,
     thicker: over?.stop ?? null,
   };
+}
+
+/**
+ * The plate from which the wire is used, where that is what stops a thinner one. The check lets a plate be sold a tenth of a
+ * millimetre short; what is said of the wire is not to.
+ */
+function floorOf(stop: PlanIssue | null): number {
+  const found = stop?.finding;
+  return found?.code === "plate-below-floor" ? Number(found.data["limit"] ?? 0) : 0;
 }
 
 /** Between a plate that goes and one that does not, the last tenth of a millimetre that goes. */

@@ -15,6 +15,7 @@ export {
   type BeadSummary,
   type NamedBead,
 } from "./bead-summary";
+export { compareSizes, type ComparedSize } from "./compare-sizes";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
@@ -40,6 +41,7 @@ export {
   sectionVerdictWords,
   sectionWrittenFields,
 } from "./section-words";
+export { acceptedProfile, isUneven, WIDTH_NOTE, widthRows } from "./width-rows";
 export { setupRows, type LabelledRow } from "./setup-rows";
 export { sheetDocument, type SheetBead, type SheetCause, type SheetDocument } from "./sheet";
 export type { SheetSection } from "./sheet-section";
@@ -63,4 +65,3 @@ export {
   processWords,
   stretchWords,
 } from "./words";
-export { localDayText, whenText, zoneText } from "./when-text";

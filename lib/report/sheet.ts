@@ -31,6 +31,7 @@ import { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-s
 import { findingLines } from "./finding-lines";
 import type { SheetClause } from "./sheet-clause";
 import { sheetSection, type SheetSection } from "./sheet-section";
+import { acceptedProfile, widthRows } from "./width-rows";
 
 export interface SheetMark {
   readonly photo: number;
@@ -68,6 +69,8 @@ export interface SheetDocument {
     /** Words beside each mark's number, by mark id, as on the screen. */
     readonly labels: Readonly<Record<string, string>>;
     readonly scaleLabel: string;
+    /** What was read of the bead's width along toes that somebody accepted; left out where there are none. */
+    readonly width?: readonly LabelledRow[];
     /** Left out where the photo shows no cut weld, or nobody has worked on it. */
     readonly section?: SheetSection;
   }[];
@@ -154,6 +157,8 @@ function sheetPhotos(bead: Assessed<SheetBead>, units: UnitPreferences): SheetDo
     );
     const scaleLabel = scaleText(drawing.scale, units);
     const section = sheetSection(content, facts, assessment, units);
+    const found = assessment.photos.find(({ photoId }) => photoId === id);
+    const profile = acceptedProfile(drawing, found?.calibration ?? null);
     return {
       sha256,
       role,
@@ -163,6 +168,7 @@ function sheetPhotos(bead: Assessed<SheetBead>, units: UnitPreferences): SheetDo
       hasScale: drawing.scale !== null,
       labels,
       scaleLabel,
+      ...(profile ? { width: widthRows(profile, units) } : {}),
       ...(section ? { section } : {}),
     };
   });

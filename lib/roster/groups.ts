@@ -4,6 +4,7 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import { PersonSchema, refuseTakenMark } from "./people";
+import { rosterLines } from "./roster-lines";
 
 export interface StudentRecord {
   readonly id: string;
@@ -106,6 +107,50 @@ export async function addStudent(
     await log(`person:${id}`, "person.added", { role: "welder" });
     await log(`group:${groupId}`, "group.member-added", { person: id });
     return ok({ id, name, mark });
+  });
+}
+
+/** Most students of one pasted list. */
+const MOST_PASTED = 200;
+
+/**
+ * A pasted list of students into a group, all of them or none. Whoever is in the group by that name already is left as they
+ * are, so that a list may be pasted again with those who came later.
+ */
+export async function addRoster(
+  pen: Pen,
+  groupId: string,
+  text: string,
+): Promise<Result<{ readonly added: number }, RecordIssue>> {
+  const lines = rosterLines(text);
+  if (lines.length === 0 || lines.length > MOST_PASTED) return fail(issue("roster-not-understood"));
+  return writing(pen, async (tx, log) => {
+    const group = await tx.group.findUnique({ where: { id: groupId }, include: withMembers });
+    if (!group) return fail(issue("group-gone"));
+    const here = new Set(group.members.map(({ person }) => person.name?.toLowerCase()));
+    const fresh: { readonly id: string; readonly name: string; readonly mark: string | null }[] = [];
+    // All are looked at before the first is written: a refusal takes nothing back.
+    for (const line of lines) {
+      if (here.has(line.name.toLowerCase())) continue;
+      const student = StudentSchema.safeParse(line);
+      if (!student.success) return fail(issue("roster-not-understood", [], { name: line.name }));
+      const { mark } = student.data;
+      const free = await refuseTakenMark(tx, mark, null);
+      if (!free.ok) return free;
+      if (mark !== null && fresh.some((one) => one.mark?.toLowerCase() === mark.toLowerCase()))
+        return fail(issue("mark-taken", ["mark"], { mark }));
+      here.add(line.name.toLowerCase());
+      fresh.push({ id: newId(), ...student.data });
+    }
+    for (const student of fresh) {
+      const salt = randomBytes(16).toString("hex");
+      await tx.person.create({ data: { ...student, role: "welder", salt } });
+      await tx.groupMember.create({ data: { groupId, personId: student.id } });
+      await log(`person:${student.id}`, "person.added", { role: "welder" });
+    }
+    const added = fresh.length;
+    await log(`group:${groupId}`, "group.roster-added", { added });
+    return ok({ added });
   });
 }
 

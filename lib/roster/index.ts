@@ -1,6 +1,7 @@
 import "server-only";
 
 export {
+  addRoster,
   addStudent,
   closeGroup,
   createGroup,

@@ -14,17 +14,29 @@ export interface Pen {
 /** Writes one log entry; call it after the change itself, so that it seals the new state. */
 export type Log = (subject: string, action: string, detail?: LogWords) => Promise<void>;
 
-/**
- * One change: everything `work` writes and what the log says of it stand together or not at all. A refusal must be
- * returned before anything is written.
- */
+/** Carries a refusal out of its transaction, which takes everything written back on the way. */
+class Refused<T> extends Error {
+  constructor(readonly answer: Result<T, RecordIssue>) {
+    super("refused");
+  }
+}
+
+/** One change: everything `work` writes and what the log says of it stand together or not at all; refused is not at all. */
 export function writing<T>(
   pen: Pen,
   work: (tx: Tx, log: Log) => Promise<Result<T, RecordIssue>>,
 ): Promise<Result<T, RecordIssue>> {
-  return guardStore(() =>
-    writeTogether(pen.db, (tx) =>
-      work(tx, (subject, action, detail) => writeLog(tx, { by: pen.by, subject, action, detail })),
-    ),
-  );
+  return guardStore(async () => {
+    try {
+      return await writeTogether(pen.db, async (tx) => {
+        const log: Log = (subject, action, detail) => writeLog(tx, { by: pen.by, subject, action, detail });
+        const answer = await work(tx, log);
+        if (!answer.ok) throw new Refused(answer);
+        return answer;
+      });
+    } catch (error) {
+      if (error instanceof Refused) return error.answer as Result<T, RecordIssue>;
+      throw error;
+    }
+  });
 }

@@ -29,6 +29,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "person-gone": () => "This person is no longer in the list. Reload the page.",
   "mark-taken": ({ data }) =>
     `The identification ${data["mark"] ?? ""} is somebody else's. Records rest on it, so each person needs one of their own.`,
+  "roster-not-understood": ({ data }) =>
+    `Nobody was added: ${data["name"] ? `“${data["name"]}” is no line of a list` : "paste between one and 200 lines"}. One student a line, the name, then a tab or a semicolon and the identification.`,
   "group-name-missing": () => "A group needs a name of up to 80 letters.",
   "group-name-taken": () => "There is a group of this name already. Choose another name.",
   "group-gone": () => "This group is no longer in the list. Go back to the groups.",
@@ -67,6 +69,10 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "reply-not-understood": () => "A reply has between one letter and 2000.",
   "phrase-not-understood": () => "A phrase has between one letter and 300.",
   "phrase-gone": () => "This phrase was deleted meanwhile. Reload the page.",
+  "eye-too-few": () => "Too few beads are drawn yet. More are on the way; try again in a minute.",
+  "eye-gone": () => "This round is no longer here. Begin another one.",
+  "eye-answered": () => "This bead was answered already. Reload the page to see the next one.",
+  "eye-not-understood": () => "This answer could not be read, so nothing was kept. Reload the page.",
   "setup-name-missing": () => "Give the set-up a name of at least one letter, then save it.",
   "setup-gone": () => "This saved set-up was deleted meanwhile. Choose another one.",
   "filter-name-missing": () => "Give the filter a name of at least one letter, then save it.",
@@ -94,6 +100,8 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "card-not-understood": () =>
     "This card could not be saved. It needs a title, and ranges with a low and a high end.",
   "card-gone": () => "This card is no longer in the list. Go back to the cards.",
+  "instrument-due-before-done": () =>
+    "A calibration cannot be due before it was done. Correct one of the two days.",
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",

@@ -1,7 +1,9 @@
 export { beadProfile, type BeadProfile, type ProfileStation } from "./profile";
-export { reader } from "./model";
+export { finder, reader } from "./model";
+export { proposeLine, type ProposedLine } from "./propose-line";
 export { traceSentence } from "./sentences";
+export { SQUARE } from "./square";
 export { STRIP } from "./strip-size";
 export { stationsOf, toesOf } from "./toes";
 export { traceBead } from "./trace-bead";
-export type { Pixels, ReadStrip, Trace, TraceIssue } from "./types";
+export type { Pixels, ReadStrip, ReadWhole, Trace, TraceIssue } from "./types";

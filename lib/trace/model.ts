@@ -3,9 +3,9 @@
  * lie beside them. All widths are the bead's own.
  */
 export const reader = {
-  version: "1",
-  file: "reader-1.onnx",
-  sha256: "882b70e815cac6cf8017089fd395a6738037a8284c1d452f7b99c26dc3975f01",
+  version: "2",
+  file: "reader-2.onnx",
+  sha256: "ac044bf431d44404c8091734099971100ccf4054759f2cf3826521677d5980a0",
   /** About the line within which an answer counts as being for it. */
   reachWidths: 0.08,
   /** Factor on the spread, the least there is, and what an answer that is in doubt adds. */
@@ -23,4 +23,11 @@ export const reader = {
   solidFrom: 0.6,
   /** Of 100 pictures kept for this, 99 have a median above it: below, the whole is a guess. */
   usualSure: 0.965,
+} as const;
+
+/** The finder's weights: a map of where beads lie on a whole photo. */
+export const finder = {
+  version: "1",
+  file: "finder-1.onnx",
+  sha256: "06328419e7d2b3b4aabee0192355ee5bcb4e8cf4b1aad6bba31328cdd6296520",
 } as const;

@@ -18,6 +18,8 @@ const SECOND_SPAN = 3;
 const MOST_BLOWN = 0.3;
 /** An edge that takes this share of the bead's width is no edge any more. */
 const MOST_EDGE = 0.45;
+/** A line that lies this far from the bead's middle on half its length, in widths, is not on it. */
+const MOST_BESIDE = 0.7;
 const LEAST_SEEN = 0.5;
 const LEAST_SURE = 0.4;
 
@@ -53,7 +55,11 @@ export async function traceBead(
     read,
     reader.reachWidths * (STRIP.rows / SECOND_SPAN),
   );
-  const wrong = tooLittle(second.read) ?? spoilt(second.planes, second.read) ?? smallIssue(second.read);
+  const wrong =
+    tooLittle(second.read) ??
+    beside(second.read) ??
+    spoilt(second.planes, second.read) ??
+    smallIssue(second.read);
   if (wrong !== null) return fail(wrong);
   const trace = traceOf(second.read, course);
   const sure = trace.stations.filter((station) => !station.end && sureOf(station) > 0.5);
@@ -62,7 +68,7 @@ export async function traceBead(
     : ok(doubted(trace));
 }
 
-const sureOf = ({ upper, lower }: TraceStation): number => Math.min(upper.sure, lower.sure);
+export const sureOf = ({ upper, lower }: TraceStation): number => Math.min(upper.sure, lower.sure);
 
 /** Where the reader is less sure of the whole than it is of nearly every bead it knows, nothing of it is sure. */
 function doubted(trace: Trace): Trace {
@@ -119,6 +125,18 @@ function tooLittle({ seen, widthRows }: Read): TraceIssue | null {
     (column) => column * STRIP.step >= STRIP.margin && column * STRIP.step < STRIP.columns - STRIP.margin,
   );
   return onLine.length * STRIP.step < LEAST_SEEN * LINE_COLUMNS || widthRows < 2 ? issue("no-bead") : null;
+}
+
+/** Whether the bead runs anywhere but under the line: beside it, or in a bend of its own. */
+function beside({ lay, upper, lower, seen, widthRows }: Read): TraceIssue | null {
+  const pxPerRow = lay.spanPx / STRIP.rows;
+  const offs = seen
+    .map((column) => {
+      const row = (upper.rows[column]! + lower.rows[column]!) / 2 - STRIP.rows / 2;
+      return Math.abs(bendAt(lay, (column + 0.5) * STRIP.step) + row * pxPerRow);
+    })
+    .sort((a, b) => a - b);
+  return offs[offs.length >> 1]! > MOST_BESIDE * widthRows * pxPerRow ? issue("line-beside-bead") : null;
 }
 
 function smallIssue({ lay, widthRows }: Read): TraceIssue | null {

@@ -20,6 +20,9 @@ export type ToeLogits = Float32Array;
 /** Whoever runs the network: a worker in the browser, a session in Node, a drawn truth in a test. */
 export type ReadStrip = (planes: StripPlanes) => Promise<ToeLogits>;
 
+/** Whoever runs the finder: planes of a square in, a logit for each cell of its map out (`SQUARE`). */
+export type ReadWhole = (planes: Float32Array) => Promise<Float32Array>;
+
 /** One toe at one column. */
 export interface ToePoint {
   readonly at: Point<"photo">;
@@ -50,5 +53,14 @@ export interface Trace {
 }
 
 export type TraceIssueCode =
-  "line-too-short" | "no-bead" | "bead-too-small" | "photo-blurred" | "light-blown" | "not-sure-enough";
+  | "line-too-short"
+  | "no-bead"
+  | "line-beside-bead"
+  | "bead-too-small"
+  | "photo-blurred"
+  | "light-blown"
+  | "not-sure-enough"
+  | "no-bead-in-picture"
+  | "two-beads"
+  | "line-unclear";
 export type TraceIssue = Issue<TraceIssueCode>;

@@ -19,8 +19,8 @@ export interface Course {
 }
 
 /**
- * A designed series is read by the surface it was laid out for, of the second order where its points determine one; a
- * series that seeks, or one that is not far enough for a surface, by a Gaussian process. null with fewer than two beads.
+ * A designed series is read by the surface it was laid out for, of the second order; a series that seeks, or one that
+ * is not far enough for a surface, by a Gaussian process. null with fewer than two beads.
  */
 export function courseOf(
   trial: Pick<Trial, "knobs" | "noise" | "way">,
@@ -37,10 +37,10 @@ export function courseOf(
   };
 }
 
-/** Of the highest order that the points determine with a bead left over; null: of none. */
-export function surfaceOf(points: readonly (readonly number[])[], y: readonly number[]): Surface | null {
-  const made = [fitSurface(points, y, 2), fitSurface(points, y, 1)];
-  return made.find((surface) => surface !== null && surface.degrees > 0) ?? null;
+/** Of the second order, with a bead to spare: a flat surface through a few beads would hide how little they say. */
+function surfaceOf(points: readonly (readonly number[])[], y: readonly number[]): Surface | null {
+  const made = fitSurface(points, y, 2);
+  return made !== null && made.degrees > 0 ? made : null;
 }
 
 /**

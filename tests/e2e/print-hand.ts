@@ -125,16 +125,20 @@ async function move(
     requestAnimationFrame(tick);
   });
   const before = await busyMs(cdp);
+  const sent: Promise<unknown>[] = [];
   for (let step = 1; step <= STEPS; step += 1) {
-    const began = performance.now();
     const turn = (2 * Math.PI * step) / STEPS;
     const [dx, dy] = [110 * Math.sin(turn), 70 * Math.sin(2 * turn)];
-    if (gesture === "zoom") {
-      const deltaY = step <= STEPS / 2 ? -24 : 24;
-      await cdp.send("Input.dispatchMouseEvent", { type: "mouseWheel", x, y, deltaX: 0, deltaY });
-    } else await mouse("mouseMoved", x + dx, y + dy);
-    await wait(Math.max(0, 16 - (performance.now() - began)));
+    const deltaY = step <= STEPS / 2 ? -24 : 24;
+    // A hand does not wait for the page: what comes too fast is the browser's to put together.
+    sent.push(
+      gesture === "zoom"
+        ? cdp.send("Input.dispatchMouseEvent", { type: "mouseWheel", x, y, deltaX: 0, deltaY })
+        : mouse("mouseMoved", x + dx, y + dy),
+    );
+    await wait(16);
   }
+  await Promise.all(sent);
   const busy = (await busyMs(cdp)) - before;
   const frames = await page.evaluate(() => {
     const state = globalThis as unknown as { noted: number[]; noting: boolean };

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
-import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { windows } from "./support/windows";
 
@@ -82,6 +82,34 @@ describe("a bead that reads itself", () => {
       await shoot(page, `trace-accepted-${name}`);
     },
   );
+
+  it("is found without a press on a phone: three taps from the photo to the sheet", async () => {
+    const { weld } = Truth.parse(JSON.parse(readFileSync(path.join(set, "crack-along-across.json"), "utf8")));
+    const page = await (await browser.newContext(phone)).newPage();
+    page.setDefaultTimeout(PATIENT_MS);
+    const bench = new Bench(page);
+    await bench.newBead(server.url, { looks: true });
+    await bench.addPhoto(path.join(set, "crack-along-across.jpg"));
+    await bench.photoShown();
+    const both = page.getByRole("button", { name: "Accept scale and weld line" });
+    await both.waitFor();
+    await page.getByTestId("found").scrollIntoViewIfNeeded();
+    await shoot(page, "found-proposed-phone");
+    await both.tap();
+    await page.getByRole("button", { name: "Accept these toes" }).tap();
+    await page.getByText("Read off the photo and accepted").waitFor();
+    await bench.saved();
+    await page.getByRole("link", { name: "Sheet" }).tap();
+    await page.waitForURL(/\/sheet$/);
+    const row = page.locator("div").filter({ has: page.locator("dt", { hasText: "Mean width" }) });
+    const said = await row.last().locator("dd").textContent();
+    const [, value, spread] = /(\d+(?:\.\d+)?) ± (\d+(?:\.\d+)?) mm/.exec(said ?? "") ?? [];
+    const inner = weld.sections.slice(8, -8);
+    const trueMm = inner.reduce((sum, { widthMm }) => sum + widthMm, 0) / inner.length;
+    expect(Math.abs(Number(value) - trueMm)).toBeLessThanOrEqual(Number(spread));
+    await row.last().scrollIntoViewIfNeeded();
+    await shoot(page, "found-on-sheet-phone");
+  });
 
   it("offers the worst stretch of an uneven bead to be marked, and only then it is evidence", async () => {
     const { weld, scaleObject } = Truth.parse(

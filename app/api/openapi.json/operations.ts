@@ -240,10 +240,41 @@ function door(name: string, body: SchemaName, summary: string): readonly Operati
   ];
 }
 
+const series: readonly Operation[] = [
+  {
+    path: "/api/trials",
+    method: "get",
+    id: "listTrials",
+    summary: "Trials: which knobs are varied and how far, their points, and which bead was run at which.",
+    deed: "bead.read",
+    success: answers(200, json("TrialList")),
+    refusals: [],
+  },
+  {
+    path: "/api/cards",
+    method: "get",
+    id: "listCards",
+    summary: "The shop's procedure cards, no qualified procedures, with the beads run by each.",
+    deed: "bead.read",
+    success: answers(200, json("CardList")),
+    refusals: [],
+  },
+  {
+    path: "/api/cards/{cardId}/pdf",
+    method: "get",
+    id: "cardPdf",
+    summary: "A card as a PDF.",
+    deed: "bead.read",
+    success: answers(200, file("application/pdf")),
+    refusals: [404],
+  },
+];
+
 /** Every operation of the HTTP API. A test compares it with the route files there are. */
 export const operations: readonly Operation[] = [
   ...beads,
   ...data,
+  ...series,
   ...door("diagnose", "DiagnoseCase", "Likely causes of what was seen, checks, and the one change to try."),
   ...door("judge", "JudgeCase", "A verdict, clause by clause, by one criteria set."),
   ...door(

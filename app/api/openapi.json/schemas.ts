@@ -6,7 +6,9 @@ import { BeadsFileSchema, ExchangePhotoSchema } from "@/lib/exchange";
 import { MeasureCaseSchema } from "@/lib/measure";
 import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
+import { CardSchema } from "@/lib/cards";
 import { PlanAskSchema } from "@/lib/plan";
+import { TrialSchema } from "@/lib/trials";
 import { periods } from "@/lib/trends";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
 
@@ -26,6 +28,34 @@ const BeadSchema = z.object({
   handInId: text.nullable(),
   content: BeadContentSchema,
   photos: z.array(ExchangePhotoSchema),
+});
+
+const TrialListSchema = z.object({
+  trials: z.array(
+    z.object({
+      id: text,
+      number: z.int(),
+      revision: z.int(),
+      createdAt: z.iso.datetime(),
+      personId: text.nullable(),
+      content: TrialSchema,
+      runs: z.array(z.object({ place: z.int(), beadId: text })),
+    }),
+  ),
+});
+
+const CardListSchema = z.object({
+  cards: z.array(
+    z.object({
+      id: text,
+      number: z.int(),
+      createdAt: z.iso.datetime(),
+      retiredAt: z.iso.datetime().nullable(),
+      personId: text.nullable(),
+      content: CardSchema,
+      beadIds: z.array(text),
+    }),
+  ),
 });
 
 const IssuesSchema = z.object({
@@ -181,6 +211,8 @@ const inputs = {
   JudgeCase: JudgeInputSchema,
   MeasureCase: MeasureCaseSchema,
   PlanCase: PlanAskSchema,
+  TrialList: TrialListSchema,
+  CardList: CardListSchema,
 } as const;
 
 const outputs = {

@@ -7,7 +7,8 @@ import { Workbench } from "@/components/bead";
 import { Header } from "@/components/shell";
 import { page } from "@/components/ui";
 import { issue } from "@/lib/base";
-import { beadThing, getBead, readBead } from "@/lib/beads";
+import { beadThing, getBead, readBead, type BeadRecord } from "@/lib/beads";
+import { getJob, listInspections } from "@/lib/jobs";
 import { recordSentence } from "@/lib/store";
 import {
   chooseUnitsAction,
@@ -46,6 +47,16 @@ async function unreadableOrNothing(now: Here, beadId: string) {
   );
 }
 
+/** The weld this bead was run on, with the way back: to its screen in an open inspection, else to its job. */
+async function weldOf(now: Here, { jobId, weldId }: BeadRecord) {
+  const job = jobId !== null && weldId !== null && now.may("job.read") ? await getJob(now.db, jobId) : null;
+  const weld = job?.content.welds.find(({ id }) => id === weldId);
+  if (!job || !weld) return null;
+  const open = (await listInspections(now.db, { jobId: job.id })).find(({ draft }) => draft.open);
+  const href = open ? `/inspections/${open.id}/welds/${weld.id}` : `/jobs/${job.id}`;
+  return { href, words: `Weld ${weld.number}, job ${job.number}` };
+}
+
 export default async function BeadPage({ params, searchParams }: Props) {
   const { beadId } = await params;
   const now = await beadPageFor("bead.read", beadId);
@@ -62,6 +73,7 @@ export default async function BeadPage({ params, searchParams }: Props) {
       onRunAgain={runAgain}
       onChooseUnits={chooseUnitsAction}
       guided={(await searchParams).guide !== undefined}
+      weld={await weldOf(now, bead)}
       mayDelete={now.may("bead.delete", await thingOfBead(beadId))}
     />
   );

@@ -33,7 +33,7 @@ export default async function CardPage({ params }: Props) {
       </Header>
       <CardView
         sheet={cardSheet(card.content, card.number, units.preferences)}
-        pdf={`/cards/${cardId}/pdf`}
+        pdf={`/api/cards/${cardId}/pdf`}
         onBegin={inUse && now.may("bead.create") ? beginByCardAction.bind(null, cardId) : null}
       >
         {now.may("settings.write") && (

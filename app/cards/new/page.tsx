@@ -44,7 +44,9 @@ async function fromTrial(trialId: string, units: UnitPreferences): Promise<Card 
   if (trial === null) return null;
   const { content, number } = trial;
   const { course } = trialSheet(trial, await runsOf(now.db, trial), units);
-  const region = course.filter(({ mayBeBest }) => mayBeBest);
+  const all = course.filter(({ mayBeBest }) => mayBeBest);
+  // Where everything may be best the beads say nothing of a range.
+  const region = all.length < course.length ? all : [];
   const known = content.knobs.flatMap(({ field }, i) => {
     const values = region.map(({ at }) => at[i]!);
     return values.length === 0 ? [] : [{ field, low: Math.min(...values), high: Math.max(...values) }];

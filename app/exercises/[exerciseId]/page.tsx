@@ -47,28 +47,7 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
             </p>
             <h1>{exercise.title}</h1>
           </div>
-          <div className={page.buttons}>
-            {first && (
-              <Link className={buttonClass("main")} href={`/feedback/${first.id}?row=exercise`}>
-                Give feedback
-              </Link>
-            )}
-            <Link className={buttonClass()} href={`/groups/${exercise.group.id}/grades`}>
-              Gradebook
-            </Link>
-            <ActionButton className={buttonClass()} action={copyExerciseAction.bind(null, exercise.id)}>
-              Copy
-            </ActionButton>
-            <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
-              Change
-            </Link>
-            <Link className={buttonClass()} href={`/exercises/${exercise.id}/notice`}>
-              Bench notice
-            </Link>
-            <Link className={buttonClass()} href={`/exercises/${exercise.id}/class`}>
-              Page for the wall
-            </Link>
-          </div>
+          <Ways exercise={exercise} first={first?.id ?? null} />
         </div>
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         <div className={page.columns}>
@@ -111,6 +90,34 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
         />
       </main>
     </>
+  );
+}
+
+/** What can be done with the exercise; `first`: the oldest hand-in that waits. */
+function Ways({ exercise, first }: { exercise: ExerciseRecord; first: string | null }) {
+  return (
+    <div className={page.buttons}>
+      {first && (
+        <Link className={buttonClass("main")} href={`/feedback/${first}?row=exercise`}>
+          Give feedback
+        </Link>
+      )}
+      <Link className={buttonClass()} href={`/groups/${exercise.group.id}/grades`}>
+        Gradebook
+      </Link>
+      <ActionButton className={buttonClass()} action={copyExerciseAction.bind(null, exercise.id)}>
+        Copy
+      </ActionButton>
+      <Link className={buttonClass()} href={`/exercises/${exercise.id}/edit`}>
+        Change
+      </Link>
+      <Link className={buttonClass()} href={`/exercises/${exercise.id}/notice`}>
+        Bench notice
+      </Link>
+      <Link className={buttonClass()} href={`/exercises/${exercise.id}/class`}>
+        Page for the wall
+      </Link>
+    </div>
   );
 }
 

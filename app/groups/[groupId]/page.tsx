@@ -10,7 +10,13 @@ import { Button, buttonClass, Field, LocalTime, page, Panel } from "@/components
 import { classCounts } from "@/lib/course";
 import { listExercises, listHandIns } from "@/lib/classroom";
 import { getGroup, listPeople, type GroupRecord, type PersonRecord } from "@/lib/roster";
-import { addStudentAction, closeGroupAction, joinGroupAction, leaveGroupAction } from "../actions";
+import {
+  addRosterAction,
+  addStudentAction,
+  closeGroupAction,
+  joinGroupAction,
+  leaveGroupAction,
+} from "../actions";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Group" };
@@ -27,7 +33,6 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
   ]);
   const { beads, stale } = await classBeads(now.db, handIns);
   const waiting = handIns.filter(({ feedback }) => !feedback?.returnedAt);
-  const [first] = waiting;
   return (
     <>
       <Header />
@@ -44,25 +49,7 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
               </p>
             )}
           </div>
-          <div className={page.buttons}>
-            {first && (
-              <Link className={buttonClass("main")} href={`/feedback/${first.id}?row=group`}>
-                Give feedback, {waiting.length} waiting
-              </Link>
-            )}
-            <Link className={buttonClass()} href={`/groups/${group.id}/grades`}>
-              Gradebook
-            </Link>
-            <Link className={buttonClass(first ? "plain" : "main")} href={`/exercises/new?group=${group.id}`}>
-              New exercise
-            </Link>
-            <ActionButton
-              className={buttonClass()}
-              action={closeGroupAction.bind(null, group.id, group.closedAt === null)}
-            >
-              {group.closedAt ? "Open again" : "Close the group"}
-            </ActionButton>
-          </div>
+          <Ways group={group} first={waiting[0]?.id ?? null} waiting={waiting.length} />
         </div>
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
         <div className={page.columns}>
@@ -102,6 +89,31 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
   );
 }
 
+/** What can be done with the group; `first`: the oldest hand-in that waits. */
+function Ways({ group, first, waiting }: { group: GroupRecord; first: string | null; waiting: number }) {
+  return (
+    <div className={page.buttons}>
+      {first && (
+        <Link className={buttonClass("main")} href={`/feedback/${first}?row=group`}>
+          Give feedback, {waiting} waiting
+        </Link>
+      )}
+      <Link className={buttonClass()} href={`/groups/${group.id}/grades`}>
+        Gradebook
+      </Link>
+      <Link className={buttonClass(first ? "plain" : "main")} href={`/exercises/new?group=${group.id}`}>
+        New exercise
+      </Link>
+      <ActionButton
+        className={buttonClass()}
+        action={closeGroupAction.bind(null, group.id, group.closedAt === null)}
+      >
+        {group.closedAt ? "Open again" : "Close the group"}
+      </ActionButton>
+    </div>
+  );
+}
+
 function Students({ group, people }: { group: GroupRecord; people: readonly PersonRecord[] }) {
   const others = people.filter(({ id }) => !group.members.some((member) => member.id === id));
   return (
@@ -137,6 +149,18 @@ function Students({ group, people }: { group: GroupRecord; people: readonly Pers
         </Field>
         <Button type="submit">Add student</Button>
       </ActionForm>
+      <details className={page.details}>
+        <summary>Paste a list</summary>
+        <ActionForm action={addRosterAction.bind(null, group.id)} label="Paste a list of students">
+          <Field
+            label="One student a line"
+            hint="Name, then a tab or a semicolon and the identification if there is one. Who is in the group already stays as they are."
+          >
+            {(ids) => <textarea {...ids} name="roster" rows={6} required maxLength={20_000} />}
+          </Field>
+          <Button type="submit">Add them all</Button>
+        </ActionForm>
+      </details>
       {others.length > 0 && (
         <ActionForm
           action={joinGroupAction.bind(null, group.id)}

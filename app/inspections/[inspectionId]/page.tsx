@@ -4,13 +4,21 @@ import { notFound } from "next/navigation";
 import { DraftEditor, OpenWelds, RecordView, SignForm } from "@/components/inspect";
 import { Header } from "@/components/shell";
 import { buttonClass, form, page, Panel, SaidForm } from "@/components/ui";
-import { movedSince, openPoints, instrumentNames, revisionTitle } from "@/lib/inspect";
+import {
+  lookedAt,
+  movedSince,
+  openPoints,
+  instrumentNames,
+  revisionTitle,
+  type JobWeld,
+} from "@/lib/inspect";
 import { personIdOf } from "@/lib/people";
 import {
   draftRecord,
   getInspection,
   getJob,
   jobBeads,
+  listInspections,
   listInstruments,
   listSigned,
   seenDigest,
@@ -64,6 +72,7 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
             </Link>
           ))}
         </div>
+        {draft.open && <WeldByWeld inspectionId={inspectionId} welds={lookedAt(job.content, draft)} />}
         {moved.length > 0 && (
           <Panel title="Changed since it was signed" tone="danger">
             {moved.map((line) => (
@@ -84,6 +93,7 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
             readStored={readInspectionAction.bind(null, inspectionId)}
             instruments={await instrumentChoices(now.db, draft.instrumentIds)}
             welds={job.content.welds}
+            before={await inspectionBefore(now.db, inspection.number)}
           />
         )}
         {record && <RecordView record={record} signed={draft.open ? null : (newest ?? null)} />}
@@ -93,6 +103,19 @@ export default async function InspectionPage({ params }: { params: Promise<{ ins
         )}
       </main>
     </>
+  );
+}
+
+/** Each weld on a screen of its own. */
+function WeldByWeld({ inspectionId, welds }: { inspectionId: string; welds: readonly JobWeld[] }) {
+  return (
+    <nav aria-label="Welds one by one" className={form.row}>
+      {welds.map(({ id, number }) => (
+        <Link key={id} className={buttonClass()} href={`/inspections/${inspectionId}/welds/${id}`}>
+          Weld {number}
+        </Link>
+      ))}
+    </nav>
   );
 }
 
@@ -107,6 +130,12 @@ function Tampered() {
 }
 
 type Now = Awaited<ReturnType<typeof pageFor>>;
+
+/** The newest inspection before this one, of any job: a shop looks the same way from job to job. */
+async function inspectionBefore(db: Now["db"], number: number) {
+  const before = (await listInspections(db)).find((one) => one.number < number);
+  return before ? { number: before.number, draft: before.draft } : null;
+}
 
 async function instrumentChoices(db: Now["db"], used: readonly string[]) {
   return (await listInstruments(db))

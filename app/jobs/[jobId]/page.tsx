@@ -1,13 +1,12 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { JobEditor } from "@/components/inspect";
+import { AttachBead, JobEditor } from "@/components/inspect";
 import { Header } from "@/components/shell";
-import { buttonClass, Field, form, page, Panel, SaidForm } from "@/components/ui";
+import { buttonClass, form, page, Panel, SaidForm } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { inspectionState, type JobWeld } from "@/lib/inspect";
 import type { BeadRecord } from "@/lib/beads";
-import { newestBeads, UNKNOWN, type ListedBead } from "@/lib/find";
 import { getJob, jobBeads, listInspections } from "@/lib/jobs";
 import { listPeople } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
@@ -17,6 +16,7 @@ import {
   attachBeadAction,
   beginInspectionAction,
   detachBeadAction,
+  findFreeBeadsAction,
   newBeadForWeldAction,
   readJobAction,
   saveJobAction,
@@ -30,11 +30,13 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
   const now = await pageFor("job.read");
   const job = await getJob(now.db, jobId);
   if (!job) notFound();
-  const [beads, free, people, sets, units] = await Promise.all([
+  const [beads, people, sets, units] = await Promise.all([
     jobBeads(now.db, jobId),
-    newestBeads(now.db, { job: UNKNOWN }, {}),
     listPeople(now.db),
-    shopSetsToChoose(now.db, [job.content.criteriaId]),
+    shopSetsToChoose(now.db, [
+      job.content.criteriaId,
+      ...job.content.welds.map(({ criteriaId }) => criteriaId ?? null),
+    ]),
     currentUnits(),
   ]);
   const writes = now.may("job.write");
@@ -56,8 +58,12 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
             beads={beads.filter(({ weldId }) => weldId === weld.id)}
           />
         ))}
-        {writes && free.length > 0 && welds.length > 0 && (
-          <AttachPanel jobId={jobId} beads={free} welds={welds} />
+        {writes && welds.length > 0 && (
+          <AttachBead
+            welds={welds.map(({ id, number }) => ({ id, number }))}
+            find={findFreeBeadsAction}
+            attach={attachBeadAction.bind(null, jobId)}
+          />
         )}
         {writes && (
           <JobEditor
@@ -140,45 +146,6 @@ function WeldPanel({
           tone="plain"
         />
       )}
-    </Panel>
-  );
-}
-
-function AttachPanel({
-  jobId,
-  beads,
-  welds,
-}: {
-  jobId: string;
-  beads: readonly ListedBead[];
-  welds: readonly JobWeld[];
-}) {
-  return (
-    <Panel title="Attach a bead that is there already">
-      <SaidForm action={attachBeadAction.bind(null, jobId)} submit="Attach" tone="plain">
-        <Field label="Bead">
-          {(ids) => (
-            <select {...ids} name="bead">
-              {beads.map((bead) => (
-                <option key={bead.id} value={bead.id}>
-                  {bead.number}: {bead.title}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-        <Field label="to weld">
-          {(ids) => (
-            <select {...ids} name="weld">
-              {welds.map(({ id, number }) => (
-                <option key={id} value={id}>
-                  {number}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-      </SaidForm>
     </Panel>
   );
 }

@@ -1,15 +1,21 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { pathRouteFor } from "@/app/_door/route-for";
-import { reader } from "@/lib/trace";
+import { finder, reader } from "@/lib/trace";
 
 export const dynamic = "force-dynamic";
 
 const runtime = path.join("node_modules", "onnxruntime-web", "dist");
 
+const weights = (file: string) => ({
+  at: path.join("lib", "trace", "weights", file),
+  type: "application/octet-stream",
+});
+
 /** What the bead's reader needs, from this address and no other: its weights and the runtime that runs them. */
 const files: Readonly<Record<string, { readonly at: string; readonly type: string }>> = {
-  [reader.file]: { at: path.join("lib", "trace", "weights", reader.file), type: "application/octet-stream" },
+  [reader.file]: weights(reader.file),
+  [finder.file]: weights(finder.file),
   "ort-wasm-simd-threaded.wasm": {
     at: path.join(runtime, "ort-wasm-simd-threaded.wasm"),
     type: "application/wasm",

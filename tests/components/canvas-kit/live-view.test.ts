@@ -64,6 +64,13 @@ describe("a view in a moving hand", () => {
     expect(rested.length).toBe(2);
     live.move(panned(-700, 0));
     expect(rested.length).toBe(3);
+    live.hold(true);
+    live.move(panned(3, 0));
+    clock.pass(10 * REST_MS);
+    expect(rested.length).toBe(3);
+    live.hold(false);
+    clock.pass(REST_MS);
+    expect(rested.length).toBe(4);
     live.put(null);
     expect(rested.at(-1)).toBe(null);
     expect(live.now()).toEqual(fitView(photo, box));

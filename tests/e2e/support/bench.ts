@@ -26,8 +26,13 @@ export class Bench {
     return bench;
   }
 
-  async newBead(url: string): Promise<void> {
+  /** New photos are looked at without a press only where a test is about that: it takes the processor for seconds. */
+  async newBead(url: string, { looks = false } = {}): Promise<void> {
     await this.page.goto(url);
+    await this.page.evaluate(
+      (on) => localStorage.setItem("toeline-looks-by-itself", on),
+      looks ? "yes" : "no",
+    );
     await this.page.getByRole("link", { name: "New bead" }).click();
     await this.page.waitForURL(/\/beads\/new$/);
     await this.page.getByLabel("Choose photos").waitFor({ state: "attached" });

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
-  cardFields,
   CardSchema,
   essentials,
   hasRows,
@@ -11,6 +10,7 @@ import {
   otherThanCard,
   proposeRanges,
 } from "@/lib/cards";
+import { cardFields } from "@/lib/cards/card";
 import { askOfSetup, insideOf, planRun, PlanAskSchema } from "@/lib/plan";
 import { emptyRunSetup, exampleSetups, type RunSetup } from "@/lib/setup";
 import { base } from "../trials/simulated";

@@ -99,7 +99,7 @@ describe("a gradebook", () => {
         );
         for (const { mean, of } of columns) expect(mean === null).toBe(of === 0);
         for (const { cells, mean } of rows) {
-          const shares = cells.flatMap(({ score }) => (score?.share == null ? [] : [score.share]));
+          const shares = cells.flatMap(({ score }) => (score === null || score.share === null ? [] : [score.share]));
           if (mean === null) expect(shares).toEqual([]);
           else expect(mean >= Math.min(...shares) - 1e-12 && mean <= Math.max(...shares) + 1e-12).toBe(true);
         }

@@ -86,6 +86,8 @@ describe("facts", () => {
       verdict: null,
       cause: null,
       change: null,
+      widthMm: null,
+      widthUMm: null,
     });
   });
 });

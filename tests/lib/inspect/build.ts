@@ -73,6 +73,7 @@ export const draft: InspectionDraft = {
   surface: "brushed",
   instrumentIds: ["g"],
   welds: [{ weldId: "w1", seen: wholeWeld, seenNote: "" }],
+  qualification: { certificate: "VT-204", level: "2", expiresOn: "2027-05-01" },
 };
 
 export const gauge: Instrument & { id: string } = {

@@ -6,9 +6,11 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { sealRecord, type SignedRecord } from "@/lib/inspect";
 import { readRecord } from "@/lib/inspect/make-record";
 import { inspectionPdf } from "@/lib/pdf";
+import type { InspectionPdfInput } from "@/lib/pdf/inspection-input";
 import { palette } from "../pdf/sheet-of";
 import { plain, readPdf } from "../pdf/read-pdf";
-import { beadOf, HEIGHT_PX, job, recordOf, signature, WIDTH_PX } from "./build";
+import { inDepth } from "../../setup/in-depth";
+import { beadOf, HEIGHT_PX, job, recordOf, sha, signature, soundBead, undercut, WIDTH_PX } from "./build";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 const set = path.join(root, "demo-images/set");
@@ -33,13 +35,17 @@ beforeAll(async () => {
 type Printed = Awaited<ReturnType<typeof printAnew>>;
 const printed = new Map<string, Promise<Printed>>();
 /** The paper of a record; the same name is the same record, printed once. */
-function print(record: SignedRecord, name: string): Promise<Printed> {
-  const known = printed.get(name) ?? printAnew(record, name);
+function print(
+  record: SignedRecord,
+  name: string,
+  change: Partial<InspectionPdfInput> = {},
+): Promise<Printed> {
+  const known = printed.get(name) ?? printAnew(record, name, change);
   printed.set(name, known);
   return known;
 }
 
-async function printAnew(record: SignedRecord, name: string) {
+async function printAnew(record: SignedRecord, name: string, change: Partial<InspectionPdfInput> = {}) {
   const photos = new Map(
     record.beads
       .flatMap((bead) => bead.photos)
@@ -50,9 +56,11 @@ async function printAnew(record: SignedRecord, name: string) {
     digest,
     signed: record.signature ? { standing: { kind: "before-keys" }, signer: "Vesna Harcourt" } : null,
     photos,
-    recordUrl: "http://127.0.0.1:3000/inspections/i1/revisions/1",
+    recordUrl: null,
+    units: "metric",
     palette,
     createdAt: "2026-11-25T12:00:00.000Z",
+    ...change,
   });
   // For people who look.
   mkdirSync(out, { recursive: true });
@@ -61,14 +69,54 @@ async function printAnew(record: SignedRecord, name: string) {
   return { bytes, pages, text: plain(pages.map(({ text }) => text).join(" ")) };
 }
 
-const signed = (count: number) => sealRecord(recordOf({ beads: [beadOf(count)] }), null, signature).record;
+const reason = "The second leg was read again with gauge 3.";
+/** A record with everything on it that the first page is to hold. */
+const signed = (count: number) => {
+  const record = recordOf({
+    job: { customer: "Quarry Lane Frames" },
+    draft: { reportNumber: "VT-2026-118" },
+    beads: [beadOf(count)],
+  });
+  const again = { ...signature, revision: 2, reason, previousDigest: sha(7) };
+  return sealRecord(record, record, again).record;
+};
 
-describe.each([1, 30])("the report of a record with %i photos", (count) => {
+/** Text that lies over a picture, without what is only white space. */
+const overPictures = ({ items, imageBoxes }: Printed["pages"][number]): readonly string[] =>
+  items
+    .filter(({ text }) => text.trim() !== "")
+    .filter(({ x, y, width }) =>
+      imageBoxes.some(
+        (box) => x + width > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height,
+      ),
+    )
+    .map(({ text }) => text.trim());
+
+describe.each([1, 4, 30])("the report of a record with %i photos", (count) => {
+  it("says on its first page for whom, how each weld stands, who signed by what right, which revision and why", async () => {
+    const { pages } = await print(signed(count), `inspection-${count}`);
+    const first = pages[0]?.text ?? "";
+    for (const words of [
+      "Customer Quarry Lane Frames",
+      "Maker of the part Harrow Basin Training Bay",
+      "Report number VT-2026-118",
+      "Result: Open",
+      "W1 Open ISO 5817 level C, 2014 100 %, that is 300 mm",
+      "Signer: Vesna Harcourt, identification I-03",
+      "certificate VT-204, level 2, valid until 2027-05-01",
+      `Revision 2. Reason of this revision: ${reason}`,
+      `SHA-256 of the signed text ${digest}`,
+      "Acceptance rests with the governing code",
+    ])
+      expect(first).toContain(words);
+    for (const { text } of pages.slice(1)) expect(text).not.toContain("Signer:");
+  });
+
   it("shows every photo, what was recorded, and on each page number, revision and digest", async () => {
     const { pages, text } = await print(signed(count), `inspection-${count}`);
     expect(pages.reduce((sum, { images }) => sum + images, 0)).toBe(count);
     pages.forEach((page, i) => {
-      expect(page.text).toContain("Inspection 1, revision 1");
+      expect(page.text).toContain("Inspection 1, revision 2");
       expect(page.text).toContain(`page ${i + 1} of ${pages.length}`);
       expect(page.text).toContain(digest);
     });
@@ -77,21 +125,37 @@ describe.each([1, 30])("the report of a record with %i photos", (count) => {
       "D-100",
       "W-07",
       "520 lx",
-      "400 mm (15.7",
-      "serial F-2",
-      "100 %, that is 300 mm (11.811 in)",
+      "Distance of the eye 400 mm",
+      "Gauge 2 fillet gauge F-2",
       "Decision rule: Simple acceptance",
       "JCGM 106:2012, 8.2",
       "Undercut",
-      "Vesna Harcourt, identification I-03",
-      "Acceptance rests with the governing code",
     ])
       expect(text).toContain(words);
-    expect(text).not.toContain("Quenby");
-    expect(text).not.toContain("DRAFT");
+    for (const words of ["Quenby", "DRAFT", "127.0.0.1", "localhost"]) expect(text).not.toContain(words);
     const tags = pages.flatMap((page) => page.tags);
     for (const tag of ["H1", "H2", "Table", "TH", "TD", "Figure", "Caption"]) expect(tags).toContain(tag);
     expect(tags.filter((tag) => tag === "Figure").length).toBe(count);
+  });
+
+  it("lays no word over a bead: only numbers at the marks and the length at the scale", async () => {
+    const { pages } = await print(signed(count), `inspection-${count}`);
+    const over = pages.flatMap(overPictures);
+    expect(over.filter((text) => /^\d+$/.test(text))).toHaveLength(count);
+    expect(over.filter((text) => !/^\d+$/.test(text) && text !== "20 mm")).toEqual([]);
+  });
+
+  it("leaves no page of pictures half empty, and ends on a page that is more than a line", async () => {
+    const { pages } = await print(signed(count), `inspection-${count}`);
+    const lowest = pages.map(({ items }) => Math.min(...items.filter(({ y }) => y > 75).map(({ y }) => y)));
+    // A page that is followed by more pictures has no room for another row of them.
+    pages.slice(0, -1).forEach((page, i) => {
+      if (page.images > 0 && (pages[i + 1]?.images ?? 0) > 0) expect(lowest[i]).toBeLessThan(80 + 175);
+    });
+    expect(pages.length).toBeLessThanOrEqual(count === 30 ? 6 : 3);
+    expect(
+      pages.at(-1)?.items.filter(({ y, text }) => y > 75 && y < 790 && text.trim()).length,
+    ).toBeGreaterThan(3);
   });
 
   it("stands within the page", async () => {
@@ -119,9 +183,11 @@ describe("the report", () => {
     const looked = welds.map(({ id }) => ({ weldId: id, seen, seenNote: "" }));
     const record = recordOf({ job: { welds }, draft: { welds: looked }, beads });
     const { pages, text } = await print(record, "inspection-welds");
-    const table = text.slice(text.indexOf("To inspect"), text.indexOf("Weld W1, bead"));
+    const table = text.slice(text.indexOf("Welds Weld Part"), text.indexOf("Weld W1, bead"));
+    const front = pages[0]?.text ?? "";
+    for (const number of numbers) expect(front).toContain(`${number} Open`);
     for (const number of numbers) expect(table).toContain(`${number} Bracket, D-100, S235`);
-    expect(table.match(/100 %, that is 300 mm \(11.8\d* in\) 80 mm \(3.15 in\)/g)).toHaveLength(4);
+    expect(table.match(/100 %, that is 300 mm 80 mm/g)).toHaveLength(4);
     const places = numbers.map((number, i) => text.indexOf(`Weld ${number}, bead ${9 - i}`));
     expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
     for (const page of pages) {
@@ -151,10 +217,10 @@ describe("the report", () => {
       "how much of it was seen is not recorded as a number",
     ])
       expect(text).toContain(words);
-    const [page] = pages.filter((one) => one.text.includes("To inspect"));
-    const head = page?.items.find((one) => one.text.includes("To inspect"));
-    const seen = page?.items.find((one) => one.text.trim() === "Seen");
-    const beads = page?.items.find((one) => one.text.trim() === "Beads");
+    const [page] = pages.filter((one) => one.text.includes("Weld Part, drawing"));
+    const head = page?.items.findLast((one) => one.text.includes("To inspect"));
+    const seen = page?.items.findLast((one) => one.text.trim() === "Seen");
+    const beads = page?.items.findLast((one) => one.text.trim() === "Beads");
     expect(head && seen && beads && head.x < seen.x && seen.x < beads.x).toBe(true);
     // A word that runs out of its column would lie over the next one.
     const lines = new Map<number, { x: number; width: number }[]>();
@@ -178,6 +244,82 @@ describe("the report", () => {
       "Decision rule: Simple acceptance",
     ])
       expect(text).toContain(words);
+  });
+
+  it("tells readings in words with their units, in the system that is chosen, and names a table once", async () => {
+    const depth = {
+      quantity: "depth" as const,
+      valueMm: 0.4,
+      instrument: "Gauge 2, no. F-2",
+      resolutionMm: 0.1,
+    };
+    const bead = { ...soundBead(), photos: beadOf(1).photos };
+    const photos = beadOf(1, {}, [undercut([depth])]).content.photos;
+    const record = recordOf({ beads: [{ ...bead, content: { ...bead.content, photos } }] });
+    const mm = (await print(record, "inspection-read")).text;
+    const inches = (await print(record, "inspection-read-inch", { units: "inch" })).text;
+    const both = (await print(record, "inspection-read-both", { units: "both" })).text;
+    expect(mm).toContain("Leg on the first plate 6.2 mm Gauge 2, no. F-2 0.1 mm");
+    expect(mm).toContain("Depth of mark 1 0.4 mm");
+    expect(inches).toContain("Leg on the first plate 0.244 in Gauge 2, no. F-2 0.004 in");
+    expect(both).toContain("Leg on the first plate 6.2 mm (0.244 in)");
+    for (const text of [mm, inches, both]) {
+      expect(text).not.toMatch(/leg-1|weld-length/);
+      expect(text).not.toMatch(/(Table \d+), [^;]{1,12}; \1,/);
+    }
+    const figures = (text: string) =>
+      text.slice(text.indexOf("Viewing conditions"), text.indexOf("Result Clause Source"));
+    expect(figures(mm)).not.toMatch(/\d in\b/);
+    expect(figures(inches).replaceAll("20 mm", "")).not.toMatch(/\d mm\b/);
+  });
+
+  it("never leaves one or two rows of a clause table at a foot or on the next page", async () => {
+    const { content } = soundBead();
+    const looks: number[] = [];
+    for (let lines = 0; lines < inDepth(4, 24); lines += 1) {
+      const note = Array.from({ length: lines * 3 }, (_, i) => `Line ${i + 1}.`).join("\n");
+      const bead = { ...soundBead(), content: { ...content, judgement: { ...content.judgement } } };
+      const record = recordOf({ draft: { remarks: note }, beads: [bead] });
+      const { pages } = await print(record, `inspection-clauses-${lines}`);
+      const rows = pages.map(
+        (page) => page.items.filter(({ text, x }) => x < 45 && text.trim() === "Met").length,
+      );
+      looks.push(rows.filter((count) => count > 0).length);
+      for (const count of rows) expect([1, 2]).not.toContain(count);
+    }
+    expect(Math.max(...looks)).toBeGreaterThan(0);
+  });
+
+  it("holds its signature on the first page whatever was written, and counts welds that it cannot list there", async () => {
+    const long = (length: number) => "a long word or two ".repeat(70).slice(0, length).trim();
+    const welds = Array.from({ length: 60 }, (_, i) => ({ ...job.welds[0]!, id: `w${i}`, number: `W${i}` }));
+    const looked = welds.map(({ id }) => ({ weldId: id, seen: null, seenNote: "" }));
+    const title = {
+      title: long(120),
+      maker: long(120),
+      customer: long(120),
+      contract: long(80),
+      procedure: long(80),
+    };
+    const record = recordOf({
+      job: { ...title, welds },
+      draft: { welds: looked, examiningBody: long(120) },
+      beads: [],
+    });
+    const again = { ...signature, revision: 2, reason: long(1000), previousDigest: sha(7) };
+    const { pages } = await print(sealRecord(record, record, again).record, "inspection-long");
+    const first = pages[0]?.text ?? "";
+    for (const words of ["60 welds were looked at", "Open: 60 (W0, W1", "Signer:", digest, "Revision 2."])
+      expect(first).toContain(words);
+  });
+
+  it("prints an address only where others reach it", async () => {
+    const recordUrl = "https://toeline.shop.example/inspections/i1/revisions/1";
+    const { text } = await print(signed(1), "inspection-address", { recordUrl });
+    expect(text).toContain(`To verify: ${recordUrl}`);
+    expect((await print(signed(1), "inspection-1")).text).toContain(
+      "No address that others reach is set up here",
+    );
   });
 
   it("is the same bytes for the same record", async () => {

@@ -25,7 +25,22 @@ describe("Fleiss' kappa", () => {
   });
 
   it("says nothing where it cannot: one answer only, one person, unequal rows, nothing", () => {
-    for (const counts of [[[3, 0], [3, 0], [3, 0]], [[1, 0], [0, 1]], [[2, 0], [1, 0]], []])
+    for (const counts of [
+      [
+        [3, 0],
+        [3, 0],
+        [3, 0],
+      ],
+      [
+        [1, 0],
+        [0, 1],
+      ],
+      [
+        [2, 0],
+        [1, 0],
+      ],
+      [],
+    ])
       expect(fleissKappa(counts).value).toBeNull();
   });
 
@@ -77,15 +92,26 @@ describe("Cohen's kappa", () => {
     ["B with the reference", [45, 2, 3, 100], 0.92],
     ["C with the reference", [42, 9, 6, 93], 0.77],
   ])("%s", (_, [a = 0, b = 0, c = 0, d = 0], printed) => {
-    expect(cohenKappa([[a, b], [c, d]]).value).toBeCloseTo(printed, 2);
+    expect(
+      cohenKappa([
+        [a, b],
+        [c, d],
+      ]).value,
+    ).toBeCloseTo(printed, 2);
   });
 
   it("law: it does not ask who is first, lies within its interval, and is 1 exactly where all agree", () => {
     const cell = fc.integer({ min: 0, max: 30 });
     fc.assert(
       fc.property(cell, cell, cell, cell, (a, b, c, d) => {
-        const one = cohenKappa([[a, b], [c, d]]);
-        const other = cohenKappa([[a, c], [b, d]]);
+        const one = cohenKappa([
+          [a, b],
+          [c, d],
+        ]);
+        const other = cohenKappa([
+          [a, c],
+          [b, d],
+        ]);
         if (one.value === null) return expect(other.value).toBeNull();
         expect(one.value).toBeCloseTo(other.value!, 10);
         expect(one.low! <= one.value + 1e-12 && one.value <= one.high! + 1e-12).toBe(true);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { normalDensity, normalQuantile, normalShare } from "@/lib/numeric";
+import { normalDensity, normalQuantile, normalShare } from "@/lib/numeric/normal";
 
 describe("the standard normal distribution", () => {
   // NIST/SEMATECH e-Handbook 1.3.6.7.1, area under the curve from 0 to x (restated from memory).

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { fShareAbove, normalQuantile, studentQuantile } from "@/lib/numeric";
+import { fShareAbove, studentQuantile } from "@/lib/numeric";
+import { normalQuantile } from "@/lib/numeric/normal";
 
 describe("Student's t", () => {
   // NIST/SEMATECH e-Handbook 1.3.6.7.2, critical values of t (restated from memory).

@@ -1,5 +1,12 @@
 import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
 
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** A PDF read back by a library that did not write it. Coordinates are points, y upwards from the page's bottom. */
 export interface ReadPage {
   readonly text: string;
@@ -12,6 +19,8 @@ export interface ReadPage {
   /** Every point that a path goes through, in points, with the page's transforms applied. */
   readonly pathPoints: readonly { readonly x: number; readonly y: number }[];
   readonly images: number;
+  /** Where each picture lies: its lower left corner and its size, points. */
+  readonly imageBoxes: readonly Box[];
   /** Types of the elements a screen reader walks, in their order. */
   readonly tags: readonly string[];
 }
@@ -43,6 +52,23 @@ function pathPoints({ fnArray, argsArray }: Operators): { x: number; y: number }
     else if (fn === OPS.constructPath) points.push(...pointsOf(argsArray[i] as [number[], number[]], matrix));
   });
   return points;
+}
+
+function imageBoxes({ fnArray, argsArray }: Operators): Box[] {
+  const boxes: Box[] = [];
+  const stack: Matrix[] = [];
+  let matrix: Matrix = [1, 0, 0, 1, 0, 0];
+  fnArray.forEach((fn, i) => {
+    if (fn === OPS.save) stack.push(matrix);
+    else if (fn === OPS.restore) matrix = stack.pop() ?? matrix;
+    else if (fn === OPS.transform) matrix = times(matrix, argsArray[i] as Matrix);
+    else if (fn === OPS.paintImageXObject) {
+      // A picture is the unit square under the matrix; ours are upright, some drawn from the top downwards.
+      const [width, , , height, x, y] = matrix;
+      boxes.push({ x, y: Math.min(y, y + height), width, height: Math.abs(height) });
+    }
+  });
+  return boxes;
 }
 
 /** Ends of straight pieces only: move and line take two numbers, a curve six, a rectangle four. */
@@ -88,6 +114,7 @@ export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
         width,
       })),
       pathPoints: pathPoints(operators),
+      imageBoxes: imageBoxes(operators),
       images: operators.fnArray.filter((fn) => fn === OPS.paintImageXObject).length,
       tags: roles((await page.getStructTree()) as StructNode | null),
     });

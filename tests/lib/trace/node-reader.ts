@@ -1,14 +1,14 @@
 import { readFileSync } from "node:fs";
 import { createHash } from "node:crypto";
 import * as ort from "onnxruntime-web";
-import { reader, STRIP, type ReadStrip } from "@/lib/trace";
+import { finder, reader, SQUARE, STRIP, type ReadStrip, type ReadWhole } from "@/lib/trace";
 
 /** Elsewhere when the study is bundled and taken to another machine. */
 export const weightsFile =
   process.env.READER_WEIGHTS ?? new URL(`../../../lib/trace/weights/${reader.file}`, import.meta.url);
 
-export const weightsDigest = (): string =>
-  createHash("sha256").update(readFileSync(weightsFile)).digest("hex");
+export const digestOf = (file: string | URL): string =>
+  createHash("sha256").update(readFileSync(file)).digest("hex");
 
 /** The reader in Node, by the same WebAssembly as in the browser; `change` makes other weights of the shipped ones. */
 export async function nodeReader(change = (bytes: Uint8Array): Uint8Array => bytes): Promise<ReadStrip> {
@@ -19,5 +19,20 @@ export async function nodeReader(change = (bytes: Uint8Array): Uint8Array => byt
     const strip = new ort.Tensor("float32", planes, [1, 3, STRIP.rows, STRIP.columns]);
     const { toes } = await session.run({ strip });
     return toes!.data as Float32Array;
+  };
+}
+
+export const finderFile =
+  process.env.FINDER_WEIGHTS ?? new URL(`../../../lib/trace/weights/${finder.file}`, import.meta.url);
+
+/** The finder likewise. */
+export async function nodeFinder(change = (bytes: Uint8Array): Uint8Array => bytes): Promise<ReadWhole> {
+  ort.env.wasm.numThreads = 1;
+  ort.env.logLevel = "error";
+  const session = await ort.InferenceSession.create(change(new Uint8Array(readFileSync(finderFile))));
+  return async (planes) => {
+    const photo = new ort.Tensor("float32", planes, [1, 3, SQUARE.side, SQUARE.side]);
+    const { bead } = await session.run({ photo });
+    return bead!.data as Float32Array;
   };
 }

@@ -77,6 +77,13 @@ describe("a traced bead", () => {
     expect(await refused(unsure, plain)).toBe("not-sure-enough");
   });
 
+  it("is refused along a line that lies beside it, as between two beads", async () => {
+    const trace = await traceBead(drawnBead(900, 600, plain), along([95, 375], [805, 375]), flawless);
+    expect(trace.ok ? "read" : trace.issues[0]!.code).toBe("line-beside-bead");
+    const near = await traceBead(drawnBead(900, 600, plain), along([95, 335], [805, 335]), flawless);
+    expect(near.ok).toBe(true);
+  });
+
   it("is refused where the light is blown, and where everything is blurred", async () => {
     const image = drawnBead(900, 600, plain);
     const look = (data: Uint8ClampedArray): ReturnType<typeof traceBead> =>

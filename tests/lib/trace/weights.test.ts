@@ -1,8 +1,8 @@
 import { statSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { reader } from "@/lib/trace";
+import { finder, reader } from "@/lib/trace";
 import { PATIENT_MS } from "../../setup/patience";
-import { nodeReader, weightsDigest, weightsFile } from "./node-reader";
+import { digestOf, finderFile, nodeFinder, nodeReader, weightsFile } from "./node-reader";
 import { studyPicture, type StudiedPicture } from "./rendered/study-picture";
 
 /** Median error of both toes, in widths of the bead; infinite where the bead was refused. */
@@ -13,17 +13,30 @@ function medianError(studied: StudiedPicture | null): number {
   return errors[errors.length >> 1] ?? Infinity;
 }
 
+/** The farther end of a proposed line from the true one, in lengths of the bead; infinite where none is proposed. */
+function endsOff(studied: StudiedPicture | null): number {
+  const { proposal } = studied!;
+  return typeof proposal === "string" || !proposal.made ? Infinity : Math.max(...proposal.ends);
+}
+
 describe("the reader's weights", () => {
   it("are those of this version, and small enough to be sent to a phone", () => {
-    expect(weightsDigest()).toBe(reader.sha256);
-    expect(statSync(weightsFile).size).toBeLessThan(3_000_000);
+    expect(digestOf(weightsFile)).toBe(reader.sha256);
+    expect(digestOf(finderFile)).toBe(finder.sha256);
+    expect(statSync(weightsFile).size).toBeLessThan(2_000_000);
+    expect(statSync(finderFile).size).toBeLessThan(1_400_000);
   });
 
   it(
     "read a joint they were never trained on within three hundredths of its width; with noughts for weights they do not",
     async () => {
-      const shipped = medianError(await studyPicture("kept-plain", 3, await nodeReader()));
-      expect(shipped).toBeLessThan(0.03);
+      const read = await nodeReader();
+      const shipped = await studyPicture("kept-plain", 3, read, await nodeFinder());
+      expect(medianError(shipped)).toBeLessThan(0.03);
+      expect(endsOff(shipped)).toBeLessThan(0.1);
+      // A finder of noughts proposes nothing.
+      const blind = await studyPicture("kept-plain", 3, read, await nodeFinder(withNoughts));
+      expect(endsOff(blind)).toBe(Infinity);
       // Every weight is a half: zeroed bytes inside the large tensors leave the graph as it is.
       const zeroed = await nodeReader((bytes) => withNoughts(bytes));
       expect(medianError(await studyPicture("kept-plain", 3, zeroed))).toBeGreaterThan(0.03);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { advance, trialState, type TrialRun } from "@/lib/trials";
+import { trialState, type TrialRun } from "@/lib/trials";
+import { advance } from "@/lib/trials/advance";
 import { inDepth } from "../../setup/in-depth";
 import { oneAtATime, seeking, simulation, surfacing, trialOf } from "./simulated";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { faceCentred, firstPoints, shuffled, twoLevel } from "@/lib/trials/designs";
-import { ways } from "@/lib/trials";
+import { ways } from "@/lib/trials/trial";
 
 const column = (design: readonly (readonly number[])[], ...of: readonly number[]): readonly number[] =>
   design.map((point) => of.reduce((product, i) => product * point[i]!, 1));

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { normalDensity } from "@/lib/numeric";
-import { loss } from "@/lib/trials";
+import { loss } from "@/lib/trials/expected-improvement";
 import { expectedImprovement } from "@/lib/trials/expected-improvement";
 
 const aims = [

@@ -3,7 +3,9 @@ import { describe, expect, it } from "vitest";
 import { askOfSetup, insideOf, planRun, PlanAskSchema, turnedRange } from "@/lib/plan";
 import { checkSetup, exampleSetups, windowFor, windowQueryFor, type RunSetup } from "@/lib/setup";
 import { voltsAtFeed } from "@/lib/trade";
-import { advance, makeTrial, setupAt, trialKnobs, ways, type Trial, type TrialRun } from "@/lib/trials";
+import { makeTrial, setupAt, trialKnobs, type Trial, type TrialRun } from "@/lib/trials";
+import { advance } from "@/lib/trials/advance";
+import { ways } from "@/lib/trials/trial";
 import { inDepth } from "../../setup/in-depth";
 import { base, normals, trialOf } from "./simulated";
 

@@ -1,14 +1,7 @@
-import {
-  advance,
-  candidates,
-  coded,
-  fitSurface,
-  loss,
-  makeTrial,
-  type Trial,
-  type TrialRun,
-  type Way,
-} from "@/lib/trials";
+import { coded, fitSurface, makeTrial, type Trial, type TrialRun, type Way } from "@/lib/trials";
+import { advance } from "@/lib/trials/advance";
+import { candidates } from "@/lib/trials/candidates";
+import { loss } from "@/lib/trials/expected-improvement";
 import { random } from "@/lib/trials/designs";
 import { courseOf } from "@/lib/trials/seek";
 import { turnedRange, PlanAskSchema, planRun } from "@/lib/plan";

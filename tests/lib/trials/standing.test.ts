@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Observation } from "@/lib/trials/trial";
 import { FALSE_NAMES, standing } from "@/lib/trials/standing";
-import { advance, candidates, type TrialRun } from "@/lib/trials";
+import { type TrialRun } from "@/lib/trials";
+import { advance } from "@/lib/trials/advance";
+import { candidates } from "@/lib/trials/candidates";
 import { inDepth } from "../../setup/in-depth";
 import { normals, trialOf } from "./simulated";
 

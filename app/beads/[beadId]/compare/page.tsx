@@ -1,15 +1,12 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { currentUnits } from "@/app/_door/current-units";
+import { compareSides } from "@/app/_door/compare-sides";
 import { beadPageFor } from "@/app/_door/here";
 import { OutcomeForm, SideBySide } from "@/components/report";
 import { Header } from "@/components/shell";
-import { beadThing, getBead, type BeadRecord } from "@/lib/beads";
-import { assessContext } from "@/lib/shop";
-import { alignPhotos, assessBead } from "@/lib/assess";
-import { compareSheets, outcomeWords, sheetDocument } from "@/lib/report";
-import { lengthSystem } from "@/lib/units";
+import { beadThing, getBead } from "@/lib/beads";
+import { outcomeWords } from "@/lib/report";
 import { recordOutcomeAction } from "./actions";
 
 export const dynamic = "force-dynamic";
@@ -18,14 +15,6 @@ export const metadata: Metadata = { title: "Two beads side by side" };
 interface Props {
   params: Promise<{ beadId: string }>;
   searchParams: Promise<{ with?: string }>;
-}
-
-type Context = Awaited<ReturnType<typeof assessContext>>;
-type Units = Awaited<ReturnType<typeof currentUnits>>;
-
-function sideOf(bead: BeadRecord, context: Context, { preferences }: Units) {
-  const assessed = assessBead(bead, context);
-  return { id: bead.id, sheet: sheetDocument(assessed, preferences), aligned: alignPhotos(assessed) };
 }
 
 /** The two beads, each of which the person must be allowed to see. */
@@ -44,18 +33,16 @@ async function bothBeads({ params, searchParams }: Props) {
 /** This bead beside the one it was run after, or beside the one named by `?with=`. */
 export default async function ComparePage(props: Props) {
   const { db, before, after, mayWrite } = await bothBeads(props);
-  const [units, context] = await Promise.all([currentUnits(), assessContext(db)]);
-  const [was, is] = [sideOf(before, context, units), sideOf(after, context, units)];
+  const sides = await compareSides(db, before, after);
   const { tried, outcome } = after.content.judgement;
   return (
     <>
       <Header>
         <Link href={`/beads/${after.id}`}>Back to the bead</Link>
+        <Link href={`/compare?pick=${after.id}`}>Beside another bead</Link>
       </Header>
       <SideBySide
-        before={was}
-        after={is}
-        comparison={compareSheets(was.sheet, is.sheet)}
+        {...sides}
         tried={after.previous?.id === before.id ? tried : null}
         outcome={
           mayWrite ? (
@@ -64,7 +51,6 @@ export default async function ComparePage(props: Props) {
             <p>What the change did: {outcome ? outcomeWords[outcome].toLowerCase() : "not said yet"}.</p>
           )
         }
-        system={lengthSystem(units.preferences.length)}
       />
     </>
   );

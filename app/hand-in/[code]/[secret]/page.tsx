@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { here } from "@/app/_door/here";
@@ -6,7 +7,8 @@ import { ActionButton, BeadFacts, KeepAddress, Reply, ReturnedView } from "@/com
 import { LayeredPhoto } from "@/components/layer";
 import { Header } from "@/components/shell";
 import { buttonClass, LocalTime, page } from "@/components/ui";
-import { getBead } from "@/lib/beads";
+import { getBead, type BeadRecord } from "@/lib/beads";
+import { emptyDrawing } from "@/lib/marks";
 import { getFeedback, handInBySecret } from "@/lib/classroom";
 import { assessContext } from "@/lib/shop";
 import { assessBead } from "@/lib/assess";
@@ -64,40 +66,57 @@ export default async function SecretPage({ params }: { params: Promise<{ code: s
             />
           </>
         ) : (
-          <>
-            <KeepAddress address={own} />
-            {bead.photos.map((photo, i) => (
-              <LayeredPhoto
-                key={photo.id}
-                src={photoSrc(photo.sha256)}
-                widthPx={photo.widthPx}
-                heightPx={photo.heightPx}
-                drawing={
-                  bead.content.photos[i]?.drawing ?? {
-                    schemaVersion: 1,
-                    scale: null,
-                    weldLine: null,
-                    marks: [],
-                  }
-                }
-                items={[]}
-                name={`Photo ${i + 1}, ${photo.role}`}
-              />
-            ))}
-            {handIn.note && <p className={page.words}>Your note: {handIn.note}</p>}
-            <div className={page.buttons}>
-              <ActionButton
-                className={buttonClass("danger")}
-                sure="Take this bead back?"
-                action={withdrawBySecretAction.bind(null, code, secret)}
-              >
-                Withdraw
-              </ActionButton>
-            </div>
-          </>
+          <Waits code={code} secret={secret} bead={bead} note={handIn.note} photoSrc={photoSrc} />
         )}
+        <div className={page.buttons}>
+          <Link className={buttonClass()} href={`/hand-in/${code}`}>
+            Hand in the next attempt
+          </Link>
+        </div>
         <BeadFacts summary={summariseBead(assessBead(bead, context), units.preferences)} />
       </main>
+    </>
+  );
+}
+
+/** Handed in and not answered yet: what was handed in, and the way back. */
+function Waits({
+  code,
+  secret,
+  bead,
+  note,
+  photoSrc,
+}: {
+  code: string;
+  secret: string;
+  bead: BeadRecord;
+  note: string | null;
+  photoSrc: (sha256: string) => string;
+}) {
+  return (
+    <>
+      <KeepAddress address={`/hand-in/${code}/${secret}`} />
+      {bead.photos.map((photo, i) => (
+        <LayeredPhoto
+          key={photo.id}
+          src={photoSrc(photo.sha256)}
+          widthPx={photo.widthPx}
+          heightPx={photo.heightPx}
+          drawing={bead.content.photos[i]?.drawing ?? emptyDrawing}
+          items={[]}
+          name={`Photo ${i + 1}, ${photo.role}`}
+        />
+      ))}
+      {note && <p className={page.words}>Your note: {note}</p>}
+      <div className={page.buttons}>
+        <ActionButton
+          className={buttonClass("danger")}
+          sure="Take this bead back?"
+          action={withdrawBySecretAction.bind(null, code, secret)}
+        >
+          Withdraw
+        </ActionButton>
+      </div>
     </>
   );
 }

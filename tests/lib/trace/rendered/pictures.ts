@@ -11,38 +11,54 @@ import type { Pixels } from "@/lib/trace";
 
 /**
  * "calibration": joints the reader was trained on, in pictures it never saw; "kept-street" and "kept-plain": joints it was
- * never trained on, as they lie about and as on the demo's bench.
+ * never trained on, as they lie about and as on the demo's bench. The stated intervals are set on "fit-street" and
+ * "fit-plain", other scenes of joints never trained on, and on no others.
  */
-export const pictureKinds = ["calibration", "kept-street", "kept-plain"] as const;
+export const pictureKinds = ["calibration", "fit-street", "fit-plain", "kept-street", "kept-plain"] as const;
 export type PictureKind = (typeof pictureKinds)[number];
 
 export interface TracePicture {
   readonly scenario: string;
   readonly image: Pixels;
+  /** How many beads lie in the scene; one is asked about. */
+  readonly beads: number;
   readonly left: readonly Pixel[];
   readonly right: readonly Pixel[];
   /** The weld line's two ends as somebody might pick them; null where hardly any of the bead is in the picture. */
   readonly picked: readonly Point<"photo">[] | null;
 }
 
-const seeds = { calibration: 7001, "kept-street": 9101, "kept-plain": 9102 } as const;
+/** "refusal" pictures are those that are spoilt on purpose. */
+const seeds = {
+  calibration: 7002,
+  "fit-street": 9201,
+  "fit-plain": 9202,
+  "kept-street": 9211,
+  "kept-plain": 9212,
+  refusal: 9221,
+} as const;
+
+export function pixelsOf(rgb: Uint8Array, width: number, height: number): Pixels {
+  const data = new Uint8ClampedArray(4 * width * height).fill(255);
+  for (let k = 0; k < width * height; k++) for (let c = 0; c < 3; c++) data[4 * k + c] = rgb[3 * k + c]!;
+  return { width, height, data };
+}
 
 /** The n-th picture of a kind, with its truth. */
-export function tracePicture(kind: PictureKind, n: number, megapixels = 1.2): TracePicture {
+export function tracePicture(kind: PictureKind | "refusal", n: number, megapixels = 1.2): TracePicture {
   const names = kind === "calibration" ? trainingScenarios : keptBackScenarios;
   const scenario = names[n % names.length]!;
   const seed = mixSeed(seeds[kind], n) % 2147483647;
   const picture =
-    kind === "kept-plain"
+    kind === "kept-plain" || kind === "fit-plain"
       ? renderScene({ scenario, seed, megapixels })
       : renderScene(streetParams(scenario, seed, megapixels), (spec) => streetScene(spec, mixSeed(seed, 24)));
   const { rgb, width, height, truth } = picture;
-  const data = new Uint8ClampedArray(4 * width * height).fill(255);
-  for (let k = 0; k < width * height; k++) for (let c = 0; c < 3; c++) data[4 * k + c] = rgb[3 * k + c]!;
   const { leftToePx: left, rightToePx: right } = truth.weld;
   return {
     scenario,
-    image: { width, height, data },
+    image: pixelsOf(rgb, width, height),
+    beads: 1 + (truth.before ?? []).filter(([line]) => line.length > 3).length,
     left,
     right,
     picked: picks(left, right, width, height, seed),

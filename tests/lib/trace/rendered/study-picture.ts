@@ -1,6 +1,8 @@
 import type { Pixel } from "@/demo-images";
-import { traceBead, type ReadStrip } from "@/lib/trace";
+import { distance, type Point } from "@/lib/geometry";
+import { traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
 import type { TraceStation } from "@/lib/trace/types";
+import { isClear, lookAtWhole, type WholeLook } from "@/lib/trace/propose-line";
 import { tracePicture, type PictureKind } from "./pictures";
 
 /** Both toes at one station, in widths of the bead: error (positive is outwards), the answer's spread, how sure. */
@@ -13,13 +15,22 @@ export type StudiedStation = readonly [
   lowerSure: number,
 ];
 
+/** Both ends' distances, and what the proposal was judged by. */
+export type Proposal = Omit<WholeLook, "trace"> & {
+  readonly ends: readonly [number, number];
+  readonly made: boolean;
+};
+
 export interface StudiedPicture {
   readonly kind: PictureKind;
   readonly n: number;
   readonly scenario: string;
   /** Median width of the bead in the picture, px. */
   readonly widthPx: number;
+  readonly beads: number;
   readonly refused: string | null;
+  /** Ends found without a click against the true ones, in lengths of what is seen of the bead; or why none. */
+  readonly proposal: Proposal | string;
   readonly stations: readonly StudiedStation[];
   readonly seconds: number;
 }
@@ -29,8 +40,9 @@ export async function studyPicture(
   kind: PictureKind,
   n: number,
   read: ReadStrip,
+  readWhole: ReadWhole | null = null,
 ): Promise<StudiedPicture | null> {
-  const { scenario, image, left, right, picked } = tracePicture(kind, n);
+  const { scenario, image, beads, left, right, picked } = tracePicture(kind, n);
   if (picked === null) return null;
   const widths = left
     .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))
@@ -39,7 +51,8 @@ export async function studyPicture(
   const start = performance.now();
   const trace = await traceBead(image, picked, read);
   const seconds = (performance.now() - start) / 1000;
-  const common = { kind, n, scenario, widthPx, seconds };
+  const proposal = readWhole === null ? "not asked" : await endsProposed(image, left, right, readWhole, read);
+  const common = { kind, n, scenario, beads, widthPx, seconds, proposal };
   if (!trace.ok) return { ...common, refused: trace.issues[0]!.code, stations: [] };
   const stations = trace.value.stations
     .filter(({ end }) => !end)
@@ -53,6 +66,34 @@ export async function studyPicture(
       ];
     });
   return { ...common, refused: null, stations };
+}
+
+/** How far the two proposed ends lie from the true ones, whichever way round the line runs. */
+async function endsProposed(
+  image: Pixels,
+  left: readonly Pixel[],
+  right: readonly Pixel[],
+  readWhole: ReadWhole,
+  read: ReadStrip,
+): Promise<Proposal | string> {
+  const look = await lookAtWhole(image, readWhole, read);
+  if (!look.ok) return look.issues[0]!.code;
+  const { trace, ...said } = look.value;
+  const seen = left
+    .map(([x, y], i): Point => ({ x: (x + right[i]![0]) / 2, y: (y + right[i]![1]) / 2 }))
+    .filter(({ x, y }) => x > 0 && y > 0 && x < image.width && y < image.height);
+  const [start, end] = [seen[0]!, seen[seen.length - 1]!];
+  const middle = ({ upper, lower }: TraceStation): Point => ({
+    x: (upper.at.x + lower.at.x) / 2,
+    y: (upper.at.y + lower.at.y) / 2,
+  });
+  const [a, b] = [middle(trace.stations[0]!), middle(trace.stations[trace.stations.length - 1]!)];
+  const turned = distance(a, start) + distance(b, end) > distance(a, end) + distance(b, start);
+  const length = distance(start, end);
+  const ends = turned
+    ? ([distance(a, end) / length, distance(b, start) / length] as const)
+    : ([distance(a, start) / length, distance(b, end) / length] as const);
+  return { ...said, ends, made: isClear(look.value) };
 }
 
 const short = (value: number): number => Math.round(value * 1e5) / 1e5;

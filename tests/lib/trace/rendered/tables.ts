@@ -5,6 +5,8 @@ import type { StudiedPicture, StudiedStation } from "./study-picture";
 
 const kindWords: Readonly<Record<PictureKind, string>> = {
   calibration: "joints it was trained on, other pictures",
+  "fit-street": "joints never trained on, street, where the intervals are set",
+  "fit-plain": "joints never trained on, the demo's bench, where the intervals are set",
   "kept-street": "joints never trained on, as they lie about",
   "kept-plain": "joints never trained on, the demo's bench",
 };

@@ -1,15 +1,24 @@
+import { currentUnits } from "@/app/_door/current-units";
 import { pathRouteFor } from "@/app/_door/route-for";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
+import { UnitChoiceSchema, type UnitChoice } from "@/app/_door/units";
 import { palette } from "@/components/picture";
+import { publicAddress } from "@/lib/account";
 import { inspectionPdf } from "@/lib/pdf";
 import { draftRecord, getInspection, listSigned, seenDigest } from "@/lib/jobs";
 
 export const dynamic = "force-dynamic";
 
+/** Those asked for, else those of whoever looks. */
+async function unitsOf(asked: string | null): Promise<UnitChoice> {
+  const named = UnitChoiceSchema.safeParse(asked);
+  return named.success ? named.data : (await currentUnits()).choice;
+}
+
 const gone = (code: string) => Response.json({ issues: [{ code }] }, { status: 404 });
 
-/** The report of a signed revision (`?revision=N`), the newest without one; `?draft` prints what is not signed yet. */
+/** The report of a signed revision (`?revision=N`), the newest without one; `?draft` prints what is not signed yet; `?units=` metric, inch or both. */
 export const GET = pathRouteFor<{ inspectionId: string }>(
   "record.read",
   async (now, request, { inspectionId }) => {
@@ -26,13 +35,15 @@ export const GET = pathRouteFor<{ inspectionId: string }>(
       return Response.json({ issues: [{ code: "text-changed" }] }, { status: 409 });
     const record = isDraft ? await draftRecord(now.db, inspectionId) : (one?.record ?? null);
     if (!record) return gone("record-unreadable");
+    const address = publicAddress();
     const page = isDraft ? "" : `/revisions/${one?.revision}`;
     const bytes = await inspectionPdf({
       record,
       digest: isDraft ? seenDigest(record) : (one?.digest ?? ""),
       signed: isDraft || !one ? null : one,
       photos: await printPictures(record.beads.flatMap(({ photos }) => photos)),
-      recordUrl: `http://${request.headers.get("host") ?? "localhost"}/inspections/${inspectionId}${page}`,
+      recordUrl: address && `${address}/inspections/${inspectionId}${page}`,
+      units: asked.get("units") === "both" ? "both" : await unitsOf(asked.get("units")),
       palette,
       createdAt: record.signature?.signedAt ?? inspection.createdAt,
     });

@@ -5,25 +5,10 @@ DROP INDEX "SavedSetup_name_key";
 ALTER TABLE "Exercise" ADD COLUMN     "codeSince" TIMESTAMP(3);
 
 -- AlterTable
-ALTER TABLE "Feedback" ADD COLUMN     "seenAt" TIMESTAMP(3);
-
--- AlterTable
-ALTER TABLE "Phrase" ADD COLUMN     "ownerId" TEXT COLLATE "C";
+ALTER TABLE "EyeRound" ALTER COLUMN "content" SET DATA TYPE JSON;
 
 -- AlterTable
 ALTER TABLE "SavedSetup" ADD COLUMN     "ownerId" TEXT COLLATE "C";
-
--- CreateTable
-CREATE TABLE "EyeRound" (
-    "id" TEXT COLLATE "C" NOT NULL,
-    "personId" TEXT COLLATE "C",
-    "setKey" TEXT COLLATE "C" NOT NULL,
-    "content" JSON NOT NULL,
-    "startedAt" TIMESTAMP(3) NOT NULL,
-    "finishedAt" TIMESTAMP(3),
-
-    CONSTRAINT "EyeRound_pkey" PRIMARY KEY ("id")
-);
 
 -- CreateTable
 CREATE TABLE "Trial" (
@@ -78,12 +63,6 @@ CREATE TABLE "SecondFactor" (
 
     CONSTRAINT "SecondFactor_pkey" PRIMARY KEY ("userId")
 );
-
--- CreateIndex
-CREATE INDEX "EyeRound_personId_idx" ON "EyeRound"("personId");
-
--- CreateIndex
-CREATE INDEX "EyeRound_setKey_idx" ON "EyeRound"("setKey");
 
 -- CreateIndex
 CREATE UNIQUE INDEX "Trial_number_key" ON "Trial"("number");

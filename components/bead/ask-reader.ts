@@ -1,0 +1,56 @@
+import type { Result } from "@/lib/base";
+import type { Point } from "@/lib/geometry";
+import type { Pixels, ProposedLine, Trace, TraceIssue } from "@/lib/trace";
+
+interface Answered {
+  readonly id: number;
+  readonly found?: unknown;
+}
+
+interface Waiting {
+  readonly resolve: (found: unknown) => void;
+  readonly reject: (error: Error) => void;
+}
+
+let worker: Worker | null = null;
+let last = 0;
+const waiting = new Map<number, Waiting>();
+
+/** One worker for the visit: the runtime it fetched is not fetched again. */
+function theWorker(): Worker {
+  if (worker !== null) return worker;
+  const made = new Worker(new URL("./trace-worker.ts", import.meta.url), { type: "module" });
+  made.onmessage = ({ data }: MessageEvent<Answered>) => {
+    const one = waiting.get(data.id);
+    waiting.delete(data.id);
+    if (data.found === undefined) one?.reject(new Error("the reader gave up"));
+    else one?.resolve(data.found);
+  };
+  made.onerror = () => {
+    made.terminate();
+    worker = null;
+    for (const one of waiting.values()) one.reject(new Error("the reader ended early"));
+    waiting.clear();
+  };
+  worker = made;
+  return made;
+}
+
+function ask(image: Pixels, line: readonly Point<"photo">[] | null): Promise<unknown> {
+  const id = ++last;
+  return new Promise((resolve, reject) => {
+    waiting.set(id, { resolve, reject });
+    const { width, height, data } = image;
+    theWorker().postMessage({ id, image: { width, height, data }, line }, [data.buffer as ArrayBuffer]);
+  });
+}
+
+/** The bead along a line, in the image's pixels. The image's bytes are handed over. Rejects when nothing answers. */
+export const askForTrace = (
+  image: Pixels,
+  line: readonly Point<"photo">[],
+): Promise<Result<Trace, TraceIssue>> => ask(image, line) as Promise<Result<Trace, TraceIssue>>;
+
+/** Where a bead runs in the image, likewise. */
+export const askForLine = (image: Pixels): Promise<Result<ProposedLine, TraceIssue>> =>
+  ask(image, null) as Promise<Result<ProposedLine, TraceIssue>>;

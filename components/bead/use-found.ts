@@ -1,0 +1,102 @@
+"use client";
+
+import { useEffect, useRef, useState } from "react";
+import {
+  reduce,
+  startHistory,
+  type Drawing,
+  type EditAction,
+  type PhotoPoint,
+  type Scale,
+} from "@/lib/marks";
+import { traceSentence, type TraceIssue } from "@/lib/trace";
+import { lookForStrip } from "./look-for-strip";
+import { looksByItself } from "./looks-by-itself";
+import { lookForLine } from "./read-toes";
+import type { WorkPhoto } from "./work-state";
+
+/** What was found on a photo without a press; it counts for nothing until somebody accepts it. */
+export interface Found {
+  readonly photoId: string;
+  readonly busy: boolean;
+  readonly scale: Scale | null;
+  readonly line: readonly PhotoPoint[] | null;
+  /** Why no weld line is proposed, where that helps to take a better photo. */
+  readonly said: string | null;
+}
+
+/** Refusals a person can do something about; about the others nothing is said. */
+const told: readonly TraceIssue["code"][] = [
+  "no-bead-in-picture",
+  "two-beads",
+  "bead-too-small",
+  "photo-blurred",
+  "light-blown",
+];
+
+const untouched = ({ scale, weldLine, marks, toes }: Drawing): boolean =>
+  scale === null && weldLine === null && marks.length === 0 && toes === undefined;
+
+/** Photos of this visit that were looked at: once each. */
+const looked = new Set<string>();
+
+/** Looks at a photo of a face on which nobody has drawn anything: for the printed strip, and for the weld. */
+export function useFound(photo: WorkPhoto, url: string) {
+  const { id, role, widthPx, history } = photo;
+  const [found, setFound] = useState<Found | null>(null);
+  const latest = useRef(url);
+  useEffect(() => {
+    latest.current = url;
+  }, [url]);
+  const isHere = url !== "";
+  useEffect(() => {
+    if (!isHere || role !== "face" || looked.has(id) || !untouched(history.present) || !looksByItself())
+      return undefined;
+    looked.add(id);
+    let gone = false;
+    const tell = (part: Partial<Found>) => {
+      const none: Found = { photoId: id, busy: true, scale: null, line: null, said: null };
+      if (!gone) setFound((was) => ({ ...(was?.photoId === id ? was : none), ...part }));
+    };
+    tell({});
+    void look({ url: latest.current, widthPx }, tell).finally(() => tell({ busy: false }));
+    return () => {
+      gone = true;
+    };
+    // What is drawn meanwhile does not begin another look.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [id, role, widthPx, isHere]);
+  return [found?.photoId === id ? found : null, setFound] as const;
+}
+
+async function look(
+  photo: { readonly url: string; readonly widthPx: number },
+  tell: (part: Partial<Found>) => void,
+): Promise<void> {
+  try {
+    const strip = await lookForStrip(photo);
+    if (strip.ok) tell({ scale: strip.value });
+    const line = await lookForLine(photo);
+    const issue = line.ok ? undefined : line.issues.find(({ code }) => told.includes(code));
+    tell({ line: line.ok ? line.value : null, said: issue === undefined ? null : traceSentence(issue) });
+  } catch {
+    // Nobody asked for this look, so nothing is said when it does not come off.
+  }
+}
+
+/** The drawing with what was found in it, for the eye alone; what somebody drew stays. */
+export function withFound<D extends Drawing>(drawing: D, found: Found | null): D {
+  if (found === null) return drawing;
+  return {
+    ...drawing,
+    scale: drawing.scale ?? found.scale,
+    weldLine: drawing.weldLine ?? (found.line && [...found.line]),
+  };
+}
+
+/** A proposed line that was dragged; null: the action is about something else. */
+export function draggedLine(drawing: Drawing, found: Found | null, action: EditAction): Found | null {
+  if (found?.line == null || drawing.weldLine !== null || action.type !== "weldLine.set") return null;
+  const { weldLine } = reduce(startHistory(drawing), action).present;
+  return weldLine === null ? null : { ...found, line: weldLine };
+}

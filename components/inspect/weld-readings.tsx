@@ -1,0 +1,175 @@
+"use client";
+
+import { useState } from "react";
+import { useTyped } from "@/components/setup";
+import { SaveBar, useEdited, type Editing } from "@/components/saving";
+import { Choice, Field, Panel } from "@/components/ui";
+import type { BeadReading } from "@/lib/assess";
+import { quantitiesAtBench, readingOf, withReading } from "@/lib/inspect";
+import { beadQuantityRows, type BeadQuantity } from "@/lib/measure";
+import type { Joint } from "@/lib/trade";
+import { fieldText, metric, parseAngle, parseLength, type UnitPreferences } from "@/lib/units";
+import styles from "./weld-bench.module.css";
+
+/** What a reading can be taken with here: name with serial number, its smallest step, and what it is for. */
+export interface BenchGauge {
+  readonly name: string;
+  readonly resolution: number;
+  readonly kind: string;
+  readonly doubt: string | null;
+}
+
+interface Content {
+  readonly readings: readonly BeadReading[];
+}
+
+/** Readings under the hand: what each is taken with, and what becomes of a number that was typed. */
+function useReadings(editing: Editing<Content>, joint: Joint | null, gauges: readonly BenchGauge[]) {
+  const edited = useEdited(editing, "auto");
+  const { readings } = edited.content;
+  const quantities = quantitiesAtBench(joint);
+  const [chosen, setChosen] = useState<Readonly<Record<string, string>>>({});
+  const gaugeOf = (quantity: BeadQuantity): BenchGauge | null => {
+    const name = chosen[beadQuantityRows[quantity].gauge] ?? readingOf(readings, quantity)?.instrument;
+    return gauges.find((one) => one.name === name) ?? usualGauge(gauges, quantity);
+  };
+  const put = (quantity: BeadQuantity, value: number | null) => {
+    const gauge = gaugeOf(quantity);
+    if (!gauge) return;
+    const { name: instrument, resolution } = gauge;
+    const reading = value === null ? null : { quantity, value, instrument, resolution };
+    edited.change({ readings: withReading(readings, quantity, reading) });
+  };
+  const choose = (kind: string, name: string) => {
+    setChosen({ ...chosen, [kind]: name });
+    const gauge = gauges.find((one) => one.name === name);
+    if (gauge) edited.change({ readings: readWith(readings, quantities, kind, gauge) });
+  };
+  return { edited, readings, quantities, gaugeOf, put, choose };
+}
+
+/**
+ * The readings of one bead, one field each in the order of the bench; Tab goes from reading to reading, the gauges come
+ * after them. Saved shortly after each change.
+ */
+export function WeldReadings({
+  joint,
+  gauges,
+  units,
+  ...editing
+}: Editing<Content> & {
+  readonly joint: Joint | null;
+  readonly gauges: readonly BenchGauge[];
+  readonly units: UnitPreferences;
+}) {
+  const { edited, readings, quantities, gaugeOf, put, choose } = useReadings(editing, joint, gauges);
+  return (
+    <Panel title="Readings" tone="blue">
+      <form
+        aria-label="Readings"
+        onSubmit={(event) => {
+          event.preventDefault();
+          edited.submit();
+        }}
+      >
+        <div className={styles.readings}>
+          {quantities.map((quantity) => (
+            <ReadingField
+              key={quantity}
+              quantity={quantity}
+              value={readingOf(readings, quantity)?.value ?? null}
+              gauge={gaugeOf(quantity)}
+              units={units}
+              onChange={(value) => put(quantity, value)}
+            />
+          ))}
+        </div>
+        {gauges.length === 0 && <p>No gauge is entered yet: see “Instruments” in the menu.</p>}
+        <details className={styles.gauges}>
+          <summary>Read with</summary>
+          {[...new Set(quantities.map((quantity) => beadQuantityRows[quantity].gauge))].map((kind) => (
+            <Field key={kind} label={kind.replaceAll("-", " ")}>
+              {(ids) => (
+                <Choice
+                  {...ids}
+                  value={gaugeOf(quantities.find((one) => beadQuantityRows[one].gauge === kind)!)?.name ?? ""}
+                  options={gauges.map(({ name }) => name)}
+                  nameOf={(name) => labelOf(gauges, name)}
+                  onChoose={(name) => choose(kind, name)}
+                />
+              )}
+            </Field>
+          ))}
+        </details>
+        <SaveBar edited={edited}>Save the readings</SaveBar>
+      </form>
+    </Panel>
+  );
+}
+
+const labelOf = (gauges: readonly BenchGauge[], name: string): string => {
+  const doubt = gauges.find((one) => one.name === name)?.doubt;
+  return doubt ? `${name} (${doubt})` : name;
+};
+
+/** The first gauge of the kind that gives this reading, else the first there is. */
+const usualGauge = (gauges: readonly BenchGauge[], quantity: BeadQuantity): BenchGauge | null =>
+  gauges.find(({ kind }) => kind === beadQuantityRows[quantity].gauge) ?? gauges[0] ?? null;
+
+/** What was read with one sort of gauge, now said to be read with this one. */
+const readWith = (
+  readings: readonly BeadReading[],
+  quantities: readonly BeadQuantity[],
+  kind: string,
+  { name, resolution }: BenchGauge,
+): readonly BeadReading[] =>
+  readings.map((one) =>
+    quantities.includes(one.quantity) && beadQuantityRows[one.quantity].gauge === kind
+      ? { ...one, instrument: name, resolution }
+      : one,
+  );
+
+function ReadingField({
+  quantity,
+  value,
+  gauge,
+  units,
+  onChange,
+}: {
+  readonly quantity: BeadQuantity;
+  readonly value: number | null;
+  readonly gauge: BenchGauge | null;
+  readonly units: UnitPreferences;
+  readonly onChange: (value: number | null) => void;
+}) {
+  const { label, unit } = beadQuantityRows[quantity];
+  const isAngle = unit === "deg";
+  const typed = useTyped({
+    value,
+    unit: isAngle ? "deg" : units.length,
+    write: (stored) => (isAngle ? fieldText("plain", stored, metric) : lengthOf(stored, units)),
+    parse: (text) =>
+      isAngle ? parseAngle(text) : parseLength(text, { default: units.length, allowZero: true }),
+    store: onChange,
+  });
+  return (
+    <Field label={`${label}, ${isAngle ? "°" : units.length}`} hint={gauge?.name} error={typed.error}>
+      {(ids) => (
+        <input
+          {...ids}
+          type="text"
+          inputMode={units.length === "in" && !isAngle ? "text" : "decimal"}
+          autoComplete="off"
+          disabled={gauge === null}
+          value={typed.text}
+          onChange={(event) => typed.type(event.target.value)}
+          onBlur={typed.leave}
+        />
+      )}
+    </Field>
+  );
+}
+
+/** A hollow face is read below nought; a field writes its number with the sign before it. */
+const lengthOf = (mm: number | null, units: UnitPreferences): string =>
+  mm !== null && mm < 0 ? `-${fieldText("length", -mm, units)}` : fieldText("length", mm, units);

@@ -1,0 +1,48 @@
+import type { PhotoAssessment } from "@/lib/assess";
+import type { Drawing } from "@/lib/marks";
+import { beadProfile, stationsOf, type BeadProfile } from "@/lib/trace";
+import type { UnitPreferences } from "@/lib/units";
+import { lengthText, markSizeText } from "./length-text";
+import type { LabelledRow } from "./setup-rows";
+
+/** The profile of toes that somebody accepted; null without toes, or without a scale that holds. */
+export function acceptedProfile(
+  { toes }: Drawing,
+  calibration: PhotoAssessment["calibration"] | null,
+): BeadProfile | null {
+  if (toes === undefined || !calibration?.ok) return null;
+  return beadProfile(calibration.value, { stations: stationsOf(toes) });
+}
+
+const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+
+/** Whether the width differs by more than the reader's own scatter would make of an even bead. */
+export const isUneven = ({ worst25 }: BeadProfile): boolean =>
+  worst25 !== null && worst25.differenceMm > worst25.doubtMm;
+
+/** The figures of a profile in words, the same on screen, sheet and paper. */
+export function widthRows(profile: BeadProfile, units: UnitPreferences): readonly LabelledRow[] {
+  const { mean, spread, worst25, offStraight, widest, narrowest, sureShare } = profile;
+  const length = (mm: number): string => lengthText(mm, units);
+  return [
+    { label: "Mean width", value: lengthText(mean.value, units, mean.expandedUncertainty) },
+    { label: "Spread of the width", value: `${percent(spread)} at most` },
+    {
+      label: "Narrowest to widest",
+      value: `${length(narrowest.width.value)} to ${length(widest.width.value)}`,
+    },
+    {
+      label: "Differs most within 25 mm",
+      value: worst25 ? `by ${length(worst25.differenceMm)}` : "bead too short",
+    },
+    {
+      label: "Middle off a straight line",
+      value: markSizeText(offStraight.value, units, offStraight.expandedUncertainty),
+    },
+    { label: "Both toes sure on", value: percent(sureShare) },
+  ];
+}
+
+/** What stands below the figures wherever they are shown. */
+export const WIDTH_NOTE =
+  "Read off the photo and accepted by hand. Dark slag or soot along a toe can pull it outwards. No verdict is made from these figures.";
