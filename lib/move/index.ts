@@ -1,3 +1,3 @@
 import "server-only";
 
-export { moveInstallation, moveSentence, type Installation, type Moved } from "./move-installation";
+export { moveInstallation, moveSentence, type Installation } from "./move-installation";

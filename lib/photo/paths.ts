@@ -35,7 +35,7 @@ export function originalPath(dataDir: string, sha256: string): string | null {
   return isSha256(sha256) ? path.join(photoFolders(dataDir).originals, sha256) : null;
 }
 
-/** A derived picture, free of metadata. null when the name is no SHA-256 (a name from a URL may be anything). */
+/** A derived picture, free of metadata. null when the name is no SHA-256 (a name from a URL may be anything). @twice */
 export function viewPath(dataDir: string, sha256: string, size: PhotoSize): string | null {
   const known = isSha256(sha256) && Object.hasOwn(files, size);
   // The mark keeps the bundler from packing the whole project because a path is not known when it builds.

@@ -39,7 +39,8 @@ export async function walkLog(
       touched?.add(entry.subject);
     }
     entries += part.length;
-    end = part.at(-1) ?? end;
+    const last = part.at(-1);
+    if (last) end = { seq: last.seq, hash: last.hash, at: last.at };
     await step(watch, "log", entries);
   }
   const heads = [since, noted].filter((head) => head !== null);
