@@ -44,7 +44,7 @@ export async function walkLog(
     await step(watch, "log", entries);
   }
   const heads = [since, noted].filter((head) => head !== null);
-  for (const head of heads) findings.push(...(await againstNoted(db, head, end?.seq ?? 0)));
+  for (const head of heads) findings.push(...(await againstNoted(db, head)));
   return { entries, end, findings, seals, touched };
 }
 
@@ -54,8 +54,10 @@ function noteSeal(seals: Map<string, number[]>, sha256: string, { seq }: LogEntr
   else if (own.at(-1) !== seq) own.push(seq);
 }
 
-async function againstNoted(db: Db, { seq, hash }: LogHead, last: number): Promise<readonly LedgerIssue[]> {
+async function againstNoted(db: Db, { seq, hash }: LogHead): Promise<readonly LedgerIssue[]> {
   const entry = await db.logEntry.findUnique({ where: { seq }, select: { hash: true } });
   if (entry?.hash === hash) return [];
+  const newest = await db.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true } });
+  const last = newest?.seq ?? 0;
   return [issue(seq > last ? "noted-cut" : "noted-differs", [seq], { seq, last })];
 }
