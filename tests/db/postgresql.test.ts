@@ -80,12 +80,32 @@ describe("words", () => {
     ...electrodeClasses.map(({ id }) => id),
     ...["E71T-1C", "1.2 mm", "75/25", "don't", "über", "Łuk", "naïve", "Ærø", "3F", "#12", "a-b_c"],
   ];
-  const arbText = fc.array(fc.oneof(fc.constantFrom(...trade), fc.string({ maxLength: 6 })), {
+  // The same words in another order, as well: what is several words must stand in a row to be found.
+  const turned = trade.map((word) =>
+    word
+      .split(/[^\p{L}\p{N}]+/u)
+      .reverse()
+      .join(" "),
+  );
+  const arbText = fc.array(fc.oneof(fc.constantFrom(...trade, ...turned), fc.string({ maxLength: 6 })), {
     maxLength: 8,
   });
   const arbAsked = fc
     .constantFrom(...trade)
     .chain((word) => fc.nat({ max: word.length }).map((n) => word.slice(0, n)));
+
+  it.each([
+    ["E71T-1C", ["E71T-1C", "1C, E71T", "E71T-1"], [1]],
+    ["E71T-1", ["E71T-1C", "1C, E71T", "E71T-1"], [1, 3]],
+    ["1.2", ["wire 1.2 mm", "2.1", "1, 2"], [1, 3]],
+    ["uber", ["über", "Uberlap", "ueber"], [1, 2]],
+  ])("%s is found in the same texts on both", async (word, texts, expected) => {
+    for (const on of [sqlite().db, db]) {
+      await change(on, rawSql('DELETE FROM "BeadWords"'));
+      for (const [i, text] of texts.entries()) await change(on, dialect.keepWords(i + 1, text));
+      expect(await found(on, [[word]])).toEqual(expected);
+    }
+  });
 
   it("find the same on both databases", async () => {
     await fc.assert(
