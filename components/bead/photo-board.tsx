@@ -25,7 +25,7 @@ import { usePickerOffer } from "./use-picker-offer";
 import { SectionJobs, SectionSteps } from "./section-steps";
 import type { BenchProps } from "./shared";
 import { TracePanel } from "./trace-panel";
-import { draggedLine, useFound, withFound, type Found } from "./use-found";
+import { useFoundOn, withFound, type Found } from "./use-found";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
@@ -49,20 +49,14 @@ export function PhotoBoard(props: BoardProps) {
   const { calibration, desk, tool, setTool, setScale, picking } = useBoardTools(props, show);
   const drawing = photo.history.present;
   const url = photoUrl(photo, "view", props.kept);
-  const { proposed, setProposed, act } = useProposed(photo, onAction);
-  const [found, setFound] = useFound(photo, url);
-  const actOrDrag = (action: EditAction) => {
-    const dragged = draggedLine(drawing, found, action);
-    if (dragged) setFound(dragged);
-    else act(action);
-  };
+  const { proposed, setProposed, found, setFound, act } = useOffered(photo, url, onAction);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
         <PhotoCanvas
           {...{ ...props, calibration, desk, picking, tool, proposed, found }}
-          onAction={actOrDrag}
+          onAction={act}
           onToolChange={setTool}
         />
       </div>
@@ -100,6 +94,13 @@ export function PhotoBoard(props: BoardProps) {
       <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
     </>
   );
+}
+
+/** What is offered on this photo and counts for nothing yet: toes, and what was found without a press. */
+function useOffered(photo: WorkPhoto, url: string, onAction: BoardProps["onAction"]) {
+  const { proposed, setProposed, act } = useProposed(photo, onAction);
+  const { found, setFound, actOrDrag } = useFoundOn(photo, url, act);
+  return { proposed, setProposed, found, setFound, act: actOrDrag };
 }
 
 /** Toes read off this photo that nobody has accepted yet: seen on it, kept nowhere. */

@@ -41,7 +41,7 @@ const untouched = ({ scale, weldLine, marks, toes }: Drawing): boolean =>
 const looked = new Set<string>();
 
 /** Looks at a photo of a face on which nobody has drawn anything: for the printed strip, and for the weld. */
-export function useFound(photo: WorkPhoto, url: string) {
+function useFound(photo: WorkPhoto, url: string) {
   const { id, role, widthPx, history } = photo;
   const [found, setFound] = useState<Found | null>(null);
   const latest = useRef(url);
@@ -94,9 +94,21 @@ export function withFound<D extends Drawing>(drawing: D, found: Found | null): D
   };
 }
 
+/** What was found on this photo, and what an action does: a proposed line that is dragged stays a proposal. */
+export function useFoundOn(photo: WorkPhoto, url: string, act: (action: EditAction) => void) {
+  const [found, setFound] = useFound(photo, url);
+  const actOrDrag = (action: EditAction) => {
+    const dragged = draggedLine(photo.history.present, found, action);
+    if (dragged) setFound(dragged);
+    else act(action);
+  };
+  return { found, setFound, actOrDrag };
+}
+
 /** A proposed line that was dragged; null: the action is about something else. */
-export function draggedLine(drawing: Drawing, found: Found | null, action: EditAction): Found | null {
-  if (found?.line == null || drawing.weldLine !== null || action.type !== "weldLine.set") return null;
+function draggedLine(drawing: Drawing, found: Found | null, action: EditAction): Found | null {
+  if (found === null || found.line === null || drawing.weldLine !== null || action.type !== "weldLine.set")
+    return null;
   const { weldLine } = reduce(startHistory(drawing), action).present;
   return weldLine === null ? null : { ...found, line: weldLine };
 }

@@ -41,25 +41,13 @@ const nothing = (): void => undefined;
 /** @param onRest Told the view in which everything is to be painted; null for the fitted one. */
 export function liveView(onRest: (moved: View | null) => void, clock: Clock): LiveView {
   let [photo, box]: [Size, Size] = [none, none];
-  let [moved, rested]: [View | null, View | null] = [null, null];
-  let [restedAt, callOff, isHeld] = [0, nothing, false];
+  let [moved, isHeld]: [View | null, boolean] = [null, false];
   const listeners = new Set<(view: View) => void>();
   const laid = (view: View | null): View =>
     view === null ? fitView(photo, box) : keepInSight(view, photo, box);
   const tell = (): void => listeners.forEach((told) => told(laid(moved)));
-  const rest = (): boolean => {
-    callOff();
-    callOff = nothing;
-    if (moved === rested) return false;
-    rested = moved;
-    restedAt = clock.now();
-    onRest(moved);
-    return true;
-  };
-  const restSoon = (): void => {
-    callOff();
-    callOff = isHeld ? nothing : clock.after(REST_MS, () => void rest());
-  };
+  const resting = restingAt(onRest, clock);
+  const restSoon = (): void => resting.soon(() => moved, isHeld);
   return {
     now: () => laid(moved),
     hold: (isDown) => {
@@ -69,21 +57,45 @@ export function liveView(onRest: (moved: View | null) => void, clock: Clock): Li
     move: (step) => {
       moved = keepInSight(step(laid(moved), fitView(photo, box), box), photo, box);
       tell();
-      if (isFarOff(laid(rested), laid(moved), box) && clock.now() - restedAt > LATEST_MS) rest();
+      const isLate = isFarOff(laid(resting.view()), laid(moved), box) && resting.since() > LATEST_MS;
+      if (isLate) resting.at(moved);
       else restSoon();
     },
     put: (next) => {
       moved = next;
       tell();
-      rest();
+      resting.at(moved);
     },
-    rest,
+    rest: () => resting.at(moved),
     lay: (nextPhoto, nextBox) => {
       [photo, box] = [nextPhoto, nextBox];
     },
     follow: (told) => {
       listeners.add(told);
       return () => listeners.delete(told);
+    },
+  };
+}
+
+/** Where the hand rested last, and the wait until it rests again. */
+function restingAt(onRest: (moved: View | null) => void, clock: Clock) {
+  let [rested, restedAt, callOff]: [View | null, number, () => void] = [null, 0, nothing];
+  const at = (moved: View | null): boolean => {
+    callOff();
+    callOff = nothing;
+    if (moved === rested) return false;
+    [rested, restedAt] = [moved, clock.now()];
+    onRest(moved);
+    return true;
+  };
+  return {
+    at,
+    view: () => rested,
+    since: () => clock.now() - restedAt,
+    /** Once nothing moved for a while; not while it is held. */
+    soon: (moved: () => View | null, isHeld: boolean) => {
+      callOff();
+      callOff = isHeld ? nothing : clock.after(REST_MS, () => void at(moved()));
     },
   };
 }

@@ -175,7 +175,7 @@ function Who({
       {student.who === TYPED && (
         <Field
           label="Your name"
-          hint="Or your identification, as your instructor has it, so that it finds you."
+          hint="Or your identification, as it stands in your instructor’s list, so that it finds you."
         >
           {(ids) => (
             <input

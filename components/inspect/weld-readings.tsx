@@ -79,6 +79,7 @@ export function WeldReadings({
               quantity={quantity}
               value={readingOf(readings, quantity)?.value ?? null}
               gauge={gaugeOf(quantity)}
+              taken={readingOf(readings, quantity)?.instrument}
               units={units}
               onChange={(value) => put(quantity, value)}
             />
@@ -133,10 +134,13 @@ function ReadingField({
   quantity,
   value,
   gauge,
+  taken,
   units,
   onChange,
 }: {
   readonly quantity: BeadQuantity;
+  /** What the stored reading was taken with, whether it is ticked here or not. */
+  readonly taken: string | undefined;
   readonly value: number | null;
   readonly gauge: BenchGauge | null;
   readonly units: UnitPreferences;
@@ -153,7 +157,11 @@ function ReadingField({
     store: onChange,
   });
   return (
-    <Field label={`${label}, ${isAngle ? "°" : units.length}`} hint={gauge?.name} error={typed.error}>
+    <Field
+      label={`${label}, ${isAngle ? "°" : units.length}`}
+      hint={taken ?? gauge?.name}
+      error={typed.error}
+    >
       {(ids) => (
         <input
           {...ids}

@@ -1,12 +1,10 @@
-import { layRow, type AlignedPhoto, type LaidPhoto } from "@/lib/assess";
+import { layRow, type AlignedPhoto } from "@/lib/assess";
 import type { SheetDocument } from "@/lib/report";
 import type { LengthSystem } from "@/lib/units";
 import { Ruler } from "./ruler";
 import { chosenPhoto } from "./side-by-side";
-import { laidParts } from "./side-by-side-photo";
+import { LaidPicture } from "./side-by-side-photo";
 import styles from "./side-by-side.module.css";
-
-type SheetPhoto = SheetDocument["photos"][number];
 
 interface BeadOfRow {
   readonly id: string;
@@ -40,20 +38,10 @@ export function BeadRow({ beads, system }: { beads: readonly BeadOfRow[]; system
               {title} · bead {sheet.number}
             </a>
           </figcaption>
-          <Picture photo={photo} laid={photos[i]!} alt={`Bead ${sheet.number}, ${title}`} />
+          <LaidPicture photo={photo} laid={photos[i]!} alt={`Bead ${sheet.number}, ${title}`} />
           {photos[i]!.rulerMm && <Ruler rulerMm={photos[i]!.rulerMm!} system={system} />}
         </figure>
       ))}
-    </div>
-  );
-}
-
-function Picture({ photo, laid, alt }: { photo: SheetPhoto; laid: LaidPhoto; alt: string }) {
-  const { small, marks, height } = laidParts(photo, laid, alt);
-  return (
-    <div className={styles.rowPicture} style={{ aspectRatio: `1 / ${height}` }}>
-      {small}
-      {marks}
     </div>
   );
 }

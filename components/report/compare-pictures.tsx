@@ -1,13 +1,13 @@
 "use client";
 
 import { Maximize2, Minus, Plus } from "lucide-react";
-import { useState, type ReactNode } from "react";
+import { useRef, useState, type ReactNode } from "react";
 import { Button, Chip } from "@/components/ui";
 import type { LengthSystem } from "@/lib/units";
 import styles from "./compare-pictures.module.css";
 import { rulerSeen, wholePair, zoomPair, type PairView } from "./pair-view";
 import { Ruler } from "./ruler";
-import { usePairHands, type PairHands } from "./use-pair-hands";
+import { usePairHands, useWheelOn, type PairHands } from "./use-pair-hands";
 
 /** A picture laid along its weld: quick to come, fine to look into, and its marks. */
 export interface LaidParts {
@@ -177,9 +177,11 @@ function Pane({
   height,
   children,
 }: Shown & { name: string; height: number; children: ReactNode }) {
+  const pane = useRef<HTMLDivElement>(null);
+  useWheelOn(pane, hands.onWheel);
   return (
     <div
-      ref={hands.ref}
+      ref={pane}
       className={styles.pane}
       style={{ aspectRatio: `1 / ${height}` }}
       data-zoomed={view.k > 1}

@@ -1,5 +1,3 @@
-import { clamp } from "@/lib/numeric";
-
 /** How both pictures of a pair are looked at: `k` times as large, their left top corner shifted, in widths of the pane. */
 export interface PairView {
   readonly k: number;
@@ -17,6 +15,8 @@ export interface PanePlace {
   readonly x: number;
   readonly y: number;
 }
+
+const clamp = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
 /** So that the pane is never looked past: the picture covers it. `height` in widths of the pane. */
 function held({ k, x, y }: PairView, height: number): PairView {

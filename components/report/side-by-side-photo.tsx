@@ -4,6 +4,7 @@ import { fitLabels, scene, warpDrawing, type SceneShape } from "@/lib/marks";
 import type { SheetDocument } from "@/lib/report";
 import type { LaidParts } from "./compare-pictures";
 import { laidStyle, laidTransform } from "./laid-transform";
+import styles from "./side-by-side.module.css";
 
 /** Screen units across the view: numbers at the marks stay readable on a phone held upright. */
 const ACROSS = 480;
@@ -44,6 +45,17 @@ export function laidParts(photo: SheetPhoto, laid: LaidPhoto, alt: string): Laid
     ),
     height: heightUnits / VIEW_WIDTH,
   };
+}
+
+/** The same as one picture, as it is looked at without being zoomed. */
+export function LaidPicture({ photo, laid, alt }: { photo: SheetPhoto; laid: LaidPhoto; alt: string }) {
+  const { small, marks } = laidParts(photo, laid, alt);
+  return (
+    <div className={styles.photo} style={{ aspectRatio: `${VIEW_WIDTH} / ${laid.heightUnits}` }}>
+      {small}
+      {marks}
+    </div>
+  );
 }
 
 /** What was done to the picture, and how far that goes. */

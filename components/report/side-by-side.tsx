@@ -104,8 +104,9 @@ export function chosenPhoto({ photos }: SheetDocument): SheetPhoto | undefined {
 }
 
 function pictures(before: Side, after: Side): [Picture, Picture, boolean] {
-  const side = ({ sheet, aligned, photo: asked }: Side) => {
-    const photo = (asked === undefined ? undefined : sheet.photos[asked]) ?? chosenPhoto(sheet);
+  const side = (one: Side) => {
+    const { sheet, aligned } = one;
+    const photo = (one.photo === undefined ? undefined : sheet.photos[one.photo]) ?? chosenPhoto(sheet);
     return (
       photo && { ...photo, aligned: aligned[sheet.photos.indexOf(photo)] ?? { kind: "as-taken" as const } }
     );

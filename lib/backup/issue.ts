@@ -9,6 +9,7 @@ export type BackupIssue = Issue<
   | "copies-to-keep-wrong"
   | "hour-wrong"
   | "source-not-here"
+  | "source-elsewhere"
   | "source-damaged"
   | "copy-does-not-fit"
   | "backup-running"
@@ -35,6 +36,8 @@ export const backupSentences: Readonly<Record<BackupIssue["code"], (data: Data) 
   "hour-wrong": () => "Give the hour of the night as a number from 0 to 23.",
   "source-not-here": ({ reason }) =>
     `The database could not be copied (${reason}). Nothing was changed; start Toeline once, then try again.`,
+  "source-elsewhere": () =>
+    "The records lie in PostgreSQL, which is backed up by its own means (pg_dump); this command copies a data folder with its database in it. Copy the photos besides.",
   "source-damaged": ({ reason }) =>
     `The database file is damaged (${reason}), so a copy of it is no backup. Keep the backups you have and restore the last good one into an empty folder: npm run restore -- FOLDER`,
   "copy-does-not-fit": ({ findings, first }) =>

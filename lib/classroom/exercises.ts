@@ -148,6 +148,17 @@ export async function saveExercise(
   });
 }
 
+/** Gives an exercise another code: the one before leads nowhere from then on. */
+export async function renewCode(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
+  return writing(pen, async (tx, log) => {
+    const code = await freshCode(tx);
+    const { count } = await tx.exercise.updateMany({ where: { id }, data: { code, codeSince: now } });
+    if (count === 0) return fail(issue("exercise-gone"));
+    await log(`exercise:${id}`, "exercise.code-renewed");
+    return ok(null);
+  });
+}
+
 /**
  * A copy of an exercise, for its own group or another, under its own title and code. It has no date and takes no beads
  * until somebody opens it: a date of last year would be wrong, and none is late at once.
@@ -162,17 +173,6 @@ export async function copyExercise(
   const { title, content, withoutAccount } = found;
   const copied = groupId === found.group.id ? `${title.slice(0, 112)} (copy)` : title;
   return createExercise(pen, groupId, { title: copied, content, withoutAccount, open: false, dueAt: null });
-}
-
-/** Gives an exercise another code: the one before leads nowhere from then on. */
-export async function renewCode(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
-  return writing(pen, async (tx, log) => {
-    const code = await freshCode(tx);
-    const { count } = await tx.exercise.updateMany({ where: { id }, data: { code, codeSince: now } });
-    if (count === 0) return fail(issue("exercise-gone"));
-    await log(`exercise:${id}`, "exercise.code-renewed");
-    return ok(null);
-  });
 }
 
 /** Opens or closes an exercise for hand-ins; nothing else about it changes. */

@@ -72,8 +72,8 @@ async function studentOf(
 }
 
 /**
- * The one of the group who is called so, by name or identification, and has no account: strangers are shown no list of names.
- * Two of a name are told apart by nobody but the instructor; then the name stands alone, to be linked later.
+ * Somebody of the group who is called just so, by name or identification, and has no account; otherwise the name alone, to be
+ * linked later. Two of a name are told apart by nobody but the instructor.
  */
 async function calledSo(tx: Tx, groupId: string, typed: string) {
   const members = await tx.groupMember.findMany({

@@ -11,7 +11,7 @@ import {
   staleCopies,
 } from "@/lib/backup";
 import { fail, issue } from "@/lib/base";
-import { dataDir, databaseUrl, isAllInFolder, openDb } from "@/lib/db";
+import { dataDir, databaseUrl, engineOfUrl, isAllInFolder, openDb } from "@/lib/db";
 import { takeLock } from "./data-lock.mjs";
 
 const use = `Copies database, photos and keys of the data folder (TOELINE_DATA, else ./data) while Toeline serves, and
@@ -71,7 +71,9 @@ async function run(): Promise<number> {
   const made =
     lock === null
       ? fail(issue("backup-running"))
-      : await makeBackup({ dataFolder: folder, target, now, sharing });
+      : engineOfUrl(databaseUrl()) !== "sqlite"
+        ? fail(issue("source-elsewhere"))
+        : await makeBackup({ dataFolder: folder, target, now, sharing });
   lock?.();
   const said = made.ok
     ? `${made.value.files} files and the database lie in ${target}, verified whole (${made.value.photos} photos). Newest log entry: ${made.value.head ?? "none yet"}`

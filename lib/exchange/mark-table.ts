@@ -8,6 +8,10 @@ import type { Cell, Table } from "./table";
 
 type Column = readonly [heading: string, cell: (mark: NumberedMark, bead: ExchangeBead) => Cell];
 
+/** To a ten thousandth: no photo and no gauge says more, and fourteen digits read as if one did. */
+const written = (value: number | null | undefined): number | null =>
+  value === null || value === undefined ? null : Number(value.toFixed(4));
+
 /** A size, its expanded uncertainty (k = 2) and where it was read; empty where it was not measurable. */
 function sizeColumns(
   name: string,
@@ -16,8 +20,8 @@ function sizeColumns(
 ): readonly Column[] {
   const read = ({ measured }: NumberedMark): Quantity | null => measured && pick(measured);
   return [
-    [`${name} (${unit})`, (mark) => read(mark)?.value ?? null],
-    [`${name}, ± U with k = 2 (${unit})`, (mark) => read(mark)?.expandedUncertainty ?? null],
+    [`${name} (${unit})`, (mark) => written(read(mark)?.value)],
+    [`${name}, ± U with k = 2 (${unit})`, (mark) => written(read(mark)?.expandedUncertainty)],
     [`${name} read from`, (mark) => read(mark)?.source ?? null],
   ];
 }
@@ -34,8 +38,8 @@ const columns: readonly Column[] = [
   ["Place", ({ mark }) => mark.place && placeWords[mark.place]],
   ["Along the weld", ({ mark }) => mark.stretch && stretchWords[mark.stretch]],
   ["Pattern", ({ mark }) => mark.patterns.map((pattern) => patternWords[pattern]).join("; ") || null],
-  ["From start of weld (mm)", ({ measured }) => measured?.alongMm?.[0] ?? null],
-  ["To (mm)", ({ measured }) => measured?.alongMm?.[1] ?? null],
+  ["From start of weld (mm)", ({ measured }) => written(measured?.alongMm?.[0])],
+  ["To (mm)", ({ measured }) => written(measured?.alongMm?.[1])],
   ...sizeColumns("Length", "mm", ({ lengthMm }) => lengthMm),
   ...sizeColumns("Diameter", "mm", ({ diameterMm }) => diameterMm),
   ...sizeColumns("Depth", "mm", ({ depthMm }) => depthMm),

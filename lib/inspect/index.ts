@@ -16,7 +16,7 @@ export {
   type Instrument,
   type InstrumentKind,
 } from "./instrument";
-export { JobContentSchema, type JobContent, type JobPart, type JobWeld } from "./job";
+export { JobContentSchema, JobFieldsSchema, type JobContent, type JobPart, type JobWeld } from "./job";
 export { keyWords } from "./key-words";
 export { drawSample, planText, sampleLots, type Sample, type SampleTake } from "./sample";
 export { quantitiesAtBench, readingOf, withReading } from "./weld-readings";
@@ -26,7 +26,7 @@ export { lookedAt } from "./looked-at";
 export { makeRecord, openPoints, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";
 export { openWelds } from "./open-welds";
-export { bothText, lengthIn, type PaperUnits } from "./paper-units";
+export { bothText, type PaperUnits } from "./paper-units";
 export { qualificationText, noQualification, type Qualification } from "./qualification";
 export { photosNamed } from "./photos-named";
 export { readRevision, type RevisionRow } from "./read-revision";

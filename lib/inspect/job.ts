@@ -49,7 +49,8 @@ export type JobWeld = z.infer<typeof JobWeldSchema>;
 const distinct = (name: "id" | "number") => (rows: readonly Record<"id", string>[]) =>
   new Set(rows.map((row) => (row as Record<string, string>)[name])).size === rows.length;
 
-const Content = z.object({
+/** A job as a form or a machine writes it: every field, none of them from before. */
+export const JobFieldsSchema = z.object({
   schemaVersion: z.literal(JOB_VERSION).default(JOB_VERSION),
   title: z.string().trim().min(1).max(120),
   /** Who made the part. */
@@ -75,7 +76,7 @@ const Content = z.object({
 /** Reads the older shape too. */
 export const JobContentSchema = z.preprocess(
   (input) => tidyJob(withExtents(input, JOB_VERSION, "asked", AskedExtentSchema)),
-  Content,
+  JobFieldsSchema,
 );
 /** Work to be inspected, as it is written down before anybody looks. */
 export type JobContent = z.infer<typeof JobContentSchema>;

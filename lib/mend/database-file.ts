@@ -1,11 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { issue } from "@/lib/base";
-import { rowsOf, sql, type Db } from "@/lib/db";
+import { engineOf, rowsOf, sql, type Db } from "@/lib/db";
 import type { OwnDataIssue } from "./issue";
 
 /** The file of this room that knows which database there is: its pages, its migrations, its triggers. */
 export async function checkDatabaseFile(db: Db): Promise<readonly OwnDataIssue[]> {
+  // Another database looks after its own pages.
+  if (engineOf(db) !== "sqlite") return [];
   try {
     const rows = await rowsOf<{ integrity_check: string }>(db, sql`PRAGMA integrity_check(3)`);
     const said = rows.map((row) => row.integrity_check).filter((text) => text !== "ok");

@@ -9,18 +9,13 @@ import {
   type SignedBead,
   type SignedRecord,
 } from "@/lib/inspect";
-import type { PhotoPaint } from "./draw-photo";
 import { drawTable, tableStart, type Column } from "./draw-table";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { foldClauses } from "./fold-clauses";
+import type { InspectionPaint } from "./inspection-input";
 import { drawPhotoRows, photoRows } from "./inspection-photos";
 import { run, type Run } from "./lay-text";
 import { GREY } from "./page";
-
-/** What it takes to draw a bead: its pictures, the inks, and the units its figures are told in. */
-export interface InspectionPaint extends PhotoPaint {
-  readonly units: PaperUnits;
-}
 
 const pair: readonly Column[] = [
   { title: "What", share: 0.28 },

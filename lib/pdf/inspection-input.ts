@@ -1,5 +1,6 @@
 import type { PaperUnits, Signed, SignedRecord } from "@/lib/inspect";
 import type { ScenePalette } from "@/lib/marks";
+import type { PhotoPaint } from "./draw-photo";
 
 /** All that an inspection report is drawn from. */
 export interface InspectionPdfInput {
@@ -17,4 +18,9 @@ export interface InspectionPdfInput {
   readonly palette: ScenePalette;
   /** ISO 8601. */
   readonly createdAt: string;
+}
+
+/** What it takes to draw a bead: its pictures, the inks, and the units its figures are told in. */
+export interface InspectionPaint extends PhotoPaint {
+  readonly units: PaperUnits;
 }

@@ -1,7 +1,7 @@
 import { bothText, type SignedBead } from "@/lib/inspect";
 import { CAPTION_HEIGHT, drawPhoto, photoSize, type PhotoPaint, type SheetPhoto } from "./draw-photo";
 import { drawBlock, flowText, makeRoom, openTag, drawInto, type Flow } from "./flow";
-import type { InspectionPaint } from "./inspection-bead";
+import type { InspectionPaint } from "./inspection-input";
 import { layText, run, type TextBlock } from "./lay-text";
 import { BODY_WIDTH, GREY, LEFT } from "./page";
 

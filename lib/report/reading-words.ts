@@ -1,5 +1,5 @@
 import type { MissingQuantity } from "@/lib/accept";
-import { beadQuantityRows, isJudgedName, quantityNamed, type BeadQuantity } from "@/lib/measure";
+import { isJudgedName, quantityNamed } from "@/lib/measure";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
 import { numberRanges } from "./mark-rows";
 import { missingWords } from "./verdict-words";
@@ -55,7 +55,3 @@ export function readBy(used: readonly string[], markNumber: MarkNumber): string 
   const marks = used.filter(isMark);
   return [...names, ...(marks.length > 0 ? [markWords(marks, markNumber)] : [])].join(", ");
 }
-
-/** The sign of the unit a reading of the bead is kept in. */
-export const readingUnit = (quantity: BeadQuantity): "°" | "mm" =>
-  beadQuantityRows[quantity].unit === "deg" ? "°" : "mm";

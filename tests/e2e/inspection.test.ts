@@ -276,4 +276,89 @@ describe("a job", () => {
     await fitsPhone(new URL(job).pathname, "job-phone");
     await fitsPhone(`${inspection}/revisions/2`, "signed-record-phone");
   });
+
+  it("is read weld by weld: readings first, next by key, a bead found by words, nothing lost, asked against seen", async () => {
+    const page = await (await browser.newContext(desktop)).newPage();
+    page.setDefaultTimeout(PATIENT_MS);
+    await page.goto(`${server.url}/instruments`);
+    await page.getByLabel("Kind").last().selectOption("fillet-gauge");
+    await page.getByLabel("Name", { exact: true }).last().fill("Leg gauge 2");
+    await page.getByLabel("Serial number").last().fill("L-2");
+    await page.getByLabel("Smallest step").last().fill("0.5");
+    await page.getByLabel("Calibrated on").last().fill("2027-01-02");
+    await page.getByLabel("Calibration due").last().fill("2027-01-01");
+    await page.getByRole("button", { name: "Add", exact: true }).click();
+    await page.getByText("A calibration cannot be due before it was done.").waitFor();
+    await page.getByLabel("Calibrated on").last().fill("2026-01-02");
+    await page.getByRole("button", { name: "Add", exact: true }).click();
+    await page.getByText("Leg gauge 2 was added.").waitFor();
+
+    // The same weld twice over from one that was written down, and a bead that is there already.
+    await addJob(page);
+    await page.getByLabel("Leg asked for, mm").fill("6");
+    await page.getByRole("button", { name: "Another like weld W1" }).click();
+    expect(await page.getByLabel("Weld number").last().inputValue()).toBe("W2");
+    expect(await page.getByLabel("Leg asked for, mm").last().inputValue()).toBe("6");
+    await page.getByRole("button", { name: "Save the job" }).click();
+    await page.getByText("Saved.", { exact: true }).waitFor();
+    await page.getByRole("button", { name: "New bead for this weld" }).first().click();
+    await page.waitForURL(/\/beads\/[a-z0-9]+$/);
+    expect(await page.getByLabel("Run by").inputValue()).toBe("W-07");
+    await page.getByRole("link", { name: /Weld W1, job/ }).click();
+    await page.waitForURL(/\/jobs\/[a-z0-9]+$/);
+    const begun = await fetch(`${server.url}/api/beads`, {
+      method: "POST",
+      headers: { "content-type": "application/json", origin: server.url },
+      body: JSON.stringify({ title: "Gusset run left over" }),
+    });
+    expect(begun.status, await begun.text()).toBeLessThan(300);
+
+    await page.getByRole("button", { name: "New inspection" }).click();
+    await page.waitForURL(/\/inspections\/[a-z0-9]+$/);
+    const inspection = new URL(page.url()).pathname;
+    await page.getByLabel("Certificate number").fill("VT-204");
+    await page.getByLabel("Valid until").fill("2027-05-01");
+    await page.getByLabel("Day of the inspection").fill("2026-11-25");
+    await page.getByLabel(/Leg gauge 2/).check();
+    // Nobody presses "Save": it is there all the same.
+    await page.getByText("Saved.", { exact: true }).waitFor();
+    await page.getByRole("link", { name: "Weld W1", exact: true }).click();
+    await page.getByRole("heading", { name: /Weld W1, inspection/ }).waitFor();
+
+    // From reading to reading with Tab alone, in the order of the bench.
+    await page.getByLabel("Leg on the first plate, mm").focus();
+    for (const value of ["6.5", "6", "4.4", "0", "0", "240"]) {
+      await page.keyboard.type(value);
+      await page.keyboard.press("Tab");
+    }
+    expect(await page.getByLabel("Length of the weld, mm").inputValue()).toBe("240");
+    await page.getByRole("button", { name: "All that was asked of weld W1" }).click();
+    await page.getByText("judged for 6 mm; Leg on the first plate 6.5 mm", { exact: false }).waitFor();
+    await shoot(page, "weld-screen");
+    await fitsPhone(`${new URL(page.url()).pathname}`, "weld-screen-phone");
+    await page.keyboard.press("Control+Enter");
+    await page.getByRole("heading", { name: /Weld W2, inspection/ }).waitFor();
+    await page.getByLabel("Bead", { exact: true }).fill("gusset");
+    await page.getByRole("button", { name: "Find" }).click();
+    await page.getByRole("button", { name: /^Attach \d+: Gusset run left over/ }).click();
+    await page.getByLabel("Leg on the first plate, mm").fill("5");
+    // At once, before anything had time to be saved.
+    await page.keyboard.press("Control+Shift+Enter");
+    await page.getByRole("heading", { name: /Weld W1, inspection/ }).waitFor();
+    expect(await page.getByLabel("Leg on the second plate, mm").inputValue()).toBe("6");
+    await page.keyboard.press("Control+Enter");
+    await page.getByRole("heading", { name: /Weld W2, inspection/ }).waitFor();
+    expect(await page.getByLabel("Leg on the first plate, mm").inputValue()).toBe("5");
+    await page.goto(server.url + inspection);
+    await page.getByText("is asked on the job, and bead").first().waitFor();
+    await page.getByText("Look at a sample of the welds").click();
+    await page.getByLabel("How many").fill("50");
+    await page.getByLabel("Why a sample").fill("contract, clause 8");
+    await page.getByRole("button", { name: "Draw the sample" }).click();
+    await page.getByText(/50 % of all welds, drawn out of 2: W\d/).waitFor();
+    await page.getByText("seed").first().waitFor();
+    await shoot(page, "inspection-sample");
+    await fitsPhone(inspection, "inspection-sample-phone");
+    await page.context().close();
+  });
 });

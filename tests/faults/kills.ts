@@ -42,6 +42,8 @@ interface Asked {
   readonly fault?: string;
   /** Ends at the first wrong thing. */
   readonly untilWrong?: boolean;
+  /** Told after each life of a process. */
+  readonly onLife?: (moments: number, wrong: number) => void;
 }
 
 /** Numbers from 0 up to `below`, the same for the same seed. */
@@ -92,6 +94,7 @@ export async function killAtRandom(ground: KillGround, asked: Asked): Promise<Ki
       wrong.push(...looked.wrong.map((text) => `moment ${moment}, ${taken.during}: ${text}`));
       if (!isLast) rmSync(taken.folder, { recursive: true, force: true });
     }
+    asked.onLife?.(moment, wrong.length);
     for (const name of readdirSync(work))
       if (name.startsWith(path.basename(folder)))
         rmSync(path.join(work, name), { recursive: true, force: true });

@@ -15,9 +15,11 @@ if (!(Number.isInteger(moments) && moments > 0)) {
 }
 const seed = given === undefined ? Math.floor(Math.random() * 1e9) : Number(given);
 const work = mkdtempSync(path.join(tmpdir(), "toeline-kills-"));
+const onLife = (done: number, wrong: number) =>
+  process.stderr.write(`\r${done} of ${moments} moments, ${wrong} findings `);
 try {
   const ground = await killGround(work, 6);
-  const { wrong, during, ...counts } = await killAtRandom(ground, { seed, moments, killEvery: 4 });
+  const { wrong, during, ...counts } = await killAtRandom(ground, { seed, moments, killEvery: 4, onLife });
   console.log(
     `Seed ${seed}. ${counts.kills} kills and ${counts.frozen} frozen moments, ${counts.acknowledged} acknowledged writes, ${counts.strays} strays collected.`,
   );

@@ -3,6 +3,7 @@ import { BeadContentSchema, photoRoles } from "@/lib/assess";
 import { DiagnoseInputSchema } from "@/lib/diagnose";
 import { JudgeInputSchema, ShopCriteriaSchema, ShopKeySchema, weldKinds } from "@/lib/accept";
 import { BeadsFileSchema, ExchangePhotoSchema } from "@/lib/exchange";
+import { JobFieldsSchema } from "@/lib/inspect";
 import { MeasureCaseSchema } from "@/lib/measure";
 import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
@@ -11,6 +12,7 @@ import { PlanAskSchema } from "@/lib/plan";
 import { TrialSchema } from "@/lib/trials";
 import { periods } from "@/lib/trends";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
+import { LogPageSchema } from "../log/shapes";
 
 const text = z.string();
 const previous = z.object({ id: text, number: z.int(), title: text }).nullable();
@@ -136,6 +138,14 @@ const ShopCriteriaVersionsSchema = z.object({
   ),
 });
 
+const JobSchema = z.object({
+  id: text,
+  number: z.int(),
+  revision: z.int(),
+  createdAt: z.iso.datetime(),
+  content: JobFieldsSchema,
+});
+
 const ShareSchema = z.object({
   count: z.int(),
   of: z.int(),
@@ -211,6 +221,7 @@ const inputs = {
   JudgeCase: JudgeInputSchema,
   MeasureCase: MeasureCaseSchema,
   PlanCase: PlanAskSchema,
+  NewJob: JobFieldsSchema,
   TrialList: TrialListSchema,
   CardList: CardListSchema,
 } as const;
@@ -247,6 +258,32 @@ const outputs = {
     notices: z.array(z.unknown()),
   }),
   Revision: z.object({ revision: z.int() }),
+  Job: JobSchema,
+  JobList: z.object({ jobs: z.array(JobSchema) }),
+  JobWithInspections: JobSchema.extend({
+    inspections: z.array(
+      z.looseObject({ id: text, number: z.int(), revision: z.int(), signed: z.int(), imported: z.boolean() }),
+    ),
+  }),
+  ExerciseList: z.object({
+    exercises: z.array(
+      z.looseObject({
+        id: text,
+        group: z.object({ id: text, name: text, closed: z.boolean() }),
+        title: text,
+        revision: z.int(),
+        open: z.boolean(),
+        withoutAccount: z.boolean(),
+        dueAt: z.iso.datetime().nullable(),
+        handIns: z.int(),
+      }),
+    ),
+  }),
+  LogEntries: z.object({
+    entries: z.array(z.looseObject({ seq: z.int(), at: text, by: text, action: text, subject: text })),
+    /** What `before` is to be for the page after; null: this was the last. */
+    next: z.int().nullable(),
+  }),
 } as const;
 
 export type SchemaName = keyof typeof inputs | keyof typeof outputs;
@@ -287,6 +324,14 @@ function queryOf(schema: z.ZodObject): readonly Parameter[] {
 }
 
 export const filterParameters = queryOf(BeadFilterSchema);
+export const recordParameters = queryOf(
+  z.object({
+    revision: z.int().min(1).optional(),
+    draft: z.literal("").optional(),
+    units: z.enum(["metric", "inch", "both"]).optional(),
+  }),
+);
+export const logParameters = queryOf(LogPageSchema);
 export const pageParameters = queryOf(PageSchema);
 export const trendParameters = queryOf(
   z.object({ by: z.enum(groupings.map(({ id }) => id)).optional(), period: z.enum(periods).optional() }),

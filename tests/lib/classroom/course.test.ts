@@ -110,13 +110,15 @@ describe("handing in without an account", () => {
     await expectLogCoversEverything();
   });
 
-  it("stores the secret only as its hash, and opens with it alone and under its own code", async () => {
+  it("stores the secret only as its hash, and opens with it alone, whatever code the exercise has by now", async () => {
     const made = await handIn();
     const row = await db.handIn.findUniqueOrThrow({ where: { id: made.handInId } });
     expect(row.secretHash).toBe(sha256Text(made.secret));
     expect(JSON.stringify(row)).not.toContain(made.secret);
     expect((await handInBySecret(db, made.code, made.secret))?.id).toBe(made.handInId);
-    expect(await handInBySecret(db, "CCCCCC", made.secret)).toBeNull();
+    // The code on the bench may have been renewed since; it is no secret and opens nothing.
+    expect((await handInBySecret(db, "CCCCCC", made.secret))?.id).toBe(made.handInId);
+    expect(await handInBySecret(db, made.code, made.secret.slice(1))).toBeNull();
     expect(await handInBySecret(db, made.code, row.secretHash)).toBeNull();
     expect(await handInBySecret(db, made.code, "")).toBeNull();
   });

@@ -37,10 +37,10 @@ function bead(marks: readonly Mark[], readings: readonly ReturnType<typeof readi
   return assessBead({
     id: "b",
     number: 1,
+    revision: 1,
     content,
     photos,
     createdAt: "2026-11-26T08:00:00.000Z",
-    revision: 1,
   } as SheetBead);
 }
 const row = (rows: ReturnType<typeof compareSizes>, label: string) => rows.find((one) => one.label === label);

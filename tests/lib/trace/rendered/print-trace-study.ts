@@ -1,29 +1,34 @@
 import { existsSync, readFileSync } from "node:fs";
-import { nodeReader } from "../node-reader";
+import { nodeFinder, nodeReader } from "../node-reader";
 import { pictureKinds } from "./pictures";
+import { spoiltAnswer, spoiltKinds, type SpoiltAnswer } from "./spoilt";
 import { studyPicture, type StudiedPicture } from "./study-picture";
-import { traceTables } from "./tables";
+import { spoiltTable, traceTables } from "./tables";
+
+type Line = StudiedPicture | SpoiltAnswer;
+
+const isPicture = (line: Line): line is StudiedPicture => "stations" in line;
 
 /** Renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. */
 export async function printTraceStudy([word = "12"]: readonly string[]): Promise<void> {
   const today = new Date().toISOString().slice(0, 10);
-  const studied = existsSync(word) ? readStudy(word) : await makeStudy(Number(word));
-  console.log(traceTables(studied, today));
+  const lines = existsSync(word) ? readStudy(word) : await makeStudy(Number(word));
+  const spoilt = lines.filter((line): line is SpoiltAnswer => !isPicture(line));
+  console.log(`${traceTables(lines.filter(isPicture), today)}\n\n${spoiltTable(spoilt)}`);
 }
 
-const readStudy = (file: string): readonly StudiedPicture[] =>
+const readStudy = (file: string): readonly Line[] =>
   readFileSync(file, "utf8")
     .split("\n")
     .filter((line) => line !== "")
-    .map((line) => JSON.parse(line) as StudiedPicture);
+    .map((line) => JSON.parse(line) as Line);
 
-async function makeStudy(pictures: number): Promise<readonly StudiedPicture[]> {
-  const read = await nodeReader();
-  const studied: StudiedPicture[] = [];
-  for (const kind of pictureKinds)
-    for (let n = 0; n < pictures; n++) {
-      const one = await studyPicture(kind, n, read);
-      if (one !== null) studied.push(one);
-    }
-  return studied;
+async function makeStudy(pictures: number): Promise<readonly Line[]> {
+  const [read, readWhole] = [await nodeReader(), await nodeFinder()];
+  const lines: (Line | null)[] = [];
+  for (let n = 0; n < pictures; n++) {
+    for (const kind of pictureKinds) lines.push(await studyPicture(kind, n, read, readWhole));
+    for (const kind of spoiltKinds) lines.push(await spoiltAnswer(kind, n, readWhole, read));
+  }
+  return lines.filter((line) => line !== null);
 }

@@ -1,6 +1,7 @@
 import { reader } from "@/lib/trace";
 import { toeSigma } from "@/lib/trace/trace-bead";
 import { pictureKinds, type PictureKind } from "./pictures";
+import { spoiltKinds, type SpoiltAnswer, type SpoiltKind } from "./spoilt";
 import type { StudiedPicture, StudiedStation } from "./study-picture";
 
 const kindWords: Readonly<Record<PictureKind, string>> = {
@@ -51,7 +52,7 @@ function kindRow(kind: PictureKind, all: readonly StudiedPicture[]): string {
 
 function sureRows(all: readonly StudiedPicture[]): string[] {
   const toes = all
-    .filter(({ kind }) => kind !== "calibration")
+    .filter(({ kind }) => kind.startsWith("kept"))
     .flatMap(({ stations }) => stations)
     .flatMap(([a, b, , , sureA, sureB]) => [[Math.abs(a), sureA] as const, [Math.abs(b), sureB] as const]);
   const steps = [0, 0.5, reader.solidFrom, 0.8, 0.9, 0.95, 0.98, 1.01];
@@ -69,7 +70,7 @@ function sureRows(all: readonly StudiedPicture[]): string[] {
 }
 
 function scenarioRows(all: readonly StudiedPicture[]): string[] {
-  const kept = all.filter(({ kind }) => kind !== "calibration");
+  const kept = all.filter(({ kind }) => kind.startsWith("kept"));
   return [...new Set(kept.map(({ scenario }) => scenario))].toSorted().map((scenario) => {
     const mine = kept.filter((one) => one.scenario === scenario);
     const read = mine.filter(({ stations }) => stations.length > 0);
@@ -89,6 +90,53 @@ function scenarioRows(all: readonly StudiedPicture[]): string[] {
       percent(worst),
     );
   });
+}
+
+/** Ends within this share of the bead's length are right. */
+const RIGHT = 0.1;
+
+function proposalRow(kind: PictureKind, all: readonly StudiedPicture[]): string {
+  const mine = all.filter((one) => one.kind === kind && one.proposal !== "not asked");
+  const made = mine.flatMap(({ proposal }) =>
+    typeof proposal !== "string" && proposal.made ? [proposal] : [],
+  );
+  const right = made.filter(({ ends }) => Math.max(...ends) <= RIGHT);
+  return row(
+    kindWords[kind],
+    `${made.length} of ${mine.length}`,
+    `${right.length} of ${made.length}`,
+    percent(
+      quantile(
+        made.flatMap(({ ends }) => ends),
+        0.5,
+      ),
+    ),
+  );
+}
+
+const spoiltWords: Readonly<Record<SpoiltKind, string>> = {
+  none: "as it was: a refusal is false",
+  tiny: "bead 16 to 40 px wide",
+  blurred: "blurred over a third to six tenths of the width",
+  blown: "six tenths of the bead white",
+  "no-bead": "no bead in the picture",
+  "two-beads": "two beads, the line between them",
+};
+
+function spoiltRow(kind: SpoiltKind, all: readonly SpoiltAnswer[]): string {
+  const mine = all.filter((one) => one.kind === kind);
+  const codes = [...new Set(mine.map(({ traced }) => traced))].toSorted();
+  const counted = codes.map((code) => `${code} ${mine.filter(({ traced }) => traced === code).length}`);
+  const proposed = mine.filter((one) => one.proposed === "proposed").length;
+  return row(spoiltWords[kind], mine.length, counted.join(", "), `${proposed} of ${mine.length}`);
+}
+
+/** What is said of pictures that were spoilt on purpose. */
+export function spoiltTable(all: readonly SpoiltAnswer[]): string {
+  return [
+    head("picture", "pictures", "the reader along a line", "a weld line proposed"),
+    ...spoiltKinds.filter((kind) => all.some((one) => one.kind === kind)).map((kind) => spoiltRow(kind, all)),
+  ].join("\n");
 }
 
 /** The study as tables. Pictures are renders: nothing here is an accuracy on photographs. */
@@ -114,5 +162,15 @@ export function traceTables(all: readonly StudiedPicture[], today: string): stri
     "",
     head("never trained on", "read", "toe error, median", "width bias, median", "worst picture"),
     ...scenarioRows(all),
+    "",
+    head(
+      "weld line without a click",
+      "proposed",
+      "both ends within a tenth of the length",
+      "an end off, median",
+    ),
+    ...pictureKinds
+      .filter((kind) => all.some((one) => one.kind === kind))
+      .map((kind) => proposalRow(kind, all)),
   ].join("\n");
 }

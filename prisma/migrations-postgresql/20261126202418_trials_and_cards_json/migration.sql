@@ -1,14 +1,5 @@
--- DropIndex
-DROP INDEX "SavedSetup_name_key";
-
--- AlterTable
-ALTER TABLE "Exercise" ADD COLUMN     "codeSince" TIMESTAMP(3);
-
 -- AlterTable
 ALTER TABLE "EyeRound" ALTER COLUMN "content" SET DATA TYPE JSON;
-
--- AlterTable
-ALTER TABLE "SavedSetup" ADD COLUMN     "ownerId" TEXT COLLATE "C";
 
 -- CreateTable
 CREATE TABLE "Trial" (
@@ -52,18 +43,6 @@ CREATE TABLE "CardBead" (
     CONSTRAINT "CardBead_pkey" PRIMARY KEY ("beadId")
 );
 
--- CreateTable
-CREATE TABLE "SecondFactor" (
-    "userId" TEXT COLLATE "C" NOT NULL,
-    "secret" TEXT COLLATE "C" NOT NULL,
-    "recovery" JSON NOT NULL,
-    "lastStep" INTEGER NOT NULL DEFAULT 0,
-    "confirmed" BOOLEAN NOT NULL DEFAULT false,
-    "createdAt" TIMESTAMP(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
-
-    CONSTRAINT "SecondFactor_pkey" PRIMARY KEY ("userId")
-);
-
 -- CreateIndex
 CREATE UNIQUE INDEX "Trial_number_key" ON "Trial"("number");
 
@@ -82,14 +61,8 @@ CREATE INDEX "ProcedureCard_personId_idx" ON "ProcedureCard"("personId");
 -- CreateIndex
 CREATE INDEX "CardBead_cardId_idx" ON "CardBead"("cardId");
 
--- CreateIndex
-CREATE INDEX "SavedSetup_ownerId_name_idx" ON "SavedSetup"("ownerId", "name");
-
 -- AddForeignKey
 ALTER TABLE "TrialBead" ADD CONSTRAINT "TrialBead_trialId_fkey" FOREIGN KEY ("trialId") REFERENCES "Trial"("id") ON DELETE CASCADE ON UPDATE CASCADE;
 
 -- AddForeignKey
 ALTER TABLE "CardBead" ADD CONSTRAINT "CardBead_cardId_fkey" FOREIGN KEY ("cardId") REFERENCES "ProcedureCard"("id") ON DELETE CASCADE ON UPDATE CASCADE;
-
--- AddForeignKey
-ALTER TABLE "SecondFactor" ADD CONSTRAINT "SecondFactor_userId_fkey" FOREIGN KEY ("userId") REFERENCES "User"("id") ON DELETE CASCADE ON UPDATE CASCADE;
