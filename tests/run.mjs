@@ -44,7 +44,16 @@ const lanes = [
   ],
 ];
 const deepLanes = [
-  [{ name: "Deep", args: vitest("tests/setup/deep.config.ts", "deep"), report: "deep" }],
+  [
+    { name: "Deep", args: vitest("tests/setup/deep.config.ts", "deep"), report: "deep" },
+    { name: "Bucket", args: [path.join(root, "tests/setup/real-bucket.mjs")] },
+    // The database tests once more, on a real PostgreSQL.
+    {
+      name: "PostgreSQL",
+      args: vitest("tests/setup/postgres.config.ts", "postgresql"),
+      report: "postgresql",
+    },
+  ],
   [
     {
       name: "Browser, every screen",

@@ -5,9 +5,12 @@ import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
 import { backupSentence, backUpAside, nightlyName, targetIssues, writeNightlyPlan } from "@/lib/backup";
 import { answerOf, fail, ok, refused, type Answer } from "@/lib/base";
-import { dataDir } from "@/lib/db";
+import { dataDir, isAllInFolder } from "@/lib/db";
 import { actionFor, anything, form } from "../_door/action-for";
 import { textOf } from "../_door/form-text";
+
+const elsewhere =
+  "Database or photos lie elsewhere: back up the PostgreSQL and the bucket by their own means, and the two keys in the data folder.";
 
 /** Makes a backup now, in a process of its own: a folder of its own inside the one named. */
 export const backUpNowAction = actionFor(
@@ -15,6 +18,7 @@ export const backUpNowAction = actionFor(
   [anything, form],
   async (_now, _before, sent): Promise<Answer<Said>> => {
     const folder = textOf(sent, "folder").trim();
+    if (!isAllInFolder()) return refused("no-backup", elsewhere);
     const wrong = targetIssues(dataDir(), folder);
     if (wrong.length > 0) return answerOf(fail(...wrong), backupSentence);
     const { ok: good, said } = await backUpAside(dataDir(), [path.join(folder, nightlyName(new Date()))]);
@@ -28,6 +32,7 @@ export const nightlyOnAction = actionFor(
   "data.keep",
   [anything, form],
   async ({ pen }, _before, sent): Promise<Answer<Said>> => {
+    if (!isAllInFolder()) return refused("no-backup", elsewhere);
     const plan = {
       folder: textOf(sent, "folder").trim(),
       keep: Number(textOf(sent, "keep")),

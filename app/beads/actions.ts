@@ -7,7 +7,7 @@ import { nextBead, TriedChangeSchema } from "@/lib/assess";
 import { fail, issue, refused, type Answer } from "@/lib/base";
 import { personIdOf } from "@/lib/people";
 import { createBead, getBead } from "@/lib/beads";
-import { dataDir } from "@/lib/db";
+import { photoPlace } from "@/lib/db";
 import { guidedBead } from "@/lib/demo";
 import { deleteSetup, resetShopCounts, saveSetup, type SavedSetupRecord } from "@/lib/shop";
 import { writeSetting } from "@/lib/store";
@@ -40,7 +40,7 @@ export const runAgain = beadActionFor(
 
 /** Somebody's first bead, on a photo of the demo's, with what comes next said on top. */
 export const beginFirstBeadAction = actionFor("bead.create", [], async ({ pen, actor }): Promise<void> => {
-  const id = await guidedBead(pen, dataDir(), welderOf(actor));
+  const id = await guidedBead(pen, photoPlace(), welderOf(actor));
   revalidatePath("/");
   redirect(`/beads/${id}?guide`);
 });

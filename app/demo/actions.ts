@@ -4,7 +4,7 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Said } from "@/components/ui";
 import type { Answer } from "@/lib/base";
-import { dataDir } from "@/lib/db";
+import { photoPlace } from "@/lib/db";
 import { clearDemoShop } from "@/lib/demo";
 import { actionFor, anything, form } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
@@ -13,7 +13,7 @@ export const clearDemoAction = actionFor(
   "people.manage",
   [anything, form],
   async ({ pen }): Promise<Answer<Said>> => {
-    const done = await clearDemoShop(pen, dataDir());
+    const done = await clearDemoShop(pen, photoPlace());
     if (!done.ok) return recordAnswer(done);
     revalidatePath("/", "layout");
     redirect("/");

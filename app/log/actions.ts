@@ -1,7 +1,7 @@
 "use server";
 
 import type { Verified } from "@/components/log";
-import { dataDir } from "@/lib/db";
+import { dataDir, photoPlace } from "@/lib/db";
 import { headSentence, readHead } from "@/lib/keys";
 import { ledgerSentence } from "@/lib/ledger";
 import { verifyRecords } from "@/lib/verify";
@@ -15,7 +15,7 @@ export const verifyAction = actionFor("log.read", [words], async ({ db }, given)
   const { entries, subjects, photos, frozen, signatures, head, findings, remarks } = await verifyRecords(
     db,
     dataDir(),
-    { noted: noted?.value ?? null },
+    { noted: noted?.value ?? null, photos: photoPlace() },
   );
   return {
     looked: [

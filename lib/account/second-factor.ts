@@ -3,7 +3,7 @@ import { base32 } from "@better-auth/utils/base32";
 import { symmetricDecrypt, symmetricEncrypt } from "better-auth/crypto";
 import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
-import { dataFolderOf, type Db, type Tx } from "@/lib/db";
+import { dataFolderOf, writeTogether, type Db, type Tx } from "@/lib/db";
 import type { AccountIssue } from "./issue";
 import { accountSecret } from "./secret";
 import { stepAt, stepTyped, totpAddress } from "./totp";
@@ -94,7 +94,7 @@ async function takeOnce(db: Db, userId: string, was: { lastStep: number }, to: {
 }
 
 function useRecovery(db: Db, userId: string, hash: string): Promise<boolean> {
-  return db.$transaction(async (tx: Tx) => {
+  return writeTogether(db, async (tx) => {
     const row = await tx.secondFactor.findUnique({ where: { userId } });
     const left = RecoverySchema.parse(row?.recovery ?? []);
     if (!left.includes(hash)) return false;

@@ -1,5 +1,4 @@
 import { createHash } from "node:crypto";
-import { createReadStream } from "node:fs";
 import { crc32 } from "node:zlib";
 import type { ShopCriteria } from "@/lib/accept";
 import { fail, invariant, issue, ok, type Issue, type Result } from "@/lib/base";
@@ -18,7 +17,7 @@ import {
   type JobsAlong,
   type ZipEntry,
 } from "@/lib/exchange";
-import { originalPath } from "@/lib/photo";
+import { photoStore } from "@/lib/photo";
 import { tablesDigest } from "@/lib/shop";
 
 export const sha256Bytes = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
@@ -64,10 +63,10 @@ interface FileEntry extends ZipEntry {
 /**
  * Beads and their originals as one ZIP, oldest number first, with those of `shopSets` they name and the jobs that go
  * along (their beads must be among `beads`). Each original is hashed first: one that is not what it was is refused, never
- * packed. No more than a piece of one photo is in memory at a time.
+ * packed. No more than a piece of one photo is in memory at a time. `place`: where the photos are (`photoStore`).
  */
 export async function archiveOf(
-  dataDir: string,
+  place: string,
   beads: readonly BeadRecord[],
   shopSets: readonly ShopCriteria[],
   along: JobsAlong = noJobs,
@@ -86,7 +85,7 @@ export async function archiveOf(
   for (const { number, ...photo } of carried) {
     const name = archivePhotoName(photo);
     if (files.has(name)) continue;
-    const checked = await checkedFile(originalPath(dataDir, photo.sha256));
+    const checked = await checkedFile(place, photo.sha256);
     if (checked === null || checked.sha256 !== photo.sha256 || checked.bytes !== photo.bytes)
       return fail(issue("archive-photo", [], { number, sha256: photo.sha256 }));
     files.set(name, { name, held: null, ...checked });
@@ -94,7 +93,7 @@ export async function archiveOf(
   const manifest = Buffer.from(serialiseManifest(archiveManifest(sorted, tablesDigest(), shopSets, along)));
   const line = Buffer.from(digestLine(sha256Bytes(manifest)));
   return ok(
-    streamed(dataDir, [
+    streamed(place, [
       heldEntry(MANIFEST_NAME, manifest),
       heldEntry(MANIFEST_DIGEST_NAME, line),
       ...files.values(),
@@ -118,13 +117,15 @@ const heldEntry = (name: string, held: Uint8Array): FileEntry => ({
 
 /** A file read once, piece by piece; null where it cannot be. */
 async function checkedFile(
-  file: string | null,
+  place: string,
+  sha256: string,
 ): Promise<Pick<FileEntry, "bytes" | "crc32" | "sha256"> | null> {
-  if (file === null) return null;
   const hash = createHash("sha256");
   let [bytes, crc] = [0, 0];
   try {
-    for await (const piece of createReadStream(file) as AsyncIterable<Buffer>) {
+    const file = await photoStore(place).open(sha256, "original");
+    if (file === null) return null;
+    for await (const piece of file.body) {
       hash.update(piece);
       crc = crc32(piece, crc);
       bytes += piece.length;
@@ -135,7 +136,7 @@ async function checkedFile(
   return { bytes, crc32: crc, sha256: hash.digest("hex") };
 }
 
-function streamed(dataDir: string, entries: readonly FileEntry[]): Archive {
+function streamed(place: string, entries: readonly FileEntry[]): Archive {
   const { bytes, parts } = storedZip(entries);
   return {
     bytes,
@@ -143,18 +144,19 @@ function streamed(dataDir: string, entries: readonly FileEntry[]): Archive {
       for (const part of parts) {
         if ("bytes" in part) yield part.bytes;
         else if (part.entry.held) yield part.entry.held;
-        else yield* unaltered(originalPath(dataDir, part.entry.sha256), part.entry.sha256);
+        else yield* unaltered(place, part.entry.sha256);
       }
     },
   };
 }
 
 /** The bytes of an original; its last piece is held back until all of them are known to be what they were. */
-async function* unaltered(file: string | null, sha256: string): AsyncGenerator<Uint8Array> {
+async function* unaltered(place: string, sha256: string): AsyncGenerator<Uint8Array> {
+  const file = await photoStore(place).open(sha256, "original");
   invariant(file !== null, `original ${sha256} is gone`);
   const hash = createHash("sha256");
-  let waiting: Buffer | null = null;
-  for await (const piece of createReadStream(file) as AsyncIterable<Buffer>) {
+  let waiting: Uint8Array | null = null;
+  for await (const piece of file.body) {
     if (waiting) yield waiting;
     hash.update(piece);
     waiting = piece;

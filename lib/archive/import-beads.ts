@@ -84,10 +84,8 @@ export async function importArchive(
   const archive = readArchive(bytes);
   if (!archive.ok) return archive;
   const before = await planImport(pen.db, archive.value.manifest);
-  const differing = otherCriteria(before);
-  if (differing) return fail(differing);
-  if (before.conflicts > 0 && !options.leaveConflicts)
-    return fail(issue("import-conflicts", [], { conflicts: before.conflicts }));
+  const refused = refusalOf(before, options.leaveConflicts);
+  if (refused) return fail(refused);
   const fresh = new Set(before.beads.flatMap(({ id, fate }) => (fate === "new" ? [id] : [])));
   const beads = archive.value.manifest.beads.filter(({ id }) => fresh.has(id));
   const freshJobs = new Set(before.jobs.flatMap(({ id, fate }) => (fate === "new" ? [id] : [])));
@@ -107,9 +105,11 @@ export async function importArchive(
   }
 }
 
-function otherCriteria({ criteria }: ImportPlan): OwnIssue | null {
+/** What keeps the whole archive out; null: nothing does. */
+function refusalOf({ criteria, conflicts }: ImportPlan, leaveConflicts: boolean): OwnIssue | null {
   const found = criteria.find(({ fate }) => fate === "differs");
-  return found ? issue("import-criteria-differ", [], { id: found.id, title: found.title }) : null;
+  if (found) return issue("import-criteria-differ", [], { id: found.id, title: found.title });
+  return conflicts > 0 && !leaveConflicts ? issue("import-conflicts", [], { conflicts }) : null;
 }
 
 /** The shop's own limits that are not here yet, so that the beads are judged as they were. */
@@ -204,10 +204,8 @@ function writeAll(
       async (tx) => {
         // Looked at again inside the transaction: somebody may have been faster.
         const plan = await planImport(tx, manifest);
-        const differing = otherCriteria(plan);
-        if (differing) return fail(differing) as never;
-        if (plan.conflicts > 0 && !leaveConflicts)
-          return fail(issue("import-conflicts", [], { conflicts: plan.conflicts })) as never;
+        const refused = refusalOf(plan, leaveConflicts);
+        if (refused) return fail(refused) as never;
         const numbers = new Map(
           plan.beads.flatMap(({ id, fate, number }) => (fate === "new" ? [[id, number]] : [])),
         );

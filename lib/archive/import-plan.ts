@@ -69,7 +69,7 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
     if (record) here.set(id, record);
   }
   const takenPhotos = await photosElsewhere(db, manifest.beads);
-  const taken = await takenNumbers(db);
+  const taken = await takenNumbers(db, manifest.beads);
   const fates = manifest.beads.map((bead) => ({ bead, fate: fateOf(bead, here.get(bead.id), takenPhotos) }));
   const numbers = newNumbers(
     fates.flatMap(({ bead, fate }) => (fate === "new" ? [bead] : [])),
@@ -100,13 +100,30 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
   };
 }
 
-/** A deleted bead keeps its number: it may come back, and its sheets are about. */
-async function takenNumbers(db: Db | Tx): Promise<ReadonlySet<number>> {
-  const [beads, deleted] = [
-    await db.bead.findMany({ select: { number: true } }),
-    await db.deletedBead.findMany({ select: { number: true } }),
-  ];
-  return new Set([...beads, ...deleted].map(({ number }) => number));
+/**
+ * Of the numbers that beads come with, those that are taken, and the highest of all. A deleted bead keeps its number: it may
+ * come back, and its sheets are about.
+ */
+async function takenNumbers(
+  db: Db | Tx,
+  beads: readonly ExchangeBead[],
+): Promise<{ readonly taken: ReadonlySet<number>; readonly highest: number }> {
+  const newest = { orderBy: { number: "desc" }, select: { number: true } } as const;
+  const [bead, deleted] = [await db.bead.findFirst(newest), await db.deletedBead.findFirst(newest)];
+  const taken = new Set<number>();
+  for (const numbers of inSlices(beads.map(({ number }) => number))) {
+    const asked = { where: { number: { in: [...numbers] } }, select: { number: true } };
+    const rows = [...(await db.bead.findMany(asked)), ...(await db.deletedBead.findMany(asked))];
+    for (const { number } of rows) taken.add(number);
+  }
+  return { taken, highest: Math.max(0, bead?.number ?? 0, deleted?.number ?? 0) };
+}
+
+/** As many at once as every database takes in one question. */
+const SLICE = 500;
+
+function* inSlices<T>(all: readonly T[]): Generator<readonly T[]> {
+  for (let from = 0; from < all.length; from += SLICE) yield all.slice(from, from + SLICE);
 }
 
 async function planCriteria(
@@ -125,7 +142,10 @@ async function planCriteria(
 }
 
 /** A bead keeps its number where that is free; the others get the numbers after the highest of all. */
-function newNumbers(fresh: readonly ExchangeBead[], taken: ReadonlySet<number>): ReadonlyMap<string, number> {
+function newNumbers(
+  fresh: readonly ExchangeBead[],
+  { taken, highest }: { readonly taken: ReadonlySet<number>; readonly highest: number },
+): ReadonlyMap<string, number> {
   const used = new Set(taken);
   const given = new Map<string, number>();
   for (const { id, number } of fresh) {
@@ -133,14 +153,18 @@ function newNumbers(fresh: readonly ExchangeBead[], taken: ReadonlySet<number>):
     used.add(number);
     given.set(id, number);
   }
-  let next = Math.max(0, ...used) + 1;
+  let next = fresh.reduce((most, { id }) => Math.max(most, given.get(id) ?? 0), highest) + 1;
   for (const { id } of fresh) if (!given.has(id)) given.set(id, next++);
   return given;
 }
 
 async function photosElsewhere(db: Db | Tx, beads: readonly ExchangeBead[]): Promise<ReadonlySet<string>> {
   const owner = new Map(beads.flatMap(({ id, photos }) => photos.map((photo) => [photo.id, id] as const)));
-  const rows = await db.photo.findMany({ select: { id: true, beadId: true } });
-  const elsewhere = rows.filter(({ id, beadId }) => owner.has(id) && owner.get(id) !== beadId);
-  return new Set(elsewhere.map(({ id }) => id));
+  const elsewhere = new Set<string>();
+  for (const ids of inSlices([...owner.keys()])) {
+    const asked = { where: { id: { in: [...ids] } }, select: { id: true, beadId: true } };
+    for (const { id, beadId } of await db.photo.findMany(asked))
+      if (owner.get(id) !== beadId) elsewhere.add(id);
+  }
+  return elsewhere;
 }

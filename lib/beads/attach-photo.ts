@@ -1,8 +1,9 @@
-import type { Issue, Result } from "@/lib/base";
+import { issue, type Issue, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import {
   discardPhoto,
   holdPhoto,
+  photoStore,
   receivePhoto,
   viewSeals,
   type PhotoIssue,
@@ -45,6 +46,7 @@ export async function attachPhoto<T, I extends Issue>(
     const views = await viewSeals(dataDir, sha256);
     const done = await attach({ sha256, format, bytes, widthPx, heightPx, views });
     attached = done.ok;
+    if (done.ok && !(await isStillThere(dataDir, sha256))) return again;
     return done.ok
       ? { ok: true, value: done.value, photo: stored.value }
       : { ok: false, from: "record", issues: done.issues };
@@ -52,6 +54,21 @@ export async function attachPhoto<T, I extends Issue>(
     letGo();
     if (!attached && !stored.value.alreadyStored) await letGoPhoto(db, dataDir, sha256);
   }
+}
+
+const again = {
+  ok: false,
+  from: "photo",
+  issues: [issue("photo-store-unusable" as const)],
+} as const;
+
+/**
+ * Another server may have discarded the same photo between our look and our row; it is sent again then, and the row is
+ * there already. One server's own upload and discarding take turns by themselves (`holdPhoto`).
+ */
+async function isStillThere(place: string, sha256: string): Promise<boolean> {
+  const store = photoStore(place);
+  return !store.shared || (await store.size(sha256, "original")) !== null;
 }
 
 /** Takes a photo out of the store that no bead carries, no deleted one either, and no signed record names. */

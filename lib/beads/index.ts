@@ -15,7 +15,7 @@ export { factsDiffer } from "./facts-differ";
 export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
 export { getBead, getBeads, MOST_AT_ONCE, readBead } from "./read-bead";
 export { staleBeads, unreadableBeads, unreadableStamp, staleFacts } from "./stale";
-export { workInBackground, workNow } from "./work-again";
+export { workAgain, workInBackground, workNow } from "./work-again";
 export {
   deleteBead,
   deletedBeadThing,

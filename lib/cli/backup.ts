@@ -11,7 +11,7 @@ import {
   staleCopies,
 } from "@/lib/backup";
 import { fail, issue } from "@/lib/base";
-import { dataDir, databaseUrl, engineOfUrl, openDb } from "@/lib/db";
+import { dataDir, databaseUrl, engineOfUrl, isAllInFolder, openDb } from "@/lib/db";
 import { takeLock } from "./data-lock.mjs";
 
 const use = `Copies database, photos and keys of the data folder (TOELINE_DATA, else ./data) while Toeline serves, and
@@ -37,6 +37,13 @@ const namesIn = (folder: string): readonly string[] => {
     return [];
   }
 };
+
+if (!isAllInFolder()) {
+  console.error(
+    "Database or photos of this Toeline lie elsewhere: back up the PostgreSQL and the bucket by their own means, and the two keys in the data folder.",
+  );
+  process.exit(2);
+}
 
 process.umask(0o077);
 const db = openDb(databaseUrl());

@@ -1,6 +1,6 @@
 /** `npm run -s check-data`: explains everything in the data folder that does not belong together. */
 import { parseArgs } from "node:util";
-import { dataDir, databaseUrl, openDb } from "@/lib/db";
+import { dataDir, databaseUrl, isAllInFolder, openDb } from "@/lib/db";
 import { checkData, dataSentence, mendData } from "@/lib/mend";
 import { inUse, lockForStart } from "./data-lock.mjs";
 
@@ -26,6 +26,12 @@ function asked(): boolean {
 }
 
 const mend = asked();
+if (!isAllInFolder()) {
+  console.error(
+    "This looks through a data folder that holds everything. For a PostgreSQL or a bucket: npm run -s verify",
+  );
+  process.exit(2);
+}
 const folder = dataDir();
 const lock = await lockForStart(folder);
 if (mend && lock === null) {

@@ -1,13 +1,13 @@
 /**
  * At each start: fills an empty data folder with the demo shop, once, enters in the log what is not there yet, and erases
- * beads that were deleted long enough ago.
+ * beads that were deleted long enough ago. A PostgreSQL begins empty: it is for a school or a works, not for looking around.
  */
 import { eraseDeletedBeads, sealViews } from "@/lib/beads";
-import { dataDir, databaseUrl, openDb, type Db } from "@/lib/db";
+import { dataDir, databaseUrl, engineOfUrl, openDb, photoPlace, type Db } from "@/lib/db";
 import { clearCutOff, countOriginals, demoShop, FILLED, FilledSchema, fillWhole } from "@/lib/demo";
-import { installationSigner } from "@/lib/keys";
+import { installationSigner, KeyElsewhere } from "@/lib/keys";
 import { collectStrays, dataSentence } from "@/lib/mend";
-import { eraseStrays } from "@/lib/photo";
+import { eraseStrays, sweepIncoming } from "@/lib/photo";
 import { adoptUnlogged, readSetting, writeSetting } from "@/lib/store";
 
 /** Work on the database, which is closed again afterwards. */
@@ -21,12 +21,13 @@ async function withDb<T>(work: (db: Db) => Promise<T>): Promise<T> {
 }
 
 const folder = dataDir();
-const { filled, beads } = await withDb(async (db) => ({
+const onServer = engineOfUrl(databaseUrl()) === "postgresql";
+const { filled, hasBeads } = await withDb(async (db) => ({
   filled: (await readSetting(db, FILLED, FilledSchema)) ?? false,
-  beads: await db.bead.count(),
+  hasBeads: (await db.bead.findFirst({ select: { id: true } })) !== null,
 }));
-const isNew = !filled && beads === 0;
-await clearCutOff(folder, isNew);
+const isNew = !onServer && !filled && !hasBeads;
+if (!onServer) await clearCutOff(folder, isNew);
 const originals = isNew ? await countOriginals(folder) : 0;
 if (originals > 0) {
   console.error(
@@ -41,12 +42,21 @@ if (isNew) {
 await withDb(async (db) => {
   const pen = { db, by: "system" };
   await adoptUnlogged(db);
-  // Nobody serves this folder while it is set up, so no upload is on its way.
-  for (const one of await collectStrays(db, folder, new Date())) console.log(`  ${dataSentence(one, true)}`);
-  await eraseStrays(folder, new Date());
+  // Nobody serves this folder while it is set up, so no upload is on its way. Where others may, or photos lie in a bucket,
+  // only what a crash left here a day ago is taken away.
+  if (onServer || photoPlace() !== folder) await sweepIncoming(photoPlace());
+  else {
+    for (const one of await collectStrays(db, folder, new Date()))
+      console.log(`  ${dataSentence(one, true)}`);
+    await eraseStrays(folder, new Date());
+  }
   if (!isNew && !filled) await writeSetting(pen, FILLED, true);
-  await sealViews(db, folder);
-  await eraseDeletedBeads(pen, folder, new Date());
+  await sealViews(db, photoPlace());
+  await eraseDeletedBeads(pen, photoPlace(), new Date());
   // With the first key everything of before comes under a signature.
-  await installationSigner(pen, new Date());
+  await installationSigner(pen, new Date()).catch((error: unknown) => {
+    if (!(error instanceof KeyElsewhere)) throw error;
+    console.error(`  ${error.message}`);
+    process.exit(3);
+  });
 });

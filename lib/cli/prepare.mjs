@@ -8,7 +8,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
+import { engineOfUrl, postgresSchemaPath, schemaPath, writePostgresSchema } from "./schemas.mjs";
 
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -118,6 +118,19 @@ export function generateClient() {
   leaveStamp("prisma/generated/.toeline", stamp);
 }
 
+/** The PostgreSQL that DATABASE_URL names; null: the database is the file in the data folder. */
+export function serverUrl() {
+  const named = process.env.DATABASE_URL ?? "";
+  return engineOfUrl(named) === "postgresql" ? named : null;
+}
+
+/** A URL as it may be shown: without its password. */
+function shown(url) {
+  const parsed = new URL(url);
+  if (parsed.password) parsed.password = "…";
+  return decodeURI(parsed.href);
+}
+
 const restore =
   "bring the last good backup back into an empty folder: TOELINE_DATA=/path/to/empty npm run restore -- BACKUP";
 
@@ -130,15 +143,23 @@ function damageSentence(folder, reason) {
   return null;
 }
 
-/** Creates the data folder when missing and brings its database to the newest migration. */
-export async function migrate(folder = dataFolder()) {
+async function applyTo(folder, url) {
+  if (url !== null) return (await import("./schema-engine.mjs")).applyMigrations(url);
+  return (await import("./migrate-aside.mjs")).migrateAside(folder);
+}
+
+/** Creates the data folder when missing and brings the database to the newest migration. */
+export async function migrate(folder = dataFolder(), url = serverUrl()) {
   try {
     mkdirSync(path.join(folder, "photos"), { recursive: true, mode: 0o700 });
-    const { migrateAside } = await import("./migrate-aside.mjs");
-    const applied = await migrateAside(folder);
+    const applied = await applyTo(folder, url);
     if (applied.length > 0) say(`Database brought up to date (${applied.join(", ")}).`);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split("\n")[0] : String(error);
+    if (url !== null)
+      throw new PrepareError(
+        `The PostgreSQL at ${shown(url)} cannot be used (${reason}). Check that it runs, is version 15 or newer, and that DATABASE_URL names a database this user may make tables in.`,
+      );
     throw new PrepareError(
       damageSentence(folder, reason) ??
         `The data folder ${folder} cannot be used (${reason}). Check that it can be written to and has free space, or name another one: TOELINE_DATA=/path npm start`,

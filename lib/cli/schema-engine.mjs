@@ -89,6 +89,7 @@ async function sqliteFactory(url) {
  */
 async function postgresFactory(url) {
   const { PrismaPg } = await import("@prisma/adapter-pg");
+  const { ColumnTypeEnum } = await import("@prisma/driver-adapter-utils");
   const whole = (connection) => {
     const send = (script) => connection.underlyingDriver().query(script);
     connection.executeScript = async (script) => void (await send(script));
@@ -98,12 +99,24 @@ async function postgresFactory(url) {
       await send(query.sql);
       return 0;
     };
-    // The catalogue has single characters, which the adapter does not know: they are read as texts.
-    const performIO = connection.performIO.bind(connection);
+    // The catalogue has single characters, which the adapter does not know: it reads them as texts, and we say what they are.
+    const [performIO, queryRaw] = [
+      connection.performIO.bind(connection),
+      connection.queryRaw.bind(connection),
+    ];
+    let characters = [];
     connection.performIO = async (query) => {
       const answer = await performIO(query);
+      characters = answer.fields.map(({ dataTypeID }) => dataTypeID === CHARACTER);
       for (const field of answer.fields) if (field.dataTypeID === CHARACTER) field.dataTypeID = TEXT;
       return answer;
+    };
+    connection.queryRaw = async (query) => {
+      const answer = await queryRaw(query);
+      const columnTypes = answer.columnTypes.map((type, i) =>
+        characters[i] ? ColumnTypeEnum.Character : type,
+      );
+      return { ...answer, columnTypes };
     };
     return connection;
   };

@@ -18,6 +18,7 @@ import {
   migrate,
   PrepareError,
   root,
+  serverUrl,
 } from "./prepare.mjs";
 
 /** 127.0.0.1 unless somebody says otherwise; anything else can be reached by others and asks everybody to sign in. */
@@ -88,20 +89,32 @@ function serve(port) {
   return child;
 }
 
-/** Whoever can be reached from the network without anybody who may open accounts would be open to all or shut to all. */
-async function requireOwner() {
+const OWNERS = `SELECT count(*) AS n FROM "Person" WHERE "role" = 'owner' AND "userId" IS NOT NULL AND "removedAt" IS NULL`;
+
+async function countOwners() {
+  const url = serverUrl();
+  if (url !== null) {
+    const { PrismaPg } = await import("@prisma/adapter-pg");
+    const connection = await new PrismaPg({ connectionString: url, max: 1 }).connect();
+    try {
+      const { rows } = await connection.queryRaw({ sql: OWNERS, args: [], argTypes: [] });
+      return Number(rows[0]?.[0] ?? 0);
+    } finally {
+      await connection.dispose();
+    }
+  }
   const { default: Database } = await import("better-sqlite3");
   const file = new Database(path.join(dataFolder(), "toeline.db"), { readonly: true });
   try {
-    const { n } = file
-      .prepare(
-        "SELECT count(*) AS n FROM Person WHERE role = 'owner' AND userId IS NOT NULL AND removedAt IS NULL",
-      )
-      .get();
-    if (n > 0) return;
+    return file.prepare(OWNERS).get().n;
   } finally {
     file.close();
   }
+}
+
+/** Whoever can be reached from the network without anybody who may open accounts would be open to all or shut to all. */
+async function requireOwner() {
+  if ((await countOwners()) > 0) return;
   throw new PrepareError(
     `Toeline does not listen on ${HOST} while nobody has an account. Open the owner's first:\n` +
       '    npm run -s account -- --role owner --name "Your name" --sign-in yourname\n' +
@@ -114,7 +127,9 @@ try {
   checkNode();
   installPackages();
   generateClient();
-  if ((await lockForStart(dataFolder())) === null) throw new PrepareError(inUse(dataFolder()));
+  // A file has one server; a PostgreSQL has as many as it likes.
+  if (serverUrl() === null && (await lockForStart(dataFolder())) === null)
+    throw new PrepareError(inUse(dataFolder()));
   await migrate();
   closeToOthers(dataFolder());
   if (accounts) await requireOwner();
@@ -125,6 +140,7 @@ try {
   const child = serve(port);
   if (await untilServing(port, child)) {
     console.log(`  Data folder  ${dataFolder()}`);
+    if (serverUrl() !== null) console.log("  Database     PostgreSQL, as DATABASE_URL says");
     console.log(`  Open         http://${loopback ? HOST : hostname()}:${port}`);
     if (accounts) console.log("  Accounts     everybody signs in; people are kept under People");
     if (!loopback)

@@ -1,7 +1,7 @@
 /** `npm run -s verify`: does every record still fit the log? Exit code 0: yes, 1: no, 2: it could not be asked. */
 import { existsSync, readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
-import { dataDir, databaseUrl, openDb } from "@/lib/db";
+import { dataDir, databaseUrl, openDb, photoPlace } from "@/lib/db";
 import { headSentence, readHead } from "@/lib/keys";
 import { ledgerSentence } from "@/lib/ledger";
 import { lastChecked, noteChecked, verifyRecords } from "@/lib/verify";
@@ -68,7 +68,12 @@ const db = openDb(databaseUrl());
 try {
   const since = onlyNew ? await lastChecked(db) : null;
   const watch = { onProgress, signal: stop.signal };
-  const found = await verifyRecords(db, dataDir(), { noted: noted?.value ?? null, since, watch });
+  const found = await verifyRecords(db, dataDir(), {
+    noted: noted?.value ?? null,
+    since,
+    watch,
+    photos: photoPlace(),
+  });
   if (onScreen) process.stderr.write("\r\x1b[K");
   if (onlyNew && found.findings.length === 0 && found.end) await noteChecked(db, found.end);
   if (json) console.log(JSON.stringify(found, null, 2));

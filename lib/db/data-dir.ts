@@ -8,6 +8,15 @@ export function dataDir(): string {
   return path.resolve(/* turbopackIgnore: true */ process.cwd(), process.env["TOELINE_DATA"] || "data");
 }
 
+/** Where the photos are: the bucket that TOELINE_PHOTOS names ("s3://BUCKET/PREFIX"), the data folder otherwise. */
+export function photoPlace(): string {
+  const named = process.env["TOELINE_PHOTOS"] ?? "";
+  return named.startsWith("s3://") ? named : dataDir();
+}
+
+/** Whether database and photos both lie in the data folder, so that the folder is everything. */
+export const isAllInFolder = (): boolean => databaseUrl().startsWith("file:") && photoPlace() === dataDir();
+
 /** DATABASE_URL where it names a PostgreSQL; the SQLite file in the data folder otherwise. */
 export function databaseUrl(): string {
   const named = process.env["DATABASE_URL"] ?? "";

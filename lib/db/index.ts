@@ -1,9 +1,9 @@
 import "server-only";
 
 export { dataFolderOf, db, openDb, type Db, type Tx } from "./client";
-export { dataDir, databaseUrl } from "./data-dir";
+export { dataDir, databaseUrl, isAllInFolder, photoPlace } from "./data-dir";
 export { danglingRows, dialect, forgetFreed } from "./dialect";
-export { engineOf, engineOfUrl, type Engine } from "./engine";
-export { change, column, joined, noSql, rawSql, rowsOf, sql, type Sql } from "./sql";
+export { engineOf, engineOfUrl } from "./engine";
+export { change, column, joined, noSql, rowsOf, sql, type Sql } from "./sql";
 export { withoutTriggers } from "./without-triggers";
 export { writeTogether } from "./write-together";

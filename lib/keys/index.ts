@@ -1,7 +1,7 @@
 import "server-only";
 
 export { confirmKey } from "./confirm-key";
-export { installationKeyId, installationSigner } from "./installation-key";
+export { KeyElsewhere, installationKeyId, installationSigner } from "./installation-key";
 export { nodeKeys } from "./node-port";
 export { endPersonKey, openPersonKey, preparePersonKey, writePersonKey, type OpenedKey } from "./person-keys";
 export { keysById, keysOfHolders, listKeys, readSignatures, signaturesOver } from "./read-keys";

@@ -1,12 +1,21 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { dataFolderOf, writeTogether } from "@/lib/db";
+import { dataFolderOf, engineOf, writeTogether } from "@/lib/db";
 import type { Pen } from "@/lib/store";
 import { newPrivatePart, signerOf, type Signer } from "./key-pair";
 import { checkpoint, endKey, enterKey } from "./write-keys";
 
 /** Holds the private part; readable by the server's user only, and never in an archive. */
 const FILE = "installation-key";
+
+/**
+ * On a PostgreSQL another server may have the private part, so a folder without it is no reason to end a key: every server
+ * is given the same `installation-key` and `session-key`.
+ */
+export class KeyElsewhere extends Error {
+  override readonly message =
+    "This database is signed by a key that does not lie in this data folder. Copy the files installation-key and session-key from the data folder of the server that has them.";
+}
 
 /**
  * Who signs for this installation. The key pair is made when it is first needed; where the private part is not in the
@@ -21,6 +30,7 @@ export async function installationSigner(pen: Pen, now: Date): Promise<Signer> {
       where: { origin: "here", holder: "installation", events: { none: { what: "ended" } } },
       select: { id: true },
     });
+    if (before.length > 0 && engineOf(pen.db) === "postgresql") throw new KeyElsewhere();
     for (const { id } of before) await endKey(tx, "system", id, { at, reason: "private-part-gone" });
     const reason = before.length > 0 ? "private-part-gone" : "first-need";
     const { keyId: id, publicKey } = signer;

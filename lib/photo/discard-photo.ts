@@ -1,6 +1,6 @@
-import { rm } from "node:fs/promises";
 import { oneByOne } from "./one-by-one";
-import { originalPath, viewFolder } from "./paths";
+import { isSha256 } from "./paths";
+import { photoStore } from "./store";
 
 /** How often each photo is being put somewhere just now, from the store's answer until the caller lets it go. */
 const held = new Map<string, number>();
@@ -20,16 +20,13 @@ export function holdPhoto(sha256: string): () => void {
  * the same bytes arriving meanwhile are either kept or stored anew.
  */
 export function discardPhoto(
-  dataDir: string,
+  place: string,
   sha256: string,
   isNeeded: () => Promise<boolean>,
 ): Promise<boolean> {
   return oneByOne(sha256, async () => {
-    const original = originalPath(dataDir, sha256);
-    if (original === null || (await isNeeded()) || held.has(sha256)) return false;
-    // The views first: an original without them counts as not stored, views without an original would not.
-    await rm(viewFolder(dataDir, sha256), { recursive: true, force: true });
-    await rm(original, { force: true });
+    if (!isSha256(sha256) || (await isNeeded()) || held.has(sha256)) return false;
+    await photoStore(place).discard(sha256);
     return true;
   });
 }

@@ -1,5 +1,5 @@
 import { open, type FileHandle } from "node:fs/promises";
-import { refusal, type Refusal } from "./issue";
+import { refusal, StoreTrouble, type Refusal } from "./issue";
 
 /** The one way this room makes files, so that a test can put a full disk in its place. */
 export interface Disk {
@@ -48,8 +48,12 @@ export function errorCode(error: unknown): string | null {
   return typeof code === "string" ? code : null;
 }
 
-/** What a failed file operation means for the person; null when it is no such failure but a fault of ours. */
-export function diskRefusal(error: unknown): Refusal | null {
+/** What a failed operation of disk or store means for the person; null when it is no such failure but a fault of ours. */
+export function storeRefusal(error: unknown): Refusal | null {
+  if (error instanceof StoreTrouble) {
+    console.error(`photos: ${error.message}`);
+    return refusal(error.full ? "photo-disk-full" : "photo-store-unusable");
+  }
   const code = errorCode(error);
   if (code === null) return null;
   if (full.has(code)) return refusal("photo-disk-full");

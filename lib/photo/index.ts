@@ -1,9 +1,11 @@
 import "server-only";
 
 export { photoIssueStatus, type PhotoIssue } from "./issue";
-export { originalPath, viewPath, viewType } from "./paths";
+export { deskFiles, viewType } from "./paths";
 export { receivePhoto } from "./receive-photo";
 export { photoSentence } from "./sentences";
+export { photoStore } from "./store";
+export type { ByteRange, PhotoFile } from "./store-types";
 export { readStoredPhoto } from "./stored-photo";
 export { sweepIncoming } from "./sweep";
 export { photoInventory } from "./inventory";

@@ -30,6 +30,17 @@ export function photoIssueStatus(code: PhotoIssueCode): number {
   return statuses[code];
 }
 
+/** A store behind a network that does not answer, or answers no. `full`: it has no room. */
+export class StoreTrouble extends Error {
+  constructor(
+    message: string,
+    readonly full = false,
+    options?: ErrorOptions,
+  ) {
+    super(message, options);
+  }
+}
+
 export type Refusal = { readonly ok: false; readonly issues: readonly PhotoIssue[] };
 
 export function refusal(code: PhotoIssueCode, data: Readonly<Record<string, string | number>> = {}): Refusal {

@@ -1,3 +1,4 @@
+import { tmpdir } from "node:os";
 import path from "node:path";
 import { invariant } from "@/lib/base";
 import type { PhotoSize } from "./types";
@@ -24,12 +25,17 @@ export function photoFolders(dataDir: string) {
   };
 }
 
+/** Where uploads arrive before they are kept: beside a folder's photos; of a bucket, in this machine's own temporary files. */
+export function incomingFolder(place: string): string {
+  return place.startsWith("s3://") ? path.join(tmpdir(), "toeline-incoming") : photoFolders(place).incoming;
+}
+
 /** The original's bytes. They are evidence: read them, never serve them. null when the name is no SHA-256. */
 export function originalPath(dataDir: string, sha256: string): string | null {
   return isSha256(sha256) ? path.join(photoFolders(dataDir).originals, sha256) : null;
 }
 
-/** A derived picture, free of metadata. null when the name is no SHA-256 (a name from a URL may be anything). */
+/** A derived picture, free of metadata. null when the name is no SHA-256 (a name from a URL may be anything). @twice */
 export function viewPath(dataDir: string, sha256: string, size: PhotoSize): string | null {
   const known = isSha256(sha256) && Object.hasOwn(files, size);
   // The mark keeps the bundler from packing the whole project because a path is not known when it builds.
@@ -40,6 +46,19 @@ export function viewPath(dataDir: string, sha256: string, size: PhotoSize): stri
 
 export function viewType(size: PhotoSize): "image/jpeg" | "image/webp" {
   return size === "thumb" ? "image/webp" : "image/jpeg";
+}
+
+/** Where the files of a photo lie on a desk before they are kept. */
+export function deskFiles(desk: string) {
+  const views = path.join(desk, "views");
+  return {
+    original: path.join(desk, "original"),
+    views,
+    meta: path.join(views, META_FILE),
+    view: path.join(views, files.view),
+    small: path.join(views, files.small),
+    thumb: path.join(views, files.thumb),
+  } as const;
 }
 
 /** The folder of everything derived from one original; for names that this room computed itself. */

@@ -2,11 +2,11 @@ import { randomUUID } from "node:crypto";
 import { mkdir, rm } from "node:fs/promises";
 import path from "node:path";
 import { MAX_PHOTO_BYTES, type Result } from "@/lib/base";
-import { diskRefusal, realDisk, type Disk } from "./disk";
+import { storeRefusal, realDisk, type Disk } from "./disk";
 import { inTurn, isFull } from "./in-turn";
 import { oneByOne } from "./one-by-one";
 import { refusal, type PhotoIssue } from "./issue";
-import { photoFolders } from "./paths";
+import { incomingFolder } from "./paths";
 import { saveStream, type ByteSource, type StreamLimits } from "./save-stream";
 import { takeIn } from "./take-in";
 import type { ReceivedPhoto } from "./types";
@@ -23,24 +23,25 @@ export interface ReceiveOptions {
 
 /**
  * Takes in one uploaded photo: receives, checks, decodes, stores, all or nothing. Whatever the answer, nothing is left
- * in `incoming`; a refused photo leaves no trace. The same bytes again are recognised and written nowhere.
+ * in `incoming`; a refused photo leaves no trace. The same bytes again are recognised and written nowhere. `place`: a data
+ * folder, or a bucket (`photoStore`).
  *
  * Issues: every `photo-…` code but missing and altered; `notices` of the value carry what was accepted with a remark.
  * Throws only on faults of this program.
  */
 export async function receivePhoto(
-  dataDir: string,
+  place: string,
   source: ByteSource,
   { declaredBytes, sender = "here", maxBytes = MAX_PHOTO_BYTES, disk = realDisk }: ReceiveOptions,
 ): Promise<Result<ReceivedPhoto, PhotoIssue>> {
   if (declaredBytes !== null && declaredBytes > maxBytes) return refusal("photo-too-large", { maxBytes });
   // Before a byte is written: whoever has a heap waiting waits with the next one too.
   if (isFull(sender)) return refusal("photo-too-many-waiting");
-  const desk = path.join(photoFolders(dataDir).incoming, randomUUID());
+  const desk = path.join(incomingFolder(place), randomUUID());
   try {
-    return await receiveAt(desk, dataDir, source, { declaredBytes, maxBytes, sender }, disk);
+    return await receiveAt(desk, place, source, { declaredBytes, maxBytes, sender }, disk);
   } catch (error) {
-    const refused = diskRefusal(error);
+    const refused = storeRefusal(error);
     if (refused === null) throw error;
     return refused;
   } finally {
@@ -51,16 +52,15 @@ export async function receivePhoto(
 
 async function receiveAt(
   desk: string,
-  dataDir: string,
+  place: string,
   source: ByteSource,
   limits: StreamLimits & { readonly sender: string },
   disk: Disk,
 ): Promise<Result<ReceivedPhoto, PhotoIssue>> {
-  const { originals, views } = photoFolders(dataDir);
-  for (const folder of [originals, views, desk]) await mkdir(folder, { recursive: true });
+  await mkdir(desk, { recursive: true });
   const file = path.join(desk, "original");
   const saved = await saveStream(disk, file, source, limits);
   if (!saved.ok) return saved;
-  const arrived = { dataDir, desk, file, disk, ...saved.value };
+  const arrived = { place, desk, file, disk, ...saved.value };
   return inTurn(limits.sender, () => oneByOne(arrived.sha256, () => takeIn(arrived)));
 }

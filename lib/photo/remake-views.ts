@@ -6,7 +6,7 @@ import { decode } from "./decode";
 import { realDisk } from "./disk";
 import { inspect } from "./inspect";
 import { originalPath, photoFolders, viewFile, viewFolder } from "./paths";
-import { placeViews } from "./take-in";
+import { placeViews } from "./folder-store";
 import { photoSizes, type PhotoSize, type StoredPhoto } from "./types";
 import { writeViews } from "./write-views";
 

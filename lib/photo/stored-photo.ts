@@ -1,7 +1,4 @@
-import { readFile, stat } from "node:fs/promises";
-import path from "node:path";
-import { errorCode } from "./disk";
-import { META_FILE, originalPath, viewFolder } from "./paths";
+import { photoStore } from "./store";
 import type { StoredPhoto } from "./types";
 
 const SCHEMA_VERSION = 1;
@@ -15,17 +12,16 @@ export function metaText(photo: StoredPhoto): string {
  * What is kept of a photo, or null when it is not completely there: no original, an original of another length, or
  * no derived pictures. `sha256` may be any text.
  */
-export async function readStoredPhoto(dataDir: string, sha256: string): Promise<StoredPhoto | null> {
-  const original = originalPath(dataDir, sha256);
-  if (original === null) return null;
+export async function readStoredPhoto(place: string, sha256: string): Promise<StoredPhoto | null> {
+  const store = photoStore(place);
+  const text = await store.read(sha256, "meta");
+  if (text === null) return null;
   try {
-    const meta: unknown = JSON.parse(
-      await readFile(path.join(viewFolder(dataDir, sha256), META_FILE), "utf8"),
-    );
-    const { size } = await stat(original);
-    return isMeta(meta) && meta.sha256 === sha256 && meta.bytes === size ? withoutVersion(meta) : null;
+    const meta: unknown = JSON.parse(text.toString("utf8"));
+    if (!isMeta(meta) || meta.sha256 !== sha256) return null;
+    return meta.bytes === (await store.size(sha256, "original")) ? withoutVersion(meta) : null;
   } catch (error) {
-    if (error instanceof SyntaxError || errorCode(error) === "ENOENT") return null;
+    if (error instanceof SyntaxError) return null;
     throw error;
   }
 }

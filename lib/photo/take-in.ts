@@ -1,18 +1,19 @@
-import { chmod, readFile, rename } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import path from "node:path";
-import { invariant, ok, type Result } from "@/lib/base";
+import { ok, type Result } from "@/lib/base";
 import { decode, type Decoded } from "./decode";
-import { errorCode, syncFolder, type Disk } from "./disk";
+import type { Disk } from "./disk";
 import { inspect, type Inspected } from "./inspect";
 import type { PhotoIssue } from "./issue";
-import { originalPath, viewFolder } from "./paths";
+import { photoStore } from "./store";
 import { readStoredPhoto } from "./stored-photo";
 import type { ReceivedPhoto, StoredPhoto } from "./types";
 import { writeViews } from "./write-views";
 
 export interface Arrived {
-  readonly dataDir: string;
-  /** Folder of this upload alone, on the file system of the store. */
+  /** Where it is to be kept (`photoStore`). */
+  readonly place: string;
+  /** Folder of this upload alone; of a store that is a folder, on its file system. */
   readonly desk: string;
   /** The received bytes, inside the desk. */
   readonly file: string;
@@ -21,9 +22,9 @@ export interface Arrived {
   readonly sha256: string;
 }
 
-/** Checks, decodes and keeps a photo whose bytes have arrived. Throws what the disk throws. */
+/** Checks, decodes and keeps a photo whose bytes have arrived. Throws what disk and store throw. */
 export async function takeIn(arrived: Arrived): Promise<Result<ReceivedPhoto, PhotoIssue>> {
-  const known = await readStoredPhoto(arrived.dataDir, arrived.sha256);
+  const known = await readStoredPhoto(arrived.place, arrived.sha256);
   if (known !== null) return ok({ ...known, alreadyStored: true });
   const bytes = await readFile(arrived.file);
   const inspected = await inspect(bytes);
@@ -33,7 +34,7 @@ export async function takeIn(arrived: Arrived): Promise<Result<ReceivedPhoto, Ph
   const photo = describe(arrived, inspected.value, decoded.value);
   const views = path.join(arrived.desk, "views");
   await writeViews(arrived.disk, views, decoded.value.pixels, photo);
-  await keep(arrived, views);
+  await photoStore(arrived.place).keep(arrived.sha256, { original: arrived.file, views });
   return ok({ ...photo, alreadyStored: false });
 }
 
@@ -49,35 +50,4 @@ function describe(arrived: Arrived, inspected: Inspected, { pixels, notices }: D
     captured: null,
     notices: [...inspected.notices, ...notices],
   };
-}
-
-/** Two renames: first the evidence, then what can be made anew from it. A photo counts as stored when both are there. */
-async function keep({ dataDir, file, sha256 }: Arrived, views: string): Promise<void> {
-  const original = originalPath(dataDir, sha256);
-  invariant(original !== null, "a computed hash is a hash");
-  await chmod(file, 0o400);
-  await rename(file, original);
-  await placeViews(views, viewFolder(dataDir, sha256));
-  // Before anybody writes a row that names it.
-  await syncFolder(path.dirname(original));
-}
-
-/** Puts a whole folder of derived pictures in its place, and waits until the disk has it. */
-export async function placeViews(views: string, place: string): Promise<void> {
-  try {
-    await rename(views, place);
-  } catch (error) {
-    await replaceViews(error, views, place);
-  }
-  await syncFolder(place);
-  await syncFolder(path.dirname(place));
-}
-
-/** A folder of that name is there: another process was faster, or an older one is broken. Ours is whole, so ours stays. */
-async function replaceViews(error: unknown, views: string, place: string): Promise<void> {
-  const code = errorCode(error);
-  if (code !== "ENOTEMPTY" && code !== "EEXIST") throw error;
-  // Into the desk, which is cleared afterwards.
-  await rename(place, `${views}-old`);
-  await rename(views, place);
 }

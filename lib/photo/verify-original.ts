@@ -1,23 +1,21 @@
 import { createHash } from "node:crypto";
-import { createReadStream } from "node:fs";
-import { pipeline } from "node:stream/promises";
 import { ok, type Result } from "@/lib/base";
-import { diskRefusal, errorCode } from "./disk";
+import { storeRefusal } from "./disk";
 import { refusal, type PhotoIssue } from "./issue";
-import { originalPath } from "./paths";
+import { photoStore } from "./store";
 
 /** Hashes a stored original again: ok when it is still, bit for bit, what was taken in. Issues: missing, altered. */
 export async function verifyOriginal(
-  dataDir: string,
+  place: string,
   sha256: string,
 ): Promise<Result<{ readonly sha256: string }, PhotoIssue>> {
-  const file = originalPath(dataDir, sha256);
-  if (file === null) return refusal("photo-missing");
   const hash = createHash("sha256");
   try {
-    await pipeline(createReadStream(file), hash);
+    const file = await photoStore(place).open(sha256, "original");
+    if (file === null) return refusal("photo-missing");
+    for await (const piece of file.body) hash.update(piece);
   } catch (error) {
-    const refused = errorCode(error) === "ENOENT" ? refusal("photo-missing") : diskRefusal(error);
+    const refused = storeRefusal(error);
     if (refused === null) throw error;
     return refused;
   }

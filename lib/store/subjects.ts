@@ -119,12 +119,12 @@ const readers = {
   trial: {
     one: (tx: Tx, id: string) =>
       tx.trial.findUnique({ where: { id }, include: { runs: { orderBy: { place: "asc" } } } }),
-    ids: (tx: Tx) => tx.trial.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.trial.findMany(byId(slice)),
   },
   card: {
     one: (tx: Tx, id: string) =>
       tx.procedureCard.findUnique({ where: { id }, include: { beads: { orderBy: { beadId: "asc" } } } }),
-    ids: (tx: Tx) => tx.procedureCard.findMany({ select: { id: true } }),
+    ids: (tx: Tx, slice: Slice) => tx.procedureCard.findMany(byId(slice)),
   },
   key: {
     one: (tx: Tx, id: string) =>

@@ -1,4 +1,4 @@
 import "server-only";
 
 export { lastChecked, noteChecked } from "./checked";
-export { verifyRecords } from "./verify";
+export { verifyRecords, type Verification } from "./verify";

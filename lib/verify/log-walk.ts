@@ -39,11 +39,12 @@ export async function walkLog(
       touched?.add(entry.subject);
     }
     entries += part.length;
-    end = part.at(-1) ?? end;
+    const last = part.at(-1);
+    if (last) end = { seq: last.seq, hash: last.hash, at: last.at };
     await step(watch, "log", entries);
   }
   const heads = [since, noted].filter((head) => head !== null);
-  for (const head of heads) findings.push(...(await againstNoted(db, head, end?.seq ?? 0)));
+  for (const head of heads) findings.push(...(await againstNoted(db, head)));
   return { entries, end, findings, seals, touched };
 }
 
@@ -53,8 +54,10 @@ function noteSeal(seals: Map<string, number[]>, sha256: string, { seq }: LogEntr
   else if (own.at(-1) !== seq) own.push(seq);
 }
 
-async function againstNoted(db: Db, { seq, hash }: LogHead, last: number): Promise<readonly LedgerIssue[]> {
+async function againstNoted(db: Db, { seq, hash }: LogHead): Promise<readonly LedgerIssue[]> {
   const entry = await db.logEntry.findUnique({ where: { seq }, select: { hash: true } });
   if (entry?.hash === hash) return [];
+  const newest = await db.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true } });
+  const last = newest?.seq ?? 0;
   return [issue(seq > last ? "noted-cut" : "noted-differs", [seq], { seq, last })];
 }

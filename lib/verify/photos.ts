@@ -16,11 +16,11 @@ export interface Looked {
 
 /**
  * Hashes originals again, and the pictures made from them that the log sealed; after a part of the log those alone that it
- * sealed. `folder`: the data folder with the photos.
+ * sealed. `place`: where the photos are.
  */
 export async function checkPhotos(
   db: Db,
-  folder: string,
+  place: string,
   { seals, touched }: Pick<WalkedLog, "seals" | "touched">,
   watch: Watch,
 ): Promise<Looked> {
@@ -29,7 +29,7 @@ export async function checkPhotos(
   const photos = touched === null ? everyPhoto(db) : photosOf(db, [...seals.keys()]);
   for await (const { sha256, places } of photos) {
     looked += 1;
-    findings.push(...(await checkPhoto(db, folder, sha256, { places, seals })));
+    findings.push(...(await checkPhoto(db, place, sha256, { places, seals })));
     if (looked % SLICE === 0) await step(watch, "photos", looked);
   }
   await step(watch, "photos", looked);
@@ -107,7 +107,7 @@ async function* textsWithPhotos(
 
 async function checkPhoto(
   db: Db,
-  folder: string,
+  place: string,
   sha256: string,
   { places, seals }: { readonly places: readonly string[]; readonly seals: WalkedLog["seals"] },
 ): Promise<readonly ContentIssue[]> {
@@ -115,13 +115,13 @@ async function checkPhoto(
   const findings: ContentIssue[] = [];
   const sealed = await sealedDigests(db, sha256, seals.get(sha256) ?? []);
   if (sealed.size > 0)
-    for (const [size, digest] of Object.entries(await viewDigests(folder, sha256)) as [
+    for (const [size, digest] of Object.entries(await viewDigests(place, sha256)) as [
       PhotoSize,
       string | null,
     ][])
       if (sealed.has(size) && sealed.get(size) !== digest)
         findings.push(issue("view-changed", [sha256, size], { ...where, size }));
-  const checked = await verifyOriginal(folder, sha256);
+  const checked = await verifyOriginal(place, sha256);
   if (checked.ok) return findings;
   const code = checked.issues[0]?.code === "photo-missing" ? "photo-missing" : "photo-changed";
   return [...findings, issue(code, [sha256], where)];

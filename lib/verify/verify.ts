@@ -34,23 +34,25 @@ interface Asked {
   /** Only what came behind this entry, and what that speaks of; null: everything. */
   readonly since?: ChainEnd | null;
   readonly watch?: Watch;
+  /** Where the photos are, if not in the data folder. */
+  readonly photos?: string;
 }
 
 /**
  * Walks the log from its first entry, compares everything there is with what the log last said of it, hashes every
  * original photo and the pictures made from it again, and every frozen text; what follows from the records is worked out
  * again. Reads only, slice by slice, so that memory does not grow with the records but for a hundred bytes a photo.
- * `folder`: the data folder with the photos. Throws the signal's reason where it was stopped.
+ * `folder`: the data folder with the installation's key. Throws the signal's reason where it was stopped.
  */
 export async function verifyRecords(
   db: Db,
   folder: string,
-  { noted = null, since = null, watch = {} }: Asked = {},
+  { noted = null, since = null, watch = {}, photos: place = folder }: Asked = {},
 ): Promise<Verification> {
   const log = await walkLog(db, { since, noted }, watch);
   const only = log.touched;
   const states = await checkStates(db, only, watch);
-  const photos = await checkPhotos(db, folder, log, watch);
+  const photos = await checkPhotos(db, place, log, watch);
   const frozen = await checkFrozen(db, only, watch);
   const signatures = await checkSignatures(db, folder, { last: log.end?.seq ?? 0, only }, watch);
   const derived = await checkDerived(db, only, watch);

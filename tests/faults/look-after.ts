@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { openDb, type Db } from "@/lib/db";
 import { checkData, collectStrays } from "@/lib/mend";
-import { originalPath } from "@/lib/photo";
+import { originalPath } from "@/lib/photo/paths";
 import { readManifest } from "@/lib/backup/manifest";
 import type { Deed, Prepared } from "./deeds";
 

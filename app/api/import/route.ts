@@ -2,7 +2,7 @@ import { revalidatePath } from "next/cache";
 import { routeFor } from "@/app/_door/route-for";
 import { readBody } from "@/app/_door/read-body";
 import { linesOf } from "@/lib/base";
-import { dataDir } from "@/lib/db";
+import { photoPlace } from "@/lib/db";
 import { checkArchive, importArchive, importSentence, MOST_ARCHIVE_BYTES } from "@/lib/archive";
 
 export const dynamic = "force-dynamic";
@@ -19,7 +19,7 @@ export const POST = routeFor("data.import", async (now, request) => {
   const leaveConflicts = searchParams.get("conflicts") === "leave";
   const answer = check
     ? await checkArchive(now.db, bytes)
-    : await importArchive(now.pen, dataDir(), bytes, { leaveConflicts });
+    : await importArchive(now.pen, photoPlace(), bytes, { leaveConflicts });
   if (answer.ok) {
     if (!check) revalidatePath("/");
     return Response.json({ done: !check, ...answer.value }, { status: check ? 200 : 201 });

@@ -6,7 +6,7 @@ import { strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { layMigrated } from "../../setup/migrated";
 import { openDb } from "@/lib/db";
-import { originalPath } from "@/lib/photo";
+import { originalPath } from "@/lib/photo/paths";
 import { archiveOf, importArchive, jobsAlong } from "@/lib/archive";
 import { getBead, removePhoto } from "@/lib/beads";
 import { createJob, listInspections, listSigned, saveJob } from "@/lib/jobs";

@@ -21,7 +21,7 @@ import { openDb } from "@/lib/db";
 import { installationSigner } from "@/lib/keys";
 import { accountSecret } from "@/lib/account/secret";
 import { verifyRecords } from "@/lib/verify";
-import { originalPath } from "@/lib/photo";
+import { originalPath } from "@/lib/photo/paths";
 import { useFreshDb } from "../../setup/fresh-db";
 import { fillWholeRecord, type WholeRecord } from "../../setup/whole-record";
 

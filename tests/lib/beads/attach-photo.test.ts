@@ -3,7 +3,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { beforeEach, describe, expect, it } from "vitest";
 import { fail, issue, ok } from "@/lib/base";
-import { originalPath } from "@/lib/photo";
+import { originalPath } from "@/lib/photo/paths";
 import { addPhoto, attachPhoto, createBead, getBead } from "@/lib/beads";
 import { verifyRecords } from "@/lib/verify";
 import { newId } from "@/lib/store/new-id";

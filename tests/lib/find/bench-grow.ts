@@ -1,17 +1,17 @@
 /**
- * `npm run bench:grow -- [BEADS …]`: data folders of that many beads (1 000 and 10 000 unless said otherwise; 100 000 takes
- * some minutes to make), and what the things people wait for take on them. Beside each the very same SQL on the bare driver,
- * run in turn: medians of processor time. Only this run's machine is meant by the times.
+ * `npm run bench:grow -- [--postgresql] [--verify] [BEADS …]`: databases of that many beads (1 000 and 10 000 unless said
+ * otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them. Beside each the very same
+ * SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which works elsewhere, of time.
+ * Only this run's machine is meant by the times.
  */
-import { mkdtempSync, rmSync, statSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { rmSync } from "node:fs";
 import path from "node:path";
 import Database from "better-sqlite3";
+import pg from "pg";
 import sharp from "sharp";
-import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { archiveOf } from "@/lib/archive";
 import { attachPhoto, createBead, getBead, saveBead, staleBeads, type NewPhoto } from "@/lib/beads";
-import { openDb, type Db, type Sql } from "@/lib/db";
+import { engineOf, type Db, type Sql } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
 import { beadTable, csvHead, csvRows, judgedCells } from "@/lib/exchange";
 import { assessBead } from "@/lib/assess";
@@ -30,9 +30,13 @@ import { assessContext } from "@/lib/shop";
 import type { Pen } from "@/lib/store";
 import { trendFigures } from "@/lib/trends";
 import { metric } from "@/lib/units";
+import { verifyRecords } from "@/lib/verify";
+import { freshDb } from "../../setup/fresh-db";
+import { setup as startPostgres } from "../../setup/postgres-global";
 
 interface Folder {
   readonly path: string;
+  readonly url: string;
   readonly db: Db;
   readonly pen: Pen;
   /** The SQL that went through `db` since this was last emptied. */
@@ -43,22 +47,42 @@ const median = (times: readonly number[]): number => times.toSorted((a, b) => a 
 const ms = (time: number): string => (time < 10 ? time.toFixed(1) : time.toFixed(0));
 
 async function makeFolder(): Promise<Folder> {
-  const folder = mkdtempSync(path.join(tmpdir(), "toeline-grow-"));
-  const url = `file:${path.join(folder, "toeline.db")}`;
-  await applyMigrations(url);
+  const { db: real, folder, url } = await freshDb();
   const asked: Sql[] = [];
-  const real = openDb(url);
-  const db = new Proxy(real, {
-    get(target, name, receiver) {
-      const value: unknown = Reflect.get(target, name, receiver);
-      if (name !== "$queryRaw") return value;
-      return (query: Sql) => {
-        asked.push(query);
-        return target.$queryRaw(query);
-      };
+  // The client itself, whose questions are listened to: whatever knows it by itself still does.
+  const ask = real.$queryRaw.bind(real) as (query: Sql) => Promise<unknown>;
+  Object.defineProperty(real, "$queryRaw", {
+    value: (query: Sql) => {
+      asked.push(query);
+      return ask(query);
     },
   });
-  return { path: folder, db, pen: { db: real, by: "owner" }, asked };
+  return { path: folder, url, db: real, pen: { db: real, by: "owner" }, asked };
+}
+
+/** The driver by itself: how many rows a statement gives. */
+interface Bare {
+  rows(query: Sql): Promise<number>;
+  close(): Promise<unknown>;
+}
+
+async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
+  if (engineOf(db) === "postgresql") {
+    const client = new pg.Client(url);
+    await client.connect();
+    await client.query("VACUUM ANALYZE");
+    return {
+      rows: async ({ text, values }) => (await client.query(text, values as unknown[])).rows.length,
+      close: () => client.end(),
+    };
+  }
+  const file = new Database(path.join(folder, "toeline.db"));
+  // What SQLite needs to choose between indexes; the program's own start does the same.
+  file.pragma("optimize");
+  return {
+    rows: async ({ sql, values }) => file.prepare(sql).all(...values).length,
+    close: async () => file.close(),
+  };
 }
 
 /** Three plain pictures: bytes to be stored and exported, nothing to look at. */
@@ -109,31 +133,27 @@ interface Timed {
 }
 
 /** Processor time of this process: what else the machine does meanwhile is not ours. Waiting for the disk is not in it. */
-function processorMs(): number {
+function spentMs(db: Db): number {
+  if (engineOf(db) === "postgresql") return performance.now();
   const { user, system } = process.cpuUsage();
   return (user + system) / 1000;
 }
 
 /** Ours and the same statements on the bare driver, in turn. */
-async function time(
-  folder: Folder,
-  bare: Database.Database,
-  work: () => Promise<unknown>,
-  runs = 9,
-): Promise<Timed> {
+async function time(folder: Folder, bare: Bare, work: () => Promise<unknown>, runs = 9): Promise<Timed> {
   const [ours, theirs]: [number[], number[]] = [[], []];
   let rows = 0;
   for (let run = 0; run < runs; run += 1) {
     folder.asked.length = 0;
-    const from = processorMs();
+    const from = spentMs(folder.db);
     await work();
-    ours.push(processorMs() - from);
+    ours.push(spentMs(folder.db) - from);
     const statements = [...folder.asked];
     if (statements.length === 0) continue;
-    const begin = processorMs();
+    const begin = spentMs(folder.db);
     rows = 0;
-    for (const { sql, values } of statements) rows += bare.prepare(sql).all(...values).length;
-    theirs.push(processorMs() - begin);
+    for (const query of statements) rows += await bare.rows(query);
+    theirs.push(spentMs(folder.db) - begin);
   }
   return {
     ours: median(ours),
@@ -166,6 +186,11 @@ async function archiveBytes({ db, path: dataDir }: Folder): Promise<number> {
   return bytes;
 }
 
+async function verifyNewest({ db, path: folder }: Folder): Promise<void> {
+  const [since] = await db.logEntry.findMany({ orderBy: { seq: "desc" }, skip: 100, take: 1 });
+  await verifyRecords(db, folder, { since: since ?? null });
+}
+
 /** The works in the order of the table; each by its name. */
 async function works(
   folder: Folder,
@@ -192,6 +217,12 @@ async function works(
     ["save a bead", save, 15],
     ["beads.csv", () => csvBytes(db), 1],
     ["archive of a week", () => archiveBytes(folder), 1],
+    ...(process.argv.includes("--verify")
+      ? ([
+          ["verify everything", () => verifyRecords(db, folder.path), 1],
+          ["verify the newest 100 entries", () => verifyNewest(folder), 1],
+        ] as const)
+      : []),
     [
       "start: what is stale",
       async () => {
@@ -207,17 +238,17 @@ async function bench(beads: number): Promise<void> {
   const folder = await makeFolder();
   try {
     const from = performance.now();
+    // What is made for measuring need not outlive a power cut.
+    if (engineOf(folder.db) === "sqlite") await folder.db.$queryRawUnsafe("PRAGMA synchronous = OFF");
     const photos = await storePhotos(folder);
     await growShop(folder.pen, { beads, seed: 1, until: new Date("2026-11-26T12:00:00Z"), photos });
-    const bare = new Database(path.join(folder.path, "toeline.db"));
-    // What SQLite needs to choose between indexes; the program's own start does the same.
-    bare.pragma("optimize");
-    const size = statSync(path.join(folder.path, "toeline.db")).size / 2 ** 20;
+    if (engineOf(folder.db) === "sqlite") await folder.db.$queryRawUnsafe("PRAGMA synchronous = FULL");
+    const bare = await openBare(folder);
     console.log(
-      `\n${beads} beads: made in ${((performance.now() - from) / 1000).toFixed(0)} s, database ${size.toFixed(0)} MB\n`,
+      `\n${beads} beads on ${engineOf(folder.db)}: made in ${((performance.now() - from) / 1000).toFixed(0)} s\n`,
     );
     console.log(
-      "| work | ours, ms of processor | same SQL, bare driver | rows given | memory after, MB |\n| --- | --- | --- | --- | --- |",
+      "| work | ours, ms | same SQL, bare driver | rows given | memory after, MB |\n| --- | --- | --- | --- | --- |",
     );
     for (const [name, work, runs] of await works(folder)) {
       const { ours, bare: theirs, rows } = await time(folder, bare, work, runs);
@@ -226,7 +257,7 @@ async function bench(beads: number): Promise<void> {
         `| ${name} | ${ms(ours)} | ${theirs === null ? "" : ms(theirs)} | ${rows ?? ""} | ${memory} |`,
       );
     }
-    bare.close();
+    await bare.close();
   } finally {
     await folder.db.$disconnect();
     rmSync(folder.path, { recursive: true, force: true });
@@ -237,4 +268,9 @@ const sizes = process.argv
   .slice(2)
   .map(Number)
   .filter((n) => Number.isInteger(n) && n > 0);
-for (const beads of sizes.length > 0 ? sizes : [1000, 10_000]) await bench(beads);
+const stop = process.argv.includes("--postgresql") ? await startPostgres() : null;
+try {
+  for (const beads of sizes.length > 0 ? sizes : [1000, 10_000]) await bench(beads);
+} finally {
+  await stop?.();
+}

@@ -5,7 +5,8 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { removePhoto } from "@/lib/beads";
 import { checkData, collectStrays, dataSentence, mendData } from "@/lib/mend";
 import { canMend } from "@/lib/mend/issue";
-import { eraseStrays, originalPath, viewPath } from "@/lib/photo";
+import { eraseStrays } from "@/lib/photo";
+import { originalPath, viewPath } from "@/lib/photo/paths";
 import { useFreshDb } from "../../setup/fresh-db";
 import { smallBead, type SmallBead } from "../../setup/small-shop";
 

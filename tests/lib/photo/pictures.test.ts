@@ -3,7 +3,8 @@ import { readFile } from "node:fs/promises";
 import exifr from "exifr";
 import { describe, expect, test } from "vitest";
 import sharp from "sharp";
-import { photoSizes, viewPath, type PhotoSize, type ReceivedPhoto } from "@/lib/photo";
+import { photoSizes, type PhotoSize, type ReceivedPhoto } from "@/lib/photo";
+import { viewPath } from "@/lib/photo/paths";
 import {
   colourType,
   corners,

@@ -4,15 +4,14 @@ import { chmod, mkdir, open, readFile, stat, utimes, writeFile } from "node:fs/p
 import path from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import {
-  originalPath,
   photoIssueStatus,
   photoSentence,
   readStoredPhoto,
   receivePhoto,
   sweepIncoming,
   verifyOriginal,
-  viewPath,
 } from "@/lib/photo";
+import { originalPath, viewPath } from "@/lib/photo/paths";
 import { photoSentences } from "@/lib/photo/sentences";
 import { image, noise, plate } from "./build-files";
 import { allFiles, fate, inChunks, send, stored, withStore } from "./store";

@@ -2,7 +2,7 @@ import { chmodSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import Database from "better-sqlite3";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { originalPath, viewPath } from "@/lib/photo";
+import { originalPath, viewPath } from "@/lib/photo/paths";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
 import { fillWholeRecord, type WholeRecord } from "../../setup/whole-record";

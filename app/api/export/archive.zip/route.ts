@@ -1,7 +1,7 @@
 import { type Here } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
-import { dataDir } from "@/lib/db";
+import { photoPlace } from "@/lib/db";
 import { noJobs, type JobsAlong } from "@/lib/exchange";
 import { archiveOf, archiveSentence, jobsAlong, MOST_ARCHIVE_BEADS, tooMany } from "@/lib/archive";
 import type { BeadRecord } from "@/lib/beads";
@@ -23,7 +23,7 @@ export const GET = routeFor("data.export", async (now, request) => {
   const along = await jobAsked(now, asked, beads);
   const { shopSets } = await assessContext(now.db);
   const archive =
-    many > MOST_ARCHIVE_BEADS ? tooMany(many, 0) : await archiveOf(dataDir(), beads, shopSets, along);
+    many > MOST_ARCHIVE_BEADS ? tooMany(many, 0) : await archiveOf(photoPlace(), beads, shopSets, along);
   if (!archive.ok) {
     const issues = linesOf(archive.issues, archiveSentence);
     return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
@@ -42,7 +42,7 @@ async function beadsOf(now: Here, asked: AskedBeads): Promise<readonly BeadRecor
 /** A job goes along, with its inspections and signed records, where all its beads do. */
 async function jobAsked(now: Here, { filter }: AskedBeads, beads: readonly BeadRecord[]): Promise<JobsAlong> {
   if (!filter.job || !now.may("job.read")) return noJobs;
-  const along = await jobsAlong(now.db, dataDir(), [filter.job]);
+  const along = await jobsAlong(now.db, photoPlace(), [filter.job]);
   const found = new Set(beads.map(({ id }) => id));
   return along.jobs.every((job) => job.beads.every(({ beadId }) => found.has(beadId))) ? along : noJobs;
 }

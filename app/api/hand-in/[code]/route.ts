@@ -3,7 +3,7 @@ import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
 import { addressOf, makeThrottle, photosByCodeLimit, photosByHandLimit, tooMany } from "@/lib/account";
 import { linesOf } from "@/lib/base";
-import { dataDir } from "@/lib/db";
+import { photoPlace } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import { attachPhoto } from "@/lib/beads";
 import { handInPhoto, HandInFormSchema } from "@/lib/classroom";
@@ -66,7 +66,7 @@ export async function POST(
   const busy = tooManyPhotos(taking.value.id, hand, Date.now());
   if (busy) return busy;
   const arriving = {
-    dataDir: dataDir(),
+    dataDir: photoPlace(),
     sender: who.by ?? addressOf(request.headers),
     source: request.body ?? emptyBody(),
     declaredBytes: declaredBytes(request),

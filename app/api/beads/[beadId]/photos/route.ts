@@ -3,7 +3,7 @@ import { beadRouteFor } from "@/app/_door/route-for";
 import { OwnIdSchema } from "../../shapes";
 import { photoRoles, type PhotoRole } from "@/lib/assess";
 import { linesOf } from "@/lib/base";
-import { dataDir } from "@/lib/db";
+import { photoPlace } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
 import { addPhoto, attachPhoto } from "@/lib/beads";
 import { recordSentence } from "@/lib/store";
@@ -20,7 +20,7 @@ export const POST = beadRouteFor("bead.write", async (now, request, { beadId }) 
   if (!ownId.success) return Response.json({ issues: [notAnId] }, { status: 400 });
   const declared = Number(request.headers.get("content-length"));
   const arriving = {
-    dataDir: dataDir(),
+    dataDir: photoPlace(),
     sender: now.pen.by,
     source: request.body ?? emptyBody(),
     declaredBytes: Number.isFinite(declared) && declared > 0 ? declared : null,

@@ -1,8 +1,6 @@
-import { readFile } from "node:fs/promises";
+import { pictureAnswer } from "@/app/_door/picture-answer";
 import { refuseForeign } from "@/app/_door/same-site";
 import { here } from "@/app/_door/here";
-import { dataDir } from "@/lib/db";
-import { photoSizes, viewPath, viewType, type PhotoSize } from "@/lib/photo";
 import { getBead } from "@/lib/beads";
 import { getFeedback, handInBySecret } from "@/lib/classroom";
 
@@ -18,22 +16,14 @@ export async function GET(
   const { code, secret, sha256, size } = await context.params;
   const { db } = await here();
   const handIn = await handInBySecret(db, code, secret);
-  const file =
-    handIn && Object.hasOwn(photoSizes, size) ? viewPath(dataDir(), sha256, size as PhotoSize) : null;
-  if (!handIn || file === null) return missing();
+  if (!handIn) return missing();
   const [bead, feedback] = await Promise.all([getBead(db, handIn.beadId), getFeedback(db, handIn.id)]);
   // A photo taken off the bead after the answer still belongs to the answer.
   const own = [...(bead?.photos ?? []), ...(feedback.returned?.photos ?? [])];
   if (!own.some((photo) => photo.sha256 === sha256)) return missing();
-  const bytes = await readFile(file).catch(() => null);
-  if (bytes === null) return missing();
-  return new Response(new Uint8Array(bytes), {
-    headers: {
-      "content-type": viewType(size as PhotoSize),
-      "cache-control": "private, max-age=86400",
-      "x-content-type-options": "nosniff",
-      "referrer-policy": "no-referrer",
-    },
+  return pictureAnswer(request, sha256, size, {
+    "cache-control": "private, max-age=86400",
+    "referrer-policy": "no-referrer",
   });
 }
 

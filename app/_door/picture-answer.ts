@@ -1,0 +1,46 @@
+import { Readable } from "node:stream";
+import { photoPlace } from "@/lib/db";
+import { photoSizes, photoStore, viewType, type ByteRange, type PhotoSize } from "@/lib/photo";
+
+const missing = () => new Response("No such picture.", { status: 404 });
+
+/** One range of bytes as a browser asks for it; null: none, or one we need not understand (RFC 9110, 14.2). */
+export function rangeAsked(header: string | null, size: number): ByteRange | "none-there" | null {
+  const [, from, to] = /^bytes=(\d{0,15})-(\d{0,15})$/.exec(header ?? "") ?? [];
+  if (from === undefined || to === undefined || (from === "" && to === "")) return null;
+  const begin = from === "" ? Math.max(0, size - Number(to)) : Number(from);
+  const end = from === "" || to === "" ? size - 1 : Math.min(Number(to), size - 1);
+  if (begin >= size || (from === "" && Number(to) === 0)) return "none-there";
+  return begin > end ? null : { from: begin, to: end };
+}
+
+/** A derived picture, whole or the part asked for; 404 where there is none of this name. */
+export async function pictureAnswer(
+  request: Request,
+  sha256: string,
+  size: string,
+  headers: Readonly<Record<string, string>>,
+): Promise<Response> {
+  if (!Object.hasOwn(photoSizes, size)) return missing();
+  const of = size as PhotoSize;
+  const store = photoStore(photoPlace());
+  const asked = request.headers.get("range");
+  const whole = asked === null ? null : await store.size(sha256, of);
+  const range = whole === null ? null : rangeAsked(asked, whole);
+  if (range === "none-there")
+    return new Response(null, { status: 416, headers: { "content-range": `bytes */${whole}` } });
+  const file = await store.open(sha256, of, ...(range ? [range] : []));
+  if (file === null) return missing();
+  const [first, last] = [range?.from ?? 0, range?.to ?? file.size - 1];
+  return new Response(Readable.toWeb(Readable.from(file.body)) as ReadableStream<Uint8Array>, {
+    status: range ? 206 : 200,
+    headers: {
+      "content-type": viewType(of),
+      "content-length": String(last - first + 1),
+      "accept-ranges": "bytes",
+      ...(range ? { "content-range": `bytes ${first}-${last}/${file.size}` } : {}),
+      "x-content-type-options": "nosniff",
+      ...headers,
+    },
+  });
+}

@@ -1,0 +1,3 @@
+import "server-only";
+
+export { moveInstallation, moveSentence, type Installation } from "./move-installation";
