@@ -100,6 +100,24 @@ export function Workbench(props: WorkbenchProps) {
             <PhotoSection {...shared} number={kept.number} shownId={shownId} onShow={setShownId} />
             {!kept.isNew && (
               <>
+                {props.weld && (
+                  <LinkWhenSent
+                    href={props.weld.href}
+                    kept={kept}
+                    what={props.weld.words}
+                    className={`${styles.iconLink} ${styles.onPhone}`}
+                  >
+                    {props.weld.words}
+                  </LinkWhenSent>
+                )}
+                <LinkWhenSent
+                  href={`/compare?pick=${bead.id}`}
+                  kept={kept}
+                  what="The comparison"
+                  className={styles.iconLink}
+                >
+                  <Columns2 size={20} aria-hidden="true" /> Compare it with another bead
+                </LinkWhenSent>
                 <Link href={`/trials/new?bead=${bead.id}`} className={styles.iconLink}>
                   <FlaskConical size={20} aria-hidden="true" /> Make a trial of it
                 </Link>
@@ -144,7 +162,12 @@ function BenchHeader({
   return (
     <Header>
       {weld && (
-        <LinkWhenSent href={weld.href} kept={kept} what={weld.words} className={styles.iconLink}>
+        <LinkWhenSent
+          href={weld.href}
+          kept={kept}
+          what={weld.words}
+          className={`${styles.iconLink} ${styles.onWide}`}
+        >
           {weld.words}
         </LinkWhenSent>
       )}
@@ -157,16 +180,6 @@ function BenchHeader({
           className={styles.iconLink}
         >
           <FileText size={20} aria-hidden="true" /> Sheet
-        </LinkWhenSent>
-      )}
-      {!kept.isNew && (
-        <LinkWhenSent
-          href={`/compare?pick=${bead.id}`}
-          kept={kept}
-          what="The comparison"
-          className={styles.iconLink}
-        >
-          <Columns2 size={20} aria-hidden="true" /> Compare
         </LinkWhenSent>
       )}
       <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />

@@ -122,7 +122,7 @@ function Compare({ chosen: [a, b, more] }: { chosen: Chosen }) {
   return (
     <a
       className={buttonClass("main")}
-      href={`/compare?${new URLSearchParams({ a: a.id, b: b.id }).toString()}`}
+      href={`/compare?${new URLSearchParams([a, b].map(({ id }) => ["pick", id])).toString()}`}
     >
       Compare {a.number} and {b.number}
     </a>

@@ -21,7 +21,7 @@ export function ExportBar({
   return (
     <details className={styles.bar}>
       <summary className={styles.summary}>
-        <Download size={20} aria-hidden="true" /> Export or compare
+        <Download size={20} aria-hidden="true" /> Export
       </summary>
       <form method="get" className={styles.form}>
         {hidden.map(([name, value]) => (
@@ -41,9 +41,6 @@ export function ExportBar({
               {label}
             </button>
           ))}
-          <button type="submit" formAction="/compare" className={buttonClass()}>
-            Two ticked, side by side
-          </button>
         </div>
       </form>
     </details>

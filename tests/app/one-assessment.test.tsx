@@ -220,9 +220,10 @@ describe("so does a file", () => {
 it("a save assesses its bead once, and nothing else", async () => {
   const { pen } = fresh();
   const { id, revision, content } = (await getBead(pen.db, tee))!;
+  const judgement = { ...content.judgement, note: "Sounded even." };
   done.assessed = [];
   done.calibrated = [];
-  expect((await saveBead(pen, id, revision, { ...content, title: "Tee" })).ok).toBe(true);
+  expect((await saveBead(pen, id, revision, { ...content, judgement })).ok).toBe(true);
   expect(counted()).toEqual({ assessed: ["Tee"], calibrated: ["40 mm"] });
 });
 

@@ -151,9 +151,9 @@ describe("numbers as people type them", () => {
   it("understands commas, fractions and units, and keeps what it cannot read on the screen", async () => {
     const { bench, id } = await newBeadPage();
     await bench.section("Set-up");
-    const volts = bench.page.getByLabel(/^Voltage/);
+    const volts = bench.page.getByLabel(/^Voltage(?! knob)/);
     const tip = bench.page.getByLabel(/^Tip to work/);
-    const feed = bench.page.getByLabel(/^Wire feed/);
+    const feed = bench.page.getByLabel(/^Wire feed(?! knob)/);
     await volts.fill("16,5");
     await tip.fill("3/4 in");
     await feed.fill("280 ipm");

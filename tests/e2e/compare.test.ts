@@ -75,9 +75,8 @@ describe("any two beads", () => {
     const page = await (await browser.newContext(desktop)).newPage();
     page.setDefaultTimeout(PATIENT_MS);
     await page.goto(server.url);
-    await page.getByText("Export or compare").click();
-    for (const box of await page.getByRole("checkbox", { name: /^Pick bead/ }).all()) await box.check();
-    await page.getByRole("button", { name: "Two ticked, side by side" }).click();
+    for (const box of await page.getByRole("checkbox", { name: /^Choose bead/ }).all()) await box.check();
+    await page.getByRole("link", { name: /^Compare \d+ and \d+$/ }).click();
     await page.waitForURL(/\/compare\?/);
     await page
       .getByRole("row", { name: /Undercut, longest/ })

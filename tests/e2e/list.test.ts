@@ -77,7 +77,7 @@ describe("several beads", () => {
     await page.keyboard.press("Space");
     await bar(page).getByText("2 chosen").waitFor();
     const compare = bar(page).getByRole("link", { name: "Compare 60 and 12" });
-    expect(await compare.getAttribute("href")).toBe(`/compare?a=${beadIds[59]}&b=${beadIds[11]}`);
+    expect(await compare.getAttribute("href")).toBe(`/compare?pick=${beadIds[59]}&pick=${beadIds[11]}`);
     await shoot(page, "list-chosen-desktop");
     await page.goto(server.url);
     expect(await box(page, 60).isChecked()).toBe(true);

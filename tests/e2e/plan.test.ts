@@ -70,8 +70,8 @@ describe("planning a run", () => {
     await plan.getByText("Start a bead from this plan").click();
     await page.waitForURL(/\/beads\//);
     await page.locator('[data-tab="setup"]').click();
-    await page.getByLabel(/^Wire feed/).waitFor();
-    expect(await page.getByLabel(/^Wire feed/).inputValue()).toBe("10.1");
+    await page.getByLabel(/^Wire feed(?! knob)/).waitFor();
+    expect(await page.getByLabel(/^Wire feed(?! knob)/).inputValue()).toBe("10.1");
     expect(await page.getByLabel(/^Current/).inputValue()).toBe("");
   });
 

@@ -97,7 +97,7 @@ describe("from a plan to a card, on a phone", () => {
     await card.getByRole("button", { name: "Run a bead by it" }).click();
     await page.waitForURL(/\/beads\//);
     await page.locator('[data-tab="setup"]').click();
-    await page.getByLabel(/^Voltage/).fill("27.5");
+    await page.getByLabel(/^Voltage(?! knob)/).fill("27.5");
     await page
       .getByTestId("series-note")
       .getByText(/Voltage 27\.5 V, card/)

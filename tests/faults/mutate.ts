@@ -31,7 +31,7 @@ const changes: readonly Change[] = [
   // A run of one value, where lengths and tables are: more often near the front.
   (bytes, chance) => {
     const at = chance(2) === 0 ? chance(Math.min(600, bytes.length)) : chance(bytes.length);
-    return bytes.fill(extremes[chance(5)]!, at, at + 1 + chance(64));
+    return bytes.fill(extremes[chance(5)]!, at, Math.min(bytes.length, at + 1 + chance(64)));
   },
   // A number of two or four bytes made extreme, either end first.
   (bytes, chance) => {

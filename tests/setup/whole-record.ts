@@ -25,11 +25,15 @@ import {
   seenDigest,
   signInspection,
 } from "@/lib/jobs";
+import { CardSchema, proposeRanges } from "@/lib/cards";
+import { startRound } from "@/lib/drill";
 import { addPerson, addStudent, createGroup, setAccount } from "@/lib/roster";
+import { beginByCard, beginRun, createCard, createTrial } from "@/lib/series";
 import { saveSetup, saveShopSet } from "@/lib/shop";
 import { preparePersonKey, writePersonKey } from "@/lib/keys";
 import { writeSetting, type Pen } from "@/lib/store";
 import { RunSetupSchema } from "@/lib/setup";
+import { base, trialOf } from "../lib/trials/simulated";
 import type { FreshDb } from "./fresh-db";
 
 const picture = fileURLToPath(new URL("../../demo-images/set/lap-cold-lap.jpg", import.meta.url));
@@ -116,6 +120,8 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   };
   value(await saveShopSet(pen, null, 0, { title: "First week", rows: [undercut], note: "" }, "Instructor"));
 
+  await fillSeries(pen, student.id);
+
   const gauge = value(await addInstrument(pen, { kind: "fillet-gauge", name: "Gauge 2", serial: "F-2" }));
   const weld = { id: "w1", number: "W1", welderId: student.id };
   const job = JobContentSchema.parse({ title: "Bracket run 4", welds: [weld] });
@@ -140,4 +146,16 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   );
   const [studentId, inspectorId] = [student.id, inspector.id];
   return { studentId, inspectorId, groupId, exerciseId, handInId, beadId, jobId, inspectionId, sha256 };
+}
+
+/** A trial and a card with a bead each, and a round of the trained eye. */
+async function fillSeries(pen: Pen, personId: string): Promise<void> {
+  const trial = value(await createTrial(pen, trialOf(1), null));
+  value(await beginRun(pen, trial.id, { place: 0, at: [] }, null));
+  const ranges = proposeRanges(base);
+  const card = CardSchema.parse({ title: "Tee", setup: { ...base, amps: 150 }, ranges, code: "aws-d1-1" });
+  value(await beginByCard(pen, value(await createCard(pen, card, null)).id, null));
+  const drawn = Array.from({ length: 6 }, (_, i) => `drawn-${i}`);
+  const round = { look: "plain", level: "iso-5817-c", drawn } as const;
+  value(await startRound(pen, personId, round, new Date("2026-11-25T11:00:00Z")));
 }

@@ -131,7 +131,7 @@ describe("a collision", () => {
   it("is known by its code, in every room that saves at a revision", () => {
     const codes = Object.keys(recordSentences).filter((code) => isCollision(refused(code, "")));
     expect(codes.sort()).toEqual(
-      ["bead", "criteria", "exercise", "feedback", "inspection", "job"].map(
+      ["bead", "criteria", "exercise", "feedback", "inspection", "job", "trial"].map(
         (what) => `${what}-changed-elsewhere`,
       ),
     );

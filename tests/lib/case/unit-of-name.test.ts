@@ -5,6 +5,7 @@ import { unitOfName } from "@/lib/case/unit-of-name";
 
 /** Counts, shares, versions and numbers whose unit stands beside them: they have no unit in their name. */
 const bare = [
+  "aboutCount",
   "version",
   "schemaVersion",
   "passCount",
