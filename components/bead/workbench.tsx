@@ -98,40 +98,7 @@ export function Workbench(props: WorkbenchProps) {
         <main className={styles.bench} data-section={section}>
           <section className={styles.photo} aria-label="Photo and marks">
             <PhotoSection {...shared} number={kept.number} shownId={shownId} onShow={setShownId} />
-            {!kept.isNew && (
-              <>
-                {props.weld && (
-                  <LinkWhenSent
-                    href={props.weld.href}
-                    kept={kept}
-                    what={props.weld.words}
-                    className={`${styles.iconLink} ${styles.onPhone}`}
-                  >
-                    {props.weld.words}
-                  </LinkWhenSent>
-                )}
-                <LinkWhenSent
-                  href={`/compare?pick=${bead.id}`}
-                  kept={kept}
-                  what="The comparison"
-                  className={styles.iconLink}
-                >
-                  <Columns2 size={20} aria-hidden="true" /> Compare it with another bead
-                </LinkWhenSent>
-                <Link href={`/trials/new?bead=${bead.id}`} className={styles.iconLink}>
-                  <FlaskConical size={20} aria-hidden="true" /> Make a trial of it
-                </Link>
-                <Link href={`/cards/new?bead=${bead.id}`} className={styles.iconLink}>
-                  <ClipboardList size={20} aria-hidden="true" /> Make a card of it
-                </Link>
-              </>
-            )}
-            {!kept.isNew && props.mayDelete && (
-              // Below everything else: nothing that a glove presses by mistake.
-              <Link href={`/beads/${bead.id}/delete`} className={styles.iconLink}>
-                <Trash2 size={20} aria-hidden="true" /> Delete this bead
-              </Link>
-            )}
+            {!kept.isNew && <WaysOn {...props} kept={kept} />}
           </section>
           <section className={styles.side} aria-label={parts.parts.find(({ id }) => id === beside)?.label}>
             <BenchTabs {...parts} stops={assessment.stops} onChoose={parts.choose} />
@@ -184,6 +151,43 @@ function BenchHeader({
       )}
       <UnitSwitch choice={units.choice} onChoose={onChooseUnits} />
     </Header>
+  );
+}
+
+/** Where else this bead leads; below everything else, where no glove presses it by mistake. */
+function WaysOn({ bead, weld, mayDelete, kept }: WorkbenchProps & { kept: BenchProps["kept"] }) {
+  return (
+    <>
+      {weld && (
+        <LinkWhenSent
+          href={weld.href}
+          kept={kept}
+          what={weld.words}
+          className={`${styles.iconLink} ${styles.onPhone}`}
+        >
+          {weld.words}
+        </LinkWhenSent>
+      )}
+      <LinkWhenSent
+        href={`/compare?pick=${bead.id}`}
+        kept={kept}
+        what="The comparison"
+        className={styles.iconLink}
+      >
+        <Columns2 size={20} aria-hidden="true" /> Compare it with another bead
+      </LinkWhenSent>
+      <Link href={`/trials/new?bead=${bead.id}`} className={styles.iconLink}>
+        <FlaskConical size={20} aria-hidden="true" /> Make a trial of it
+      </Link>
+      <Link href={`/cards/new?bead=${bead.id}`} className={styles.iconLink}>
+        <ClipboardList size={20} aria-hidden="true" /> Make a card of it
+      </Link>
+      {mayDelete && (
+        <Link href={`/beads/${bead.id}/delete`} className={styles.iconLink}>
+          <Trash2 size={20} aria-hidden="true" /> Delete this bead
+        </Link>
+      )}
+    </>
   );
 }
 
