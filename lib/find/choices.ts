@@ -47,6 +47,10 @@ export async function recordedChoices(db: Db, scope: Scope): Promise<Choices> {
   const rows = await rowsOf<{ question: keyof Choices; value: string | null }>(db, query);
   const answers = (question: keyof Choices): Answers =>
     rows.filter((row) => row.question === question).map(({ value }) => value);
-  const all: readonly (keyof Choices)[] = ["imperfection", ...columns];
-  return Object.fromEntries(all.map((question) => [question, answers(question)])) as unknown as Choices;
+  // A database returns them in any order it likes; the vocabulary has one.
+  const marked = new Set(answers("imperfection"));
+  return {
+    ...(Object.fromEntries(columns.map((name) => [name, answers(name)])) as Record<ChoiceColumn, Answers>),
+    imperfection: imperfectionIds.filter((id) => marked.has(id)),
+  };
 }
