@@ -114,7 +114,8 @@ describe("any two beads", () => {
     const hand = await (await browser.newContext(phone)).newPage();
     hand.setDefaultTimeout(PATIENT_MS);
     await hand.goto(`${server.url}/beads/${first}`);
-    await hand.getByRole("link", { name: "Compare" }).click();
+    await new Bench(hand).section("Marks");
+    await hand.getByRole("link", { name: "Compare it with another bead" }).click();
     await hand.getByRole("heading", { name: /^Which beside bead/ }).waitFor();
     await shoot(hand, "phone-compare-choose");
     await hand.locator(`a[href*="${second}"]`).click();

@@ -80,7 +80,8 @@ describe("several beads", () => {
     expect(await compare.getAttribute("href")).toBe(`/compare?pick=${beadIds[59]}&pick=${beadIds[11]}`);
     await shoot(page, "list-chosen-desktop");
     await page.goto(server.url);
-    expect(await box(page, 60).isChecked()).toBe(true);
+    // The window remembers them; a page just opened takes a moment to say so.
+    await expect.poll(() => box(page, 60).isChecked(), { timeout: PATIENT_MS }).toBe(true);
 
     await bar(page).getByRole("button", { name: "Delete" }).click();
     await bar(page).getByText("Beads 60 and 12 deleted.").waitFor();
