@@ -18,6 +18,7 @@ export default defineConfig({
   },
   test: {
     include: ["tests/e2e/**/*.test.ts"],
+    exclude: ["tests/e2e/**/*.deep.test.ts", "node_modules/**"],
     testTimeout: 3 * PATIENT_MS,
     hookTimeout: 3 * PATIENT_MS,
     globalSetup: fileURLToPath(new URL("./support/unpack-browser.ts", import.meta.url)),

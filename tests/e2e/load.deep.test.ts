@@ -1,11 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { buildApp } from "@/lib/cli/prepare.mjs";
-import { startServer, type TestServer } from "../e2e/support/server";
-import { load, p95 } from "./people";
+import { load, p95 } from "../load/people";
+import { startServer, type TestServer } from "./support/server";
 
 let server: TestServer;
 beforeAll(async () => {
-  await buildApp();
   server = await startServer();
 });
 afterAll(() => server?.stop());
