@@ -115,66 +115,68 @@ async function* chunks(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
   yield bytes;
 }
 
-describe.skipIf(real !== "")("a bucket", () => {
-  const place = () => places["bucket"]!;
-  const store = () => photoStore(place());
+// What a real server does wrong nobody can ask for.
+if (real === "")
+  describe("a bucket", () => {
+    const place = () => places["bucket"]!;
+    const store = () => photoStore(place());
 
-  it("is never listed, and never sent an original twice", async () => {
-    stub.asked.length = 0;
-    await send(place(), picture);
-    await send(place(), picture);
-    await store().open(sha256, "view");
-    expect(stub.asked.filter((line) => line.startsWith("PUT") && line.includes("/originals/"))).toHaveLength(
-      1,
-    );
-    for (const line of stub.asked)
-      expect(line).toMatch(/^(GET|HEAD|PUT|DELETE) \/toeline\/\d+\/(originals|views)\/[0-9a-f]{64}/);
-    expect(await allFiles(path.join(tmpdir(), "toeline-incoming"))).toEqual([]);
-  });
+    it("is never listed, and never sent an original twice", async () => {
+      stub.asked.length = 0;
+      await send(place(), picture);
+      await send(place(), picture);
+      await store().open(sha256, "view");
+      expect(
+        stub.asked.filter((line) => line.startsWith("PUT") && line.includes("/originals/")),
+      ).toHaveLength(1);
+      for (const line of stub.asked)
+        expect(line).toMatch(/^(GET|HEAD|PUT|DELETE) \/toeline\/\d+\/(originals|views)\/[0-9a-f]{64}/);
+      expect(await allFiles(path.join(tmpdir(), "toeline-incoming"))).toEqual([]);
+    });
 
-  it("refuses bytes that are not what was signed, and another original under a taken name", async () => {
-    await send(place(), picture);
-    const [name, bytes] = [...stub.objects].find(([key]) => key.includes("/originals/"))!;
-    stub.objects.set(name, bytes.subarray(0, 100));
-    // Its meta tells of another length, so the photo counts as not there; and what lies there is not written over.
-    expect(await readStoredPhoto(place(), sha256)).toBeNull();
-    expect(await send(place(), picture)).toMatchObject({ issues: [{ code: "photo-store-unusable" }] });
-    expect(stub.objects.get(name)).toHaveLength(100);
-    process.env["AWS_SECRET_ACCESS_KEY"] = "another";
-    await expect(store().size(sha256, "view")).rejects.toThrow("403");
-    tellS3(stub.endpoint);
-  });
-
-  it("that has one byte changed is found by our own sum", async () => {
-    await send(place(), picture);
-    const [name, bytes] = [...stub.objects].find(([key]) => key.includes("/originals/"))!;
-    const changed = Buffer.from(bytes);
-    changed[1000]! ^= 1;
-    stub.objects.set(name, changed);
-    expect(await verifyOriginal(place(), sha256)).toMatchObject({ issues: [{ code: "photo-altered" }] });
-  });
-
-  it("that does not answer, or has no room, is said so, and what was cut off is written again", async () => {
-    // Original, then a view that fails for good: 403 is not tried again.
-    for (const [at, code] of [
-      [1, 403],
-      [2, 403],
-      [4, 403],
-    ] as const) {
-      stub.objects.clear();
-      // The look for its meta, then each put.
-      stub.failNext.push(404, ...Array.from({ length: at - 1 }, () => 200), code);
-      expect(await send(place(), picture)).toMatchObject({ issues: [{ code: "photo-store-unusable" }] });
-      stub.failNext.length = 0;
+    it("refuses bytes that are not what was signed, and another original under a taken name", async () => {
+      await send(place(), picture);
+      const [name, bytes] = [...stub.objects].find(([key]) => key.includes("/originals/"))!;
+      stub.objects.set(name, bytes.subarray(0, 100));
+      // Its meta tells of another length, so the photo counts as not there; and what lies there is not written over.
       expect(await readStoredPhoto(place(), sha256)).toBeNull();
-    }
-    expect(await send(place(), picture)).toMatchObject({ ok: true });
-    expect(await readStoredPhoto(place(), sha256)).not.toBeNull();
-  });
+      expect(await send(place(), picture)).toMatchObject({ issues: [{ code: "photo-store-unusable" }] });
+      expect(stub.objects.get(name)).toHaveLength(100);
+      process.env["AWS_SECRET_ACCESS_KEY"] = "another";
+      await expect(store().size(sha256, "view")).rejects.toThrow("403");
+      tellS3(stub.endpoint);
+    });
 
-  it("that breaks once is asked again", async () => {
-    stub.failNext.push(503);
-    expect(await send(place(), picture)).toMatchObject({ ok: true });
-    expect(await verifyOriginal(place(), sha256)).toMatchObject({ ok: true });
+    it("that has one byte changed is found by our own sum", async () => {
+      await send(place(), picture);
+      const [name, bytes] = [...stub.objects].find(([key]) => key.includes("/originals/"))!;
+      const changed = Buffer.from(bytes);
+      changed[1000]! ^= 1;
+      stub.objects.set(name, changed);
+      expect(await verifyOriginal(place(), sha256)).toMatchObject({ issues: [{ code: "photo-altered" }] });
+    });
+
+    it("that does not answer, or has no room, is said so, and what was cut off is written again", async () => {
+      // Original, then a view that fails for good: 403 is not tried again.
+      for (const [at, code] of [
+        [1, 403],
+        [2, 403],
+        [4, 403],
+      ] as const) {
+        stub.objects.clear();
+        // The look for its meta, then each put.
+        stub.failNext.push(404, ...Array.from({ length: at - 1 }, () => 200), code);
+        expect(await send(place(), picture)).toMatchObject({ issues: [{ code: "photo-store-unusable" }] });
+        stub.failNext.length = 0;
+        expect(await readStoredPhoto(place(), sha256)).toBeNull();
+      }
+      expect(await send(place(), picture)).toMatchObject({ ok: true });
+      expect(await readStoredPhoto(place(), sha256)).not.toBeNull();
+    });
+
+    it("that breaks once is asked again", async () => {
+      stub.failNext.push(503);
+      expect(await send(place(), picture)).toMatchObject({ ok: true });
+      expect(await verifyOriginal(place(), sha256)).toMatchObject({ ok: true });
+    });
   });
-});
