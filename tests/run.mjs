@@ -107,14 +107,25 @@ async function runStep(step) {
 
 function readCounts(report) {
   try {
-    const { numPassedTests, numFailedTests } = JSON.parse(
+    const { numPassedTests, numFailedTests, testResults } = JSON.parse(
       readFileSync(path.join(out, `${report}.json`), "utf8"),
     );
-    return { passed: numPassedTests, failed: numFailedTests };
+    return { passed: numPassedTests, failed: numFailedTests, failures: testResults.flatMap(failuresIn) };
   } catch {
     return { passed: 0, failed: 1 };
   }
 }
+
+/** What failed in a file, a line each, so that the end of the run names it: the rest may have scrolled away. */
+function failuresIn({ name, message, assertionResults }) {
+  const file = path.relative(root, name);
+  const failed = assertionResults.filter(({ status }) => status === "failed");
+  if (failed.length === 0) return message ? [`${file}: ${firstLine(message)}`] : [];
+  return failed.map(
+    ({ fullName, failureMessages }) => `${file} > ${fullName}: ${firstLine(failureMessages[0])}`,
+  );
+}
+const firstLine = (text = "") => text.split("\n")[0].slice(0, 300);
 
 const words = process.argv.slice(2).filter((word) => !word.startsWith("--"));
 const isWanted = ({ name }) =>
@@ -148,6 +159,7 @@ for (const { name, passed, failed, seconds } of results) {
     `  ${failed === 0 ? "ok  " : "FAIL"}  ${name.padEnd(22)} ${String(passed).padStart(5)} passed ${String(failed).padStart(4)} failed  ${seconds.toFixed(1).padStart(7)} s`,
   );
 }
+for (const failure of results.flatMap(({ failures }) => failures ?? [])) console.log(`  failed: ${failure}`);
 const total = (key) => results.reduce((sum, result) => sum + result[key], 0);
 console.log(`\n${total("passed")} passed, ${total("failed")} failed`);
 process.exit(total("failed") === 0 ? 0 : 1);

@@ -10,7 +10,7 @@ const fresh = useFreshDb();
 let whole: WholeRecord;
 beforeAll(async () => {
   whole = await fillWholeRecord(fresh());
-}, 60_000);
+});
 
 const run = (sql: string) => fresh().db.$executeRawUnsafe(sql);
 /** A way around the triggers that ask of one row; each database has another. */

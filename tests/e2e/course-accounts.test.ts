@@ -79,7 +79,7 @@ beforeAll(async () => {
     value(await saveFeedback(pen(), handInId, 0, { ...emptyFeedback, remark: "Slower." }, null));
     value(await returnFeedback(pen(), handInId, 1, null, new Date()));
   }
-}, 120_000);
+});
 afterAll(async () => {
   await closeWindows(browser);
   await db?.$disconnect();

@@ -70,7 +70,7 @@ beforeAll(async () => {
   await handIns((await getExercise(db, exerciseId))!.code, people);
   for (const text of ["Undercut: shorten the arc", "Fill the crater before you lift off.", "Even, go on so."])
     value(await addPhrase(pen(), text, null));
-}, 120_000);
+});
 afterAll(async () => {
   await closeWindows(browser);
   await db?.$disconnect();

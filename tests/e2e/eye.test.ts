@@ -55,7 +55,7 @@ function layPool(dataFolder: string): void {
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
   layPool(server.dataFolder);
-}, 120_000);
+});
 afterAll(async () => {
   await closeWindows(browser);
   await server?.stop();

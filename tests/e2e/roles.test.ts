@@ -64,7 +64,7 @@ beforeAll(async () => {
   own = await bead(people.welder.id);
   others = await bead(people.other.id);
   for (const role of roles) pages[role] = await signedIn(role, role === "welder" ? phone : desktop);
-}, 120_000);
+});
 afterAll(async () => {
   await closeWindows(browser);
   await db?.$disconnect();

@@ -21,6 +21,8 @@ export default defineConfig({
     exclude: ["tests/e2e/**/*.deep.test.ts", "node_modules/**"],
     testTimeout: 3 * PATIENT_MS,
     hookTimeout: 3 * PATIENT_MS,
+    // A poll of Vitest gives up after one second by itself, which a busy machine takes for less.
+    expect: { poll: { timeout: PATIENT_MS } },
     globalSetup: fileURLToPath(new URL("./support/unpack-browser.ts", import.meta.url)),
     pool: "forks",
     maxWorkers: 2,

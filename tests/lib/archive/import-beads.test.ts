@@ -104,7 +104,7 @@ beforeAll(async () => {
   await addBead(from, "Lap on 2 mm, try 2", "tee-porosity-soot", first.id);
   await from.pen.db.bead.delete({ where: { id: gone.id } });
   archive = await packed(from);
-}, 120_000);
+});
 afterAll(async () => {
   for (const shop of shops) await shop.close();
 });
@@ -129,7 +129,7 @@ describe("an archive", () => {
     // The log seals exactly what was written, and the originals are what they were.
     const verified = await verifyRecords(to.pen.db, to.folder);
     expect(verified).toMatchObject({ findings: [], subjects: 2, photos: 2 });
-  }, 120_000);
+  });
 
   it("says first what it would do, and writes nothing while it says it", async () => {
     const to = await emptyShop();
@@ -155,7 +155,7 @@ describe("an archive", () => {
     const left = await importArchive(to.pen, to.folder, archive, { leaveConflicts: true });
     expect(left).toMatchObject({ value: { fresh: 0, same: 1, conflicts: 1 } });
     expect((await getBead(to.pen.db, bead!.id))?.content.title).toBe("Corrected here");
-  }, 120_000);
+  });
 
   it("gives the next free number where its own is taken, and says so", async () => {
     const to = await emptyShop();
@@ -167,7 +167,7 @@ describe("an archive", () => {
       [3, 3],
     ]);
     expect(await importArchive(to.pen, to.folder, archive)).toMatchObject({ value: { fresh: 0, same: 2 } });
-  }, 120_000);
+  });
 });
 
 /** The archive with one of its files replaced, and its manifest's checksum put right where asked. */
@@ -243,7 +243,7 @@ describe("a bad archive", () => {
     expect(await to.pen.db.bead.count()).toBe(0);
     expect(await to.pen.db.logEntry.count()).toBe(0);
     expect(originalsIn(to)).toEqual([]);
-  }, 120_000);
+  });
 });
 
 describe("packing", () => {
@@ -261,7 +261,7 @@ describe("packing", () => {
       ok: false,
       issues: [{ code: "archive-photo" }],
     });
-  }, 120_000);
+  });
 });
 
 function reseal(files: Record<string, Uint8Array>, manifest: string): void {

@@ -44,7 +44,7 @@ beforeAll(async () => {
   const bead = await getBead(fresh().db, whole.beadId);
   await removePhoto(fresh().pen, whole.beadId, bead?.photos[0]?.id ?? "");
   archive = await packed(fresh());
-}, 60_000);
+});
 afterAll(async () => {
   for (const { db, folder } of shops) {
     await db.$disconnect();
@@ -76,7 +76,7 @@ describe("a job as one archive", () => {
     const again = await importArchive(to.pen, to.folder, archive);
     expect(again).toMatchObject({ ok: true, value: { fresh: 0, same: 1, jobs: [{ fate: "same" }] } });
     expect(await to.db.logEntry.count()).toBe(entries);
-  }, 60_000);
+  });
 
   it("is the same job where it came from; a changed one is a conflict", async () => {
     const { db, pen, folder } = fresh();
@@ -90,7 +90,7 @@ describe("a job as one archive", () => {
       issues: [{ code: "import-conflicts", data: { conflicts: 1 } }],
     });
     expect((await verifyRecords(db, folder)).findings).toEqual([]);
-  }, 60_000);
+  });
 
   it("gets free numbers where its own are taken", async () => {
     const to = await emptyShop();
@@ -100,7 +100,7 @@ describe("a job as one archive", () => {
       value: { jobs: [{ ownNumber: 1, number: 2 }] },
     });
     expect((await verifyRecords(to.db, to.folder)).findings).toEqual([]);
-  }, 60_000);
+  });
 
   it("with a signed record that was changed is refused, and leaves nothing", async () => {
     const files = unzipSync(archive);
@@ -116,5 +116,5 @@ describe("a job as one archive", () => {
     expect(await to.db.job.count()).toBe(0);
     expect(existsSync(originalPath(to.folder, whole.sha256) ?? "")).toBe(false);
     expect(readFileSync(originalPath(fresh().folder, whole.sha256) ?? "").length).toBeGreaterThan(0);
-  }, 60_000);
+  });
 });

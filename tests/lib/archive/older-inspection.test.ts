@@ -47,7 +47,7 @@ describe("an archive from when extents were free texts", () => {
     expect(signed?.record?.job.content.welds[0]).toMatchObject({ asked: null, askedNote: "" });
     expect((await verifyRecords(db, folder)).findings).toEqual([]);
     expect(await importArchive(pen, folder, archive)).toMatchObject({ value: { jobs: [{ fate: "same" }] } });
-  }, 60_000);
+  });
 });
 
 describe("rows from when extents were free texts", () => {

@@ -46,7 +46,7 @@ beforeAll(async () => {
       mkdirSync(path.dirname(path.join(data, "photos", name, file)), { recursive: true });
       copyFileSync(at(`photos/${name}/${file}`), path.join(data, "photos", name, file));
     }
-}, 60_000);
+});
 
 const codes = (result: { ok: boolean; issues?: readonly BackupIssue[] }) =>
   result.ok ? "good" : result.issues!.map(({ code }) => code).join();
@@ -106,7 +106,7 @@ describe("a backup", () => {
     for (const name of ["installation-key", "session-key"])
       expect(readFileSync(at(`back/${name}`))).toEqual(readFileSync(path.join(data, name)));
     expect(readdirSync(at("back")).filter((name) => name === "restoring")).toEqual([]);
-  }, 60_000);
+  });
 
   it("shares photos with an earlier one, and writes anew what went bad in that", async () => {
     expect(codes(await backUp("second", "first"))).toBe("good");

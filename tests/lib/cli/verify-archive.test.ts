@@ -23,7 +23,7 @@ beforeAll(async () => {
   const made = await archiveOf(folder, beads, [], await jobsAlong(db, folder, [whole.jobId]));
   if (!made.ok) throw new Error(made.issues[0]?.code);
   archive = await bytesOf(made.value);
-}, 60_000);
+});
 
 function written(bytes: Uint8Array): string {
   const file = path.join(mkdtempSync(path.join(tmpdir(), "toeline-archive-")), "job.zip");

@@ -82,7 +82,7 @@ beforeAll(async () => {
   const ids: string[] = [];
   for (let i = 0; i < BEADS; i += 1) ids.push(await addInvented(pen, next, ids));
   all = await observeAll(pen.db);
-}, 240_000);
+});
 
 const filters: readonly string[] = [
   "",

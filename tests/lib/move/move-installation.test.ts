@@ -46,7 +46,7 @@ beforeAll(async () => {
   const back = postgres().newFolder();
   await layMigrated(path.join(back, "toeline.db"));
   third = { db: openDb(`file:${path.join(back, "toeline.db")}`), folder: back, photos: back };
-}, 120_000);
+});
 afterAll(async () => {
   await third?.db.$disconnect();
   forget();
@@ -98,7 +98,7 @@ describe("moving an installation", () => {
       [first!, second!].map(({ db }) => createBead({ db, by: "test" }, { title: "Next" })),
     );
     expect(here).toMatchObject({ value: { number: there?.ok ? there.value.number : "none" } });
-  }, 240_000);
+  });
 
   it("is refused into what is not empty, and from what does not verify", async () => {
     expect(await moveInstallation(first!, third!)).toMatchObject({ issues: [{ code: "move-not-empty" }] });
@@ -111,5 +111,5 @@ describe("moving an installation", () => {
     });
     expect(await db.bead.count()).toBe(0);
     await db.$disconnect();
-  }, 120_000);
+  });
 });

@@ -11,7 +11,7 @@ const fresh = useFreshDb();
 let whole: WholeRecord;
 beforeAll(async () => {
   whole = await fillWholeRecord(fresh());
-}, 60_000);
+});
 
 describe("a name in free texts", () => {
   it.each([

@@ -197,7 +197,7 @@ describe("in an archive", () => {
     expect((await verifyRecords(to.pen.db, to.folder)).findings).toEqual([]);
     const again = await importArchive(to.pen, to.folder, archive);
     expect(again).toMatchObject({ value: { fresh: 0, criteria: [{ fate: "same" }, { fate: "same" }] } });
-  }, 60_000);
+  });
 
   it("a version that is here with other content stops it, whole, in a sentence", async () => {
     const to = await shop();
@@ -213,5 +213,5 @@ describe("in an archive", () => {
     expect(await to.pen.db.bead.count()).toBe(0);
     expect((await listShopSets(to.pen.db)).map(({ id }) => id)).toEqual([`${KEY}@1`]);
     expect(await to.pen.db.logEntry.count()).toBe(entries);
-  }, 60_000);
+  });
 });

@@ -39,7 +39,7 @@ describe("the strip in rendered photographs", () => {
   const photos = new Map<number, StripPhoto>();
   beforeAll(() => {
     for (const tiltDeg of [0, 25]) photos.set(tiltDeg, photographStrip({ ...view, tiltDeg }));
-  }, 120_000);
+  });
 
   it.each([0, 25])("lies flat, tilt %s degrees: found, and good to a quarter per cent", (tiltDeg) => {
     const photo = photos.get(tiltDeg)!;

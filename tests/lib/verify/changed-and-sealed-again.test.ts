@@ -16,7 +16,7 @@ const fresh = useFreshDb();
 let whole: WholeRecord;
 beforeAll(async () => {
   whole = await fillWholeRecord(fresh());
-}, 60_000);
+});
 
 /** Somebody with an editor for the database, with our own code at hand, and without the key file. */
 class Forger {

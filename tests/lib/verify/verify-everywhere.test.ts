@@ -19,7 +19,7 @@ beforeAll(async () => {
   editor.pragma("foreign_keys = OFF");
   const triggers = editor.prepare("SELECT name FROM sqlite_master WHERE type = 'trigger'").all();
   for (const { name } of triggers as { name: string }[]) editor.exec(`DROP TRIGGER "${name}"`);
-}, 60_000);
+});
 afterAll(() => editor?.close());
 
 const codes = async (): Promise<readonly string[]> =>
@@ -108,7 +108,7 @@ describe("the verifier", () => {
     expect(missed).toEqual([]);
     expect(tried).toBeGreaterThan(inDepth(50, 120));
     expect(await codes()).toEqual([]);
-  }, 240_000);
+  });
 
   it("says so where a derived row does not agree with its bead, and calls it nothing worse", async () => {
     const missed: string[] = [];
@@ -127,7 +127,7 @@ describe("the verifier", () => {
         }
     expect(missed).toEqual([]);
     expect(await codes()).toEqual([]);
-  }, 240_000);
+  });
 
   it("finds a row taken out of every table, and a row put into it", async () => {
     const missed: string[] = [];
@@ -159,7 +159,7 @@ describe("the verifier", () => {
     }
     expect(missed).toEqual([]);
     expect(await codes()).toEqual([]);
-  }, 120_000);
+  });
 
   it.each<[string, (last: number) => string, string]>([
     ["the log's head cut off", () => "seq = 1", "entry-missing"],
@@ -227,7 +227,7 @@ describe("the verifier", () => {
       expect(lost, name).toEqual([name === "original" ? "photo-missing" : "view-changed"]);
     }
     expect(await codes()).toEqual([]);
-  }, 60_000);
+  });
 });
 
 const touchedCard = (card: string): string =>
