@@ -1,9 +1,9 @@
 import { pixelPicture } from "@/components/canvas-kit";
 import { highlight } from "@/components/picture";
 import { assertNever } from "@/lib/base";
-import { add, distance, subtract, times, type Point } from "@/lib/geometry";
+import { add, distance, pointAlong, polylineLength, subtract, times, type Point } from "@/lib/geometry";
 import type { MarkShapeData, Primitive, SceneShape } from "@/lib/marks";
-import { wholePath, type Draft } from "./draft";
+import { stretchesOf, type Draft } from "./draft";
 import { looseCorners, type Stretch } from "./followed";
 import type { Handle } from "./handles";
 import { scaleStrokes } from "./scale-picks";
@@ -20,6 +20,23 @@ function ring(at: Point<"photo">, radius: number, ink: string, unitPx: number): 
 /** Where a line from outside meets a ring about `at`. */
 const rimTowards = (at: Point<"photo">, from: Point<"photo">, radius: number): Point<"photo"> =>
   add(at, times(subtract(from, at), radius / distance(at, from)));
+
+/** A line without so much of its beginning and its end; none where nothing is left. */
+function within(
+  points: readonly Point<"photo">[],
+  fromStart: number,
+  fromEnd: number,
+): readonly Point<"photo">[] {
+  const long = polylineLength(points);
+  const [first, last] = [pointAlong(points, fromStart), pointAlong(points, long - fromEnd)];
+  if (long <= fromStart + fromEnd || !first || !last) return [];
+  let along = 0;
+  const between = points.filter((point, i) => {
+    along += i > 0 ? distance(points[i - 1]!, point) : 0;
+    return along > fromStart && along < long - fromEnd;
+  });
+  return [first, ...between, last];
+}
 
 type Figure =
   | { readonly kind: "path"; readonly points: readonly Point<"photo">[]; readonly closed: boolean }
@@ -58,16 +75,21 @@ function pathPicture(
     scaleStrokes(scaleKind, [...points, next])
       .at(-1)
       ?.at(-1) === next;
-  const rubber =
-    last && next && joins
-      ? drafted(path([last, ...looseCorners(draft, shown), next], false), unitPx, [6, 6])
-      : [];
   // Larger dots are those that finish it when tapped: the last, and on an outline the first.
   const finishes = (i: number): boolean =>
     i === points.length - 1 || ((draft.tool === "outline" || draft.tool === "metal") && i === 0);
-  const dots = points.flatMap((p, i) => ring(p, finishes(i) ? 10 : 6, highlight.light, unitPx));
-  const strokes = scaleKind === undefined ? [wholePath(draft)] : scaleStrokes(scaleKind, points);
-  return [...strokes.flatMap((stroke) => drafted(path(stroke, false), unitPx)), ...rubber, ...dots];
+  const radius = (i: number): number => (finishes(i) ? 10 : 6);
+  const dots = points.flatMap((p, i) => ring(p, radius(i), highlight.light, unitPx));
+  const line = (stroke: readonly Point<"photo">[], dash: readonly number[] = []) =>
+    stroke.length < 2 ? [] : drafted(path(stroke, false), unitPx, dash);
+  const loose = last && next && joins ? [last, ...looseCorners(draft, shown), next] : [];
+  const rubber = line(within(loose, radius(points.length - 1) * unitPx, 0), [6, 6]);
+  // No line runs into a ring: the spot that a point stands on stays in sight.
+  const strokes =
+    scaleKind === undefined
+      ? stretchesOf(draft).map((one, i) => within(one, radius(i) * unitPx, radius(i + 1) * unitPx))
+      : scaleStrokes(scaleKind, points);
+  return [...strokes.flatMap((stroke) => line(stroke)), ...rubber, ...dots];
 }
 
 /** What is being drawn, as primitives in photo pixels. */

@@ -126,8 +126,9 @@ test.each([4, 1, 0.25, 1 / 6, 1 / 12])(
         for (const picked of [null, handle.key])
           expect(clearance(handlePicture([handle], picked, unitPx), handle.at, unitPx)).toBeGreaterThan(1);
     }
-    const draft = { kind: "path", tool: "line", points: [{ x: 40.3, y: 50.5 }], next: null } as const;
-    expect(clearance(draftPicture(draft, unitPx), draft.points[0], unitPx)).toBeGreaterThan(2);
+    const points = [60, 140, 300].map((x) => ({ x: x * unitPx, y: (x * unitPx) / 3 }));
+    const draft = { kind: "path", tool: "line", points, next: { x: 900 * unitPx, y: 0 } } as const;
+    for (const at of points) expect(clearance(draftPicture(draft, unitPx), at, unitPx)).toBeGreaterThan(2);
   },
 );
 
