@@ -1,3 +1,4 @@
+export { LengthField } from "./length-field";
 export { RangeFields } from "./range-fields";
 export { SavedSetups } from "./saved-setups";
 export { SetupFields } from "./setup-fields";
