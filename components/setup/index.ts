@@ -1,3 +1,4 @@
+export { parseReading } from "./parse-reading";
 export { RangeFields } from "./range-fields";
 export { SavedSetups } from "./saved-setups";
 export { SetupFields } from "./setup-fields";

@@ -64,7 +64,7 @@ describe("figures from rendered sections", () => {
     ).toBeLessThan(0.85);
   });
 
-  it("are printed as tables", () => {
+  itDeep("are printed as tables", () => {
     const text = sectionTables(study, "2026-11-26");
     expect(text).not.toMatch(/NaN|undefined|null/);
     expect(text.split("\n").filter((line) => line.startsWith("| all "))).toHaveLength(1);
