@@ -9,7 +9,7 @@ let work = "";
 let ground: KillGround;
 beforeAll(async () => {
   work = mkdtempSync(path.join(tmpdir(), "toeline-kills-"));
-  ground = await killGround(work, inDepth(2, 6));
+  ground = await killGround(work, inDepth(1, 6));
 });
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
@@ -17,8 +17,8 @@ const SEED = 20261126;
 
 describe("a process that is killed while it writes", () => {
   it("has lost nothing it acknowledged, and left nothing half", async () => {
-    const moments = inDepth(30, 100);
-    const counts = await killAtRandom(ground, { seed: SEED, moments, killEvery: 10 });
+    const moments = inDepth(10, 100);
+    const counts = await killAtRandom(ground, { seed: SEED, moments, killEvery: inDepth(5, 10) });
     console.log(`kills, seed ${SEED}: ${JSON.stringify({ ...counts, wrong: counts.wrong.length })}`);
     expect(counts.wrong).toEqual([]);
     expect(counts.kills + counts.frozen).toBe(moments);
