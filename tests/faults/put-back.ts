@@ -1,5 +1,14 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
@@ -8,7 +17,8 @@ import { withChanges, type Defect } from "./defects";
 const root = fileURLToPath(new URL("../..", import.meta.url));
 /** A test that hangs by the defect has found it too; so long at most. */
 const MOST_MS = 300_000;
-const ours = /^(app|components|lib|prisma|public|tests|demo-images|package\.json|tsconfig\.json|.*\.ts)$/;
+const ours =
+  /^(app|components|lib|prisma|public|tests|demo-images|package(-lock)?\.json|tsconfig\.json|.*\.ts)$/;
 
 /** The sources once more, where they may be spoilt; packages are those of the project. The caller removes the folder. */
 export function scratchCopy(): string {
@@ -18,7 +28,10 @@ export function scratchCopy(): string {
       recursive: true,
       filter: (from) => !from.startsWith(path.join(root, "tests/.out")),
     });
-  symlinkSync(path.join(root, "node_modules"), path.join(scratch, "node_modules"));
+  // One by one: what the copy does to its folder of packages, it does to names there alone.
+  mkdirSync(path.join(scratch, "node_modules"));
+  for (const name of readdirSync(path.join(root, "node_modules")))
+    symlinkSync(path.join(root, "node_modules", name), path.join(scratch, "node_modules", name));
   return scratch;
 }
 
@@ -41,18 +54,18 @@ interface Report {
   }[];
 }
 
-/** Runs test files; of them those tests whose names hold `name`, or all. */
-function runTests(scratch: string, files: readonly string[], name: string | null, most: number): Outcome {
+/** Runs of these files the tests whose names hold one of these. */
+function runTests(scratch: string, tests: readonly Defect["test"][], most: number): Outcome {
   const began = Date.now();
   const report = path.join(scratch, "report.json");
   rmSync(report, { force: true });
-  const pattern = name?.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&");
+  const files = [...new Set(tests.map(({ file }) => file))];
+  const names = [...new Set(tests.map(({ name }) => name.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&")))];
   spawnSync(
     process.execPath,
     [
       path.join(root, "node_modules/vitest/vitest.mjs"),
-      ...["run", "-c", "tests/vitest.config.ts", ...files],
-      ...(pattern === undefined ? [] : ["-t", pattern]),
+      ...["run", "-c", "tests/vitest.config.ts", ...files, "-t", names.join("|")],
       ...["--reporter=json", `--outputFile.json=${report}`],
     ],
     { cwd: scratch, env: { ...process.env, NODE_OPTIONS: "" }, timeout: most, stdio: "ignore" },
@@ -69,8 +82,11 @@ function runTests(scratch: string, files: readonly string[], name: string | null
 
 /** All tests that are to find a defect, on the sound sources: one that is red anyhow finds nothing. */
 export function runSound(scratch: string, all: readonly Defect[]): Outcome {
-  const files = [...new Set(all.map(({ test }) => test.file))];
-  return runTests(scratch, files, null, files.length * MOST_MS);
+  return runTests(
+    scratch,
+    all.map(({ test }) => test),
+    all.length * MOST_MS,
+  );
 }
 
 function readReport(file: string): Report["testResults"] {
@@ -89,7 +105,7 @@ export function putBack(scratch: string, { id, changes, test }: Defect): Outcome
     files.forEach((file, i) =>
       writeFileSync(path.join(scratch, file), withChanges(id, file, sound[i]!, changes)),
     );
-    return runTests(scratch, [test.file], test.name, MOST_MS);
+    return runTests(scratch, [test], MOST_MS);
   } finally {
     files.forEach((file, i) => writeFileSync(path.join(scratch, file), sound[i]!));
   }
