@@ -1,3 +1,4 @@
+import { dear } from "@/app/_door/dear-work";
 import { type Here } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
@@ -14,23 +15,26 @@ export const dynamic = "force-dynamic";
 const statuses = { "archive-empty": 404, "archive-too-many": 413, "archive-photo": 409 } as const;
 
 /** One bead (`?id=`), a job whole (`?job=`) or whatever fits the filter, with original photos and checksums. */
-export const GET = routeFor("data.export", async (now, request) => {
-  const asked = askedBeads(now, request, "data.export");
-  if (asked instanceof Response) return asked;
-  const { found } = await countBeads(now.db, asked.filter, asked.scope);
-  const many = asked.picked.size === 0 ? found : Math.min(found, asked.picked.size);
-  const beads = many > MOST_ARCHIVE_BEADS ? [] : await beadsOf(now, asked);
-  const along = await jobAsked(now, asked, beads);
-  const { shopSets } = await assessContext(now.db);
-  const archive =
-    many > MOST_ARCHIVE_BEADS ? tooMany(many, 0) : await archiveOf(photoPlace(), beads, shopSets, along);
-  if (!archive.ok) {
-    const issues = linesOf(archive.issues, archiveSentence);
-    return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
-  }
-  const { bytes, parts } = archive.value;
-  return download(parts(), "application/zip", fileName(along, beads), bytes);
-});
+export const GET = routeFor(
+  "data.export",
+  dear(async (now, request) => {
+    const asked = askedBeads(now, request, "data.export");
+    if (asked instanceof Response) return asked;
+    const { found } = await countBeads(now.db, asked.filter, asked.scope);
+    const many = asked.picked.size === 0 ? found : Math.min(found, asked.picked.size);
+    const beads = many > MOST_ARCHIVE_BEADS ? [] : await beadsOf(now, asked);
+    const along = await jobAsked(now, asked, beads);
+    const { shopSets } = await assessContext(now.db);
+    const archive =
+      many > MOST_ARCHIVE_BEADS ? tooMany(many, 0) : await archiveOf(photoPlace(), beads, shopSets, along);
+    if (!archive.ok) {
+      const issues = linesOf(archive.issues, archiveSentence);
+      return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
+    }
+    const { bytes, parts } = archive.value;
+    return download(parts(), "application/zip", fileName(along, beads), bytes);
+  }),
+);
 
 /** As many as one archive holds are in memory, because its manifest names them all; their photos are not. */
 async function beadsOf(now: Here, asked: AskedBeads): Promise<readonly BeadRecord[]> {
