@@ -6,6 +6,7 @@ import { PublicKeySchema } from "@/lib/signature";
 import {
   ExchangeBeadSchema,
   hasCount,
+  hasPlan,
   hasSection,
   Sha256Schema,
   type ExchangeBead,
@@ -110,7 +111,7 @@ function oldestFor(
   { jobs, keys }: JobsAlong,
   { trials, cards }: SeriesAlong,
 ): ArchiveManifest["schemaVersion"] {
-  if (trials.length > 0 || cards.length > 0) return ARCHIVE_VERSION;
+  if (trials.length > 0 || cards.length > 0 || beads.some(hasPlan)) return ARCHIVE_VERSION;
   if (beads.some(hasCount) || jobs.some(saysMore)) return WITHOUT_SERIES;
   if (keys.length > 0) return SAYING_LESS;
   if (beads.some(hasSection)) return WITHOUT_KEYS;
