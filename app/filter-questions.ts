@@ -181,6 +181,8 @@ function sayPart(
   if (field === "anyOf" || field === "anyCause") return sayAny(field, value);
   if (Array.isArray(value)) return value.length === 1 ? "1 picked bead" : `${value.length} picked beads`;
   if (field === "job") return "Of one job";
+  if (field === "trial") return value === UNKNOWN ? "In no trial" : "Of one trial";
+  if (field === "card") return value === UNKNOWN ? "By no card" : "By one card";
   if (field === "criteria" && value !== UNKNOWN)
     return `Criteria: ${criteriaNames(shopSets)[String(value)] ?? String(value)}`;
   const { label = field, words } = labels[field] ?? {};
@@ -222,7 +224,13 @@ export function asParams(search: Readonly<Record<string, string | string[] | und
 }
 
 /** The parts of a filter that no form asks about and none may lose. */
-export const many = ({ id, anyOf, anyCause }: BeadFilter): BeadFilter => ({ id, anyOf, anyCause });
+export const many = ({ id, anyOf, anyCause, trial, card }: BeadFilter): BeadFilter => ({
+  id,
+  anyOf,
+  anyCause,
+  trial,
+  card,
+});
 
 /** Said wherever figures leave out, and lists mark, what is being worked out again. */
 export function staleLine(stale: number): string {

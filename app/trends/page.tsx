@@ -17,6 +17,7 @@ import {
 import { currentUnits } from "../_door/current-units";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "../filter-questions";
 import { pageFor } from "../_door/here";
+import { seriesNames } from "../_door/series";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { groupingOf, groupings } from "./grouping";
 import { groupLines, paretoLines, rejectPoints } from "./lines";
@@ -45,6 +46,7 @@ export default async function TrendsPage({
     trendCounts(now.db, filter, scope, by.column),
   ]);
   if (stale > 0) workInBackground(now.db);
+  const called = await seriesNames(now.db, by.column);
   const report = trendFigures(counts, { period, most: MOST_BARS });
   const { preferences: units } = await currentUnits();
   const rest = new URLSearchParams({ by: by.id, period }).toString();
@@ -88,7 +90,10 @@ export default async function TrendsPage({
         />
         <Rejects report={report} filter={filter} period={period} />
         {report.groups.length > 0 && (
-          <GroupPanel label={by.label} lines={groupLines(report.groups, filter, by)} />
+          <GroupPanel
+            label={by.label}
+            lines={groupLines(report.groups, filter, called ? { ...by, wordOf: called } : by)}
+          />
         )}
       </main>
     </>

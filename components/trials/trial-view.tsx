@@ -108,12 +108,13 @@ function Course({ trial, sheet, units }: Pick<Props, "trial" | "sheet" | "units"
 function Rows({ sheet: { rows, responseLabel } }: Pick<Props, "sheet">) {
   return (
     <ol className={styles.rows}>
-      {rows.map(({ place, settings, beadId, bead, reading, others, verdict }) => (
+      {rows.map(({ place, settings, beadId, bead, reading, others, verdict, off }) => (
         <li key={place}>
           <span className={styles.place}>{place + 1}</span>
           <span className={styles.what}>
             {beadId ? <a href={`/beads/${beadId}`}>{bead}</a> : bead}: {settings}
             {(others || verdict) && <small>{[verdict, others].filter(Boolean).join(" · ")}</small>}
+            {off && <small>{off}</small>}
           </span>
           <strong title={responseLabel}>{reading}</strong>
         </li>

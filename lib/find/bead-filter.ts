@@ -76,6 +76,9 @@ export const BeadFilterSchema = z.object({
   from: z.iso.date().optional(),
   to: z.iso.date().optional(),
   job: text(60),
+  /** Run in this trial, by this card; "unknown": in none, by none. */
+  trial: text(60),
+  card: text(60),
   /** These beads only; in an address, `id` stands once for each. */
   id: z.array(z.string().min(1).max(60)).max(2000).optional(),
   sort: z.enum(beadOrders).optional(),
