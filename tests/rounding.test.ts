@@ -13,6 +13,7 @@ const others: Readonly<Record<string, string>> = {
   "lib/accept/shop-copy.ts": "a limit taken over into the shop's own set, stored",
   "lib/atlas/limit-words.ts": "constants of a clause, as the code prints them",
   "lib/cards/propose.ts": "the ends of a proposed range, stored",
+  "lib/edge/follow-edge.ts": "size of a working pixel, three figures",
   "lib/exchange/mark-table.ts": "cells of a CSV, to 0.1 µm",
   "lib/inspect/extent-text.ts": "three figures of a share that may be very small",
   "lib/marks/scene-guides.ts": "the stated size of a scale object, as it was typed",
