@@ -4,6 +4,7 @@ import { Camera, ImageUp } from "lucide-react";
 import { useEffect, useState, type ReactNode } from "react";
 import { EarlyPicture } from "@/components/picture";
 import { buttonClass, page } from "@/components/ui";
+import { formatQuantity } from "@/lib/units";
 import styles from "./hand-in-form.module.css";
 
 /** Takes a photo or chooses one, and shows it where the browser can. */
@@ -40,7 +41,7 @@ export function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (phot
       </div>
       {photo && (
         <p role="status">
-          {photo.name}, {(photo.size / 2 ** 20).toFixed(1)} MB
+          {photo.name}, {formatQuantity("fileSize", photo.size, "metric")}
         </p>
       )}
       {photo && photo === unshown && <EarlyPicture file={photo} name={photo.name} />}
