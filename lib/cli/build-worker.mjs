@@ -1,10 +1,13 @@
 /** Builds the service worker beside the pages, because it names their files: `.next/toeline-worker.js`. */
 import { createHash } from "node:crypto";
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
 /** Scripts, styles and the fonts of the two most used alphabets; the others come when a page asks for them. */
 const isNeeded = (file) => /\.(js|css)$/.test(file) || /-latin(-ext)?-.*\.woff2$/.test(file);
+
+/** Bytes: what is larger (the decoder of HEIC) is fetched by whoever needs it, and not by every first visit. */
+const MOST_BYTES = 1_000_000;
 
 function filesIn(folder) {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
@@ -17,6 +20,7 @@ export async function buildWorker(root) {
   const { build } = await import("esbuild");
   const next = path.join(root, ".next");
   const files = filesIn(path.join(next, "static"))
+    .filter((file) => statSync(file).size <= MOST_BYTES)
     .map((file) => path.relative(next, file).split(path.sep).join("/"))
     .filter(isNeeded)
     .sort();
