@@ -43,6 +43,7 @@ const notRecords = new Set([
   "Verification",
   "Apikey",
   "SecondFactor",
+  "Tries",
   "_prisma_migrations",
 ]);
 /** Moves with every write and says nothing of its own, so no state holds it. */
