@@ -10,7 +10,7 @@ import { paintAll } from "./paint";
 import type { CanvasPhoto } from "./canvas-photo";
 import { levelFor, type Picture } from "./use-photo";
 import type { ViewControl } from "./use-view";
-import type { Size, View } from "./view";
+import { PIXEL_ZOOM, type Size, type View } from "./view";
 
 /** More device pixels than two per CSS pixel cost a phone its smoothness and show nobody anything. */
 if (typeof window !== "undefined") Konva.pixelRatio = Math.min(window.devicePixelRatio || 1, 2);
@@ -68,6 +68,9 @@ const laidBy = ({ zoom, pan }: View, room: number) => ({
   scaleY: zoom,
 });
 
+/** Close up, the pixels themselves are seen, not a smooth guess of what lies between them. */
+const photoLaidBy = (view: View) => ({ ...laidBy(view, 0), imageSmoothingEnabled: view.zoom < PIXEL_ZOOM });
+
 function PhotoCanvas({ box, control: { view, live }, photo, levels, filter }: StageProps) {
   const layer = useRef<Konva.Layer>(null);
   const image = useRef<Konva.Image>(null);
@@ -80,14 +83,14 @@ function PhotoCanvas({ box, control: { view, live }, photo, levels, filter }: St
     live.follow((now) => {
       const level = levelAt(now);
       if (level) image.current?.image(level);
-      layer.current?.setAttrs(laidBy(now, 0));
+      layer.current?.setAttrs(photoLaidBy(now));
       layer.current?.batchDraw();
     }),
   );
   const picture = levelAt(view);
   return (
     <Stage width={box.width} height={box.height} listening={false}>
-      <Layer {...laidBy(view, 0)} listening={false} ref={layer}>
+      <Layer {...photoLaidBy(view)} listening={false} ref={layer}>
         {picture && (
           <KonvaImage
             ref={image}
