@@ -1,5 +1,5 @@
 export type { CanvasPhoto } from "./canvas-photo";
-export { crossPicture } from "./cross-picture";
+export { crossPicture, pixelPicture } from "./cross-picture";
 export { Easel, EaselWaiting } from "./easel";
 export { asTaken, eyeLookLimits, isAsTaken, type EyeLook } from "./eye-look";
 export type { Grip, PhotoDrag } from "./grip";

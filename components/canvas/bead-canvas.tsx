@@ -10,6 +10,7 @@ import {
   type EaselState,
 } from "@/components/canvas-kit";
 import styles from "./bead-canvas.module.css";
+import { wholePath } from "./draft";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
 import type { Scenery } from "./gesture";
@@ -117,6 +118,7 @@ const easelWords = ({ history }: BeadCanvasProps, { tool, draft, offered }: Mark
     "data-tool": tool,
     "data-marks": history.present.marks.length,
     "data-draft": draft?.kind ?? "none",
+    "data-draft-points": draft?.kind === "path" ? wholePath(draft).length : 0,
   },
 });
 

@@ -41,7 +41,7 @@ export function DraftBar({
           Naming each: {imperfections[repeat].name} <X aria-label="Ask each time" className={styles.icon} />
         </button>
       )}
-      {mayFollow(tool) && <FollowSwitch marking={marking} />}
+      {mayFollow(tool) && <FollowSwitch marking={marking} isShort={isPath} />}
       {isPath && <PathButtons marking={marking} />}
       {draft === null && picked.handle?.remove && <RemovePoint picked={picked} />}
     </div>
@@ -49,17 +49,26 @@ export function DraftBar({
 }
 
 /** Whether the next stretch runs along the edge; what is placed stays as it is. */
-function FollowSwitch({ marking: { follow, say } }: { marking: Marking }) {
+function FollowSwitch({
+  marking: { follow, say },
+  isShort,
+}: {
+  marking: Marking;
+  /** On a phone the sign alone, where buttons need the room. */
+  isShort: boolean;
+}) {
   return (
     <button
       type="button"
       className={styles.switch}
+      data-short={isShort}
+      aria-label={followWords.name}
       aria-pressed={follow.on}
       aria-keyshortcuts={FOLLOW_KEY.toUpperCase()}
       title={`${followWords.name} (${FOLLOW_KEY.toUpperCase()})`}
       onClick={() => say(follow.toggle() ? followWords.on : followWords.off)}
     >
-      <Magnet aria-hidden="true" className={styles.icon} /> {followWords.name}
+      <Magnet aria-hidden="true" className={styles.icon} /> <span>{followWords.name}</span>
     </button>
   );
 }

@@ -80,10 +80,17 @@ const isRing = (tool: PathTool): boolean => tool === "outline" || tool === "meta
 /** More than a drawing may hold on one mark would be refused; a straight line needs no more anyway. */
 export const MOST_PATH_POINTS = 200;
 
+type PathDraft = Extract<Draft, { kind: "path" }>;
+
+/** From each point to the next, with the corners between them. */
+export const stretchesOf = ({ points, edges = [] }: PathDraft): readonly (readonly PhotoPoint[])[] =>
+  points.slice(1).map((to, i) => [points[i]!, ...(edges[i] ?? []), to]);
+
 /** The points of a path with the corners between them, as the mark would have them. */
-export function wholePath({ points, edges = [] }: Extract<Draft, { kind: "path" }>): readonly PhotoPoint[] {
-  return points.flatMap((point, i) => [...(i > 0 ? (edges[i - 1] ?? []) : []), point]);
-}
+export const wholePath = (path: PathDraft): readonly PhotoPoint[] => [
+  ...path.points.slice(0, 1),
+  ...stretchesOf(path).flatMap((stretch) => stretch.slice(1)),
+];
 
 function finishPath(
   tool: PathTool,
@@ -159,11 +166,11 @@ export function placePoint(
 export function takeBackPoint(draft: Draft | null): Draft | null {
   if (draft?.kind !== "path") return null;
   const points = draft.points.slice(0, -1);
-  return points.length === 0 ? null : { ...draft, points, ...edgesWithin(draft, points.length) };
+  return points.length === 0 ? null : { ...draft, points };
 }
 
 /** The stretches between the first so many points, where any follows an edge. */
-const edgesWithin = (path: Pick<Extract<Draft, { kind: "path" }>, "edges"> | null, count: number) =>
+const edgesWithin = (path: Pick<PathDraft, "edges"> | null, count: number) =>
   path?.edges ? { edges: path.edges.slice(0, count - 1) } : {};
 
 /**

@@ -37,6 +37,7 @@ export const keysOnPhoto: readonly KeyRow[] = [
     "ArrowUp",
     "ArrowDown",
   ),
+  row("Alt and arrows", "Move it by one pixel of the photo; with Shift, by a tenth of one", "ArrowLeft"),
   row("Space", "Place a point, pick up a point, put it down, pick a mark", " "),
   row("Enter", "Finish what is drawn"),
   row("Esc", "Give up what is drawn or picked", "Escape"),

@@ -59,7 +59,8 @@ export function useMarking(props: BeadCanvasProps): Marking {
   const edge = section?.role ?? null;
   const drawing = history.present;
   const tool = readOnly ? "move" : props.tool;
-  const { draft, setDraft, changeDraft } = useHeldDraft({ tool, scale: drawing.scale, scaleKind, edge });
+  const held = useHeldDraft({ tool, scale: drawing.scale, scaleKind, edge });
+  const { draft, setDraft } = held;
   const follow = useFollow();
   const [said, say] = useSaid();
   const [repeat, setRepeat] = useState<ImperfectionId | null>(null);
@@ -78,7 +79,7 @@ export function useMarking(props: BeadCanvasProps): Marking {
   return {
     tool,
     offered: readOnly ? ["move"] : offered,
-    draft,
+    ...held,
     scaleKind,
     edge,
     preview,
@@ -87,8 +88,6 @@ export function useMarking(props: BeadCanvasProps): Marking {
     repeat,
     setRepeat,
     say,
-    setDraft,
-    changeDraft,
     follow,
     ...draftSteps(desk),
     ...historySteps(desk),

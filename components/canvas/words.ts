@@ -46,13 +46,8 @@ export function hintFor(
     case "point":
       return "Tap the spot. Drag outwards for its size.";
     case "line":
-      if (follows && placed === 0) return "Tap where it starts. It runs along the edge to the next tap.";
-      return placed === 0
-        ? "Tap along it, or drag a straight line."
-        : "Tap on. The last point again, or Done.";
     case "outline":
-      if (follows && placed === 0) return "Tap on its edge. It runs along the edge to the next tap.";
-      return placed === 0 ? "Tap round it, or draw round it." : "Tap round. The first point again, or Done.";
+      return shapeHint(tool, placed > 0, follows);
     case "metal":
       return placed === 0
         ? "Zoom in, then tap round all that was melted, both toes among the points."
@@ -72,6 +67,13 @@ export function hintFor(
         ? "Tap where the weld starts."
         : "The weld line is set. Drag its points, or tap where the weld starts to draw it anew.";
   }
+}
+
+function shapeHint(tool: "line" | "outline", isBegun: boolean, follows: boolean): string {
+  if (follows && !isBegun) return "Tap where it starts. It runs along the edge to the next tap.";
+  if (tool === "line")
+    return isBegun ? "Tap on. The last point again, or Done." : "Tap along it, or drag a straight line.";
+  return isBegun ? "Tap round. The first point again, or Done." : "Tap round it, or draw round it.";
 }
 
 /** Of a picked point of what is selected. */
@@ -156,7 +158,8 @@ export function sayDraft(draft: Draft | null): string {
 
 /** All keys, for whoever cannot see the tools. */
 export const keyHelp = (offered: readonly Tool[]): string =>
-  "Arrow keys move the cross-hair, with Shift ten times as far. Space or Enter places a point, Enter finishes. " +
+  "Arrow keys move the cross-hair, with Shift ten times as far, with Alt by one pixel of the photo, " +
+  "with Alt and Shift by a tenth of one. Space or Enter places a point, Enter finishes. " +
   "Escape cancels, Delete removes the point under the cross-hair or else the picked mark. " +
   "Tab or the square brackets go from mark to mark, comma and full stop from point to point. " +
   `${offered.map((tool) => `${toolWords[tool].key} ${toolWords[tool].name.toLowerCase()}`).join(", ")} pick a tool. ` +
