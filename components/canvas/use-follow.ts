@@ -2,9 +2,9 @@
 
 import { useEffect, useEffectEvent, useState } from "react";
 import type { EaselState } from "@/components/canvas-kit";
+import type { Draft } from "./draft";
 import { stretchWanted, withStretch, type Stretch } from "./followed";
 import { followsEdge, setFollowsEdge } from "./follows-edge";
-import type { Marking } from "./use-marking";
 
 /** Whether lines run along the edge, and what was found last. */
 export interface Follow {
@@ -31,8 +31,15 @@ export function useFollow(): Follow {
   };
 }
 
+/** What is being drawn, and how it is changed. */
+interface Followed {
+  readonly draft: Draft | null;
+  readonly follow: Follow;
+  readonly changeDraft: (change: (draft: Draft | null) => Draft | null) => void;
+}
+
 /** Looks for the edge up to the pointer, away from the screen's own thread; code and worker come with the first one. */
-export function useFollowedEdges({ draft, follow, changeDraft }: Marking, easel: EaselState): void {
+export function useFollowedEdges({ draft, follow, changeDraft }: Followed, easel: EaselState): void {
   const wanted = stretchWanted(draft, follow.on);
   const ask = wanted && `${wanted.from.x} ${wanted.from.y} ${wanted.to.x} ${wanted.to.y}`;
   const look = useEffectEvent(() => {
