@@ -1,6 +1,6 @@
 import { column, dialect, noSql, rowsOf, sql, type Db, type Sql } from "@/lib/db";
 import type { FilterableField } from "@/lib/setup";
-import type { Counted, GroupCount, TrendCounts } from "@/lib/trends";
+import type { Counted, TrendCounts } from "@/lib/trends";
 import type { BeadFilter } from "./bead-filter";
 import type { Scope } from "./scope";
 import { isCurrent, whereOf } from "./where";
@@ -40,7 +40,8 @@ const counted = (rows: readonly Tally[]): readonly Counted[] =>
 
 /**
  * The beads that fit, added up by the database. Only rows that are current are counted: what is being worked out again has
- * no figure yet, and `staleBeads` says how many those are.
+ * no figure yet, and `staleBeads` says how many those are. Three walks over them: what can be added up of what was added up
+ * already is not asked again.
  */
 export async function trendCounts(
   db: Db,
@@ -49,25 +50,37 @@ export async function trendCounts(
   by: GroupColumn,
 ): Promise<TrendCounts> {
   const where = sql`${whereOf(filter, scope)} AND ${isCurrent()}`;
-  const [total] = await rowsOf<{ beads: unknown; decided: unknown; rejected: unknown }>(
-    db,
-    sql`SELECT COUNT(*) AS "beads", ${decided} AS "decided", ${rejected} AS "rejected" FROM "BeadFacts" f WHERE ${where}`,
-  );
+  const groups = await groupRows(db, where, by);
+  const seen = await seenRows(db, where, by);
   return {
-    beads: dialect.numberOut(total?.beads),
-    decided: dialect.numberOut(total?.decided),
-    rejected: dialect.numberOut(total?.rejected),
-    imperfections: await imperfectionCounts(db, where),
+    ...sums(groups),
+    imperfections: counted(overGroups(seen)),
     causes: await causeCounts(db, where),
     days: await dayCounts(db, where),
-    groups: await groupCounts(db, where, by),
+    groups: ranked(groups).map(({ key, ...group }) => ({
+      key,
+      ...sums([group]),
+      mostSeen: ranked(seen.filter((one) => one.group === key))[0]?.key ?? null,
+    })),
   };
 }
 
-async function imperfectionCounts(db: Db, where: Sql): Promise<readonly Counted[]> {
-  const query = sql`SELECT b."imperfection" AS "key", COUNT(*) AS "n", ${seenAt} AS "at"
-    FROM "BeadFacts" f JOIN "BeadFound" b ON b."number" = f."number" WHERE ${where} GROUP BY b."imperfection"`;
-  return counted(await rowsOf<Tally>(db, query));
+type Sums = Readonly<Record<"beads" | "decided" | "rejected", number>>;
+
+function sums(rows: readonly Pick<GroupRow, "n" | "decided" | "rejected">[]): Sums {
+  const of = (name: "n" | "decided" | "rejected"): number =>
+    rows.reduce((sum, row) => sum + dialect.numberOut(row[name]), 0);
+  return { beads: of("n"), decided: of("decided"), rejected: of("rejected") };
+}
+
+/** What was seen in each group, over all of them. */
+function overGroups(seen: readonly SeenRow[]): readonly Tally[] {
+  const all = new Map<string, { key: string; n: number; at: string }>();
+  for (const { key, n, at } of seen) {
+    const sum = all.get(key) ?? { key, n: 0, at: "" };
+    all.set(key, { key, n: sum.n + dialect.numberOut(n), at: at > sum.at ? at : sum.at });
+  }
+  return [...all.values()];
 }
 
 async function causeCounts(db: Db, where: Sql): Promise<readonly Counted[]> {
@@ -95,23 +108,22 @@ interface GroupRow {
   readonly rejected: unknown;
 }
 
-async function groupCounts(db: Db, where: Sql, by: GroupColumn): Promise<readonly GroupCount[]> {
+function groupRows(db: Db, where: Sql, by: GroupColumn): Promise<readonly GroupRow[]> {
   const { of, beside } = groupSource(by);
-  const groups = await rowsOf<GroupRow>(
+  return rowsOf<GroupRow>(
     db,
     sql`SELECT ${of} AS "key", COUNT(*) AS "n", MAX(f."place") AS "at", ${decided} AS "decided", ${rejected} AS "rejected"
       FROM "BeadFacts" f ${beside} WHERE ${where} GROUP BY ${of}`,
   );
-  const seen = await rowsOf<{ group: string | null; key: string; n: unknown; at: string }>(
+}
+
+type SeenRow = Tally & { readonly group: string | null };
+
+function seenRows(db: Db, where: Sql, by: GroupColumn): Promise<readonly SeenRow[]> {
+  const { of, beside } = groupSource(by);
+  return rowsOf<SeenRow>(
     db,
     sql`SELECT ${of} AS "group", b."imperfection" AS "key", COUNT(*) AS "n", ${seenAt} AS "at"
       FROM "BeadFacts" f JOIN "BeadFound" b ON b."number" = f."number" ${beside} WHERE ${where} GROUP BY ${of}, b."imperfection"`,
   );
-  return ranked(groups).map((group) => ({
-    key: group.key,
-    beads: dialect.numberOut(group.n),
-    decided: dialect.numberOut(group.decided),
-    rejected: dialect.numberOut(group.rejected),
-    mostSeen: ranked(seen.filter((one) => one.group === group.key))[0]?.key ?? null,
-  }));
 }

@@ -6,6 +6,7 @@ import {
   BeadFilterSchema,
   beadSlices,
   countBeads,
+  countSome,
   findPage,
   readFilter,
   recordedChoices,
@@ -21,6 +22,7 @@ import { trendReport } from "./one-by-one/trend-report";
 import type { Pen } from "@/lib/store";
 import { useFreshDb } from "../../setup/fresh-db";
 import { inDepth } from "../../setup/in-depth";
+import { walk } from "./many-beads";
 import { findByHand, observeAll, type ObservedBead } from "./by-hand";
 
 /**
@@ -216,6 +218,27 @@ describe("the kept facts and the beads themselves say the same", () => {
       const marked = new Set(beads.flatMap(({ imperfections }) => imperfections));
       expect(given.imperfection).toEqual(imperfectionIds.filter((id) => marked.has(id)));
     }
+  });
+
+  it("words are found the same, however far is looked ahead for them, and counts stop where they are told to", async () => {
+    const { db } = fresh();
+    const sorts = BeadFilterSchema.shape.sort.unwrap().options;
+    for (const q of ["tee", "e71t", "w-01", "lap cold", "nowhere"]) {
+      const { found } = await countBeads(db, { q }, {});
+      for (const most of [1, Math.max(1, found - 1), found, found + 1]) {
+        const some = await countSome(db, { q }, {}, most);
+        expect(some.found).toEqual({ count: Math.min(found, most), isMore: found > most });
+        expect(some.all).toEqual({ count: Math.min(BEADS, most), isMore: BEADS > most });
+      }
+      for (const sort of sorts) {
+        const far = await walk(db, { q, sort }, "start", 11);
+        expect(far).toHaveLength(found);
+        for (const lookAhead of [5, 37])
+          for (const way of ["start", "end"] as const)
+            expect(await walk(db, { q, sort }, way, 11, lookAhead)).toEqual(far);
+      }
+    }
+    expect((await countBeads(db, { q: "tee" }, {})).found).toBeGreaterThan(20);
   });
 
   it("any combination of filters finds the same beads", async () => {
