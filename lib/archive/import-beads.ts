@@ -18,6 +18,7 @@ import { guardStore, writeLog, recordSentence, type Pen, type RecordIssue } from
 import { sha256Bytes } from "./export-beads";
 import { alongOf, placeBeads, unsoundSigned, writeJobs } from "./import-jobs";
 import { planImport, type ImportPlan } from "./import-plan";
+import { writeSeries, type ArrivedBeads } from "./import-series";
 
 export type { ImportPlan } from "./import-plan";
 
@@ -43,7 +44,7 @@ export type ImportIssue = OwnIssue | ExchangeIssue | RecordIssue;
 
 const ownSentences: Readonly<Record<OwnIssue["code"], (data: OwnIssue["data"]) => string>> = {
   "import-conflicts": ({ conflicts }) =>
-    `${conflicts} of these beads or jobs are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
+    `${conflicts} of these beads, jobs, trials or cards are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
   "import-signed-changed": ({ number }) =>
     `A signed record of inspection ${number} in this archive is not what was signed. Nothing was imported; fetch the archive again from where it came.`,
   "import-criteria-differ": ({ id, title }) =>
@@ -236,6 +237,7 @@ function writeAll(
           });
         }
         await placeBeads(tx, along, plan.jobs, by);
+        await writeSeries(tx, manifest, plan.series, arrivedBeads(plan), { by, archive });
         await keepSome(tx, [...numbers.keys()]);
         return ok(plan);
       },
@@ -243,6 +245,14 @@ function writeAll(
     ),
   );
 }
+
+const arrivedBeads = ({ beads }: ImportPlan): ArrivedBeads => {
+  const here = beads.filter(({ fate }) => fate === "new" || fate === "same");
+  return {
+    here: new Set(here.map(({ id }) => id)),
+    numbers: new Map(here.map(({ ownNumber, number }) => [ownNumber, number])),
+  };
+};
 
 /** As many beads as are worked out while everybody else's saves wait: half a second's worth. */
 const WORTH_WAITING = 60;

@@ -19,6 +19,14 @@ export {
   type JobsAlong,
 } from "./job-file";
 export { markTable } from "./mark-table";
+export {
+  ExchangeCardSchema,
+  ExchangeTrialSchema,
+  noSeries,
+  type ExchangeCard,
+  type ExchangeTrial,
+  type SeriesAlong,
+} from "./series-file";
 export { digestLine, MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "./pack-archive";
 export { storedZip, type ZipEntry } from "./stored-zip";
 export { exchangeSentence } from "./sentences";
