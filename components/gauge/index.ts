@@ -1,0 +1,3 @@
+export { StudyChart } from "./study-chart";
+export { StudyResult } from "./study-result";
+export { StudySheet } from "./study-sheet";
