@@ -10,45 +10,47 @@ import { useSheet, type Sheet } from "./use-sheet";
 
 type Hand = ReturnType<typeof useSheet>;
 
-/**
- * The sheet of a study. Its cells stand in the order of the bench: one person reads all parts, then all of them again,
- * then the next person. Enter and Tab go on in that order; what a spreadsheet copied can be pasted into any cell.
- */
-export function StudySheet({
-  instrumentId,
-  unit,
-  today,
-  what,
-  save,
-}: {
+interface Props {
   readonly instrumentId: string;
   readonly unit: CellUnit;
   readonly today: string;
   /** What gauges of this kind read. */
   readonly what: string;
   readonly save: (study: unknown) => Promise<Answer<{ readonly id: string }>>;
-}) {
-  const start: Sheet = {
-    ...{ on: today, what, people: "A, B, C", parts: "10", tries: "3", tolerance: "", cells: {} },
-  };
-  const hand = useSheet(`toeline-study-${instrumentId}`, start, unit);
+}
+
+/** Sends the study; when it is kept, this device forgets its sheet and goes on to what came of it. */
+function useSending(instrumentId: string, hand: Hand, save: Props["save"]) {
   const router = useRouter();
   const [refusal, setRefusal] = useState<string | null>(null);
   const [isSaving, saving] = useTransition();
-  const submit = () =>
+  const send = () =>
     saving(async () => {
       const said = await save(hand.study);
       if (!said.ok) return setRefusal(inWords(said));
       hand.forget();
       router.push(`/instruments/${instrumentId}/studies/${said.value.id}`);
     });
+  return { refusal, isSaving, send };
+}
+
+/**
+ * The sheet of a study. Its cells stand in the order of the bench: one person reads all parts, then all of them again,
+ * then the next person. Enter and Tab go on in that order; what a spreadsheet copied can be pasted into any cell.
+ */
+export function StudySheet({ instrumentId, unit, today, what, save }: Props) {
+  const start: Sheet = {
+    ...{ on: today, what, people: "A, B, C", parts: "10", tries: "3", tolerance: "", cells: {} },
+  };
+  const hand = useSheet(`toeline-study-${instrumentId}`, start, unit);
+  const { refusal, isSaving, send } = useSending(instrumentId, hand, save);
   return (
     <form
       className={form.form}
       aria-label="Study"
       onSubmit={(event) => {
         event.preventDefault();
-        submit();
+        send();
       }}
     >
       <Panel title="What is read, by whom" tone="straw">

@@ -57,14 +57,35 @@ function writeKept(key: string, sheet: Sheet | null): void {
   }
 }
 
-/** A sheet under the hand: its lines in the order of the bench, what is missing, and what would be sent. */
-export function useSheet(key: string, start: Sheet, unit: CellUnit) {
-  const [sheet, keep, forget] = useKept(key, start);
-  const [beyond, setBeyond] = useState(0);
+/** What a sheet says of the study's size: people, parts, and its lines in the order of the bench. */
+function shapeOf(sheet: Sheet) {
   const people = peopleOf(sheet.people);
   const parts = within(sheet.parts, studyLimits.parts);
   const tries = within(sheet.tries, studyLimits.tries);
   const lines = people.flatMap((person) => Array.from({ length: tries }, (_, t) => ({ person, t })));
+  const all = lines.flatMap((_, line) => Array.from({ length: parts }, (__, part) => ({ line, part })));
+  return { people, parts, tries, lines, all };
+}
+
+/** The study as it is sent: the store reads it whole and says what does not fit. */
+function studyOf(sheet: Sheet, unit: CellUnit, valueAt: (cell: SheetCell) => number | null) {
+  const { people, parts, tries } = shapeOf(sheet);
+  const list = <T>(length: number, of: (i: number) => T): T[] => Array.from({ length }, (_, i) => of(i));
+  return {
+    ...{ on: sheet.on, what: sheet.what, unit: unit === "deg" ? "deg" : "mm", people },
+    parts: list(parts, (part) => `${part + 1}`),
+    tolerance: sheet.tolerance.trim() === "" ? null : (readCell(sheet.tolerance, unit) ?? NaN),
+    values: people.map((_, i) =>
+      list(parts, (part) => list(tries, (t) => valueAt({ line: i * tries + t, part }))),
+    ),
+  };
+}
+
+/** A sheet under the hand: its lines in the order of the bench, what is missing, and what would be sent. */
+export function useSheet(key: string, start: Sheet, unit: CellUnit) {
+  const [sheet, keep, forget] = useKept(key, start);
+  const [beyond, setBeyond] = useState(0);
+  const shape = shapeOf(sheet);
   const textAt = (cell: SheetCell): string => sheet.cells[cellKey(cell)] ?? "";
   const valueAt = (cell: SheetCell): number | null => readCell(textAt(cell), unit);
   const put = (found: readonly (SheetCell & { readonly text: string })[]) =>
@@ -73,36 +94,11 @@ export function useSheet(key: string, start: Sheet, unit: CellUnit) {
       cells: { ...sheet.cells, ...Object.fromEntries(found.map((one) => [cellKey(one), one.text])) },
     });
   const paste = (text: string, at: SheetCell) => {
-    const placed = placeCells(pastedCells(text), at, { lines: lines.length, parts });
+    const placed = placeCells(pastedCells(text), at, { lines: shape.lines.length, parts: shape.parts });
     setBeyond(placed.beyond);
     put(placed.cells);
   };
-  const all = lines.flatMap((_, line) => Array.from({ length: parts }, (__, part) => ({ line, part })));
-  const missing = all.filter((cell) => valueAt(cell) === null).length;
-  const values = people.map((_, i) =>
-    Array.from({ length: parts }, (__, part) =>
-      Array.from({ length: tries }, (___, t) => valueAt({ line: i * tries + t, part })),
-    ),
-  );
-  const study = {
-    ...{ on: sheet.on, what: sheet.what, unit: unit === "deg" ? "deg" : "mm", people, values },
-    parts: Array.from({ length: parts }, (_, j) => `${j + 1}`),
-    tolerance: sheet.tolerance.trim() === "" ? null : readCell(sheet.tolerance, unit),
-  };
-  return {
-    sheet,
-    keep,
-    forget,
-    people,
-    parts,
-    lines,
-    textAt,
-    valueAt,
-    put,
-    paste,
-    beyond,
-    missing,
-    all,
-    study,
-  };
+  const missing = shape.all.filter((cell) => valueAt(cell) === null).length;
+  const study = studyOf(sheet, unit, valueAt);
+  return { ...shape, sheet, keep, forget, textAt, valueAt, put, paste, beyond, missing, study };
 }

@@ -2,6 +2,7 @@ import { column, dialect, rowsOf, sql, type Db, type Sql } from "@/lib/db";
 import type { FilterableField } from "@/lib/setup";
 import type { Counted, GroupCount, TrendCounts } from "@/lib/trends";
 import type { BeadFilter } from "./bead-filter";
+import { welderJoiner } from "./join-welders";
 import type { Scope } from "./scope";
 import { isCurrent, whereOf } from "./where";
 
@@ -52,7 +53,7 @@ export async function trendCounts(
     imperfections: await imperfectionCounts(db, where),
     causes: await causeCounts(db, where),
     days: await dayCounts(db, where),
-    groups: await groupCounts(db, where, by),
+    groups: by === "welder" ? await welderCounts(db, where) : await groupCounts(db, where, by),
   };
 }
 
@@ -105,5 +106,67 @@ async function groupCounts(db: Db, where: Sql, by: GroupColumn): Promise<readonl
     decided: dialect.numberOut(group.decided),
     rejected: dialect.numberOut(group.rejected),
     mostSeen: ranked(seen.filter((one) => one.group === group.key))[0]?.key ?? null,
+    keys: group.key === null ? [] : [group.key],
+    standing: null,
   }));
+}
+
+/** One person is one row, whether beads are linked to them or carry a word that is theirs alone. */
+async function welderCounts(db: Db, where: Sql): Promise<readonly GroupCount[]> {
+  const groups = await rowsOf<GroupRow & { welderId: string | null }>(
+    db,
+    sql`SELECT f."welderId" AS "welderId", f."welder" AS "key", COUNT(*) AS "n", MAX(f."place") AS "at",
+      ${decided} AS "decided", ${rejected} AS "rejected"
+      FROM "BeadFacts" f WHERE ${where} GROUP BY f."welderId", f."welder"`,
+  );
+  const seen = await rowsOf<{ welderId: string | null; group: string | null } & Tally>(
+    db,
+    sql`SELECT f."welderId" AS "welderId", f."welder" AS "group", b."imperfection" AS "key", COUNT(*) AS "n", ${seenAt} AS "at"
+      FROM "BeadFacts" f JOIN "BeadFound" b ON b."number" = f."number" WHERE ${where}
+      GROUP BY f."welderId", f."welder", b."imperfection"`,
+  );
+  const people = await db.person.findMany({ select: { id: true, mark: true, name: true } });
+  return mergeWelders(groups, seen, welderJoiner(people));
+}
+
+function mergeWelders(
+  groups: readonly (GroupRow & { readonly welderId: string | null })[],
+  seen: readonly (Tally & { readonly welderId: string | null; readonly group: string | null })[],
+  join: ReturnType<typeof welderJoiner>,
+): readonly GroupCount[] {
+  const rows = new Map<string, GroupRow[]>();
+  const idOf = (welderId: string | null, word: string | null): string => join(welderId, word)?.id ?? "";
+  for (const row of groups) {
+    const id = idOf(row.welderId, row.key);
+    rows.set(id, [...(rows.get(id) ?? []), row]);
+  }
+  const merged = [...rows].map(([id, own]) => {
+    const [first] = ranked(own);
+    const joined = first && join((first as (typeof groups)[number]).welderId, first.key);
+    const marked = seen.filter((one) => idOf(one.welderId, one.group) === id);
+    return {
+      ...{ n: sumOf(own, "n"), at: latest(own), joined, key: joined?.label ?? first?.key ?? null },
+      ...{ decided: sumOf(own, "decided"), rejected: sumOf(own, "rejected") },
+      keys: [...new Set(own.flatMap(({ key }) => (key === null ? [] : [key])))].sort(),
+      mostSeen: ranked(tallied(marked))[0]?.key ?? null,
+    };
+  });
+  return ranked(merged).map(({ key, n, decided: judged, rejected: failed, mostSeen, keys, joined }) => ({
+    ...{ key: joined ? key : null, beads: n, decided: judged, rejected: failed, mostSeen, keys },
+    standing: joined?.standing ?? null,
+  }));
+}
+
+const sumOf = <K extends string>(rows: readonly Readonly<Record<K, unknown>>[], name: K): number =>
+  rows.reduce((sum, row) => sum + dialect.numberOut(row[name]), 0);
+
+/** A text that is larger for what was seen earlier, as `seenAt` makes it. */
+const latest = (rows: readonly { readonly at: string }[]): string =>
+  rows.reduce((found, { at }) => (at > found ? at : found), "");
+
+/** What several rows count of the same kind, added up. */
+function tallied(rows: readonly Tally[]): readonly Tally[] {
+  const byKey = new Map<string, Tally[]>();
+  for (const row of rows) byKey.set(row.key, [...(byKey.get(row.key) ?? []), row]);
+  return [...byKey].map(([key, own]) => ({ key, n: sumOf(own, "n"), at: latest(own) }));
 }

@@ -79,6 +79,7 @@ export function whereOf(filter: BeadFilter, scope: Scope): Sql {
     ...(filter.id === undefined ? [] : [dialect.isOneOf(f("beadId"), filter.id)]),
     ...wordsWhere(filter.q),
     ...fits(f("welder"), filter.welder),
+    ...(filter.anyWelder === undefined ? [] : [dialect.isOneOf(f("welder"), filter.anyWelder)]),
     ...filterableFields.flatMap((field) => fits(f(field), filter[filterName(field)])),
     ...thicknessWhere(filter),
     ...markWhere(filter),

@@ -36,51 +36,44 @@ const mean = (values: readonly number[]): number => sum(values) / values.length;
 export function crossedAnova(values: StudyValues): Anova {
   const [o, p, r] = [values.length, values[0]?.length ?? 0, values[0]?.[0]?.length ?? 0];
   const all = values.flat(2);
-  const middle = mean(all);
-  const personMeans = values.map((own) => mean(own.flat()));
-  const partMeans = Array.from({ length: p }, (_, j) => mean(values.flatMap((own) => own[j] ?? [])));
-  const cells = values.map((own) => own.map(mean));
   const floor = (ROUNDING * Math.max(...all.map(Math.abs))) ** 2 * all.length;
   const line = (squares: readonly number[], times: number, degrees: number): AnovaLine => {
     const found = times * sum(squares);
     const sumOfSquares = found <= floor ? 0 : found;
     return { sumOfSquares, degrees, meanSquare: sumOfSquares / degrees };
   };
-  const square = (value: number): number => value * value;
-  const interaction = line(
-    cells.flatMap((own, i) =>
-      own.map((cell, j) => square(cell - (personMeans[i] ?? 0) - (partMeans[j] ?? 0) + middle)),
-    ),
-    r,
-    (o - 1) * (p - 1),
-  );
-  const repeatability = line(
-    values.flatMap((own, i) =>
-      own.flatMap((one, j) => one.map((value) => square(value - (cells[i]?.[j] ?? 0)))),
-    ),
-    1,
-    o * p * (r - 1),
-  );
+  const squares = squaresOf(values, p);
+  const interaction = line(squares.interaction, r, (o - 1) * (p - 1));
+  const repeatability = line(squares.repeatability, 1, o * p * (r - 1));
   return {
-    people: line(
-      personMeans.map((value) => square(value - middle)),
-      p * r,
-      o - 1,
-    ),
-    parts: line(
-      partMeans.map((value) => square(value - middle)),
-      o * r,
-      p - 1,
-    ),
+    people: line(squares.people, p * r, o - 1),
+    parts: line(squares.parts, o * r, p - 1),
     interaction,
     repeatability,
-    total: line(
-      all.map((value) => square(value - middle)),
-      1,
-      o * p * r - 1,
-    ),
+    total: line(squares.total, 1, o * p * r - 1),
     ...testOf(interaction, repeatability),
     sizes: { people: o, parts: p, tries: r },
+  };
+}
+
+/** Squares of what each mean, each cell and each reading lies off. */
+function squaresOf(values: StudyValues, p: number) {
+  const all = values.flat(2);
+  const middle = mean(all);
+  const personMeans = values.map((own) => mean(own.flat()));
+  const partMeans = Array.from({ length: p }, (_, j) => mean(values.flatMap((own) => own[j] ?? [])));
+  const cells = values.map((own) => own.map(mean));
+  const square = (value: number): number => value * value;
+  return {
+    people: personMeans.map((value) => square(value - middle)),
+    parts: partMeans.map((value) => square(value - middle)),
+    interaction: cells.flatMap((own, i) =>
+      own.map((cell, j) => square(cell - (personMeans[i] ?? 0) - (partMeans[j] ?? 0) + middle)),
+    ),
+    repeatability: values.flatMap((own, i) =>
+      own.flatMap((one, j) => one.map((value) => square(value - (cells[i]?.[j] ?? 0)))),
+    ),
+    total: all.map((value) => square(value - middle)),
   };
 }
 

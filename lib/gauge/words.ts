@@ -47,10 +47,10 @@ export function studyWords(
   return [
     standings[studyStanding(figures)],
     `A reading has a standard uncertainty of ${size(gauge.sigma)}: ${size(repeatability.sigma)} from reading again, ${size(reproducibility.sigma)} from who reads.`,
-    line?.ofTolerance != null
+    line && line.ofTolerance !== null
       ? `Six of them are ${percent(line.ofTolerance)} of the tolerance of ${size(study.tolerance ?? 0)}.`
       : "",
-    line?.ofStudy != null
+    line && line.ofStudy !== null
       ? `That is ${percent(line.ofStudy)} of all variation in the study${categories === null ? "" : `; it tells ${categories} ${categories === 1 ? "group" : "groups"} of parts apart`}.`
       : "",
     components.pooled
