@@ -67,7 +67,7 @@ export function groupLines(
 ): readonly GroupLine[] {
   return groups.map(({ key, beads, rejected, mostSeen, keys, standing }) => ({
     key: key ?? UNKNOWN,
-    name: key === null ? "Not recorded" : by.wordOf(key),
+    name: key === null ? (by.none ?? "Not recorded") : by.wordOf(key),
     also: keys.filter((one) => one !== key),
     standing,
     beads,

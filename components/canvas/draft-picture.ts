@@ -2,7 +2,8 @@ import { highlight } from "@/components/picture";
 import { assertNever } from "@/lib/base";
 import type { Point } from "@/lib/geometry";
 import type { MarkShapeData, Primitive, SceneShape } from "@/lib/marks";
-import type { Draft } from "./draft";
+import { wholePath, type Draft } from "./draft";
+import { looseCorners, type Stretch } from "./followed";
 import type { Handle } from "./handles";
 import { scaleStrokes } from "./scale-picks";
 
@@ -50,7 +51,11 @@ function shapeFigure(shape: MarkShapeData, unitPx: number): Figure {
     : path(shape.points, shape.kind === "outline");
 }
 
-function pathPicture(draft: Extract<Draft, { kind: "path" }>, unitPx: number): readonly Primitive[] {
+function pathPicture(
+  draft: Extract<Draft, { kind: "path" }>,
+  unitPx: number,
+  shown: Stretch | null,
+): readonly Primitive[] {
   const { points, next, scaleKind } = draft;
   const last = points.at(-1);
   // Picks on a rim, and on one edge after the other, are not joined.
@@ -59,19 +64,26 @@ function pathPicture(draft: Extract<Draft, { kind: "path" }>, unitPx: number): r
     scaleStrokes(scaleKind, [...points, next])
       .at(-1)
       ?.at(-1) === next;
-  const rubber = last && next && joins ? drafted(path([last, next], false), unitPx, [6, 6]) : [];
+  const rubber =
+    last && next && joins
+      ? drafted(path([last, ...looseCorners(draft, shown), next], false), unitPx, [6, 6])
+      : [];
   // Larger dots are those that finish it when tapped: the last, and on an outline the first.
   const finishes = (i: number): boolean =>
     i === points.length - 1 || ((draft.tool === "outline" || draft.tool === "metal") && i === 0);
   const dots = points.map((p, i) =>
     disc(p, (finishes(i) ? 9 : 5) * unitPx, highlight.light, highlight.line, 2.5 * unitPx),
   );
-  const strokes = scaleKind === undefined ? [points] : scaleStrokes(scaleKind, points);
+  const strokes = scaleKind === undefined ? [wholePath(draft)] : scaleStrokes(scaleKind, points);
   return [...strokes.flatMap((stroke) => drafted(path(stroke, false), unitPx)), ...rubber, ...dots];
 }
 
 /** What is being drawn, as primitives in photo pixels. */
-export function draftPicture(draft: Draft | null, unitPx: number): readonly Primitive[] {
+export function draftPicture(
+  draft: Draft | null,
+  unitPx: number,
+  shown: Stretch | null = null,
+): readonly Primitive[] {
   switch (draft?.kind) {
     case undefined:
     case "change":
@@ -79,7 +91,7 @@ export function draftPicture(draft: Draft | null, unitPx: number): readonly Prim
     case "spot":
       return drafted(shapeFigure({ ...draft, kind: "point" }, unitPx), unitPx);
     case "path":
-      return pathPicture(draft, unitPx);
+      return pathPicture(draft, unitPx, shown);
     case "freehand":
       return drafted(path(draft.points, false), unitPx);
     case "unnamed":

@@ -1,6 +1,6 @@
 import { lookCommand, plainKey, type LookCommand } from "@/components/canvas-kit";
 import { tools, type Tool } from "./types";
-import { toolWords } from "./words";
+import { FOLLOW_KEY, toolWords } from "./words";
 
 /** What a key asks of the canvas. */
 export type KeyCommand =
@@ -12,6 +12,8 @@ export type KeyCommand =
   /** To the next or the last point of what is selected, round and round. */
   | { readonly do: "point"; readonly step: 1 | -1 }
   | { readonly do: "tool"; readonly tool: Tool }
+  /** Lines run along the edge, or straight again. */
+  | { readonly do: "follow" }
   | { readonly do: "place" | "enter" | "cancel" | "remove" };
 
 /** Fine enough to set a point by. */
@@ -30,6 +32,7 @@ const looking: Readonly<Record<string, KeyCommand>> = {
 const writing: Readonly<Record<string, KeyCommand>> = {
   Delete: { do: "remove" },
   Backspace: { do: "remove" },
+  [FOLLOW_KEY]: { do: "follow" },
   ...Object.fromEntries(
     tools.map((tool): [string, KeyCommand] => [toolWords[tool].key.toLowerCase(), { do: "tool", tool }]),
   ),

@@ -1,3 +1,4 @@
+import { mayFollow } from "./followed";
 import type { Tool } from "./types";
 import { toolWords } from "./words";
 
@@ -18,6 +19,7 @@ const row = (shown: string, does: string, ...keys: readonly string[]): KeyRow =>
 /** Work wherever no field has the focus. */
 export const keysAnywhere = (offered: readonly Tool[]): readonly KeyRow[] => [
   ...offered.map((tool) => row(toolWords[tool].key, `${toolWords[tool].name}: ${toolWords[tool].does}`)),
+  ...(offered.some(mayFollow) ? [row("A", "Lines run along the edge, or straight again")] : []),
   row("[ and ]", "The mark before, the next mark", "[", "]"),
   row("+ and −", "Closer, further away", "+", "-"),
   row("0", "The whole photo"),

@@ -4,9 +4,11 @@ import { distance } from "@/lib/geometry";
 import { shapePoints } from "@/lib/marks";
 import { fewestOf, placePoint } from "./draft";
 import type { Scenery } from "./gesture";
+import { mayFollow } from "./followed";
 import { handleAt } from "./handles";
 import { markAt } from "./hit";
 import { keyCommand, nextIndex, type KeyCommand } from "./key-commands";
+import { followWords } from "./words";
 import { useCross, type Cross } from "./use-cross";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
@@ -29,7 +31,7 @@ interface Hands {
 }
 
 /** What a key does wherever the focus is; the others mean something else on a button or in a list. */
-const anywhere: ReadonlySet<KeyCommand["do"]> = new Set(["tool", "zoom", "fit", "mark"]);
+const anywhere: ReadonlySet<KeyCommand["do"]> = new Set(["tool", "follow", "zoom", "fit", "mark"]);
 
 /** The whole of marking by keyboard. */
 export function useKeys(hands: Omit<Hands, "cross">) {
@@ -71,6 +73,8 @@ function obey(command: KeyCommand, hands: Hands): boolean {
       if (!marking.offered.includes(command.tool)) return false;
       marking.changeTool(command.tool);
       return true;
+    case "follow":
+      return switchFollow(marking);
     case "place":
       place(hands);
       return true;
@@ -84,6 +88,13 @@ function obey(command: KeyCommand, hands: Hands): boolean {
       remove(hands);
       return true;
   }
+}
+
+/** False where no line could be drawn anyway. */
+function switchFollow({ follow, offered, say }: Marking): boolean {
+  if (!offered.some(mayFollow)) return false;
+  say(follow.toggle() ? followWords.on : followWords.off);
+  return true;
 }
 
 const selectedIndex = ({ scenery: { drawing, selectedId } }: Hands): number =>

@@ -4,6 +4,7 @@ import { sectionEdgeSteps, sectionEdgeWords } from "@/lib/report";
 import type { SectionEdgeRole } from "@/lib/section";
 import { imperfections } from "@/lib/trade";
 import type { Draft, PathTool } from "./draft";
+import { mayFollow } from "./followed";
 import { scalePicked, scalePickHint, type ScalePickKind } from "./scale-picks";
 import type { CanvasChange, Tool } from "./types";
 
@@ -20,6 +21,14 @@ export const toolWords: Readonly<Record<Tool, { name: string; key: string; does:
   "weld-line": { name: "Weld", key: "W", does: "From the start of the weld to its crater" },
 };
 
+/** Switches whether lines run along the edge. */
+export const FOLLOW_KEY = "a";
+export const followWords = {
+  name: "Along the edge",
+  on: "Lines run along the edge. Each stretch is shown before you set its point.",
+  off: "Lines run straight.",
+} as const;
+
 /** One line that says what to do next. */
 export function hintFor(
   tool: Tool,
@@ -27,6 +36,7 @@ export function hintFor(
   drawing: Drawing,
   scaleKind: ScalePickKind = "two-points",
   edge: SectionEdgeRole | null = null,
+  follows = false,
 ): string {
   const placed = draft?.kind === "path" ? draft.points.length : 0;
   switch (tool) {
@@ -36,10 +46,12 @@ export function hintFor(
     case "point":
       return "Tap the spot. Drag outwards for its size.";
     case "line":
+      if (follows && placed === 0) return "Tap where it starts. It runs along the edge to the next tap.";
       return placed === 0
         ? "Tap along it, or drag a straight line."
         : "Tap on. The last point again, or Done.";
     case "outline":
+      if (follows && placed === 0) return "Tap on its edge. It runs along the edge to the next tap.";
       return placed === 0 ? "Tap round it, or draw round it." : "Tap round. The first point again, or Done.";
     case "metal":
       return placed === 0
@@ -148,5 +160,6 @@ export const keyHelp = (offered: readonly Tool[]): string =>
   "Escape cancels, Delete removes the point under the cross-hair or else the picked mark. " +
   "Tab or the square brackets go from mark to mark, comma and full stop from point to point. " +
   `${offered.map((tool) => `${toolWords[tool].key} ${toolWords[tool].name.toLowerCase()}`).join(", ")} pick a tool. ` +
+  (offered.some(mayFollow) ? "A makes lines run along the edge, or straight again. " : "") +
   "Plus, minus and zero zoom. " +
   "Control Z undoes, Control Shift Z redoes.";

@@ -3,6 +3,7 @@
 import { Camera, ImageUp } from "lucide-react";
 import { useEffect, useState, type ReactNode } from "react";
 import { buttonClass, page } from "@/components/ui";
+import { formatQuantity } from "@/lib/units";
 import styles from "./hand-in-form.module.css";
 
 /** Takes a photo or chooses one, and shows it where the browser can. */
@@ -37,7 +38,7 @@ export function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (phot
       </div>
       {photo && (
         <p role="status">
-          {photo.name}, {(photo.size / 2 ** 20).toFixed(1)} MB
+          {photo.name}, {formatQuantity("fileSize", photo.size, "metric")}
         </p>
       )}
       {/* A browser that cannot show the format (HEIC) shows nothing here; the photo is sent all the same. */}

@@ -2,9 +2,11 @@ import { z } from "zod";
 import { BeadContentSchema, photoRoles } from "@/lib/assess";
 
 /** Bump when the published shape changes; a reader refuses what is newer than itself. */
-const BEAD_FILE_VERSION = 4;
+const BEAD_FILE_VERSION = 5;
 /** A reader of this version knows no studies of gauges at readings and would leave them out without a word. */
-const WITHOUT_STUDIES = 3;
+const WITHOUT_STUDIES = 4;
+/** The same of a plan beside a set-up. */
+const WITHOUT_PLANS = 3;
 /** The same of counts by eye. */
 const WITHOUT_COUNTS = 2;
 /** The same of sections. */
@@ -12,6 +14,7 @@ export const WITHOUT_SECTIONS = 1;
 export const beadFileVersions = [
   WITHOUT_SECTIONS,
   WITHOUT_COUNTS,
+  WITHOUT_PLANS,
   WITHOUT_STUDIES,
   BEAD_FILE_VERSION,
 ] as const;
@@ -80,11 +83,16 @@ export const hasStudy = ({ content }: Pick<ExchangeBead, "content">): boolean =>
     drawing.marks.some(({ gauge }) => gauge.some(({ study }) => study !== undefined)),
   );
 
+/** Whether a bead says what it was to be run with. */
+export const hasPlan = ({ content }: Pick<ExchangeBead, "content">): boolean =>
+  Boolean(content.judgement.planned);
+
 /** The oldest version that holds these beads whole. */
 export function beadFileVersion(
   beads: readonly Pick<ExchangeBead, "content">[],
 ): (typeof beadFileVersions)[number] {
   if (beads.some(hasStudy)) return BEAD_FILE_VERSION;
-  if (beads.some(hasCount)) return WITHOUT_STUDIES;
+  if (beads.some(hasPlan)) return WITHOUT_STUDIES;
+  if (beads.some(hasCount)) return WITHOUT_PLANS;
   return beads.some(hasSection) ? WITHOUT_COUNTS : WITHOUT_SECTIONS;
 }

@@ -189,6 +189,10 @@ describe("a forged record never looks signed by somebody here", () => {
       expect(text, where).toMatch(/Imported, (unverified|key of another installation)/);
       expect(text, where).toContain(why);
     }
+  });
+
+  it("and each lies here as it came: the log knows it, and nothing of it was changed", async () => {
+    expect(await fresh().db.signedRevision.count()).toBeGreaterThan(11);
     expect((await verifyRecords(fresh().db, fresh().folder)).findings).toEqual([]);
   });
 

@@ -27,10 +27,10 @@ function withReading(carried: object): ExchangeBead {
 describe("a reading with the study of its gauge on its way out", () => {
   it("says so by its version: an older reader would leave the study out without a word", () => {
     const [plain, studied] = [withReading({}), withReading({ study })];
-    expect(version(serialiseBeadsFile([studied]))).toBe(4);
-    expect(version(serialiseBeadsFile([plain]))).toBeLessThan(4);
-    expect(version(serialiseManifest(archiveManifest([studied], digest)))).toBe(8);
-    expect(archiveManifest([plain], digest).schemaVersion).toBeLessThan(8);
+    expect(version(serialiseBeadsFile([studied]))).toBe(5);
+    expect(version(serialiseBeadsFile([plain]))).toBeLessThan(5);
+    expect(version(serialiseManifest(archiveManifest([studied], digest)))).toBe(9);
+    expect(archiveManifest([plain], digest).schemaVersion).toBeLessThan(9);
   });
 
   it("comes back whole", () => {
