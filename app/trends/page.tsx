@@ -50,7 +50,6 @@ export default async function TrendsPage({
   const called = await seriesNames(now.db, by.column);
   const report = trendFigures(counts, { period, most: MOST_BARS });
   const { preferences: units } = await currentUnits();
-  const rest = new URLSearchParams({ by: by.id, period }).toString();
   return (
     <>
       <Header />
@@ -73,7 +72,10 @@ export default async function TrendsPage({
             ...chartQuestions(by.id, period),
             ...filterQuestions(filter, choices, { sort: false, shopSets, units }),
           ]}
-          asked={askedFor(filter, "/trends", { rest, shopSets, units })}
+          asked={askedFor(filter, "/trends", {
+            rest: new URLSearchParams({ by: by.id, period }).toString(),
+            ...{ shopSets, units },
+          })}
           hidden={hiddenParts({ ...many(filter), q: filter.q, job: filter.job })}
         />
         <ParetoPanel

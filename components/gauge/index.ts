@@ -1,3 +1,2 @@
-export { StudyChart } from "./study-chart";
 export { StudyResult } from "./study-result";
 export { StudySheet } from "./study-sheet";
