@@ -80,6 +80,7 @@ function Next({ sheet: { advice, next }, onBegin }: Pick<Props, "sheet" | "onBeg
       {advice.code === "run" && onBegin && (
         <Button
           size="large"
+          tone="main"
           className={styles.begin}
           disabled={pending}
           onClick={() => start(async () => setAnswer(await onBegin(advice.place)))}
