@@ -14,6 +14,7 @@ import {
   type Period,
   type TrendFigures,
 } from "@/lib/trends";
+import { currentUnits } from "../_door/current-units";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "../filter-questions";
 import { pageFor } from "../_door/here";
 import { seriesNames } from "../_door/series";
@@ -47,6 +48,7 @@ export default async function TrendsPage({
   if (stale > 0) workInBackground(now.db);
   const called = await seriesNames(now.db, by.column);
   const report = trendFigures(counts, { period, most: MOST_BARS });
+  const { preferences: units } = await currentUnits();
   const rest = new URLSearchParams({ by: by.id, period }).toString();
   return (
     <>
@@ -65,9 +67,9 @@ export default async function TrendsPage({
           words={null}
           questions={[
             ...chartQuestions(by.id, period),
-            ...filterQuestions(filter, choices, { sort: false, shopSets }),
+            ...filterQuestions(filter, choices, { sort: false, shopSets, units }),
           ]}
-          asked={askedFor(filter, "/trends", rest, shopSets)}
+          asked={askedFor(filter, "/trends", { rest, shopSets, units })}
           hidden={hiddenParts({ ...many(filter), q: filter.q, job: filter.job })}
         />
         <ParetoPanel

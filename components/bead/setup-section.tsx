@@ -17,6 +17,8 @@ export interface SavedSetup {
   readonly setup: RunSetup;
   /** The person's own; false: the shop's. */
   readonly own: boolean;
+  /** What it was before it was saved over, the newest first; `until`: ISO 8601. */
+  readonly earlier: readonly { readonly setup: RunSetup; readonly until: string }[];
 }
 
 export interface SetupStore {

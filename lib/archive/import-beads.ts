@@ -1,10 +1,11 @@
+import { setImmediate as turn } from "node:timers/promises";
 import { shopSetId } from "@/lib/accept";
 import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
 import { letGoPhoto, photoColumn, keepFacts } from "@/lib/beads";
 import { writeTogether, type Db, type Tx } from "@/lib/db";
 import {
   exchangeSentence,
-  unpackArchive,
+  unpackSteps,
   type ExchangeBead,
   type ExchangePhoto,
   type ExchangeIssue,
@@ -68,7 +69,7 @@ export function importSentence(found: ImportIssue): string {
 
 /** Reads an archive and says what importing it would do. Writes nothing. */
 export async function checkArchive(db: Db, bytes: Uint8Array): Promise<Result<ImportPlan, ImportIssue>> {
-  const archive = readArchive(bytes);
+  const archive = await readArchive(bytes);
   return archive.ok ? ok(await planImport(db, archive.value.manifest)) : archive;
 }
 
@@ -82,7 +83,7 @@ export async function importArchive(
   bytes: Uint8Array,
   options: { readonly leaveConflicts: boolean } = { leaveConflicts: false },
 ): Promise<Result<ImportPlan, ImportIssue>> {
-  const archive = readArchive(bytes);
+  const archive = await readArchive(bytes);
   if (!archive.ok) return archive;
   const before = await planImport(pen.db, archive.value.manifest);
   const refused = refusalOf(before, options.leaveConflicts);
@@ -129,16 +130,27 @@ async function writeCriteria(
   }
 }
 
-function readArchive(bytes: Uint8Array): Result<UnpackedArchive, ImportIssue> {
-  const archive = unpackArchive(bytes, sha256Bytes);
+/** Hashing an archive of a gigabyte takes seconds: others have their turn between two of its files. */
+async function unpackInSlices(bytes: Uint8Array): Promise<Result<UnpackedArchive, ExchangeIssue>> {
+  const steps = unpackSteps(bytes, sha256Bytes);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    await turn();
+  }
+}
+
+async function readArchive(bytes: Uint8Array): Promise<Result<UnpackedArchive, ImportIssue>> {
+  const archive = await unpackInSlices(bytes);
   if (!archive.ok) return archive;
   const unsound = unsoundSigned(archive.value.manifest);
   if (unsound) return fail(issue("import-signed-changed", [], unsound));
   const { beads } = archive.value.manifest;
   const twice = beads.find(({ photos }) => new Set(photos.map(({ sha256 }) => sha256)).size < photos.length);
   if (twice) return fail(issue("import-photo-twice", [], { number: twice.number }));
+  const seen = new Set<string>();
   const ids = beads.flatMap(({ photos }) => photos.map(({ id }) => id));
-  const shared = ids.find((id, i) => ids.indexOf(id) !== i);
+  const shared = ids.find((id) => seen.size === seen.add(id).size);
   return shared === undefined ? archive : fail(issue("import-photo-id-twice", [], { id: shared }));
 }
 

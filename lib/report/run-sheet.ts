@@ -10,7 +10,7 @@ import {
 import { findingSentence, showReading, sourceDoubt, type RunSetup } from "@/lib/setup";
 import { isFillet } from "@/lib/trade";
 import { MM_PER_INCH } from "@/lib/base";
-import { otherUnits, type UnitPreferences } from "@/lib/units";
+import { formatQuantity, otherUnits, type UnitPreferences } from "@/lib/units";
 import { cautionLines } from "./caution-lines";
 import { fillDrawing } from "./fill-drawing";
 import { travelDrawing, workDrawing, type GunDrawing } from "./gun-drawings";
@@ -104,7 +104,7 @@ function paceOf({ travelSpeedMmPerMin }: RunSetup, units: UnitPreferences): RunP
   const each = units.length === "in" ? MM_PER_INCH / 25 : 1;
   const seconds = each * secondsFor25mm(travelSpeedMmPerMin!);
   return {
-    seconds: `${seconds.toFixed(1)} s`,
+    seconds: formatQuantity("seconds", seconds, "metric"),
     secondsExactly: seconds,
     length: units.length === "in" ? "each inch" : "each 25 mm",
   };

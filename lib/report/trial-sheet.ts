@@ -18,7 +18,7 @@ import {
   type Trial,
   type TrialRun,
 } from "@/lib/trials";
-import { formatLength, lengthSystem, type UnitPreferences } from "@/lib/units";
+import { formatQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import { setupLine } from "./setup-rows";
 import { verdictSays } from "./verdict-words";
 
@@ -63,11 +63,10 @@ export interface TrialSheetDocument {
 /** A response in the person's units. */
 export function responseText(name: ResponseName, value: number, units: UnitPreferences): string {
   const { unit } = responseRows[name];
-  if (unit === "mm")
-    return units.length === "in"
-      ? `${value < 0 ? "-" : ""}${formatLength(Math.abs(value), { system: lengthSystem(units.length) })}`
-      : `${value.toFixed(1)} mm`;
-  return unit === "%" ? `${value.toFixed(1)} %` : value.toFixed(0);
+  if (unit === "mm") return formatQuantity("modelLength", value, lengthSystem(units.length));
+  return unit === "%"
+    ? formatQuantity("share", value / 100, "metric")
+    : formatQuantity("count", value, "metric");
 }
 
 /** The settings of one point in words: "volts 24.5 V, wire feed 7.6 m/min". */
@@ -138,7 +137,7 @@ function aimText({ aim, noise }: Trial, units: UnitPreferences): string {
 }
 
 const noiseText = (name: ResponseName, noise: number, units: UnitPreferences): string =>
-  name === "marks" ? noise.toFixed(1) : responseText(name, noise, units);
+  name === "marks" ? formatQuantity("tenths", noise, "metric") : responseText(name, noise, units);
 
 function bestText(
   trial: Trial,

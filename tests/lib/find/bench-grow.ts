@@ -1,8 +1,8 @@
 /**
- * `npm run bench:grow -- [--postgresql] [--verify] [BEADS …]`: databases of that many beads (1 000 and 10 000 unless said
+ * `npm run bench:grow -- [--postgresql] [--verify] [--list] [BEADS …]`: databases of that many beads (1 000 and 10 000 unless said
  * otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them. Beside each the very same
  * SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which works elsewhere, of time.
- * Only this run's machine is meant by the times.
+ * Only this run's machine is meant by the times. `--list`: the list with what waits above it alone, as JSON, for `npm run bench`.
  */
 import { rmSync } from "node:fs";
 import path from "node:path";
@@ -234,6 +234,17 @@ async function works(
   ];
 }
 
+/** The whole page that opens first, and its two halves. */
+function listWorks({ db }: Folder): Awaited<ReturnType<typeof works>> {
+  const first = () => listPage(db, {}, "start");
+  const waits = () => openChanges(db, {}, 3);
+  return [
+    ["list with what waits above it", () => Promise.all([first(), waits()]), 15],
+    ["list alone", first, 15],
+    ["what waits alone", waits, 15],
+  ];
+}
+
 async function bench(beads: number): Promise<void> {
   const folder = await makeFolder();
   try {
@@ -244,6 +255,15 @@ async function bench(beads: number): Promise<void> {
     await growShop(folder.pen, { beads, seed: 1, until: new Date("2026-11-26T12:00:00Z"), photos });
     if (engineOf(folder.db) === "sqlite") await folder.db.$queryRawUnsafe("PRAGMA synchronous = FULL");
     const bare = await openBare(folder);
+    if (process.argv.includes("--list")) {
+      const lines = [];
+      for (const [work, run, runs] of listWorks(folder)) {
+        const { ours, bare: theirs } = await time(folder, bare, run, runs);
+        lines.push({ work, ours, bare: theirs });
+      }
+      console.log(JSON.stringify(lines));
+      return void (await bare.close());
+    }
     console.log(
       `\n${beads} beads on ${engineOf(folder.db)}: made in ${((performance.now() - from) / 1000).toFixed(0)} s\n`,
     );

@@ -1,3 +1,4 @@
+import { dear } from "@/app/_door/dear-work";
 import { type Here } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
 import { linesOf } from "@/lib/base";
@@ -24,26 +25,29 @@ const statuses = { "archive-empty": 404, "archive-too-many": 413, "archive-photo
  * One bead (`?id=`), a job whole (`?job=`), a trial or card with its beads (`?trial=`, `?card=`) or whatever fits the filter,
  * with original photos and checksums. The trials and cards of its beads go along; where nothing is asked for, all of them.
  */
-export const GET = routeFor("data.export", async (now, request) => {
-  const asked = askedBeads(now, request, "data.export");
-  if (asked instanceof Response) return asked;
-  const { found } = await countBeads(now.db, asked.filter, asked.scope);
-  const many = asked.picked.size === 0 ? found : Math.min(found, asked.picked.size);
-  const beads = many > MOST_ARCHIVE_BEADS ? [] : await beadsOf(now, asked);
-  const along = await jobAsked(now, asked, beads);
-  const { shopSets } = await assessContext(now.db);
-  const series = await seriesAsked(now, asked, beads);
-  const archive =
-    many > MOST_ARCHIVE_BEADS
-      ? tooMany(many, 0)
-      : await archiveOf(photoPlace(), beads, shopSets, along, series);
-  if (!archive.ok) {
-    const issues = linesOf(archive.issues, archiveSentence);
-    return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
-  }
-  const { bytes, parts } = archive.value;
-  return download(parts(), "application/zip", fileName(asked, along, beads, series), bytes);
-});
+export const GET = routeFor(
+  "data.export",
+  dear(async (now, request) => {
+    const asked = askedBeads(now, request, "data.export");
+    if (asked instanceof Response) return asked;
+    const { found } = await countBeads(now.db, asked.filter, asked.scope);
+    const many = asked.picked.size === 0 ? found : Math.min(found, asked.picked.size);
+    const beads = many > MOST_ARCHIVE_BEADS ? [] : await beadsOf(now, asked);
+    const along = await jobAsked(now, asked, beads);
+    const { shopSets } = await assessContext(now.db);
+    const series = await seriesAsked(now, asked, beads);
+    const archive =
+      many > MOST_ARCHIVE_BEADS
+        ? tooMany(many, 0)
+        : await archiveOf(photoPlace(), beads, shopSets, along, series);
+    if (!archive.ok) {
+      const issues = linesOf(archive.issues, archiveSentence);
+      return Response.json({ issues }, { status: statuses[archive.issues[0]?.code ?? "archive-empty"] });
+    }
+    const { bytes, parts } = archive.value;
+    return download(parts(), "application/zip", fileName(asked, along, beads, series), bytes);
+  }),
+);
 
 /** As many as one archive holds are in memory, because its manifest names them all; their photos are not. */
 async function beadsOf(now: Here, asked: AskedBeads): Promise<readonly BeadRecord[]> {

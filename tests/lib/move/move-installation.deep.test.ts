@@ -71,7 +71,8 @@ async function archived({ db, photos }: Installation): Promise<string> {
 
 describe("moving an installation", () => {
   it("takes along every table, but for what follows from others", () => {
-    const derived = ["BeadFacts", "BeadFound", "BeadCard"];
+    // What throttles remember is of the last hour, and of the old place.
+    const derived = ["BeadFacts", "BeadFound", "BeadCard", "Tries"];
     const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
     const all = Object.keys(Prisma.ModelName).filter((name) => !derived.includes(name));
     expect(Object.keys(movedTables).sort()).toEqual(all.map(lower).sort());
