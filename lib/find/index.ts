@@ -11,7 +11,7 @@ export {
 } from "./bead-filter";
 export { recordedChoices, type Choices } from "./choices";
 export { deleteFilter, listSavedFilters, saveFilter } from "./filters";
-export { countBeads, countSome, type UpTo } from "./count-beads";
+export { countBeads, countSome } from "./count-beads";
 export { findPage, listedBeads, type ListedBead, type PageAt } from "./find-page";
 export { newestBeads } from "./name-list";
 export { openChanges } from "./open-changes";

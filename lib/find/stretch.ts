@@ -20,8 +20,8 @@ interface Way {
 }
 
 /**
- * The next `lookAhead` beads behind a place, where their numbers lie close together: in the orders of time and number. null: in any other
- * order, or there is none.
+ * The next `lookAhead` beads behind a place, where their numbers lie close together: in the orders of time and number. null:
+ * in any other order, or there is none.
  */
 export async function nextStretch(
   db: Db,

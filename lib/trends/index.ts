@@ -13,7 +13,6 @@ export {
   type FigureGroup,
   type FigurePoint,
   type FigureRow,
-  type GroupCount,
   type TrendCounts,
   type TrendFigures,
 } from "./trend-figures";
