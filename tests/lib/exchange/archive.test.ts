@@ -2,16 +2,10 @@ import { crc32 } from "node:zlib";
 import fc from "fast-check";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 import { afterEach, describe, expect, it } from "vitest";
-import {
-  archiveManifest,
-  archivePhotoName,
-  storedZip,
-  unpackArchive,
-  type ArchiveManifest,
-} from "@/lib/exchange";
+import { archiveManifest, archivePhotoName, storedZip, type ArchiveManifest } from "@/lib/exchange";
 import { packArchive } from "@/lib/exchange/pack-archive";
 import { MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "@/lib/exchange/pack-archive";
-import { usualArchiveLimits } from "@/lib/exchange/unpack-archive";
+import { unpackArchive, usualArchiveLimits } from "@/lib/exchange/unpack-archive";
 import { arbWholeBead, sampleBead, sha256, type WholeBead } from "./bead";
 
 const TABLES = sha256(strToU8("tables"));
