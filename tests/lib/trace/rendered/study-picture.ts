@@ -1,9 +1,9 @@
 import type { Pixel } from "@/demo-images";
 import { distance, type Point } from "@/lib/geometry";
-import { traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
+import { traceBead, withoutRolled, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
 import type { TraceStation } from "@/lib/trace/types";
 import { isClear, lookAtWhole, type WholeLook } from "@/lib/trace/propose-line";
-import { tracePicture, type PictureKind } from "./pictures";
+import { tracePicture, type PictureKind, type TracePicture } from "./pictures";
 
 /** Both toes at one station, in widths of the bead: error (positive is outwards), the answer's spread, how sure. */
 export type StudiedStation = readonly [
@@ -13,6 +13,8 @@ export type StudiedStation = readonly [
   lowerSpread: number,
   upperSure: number,
   lowerSure: number,
+  /** 1 where metal is rolled over a toe there, as somebody would mark it. */
+  rolled?: number,
 ];
 
 /** Both ends' distances, and what the proposal was judged by. */
@@ -21,8 +23,8 @@ export type Proposal = Omit<WholeLook, "trace"> & {
   readonly made: boolean;
 };
 
-export interface StudiedPicture {
-  readonly kind: PictureKind;
+export interface StudiedPicture<K extends string = PictureKind> {
+  readonly kind: K;
   readonly n: number;
   readonly scenario: string;
   /** Median width of the bead in the picture, px. */
@@ -36,13 +38,26 @@ export interface StudiedPicture {
 }
 
 /** Renders one picture, traces its bead along lightly wrong picks and compares with the truth; null: no bead in view. */
-export async function studyPicture(
+export const studyPicture = (
   kind: PictureKind,
   n: number,
   read: ReadStrip,
   readWhole: ReadWhole | null = null,
-): Promise<StudiedPicture | null> {
-  const { scenario, image, beads, left, right, picked } = tracePicture(kind, n);
+): Promise<StudiedPicture | null> => studyOf(tracePicture(kind, n), { kind, n }, read, readWhole);
+
+/** What is asked of a picture: where it is from, its pixels, the true toes and the weld line's ends as picked. */
+export type Asked = Pick<
+  TracePicture,
+  "scenario" | "image" | "beads" | "left" | "right" | "picked" | "rolls"
+>;
+
+/** The same of a picture that is there already. */
+export async function studyOf<K extends string>(
+  { scenario, image, beads, left, right, picked, rolls }: Asked,
+  { kind, n }: { readonly kind: K; readonly n: number },
+  read: ReadStrip,
+  readWhole: ReadWhole | null,
+): Promise<StudiedPicture<K> | null> {
   if (picked === null) return null;
   const widths = left
     .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))
@@ -54,15 +69,23 @@ export async function studyPicture(
   const proposal = readWhole === null ? "not asked" : await endsProposed(image, left, right, readWhole, read);
   const common = { kind, n, scenario, beads, widthPx, seconds, proposal };
   if (!trace.ok) return { ...common, refused: trace.issues[0]!.code, stations: [] };
+  const marks = rolls.map((line) => ({
+    imperfection: "overlap" as const,
+    shape: { kind: "outline" as const, points: line.map(([x, y]) => ({ x, y })) },
+  }));
+  const marked = withoutRolled(trace.value.stations, marks);
   const stations = trace.value.stations
-    .filter(({ end }) => !end)
-    .flatMap((station) => {
+    .map((station, i) => ({ station, rolled: marked[i]!.end ? 1 : 0 }))
+    .filter(({ station }) => !station.end)
+    .flatMap(({ station, rolled }) => {
       const errors = errorsAt(station, left, right);
       if (errors === null) return [];
       const { upper, lower } = station;
       const [a, b] = errors.map((error) => error / trace.value.widthPx);
       return [
-        [a!, b!, upper.spread, lower.spread, upper.sure, lower.sure].map(short) as unknown as StudiedStation,
+        [a!, b!, upper.spread, lower.spread, upper.sure, lower.sure, rolled].map(
+          short,
+        ) as unknown as StudiedStation,
       ];
     });
   return { ...common, refused: null, stations };
