@@ -11,7 +11,7 @@ import { here, thingOfBead } from "../_door/here";
 import { recordAnswer } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
-const repliesByHandIn = makeThrottle(repliesByHandInLimit);
+const repliesByHandIn = makeThrottle("replies", repliesByHandInLimit);
 
 /** Hands in a bead somebody already has. */
 export const handInBeadAction = actionOn(
@@ -44,9 +44,8 @@ export const replyBySecretAction = openAction(
     if (!found || !may(found.actor, "feedback.reply", { personId: null, beadId: found.handIn.beadId }))
       return gone;
     const now = new Date();
-    const seconds = repliesByHandIn.waitSeconds(found.handIn.id, now.getTime());
+    const seconds = await repliesByHandIn.take(found.pen.db, found.handIn.id, now.getTime());
     if (seconds > 0) return { ok: false, issues: [tooMany("too-many-replies", seconds)] };
-    repliesByHandIn.count(found.handIn.id, now.getTime());
     const replied = await replyToFeedback(found.pen, found.handIn.id, String(form.get("reply") ?? ""), now);
     revalidatePath(`/hand-in/${code}/${secret}`);
     return recordAnswer(replied);

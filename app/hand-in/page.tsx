@@ -17,10 +17,10 @@ export default async function HandInDoor({ searchParams }: { searchParams: Promi
   const { code } = await searchParams;
   const { db } = await here();
   const asking = await headers();
-  const seconds = code ? waitForCode(asking) : 0;
+  const seconds = code ? await waitForCode(db, asking) : 0;
   const exercise = code && seconds === 0 ? await exerciseByCode(db, code) : null;
   if (exercise) redirect(`/hand-in/${exercise.code}`);
-  if (code && seconds === 0) countWrongCode(asking);
+  if (code && seconds === 0) await countWrongCode(db, asking);
   const unknown = !code
     ? null
     : seconds > 0

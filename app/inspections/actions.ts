@@ -17,7 +17,7 @@ import { accountAnswer, recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
 /** Wrong passphrases at signing, by person. */
-const tries = makeThrottle(passphraseLimit);
+const tries = makeThrottle("signing-passphrase", passphraseLimit);
 
 export const saveInspectionAction = actionFor(
   "job.write",
@@ -103,16 +103,15 @@ export const signAction = actionFor(
     if (!mayAtAll || person?.role !== "inspector" || !person.userId)
       return recordAnswer(fail(issue("sign-not-inspector")));
     const now = new Date();
-    const seconds = tries.waitSeconds(person.id, now.getTime());
+    const seconds = await tries.take(db, person.id, now.getTime());
     if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
     const passphrase = textOf(form, "passphrase");
-    if (!(await passphraseFits(db, person.userId, passphrase))) {
-      tries.count(person.id, now.getTime());
+    if (!(await passphraseFits(db, person.userId, passphrase)))
       return refused(
         "passphrase-other",
         "This is not the passphrase of the inspector, so nothing was signed.",
       );
-    }
+    await tries.giveBack(db, person.id, now.getTime());
     const signed = await signInspection(
       { db, by: `person:${person.id}` },
       {

@@ -21,7 +21,7 @@ import { textOf } from "../_door/form-text";
 import { here, type Here } from "../_door/here";
 
 /** Wrong passphrases on the own page, by person: whoever found a screen left open must not guess on it. */
-const tries = makeThrottle(passphraseLimit);
+const tries = makeThrottle("own-passphrase", passphraseLimit);
 
 /** A token is for programs; whoever does these sits there themselves. */
 async function self({ actor, db, pen }: Here) {
@@ -47,13 +47,13 @@ export const changeOwnPassphraseAction = openAction(
     if (!own) return signInFirst;
     const { pen, personId } = own;
     const now = new Date();
-    const seconds = tries.waitSeconds(personId, now.getTime());
+    const seconds = await tries.take(pen.db, personId, now.getTime());
     if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
-    tries.count(personId, now.getTime());
     const choice = { before: textOf(form, "before"), passphrase: textOf(form, "passphrase") };
     const set = await chooseOwnPassphrase(pen, personId, choice, now);
     // Whoever knew the passphrase until now did not guess.
-    if (set.ok || !set.issues.some(({ code }) => code === "passphrase-before-wrong")) tries.forget(personId);
+    if (set.ok || !set.issues.some(({ code }) => code === "passphrase-before-wrong"))
+      await tries.forget(pen.db, personId);
     if (!set.ok) return passphraseAnswer(set);
     redirect("/sign-in");
   },
@@ -68,14 +68,12 @@ async function withPassphrase(
   work: (own: Own) => Promise<Answer<Said>>,
 ): Promise<Answer<Said>> {
   if (!own) return signInFirst;
-  const at = Date.now();
-  const seconds = tries.waitSeconds(own.personId, at);
+  const seconds = await tries.take(own.db, own.personId, Date.now());
   if (seconds > 0) return accountAnswer(fail(issue("too-many-tries", [], { seconds })));
-  tries.count(own.personId, at);
   if (!(await passphraseFits(own.db, own.userId, textOf(sent, "passphrase"))))
     return accountAnswer(fail(issue("passphrase-before-wrong")));
   const answer = await work(own);
-  if (answer.ok) tries.forget(own.personId);
+  if (answer.ok) await tries.forget(own.db, own.personId);
   revalidatePath("/me");
   return answer;
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { FilterPanel, type FilterQuestion } from "@/components/beads";
+import { PrintButton } from "@/components/report";
 import { Header } from "@/components/shell";
 import { GroupPanel, ParetoPanel, RejectPanel } from "@/components/trends";
 import { page, Panel } from "@/components/ui";
@@ -14,8 +15,10 @@ import {
   type Period,
   type TrendFigures,
 } from "@/lib/trends";
+import { currentUnits } from "../_door/current-units";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "../filter-questions";
 import { pageFor } from "../_door/here";
+import { seriesNames } from "../_door/series";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { groupingOf, groupings } from "./grouping";
 import { groupLines, paretoLines, rejectPoints } from "./lines";
@@ -44,14 +47,18 @@ export default async function TrendsPage({
     trendCounts(now.db, filter, scope, by.column),
   ]);
   if (stale > 0) workInBackground(now.db);
+  const called = await seriesNames(now.db, by.column);
   const report = trendFigures(counts, { period, most: MOST_BARS });
-  const rest = new URLSearchParams({ by: by.id, period }).toString();
+  const { preferences: units } = await currentUnits();
   return (
     <>
       <Header />
       <main className={page.wide}>
         <div>
-          <h1>Trends</h1>
+          <div className={page.top}>
+            <h1>Trends</h1>
+            <PrintButton />
+          </div>
           <p role="status" className={page.sum}>
             {summary(report, all)}
           </p>
@@ -63,9 +70,12 @@ export default async function TrendsPage({
           words={null}
           questions={[
             ...chartQuestions(by.id, period),
-            ...filterQuestions(filter, choices, { sort: false, shopSets }),
+            ...filterQuestions(filter, choices, { sort: false, shopSets, units }),
           ]}
-          asked={askedFor(filter, "/trends", rest, shopSets)}
+          asked={askedFor(filter, "/trends", {
+            rest: new URLSearchParams({ by: by.id, period }).toString(),
+            ...{ shopSets, units },
+          })}
           hidden={hiddenParts({ ...many(filter), q: filter.q, job: filter.job })}
         />
         <ParetoPanel
@@ -74,7 +84,7 @@ export default async function TrendsPage({
           what="Imperfection"
           lines={paretoLines(report.imperfections.rows, filter, "imperfection")}
           none="Nothing is marked on these beads."
-          note="Each imperfection counts once per bead, however often it is marked on it."
+          note="Each imperfection counts once per bead, however often it is marked on it. What is found on one bead comes together, so “of all beads” is the surer share."
         />
         <ParetoPanel
           title="Confirmed causes"
@@ -86,7 +96,10 @@ export default async function TrendsPage({
         />
         <Rejects report={report} filter={filter} period={period} />
         {report.groups.length > 0 && (
-          <GroupPanel label={by.label} lines={groupLines(report.groups, filter, by)} />
+          <GroupPanel
+            label={by.label}
+            lines={groupLines(report.groups, filter, called ? { ...by, wordOf: called } : by)}
+          />
         )}
       </main>
     </>

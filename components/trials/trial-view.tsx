@@ -1,13 +1,13 @@
 "use client";
 
-import { Flame } from "lucide-react";
+import { Archive, Flame } from "lucide-react";
 import { useState, useTransition, type ReactNode } from "react";
 import { Button, buttonClass, form, page, Panel } from "@/components/ui";
 import { inWords, type Answer } from "@/lib/base";
 import type { TrialSheetDocument } from "@/lib/report";
 import { showReading } from "@/lib/setup";
 import { responseRows, type Trial } from "@/lib/trials";
-import type { UnitPreferences } from "@/lib/units";
+import { bareQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import { CourseChart } from "./course-chart";
 import { CourseMap } from "./course-map";
 import styles from "./trials.module.css";
@@ -19,12 +19,14 @@ interface Props {
   units: UnitPreferences;
   /** Begins the bead of a point; null for whoever may not. */
   onBegin: ((place: number) => Promise<Answer<null>>) | null;
+  /** The trial with its beads as an archive; null for whoever may not export. */
+  archive: string | null;
   /** Beads side by side. */
   children: ReactNode;
 }
 
 /** A trial: what to run next, what may be said of a best, the course, the beads. */
-export function TrialView({ id, trial, sheet, units, onBegin, children }: Props) {
+export function TrialView({ id, trial, sheet, units, onBegin, archive, children }: Props) {
   return (
     <>
       <h1>{sheet.title}</h1>
@@ -58,6 +60,13 @@ export function TrialView({ id, trial, sheet, units, onBegin, children }: Props)
       <Panel title="Side by side, in the order of the knob" tone="blue">
         {children}
       </Panel>
+      {archive && (
+        <div>
+          <a className={buttonClass()} href={archive} download>
+            <Archive size={20} aria-hidden="true" /> Archive of the trial and its beads
+          </a>
+        </div>
+      )}
     </>
   );
 }
@@ -71,6 +80,7 @@ function Next({ sheet: { advice, next }, onBegin }: Pick<Props, "sheet" | "onBeg
       {advice.code === "run" && onBegin && (
         <Button
           size="large"
+          tone="main"
           className={styles.begin}
           disabled={pending}
           onClick={() => start(async () => setAnswer(await onBegin(advice.place)))}
@@ -90,9 +100,8 @@ function Next({ sheet: { advice, next }, onBegin }: Pick<Props, "sheet" | "onBeg
 function Course({ trial, sheet, units }: Pick<Props, "trial" | "sheet" | "units">) {
   if (sheet.course.length === 0) return <p>The course is drawn from the second bead that was read.</p>;
   const { unit } = responseRows[trial.aim.response];
-  const perUnit = unit === "mm" && units.length === "in" ? 25.4 : 1;
-  const places = perUnit === 25.4 ? 2 : 1;
-  const showValue = (value: number): string => (value / perUnit).toFixed(places);
+  const showValue = (value: number): string =>
+    bareQuantity(unit === "mm" ? "modelLength" : "tenths", value, lengthSystem(units.length));
   if (trial.knobs.length === 2) return <CourseMap sheet={sheet} showValue={showValue} />;
   const show = showReading(units);
   const { field } = trial.knobs[0]!;
@@ -109,12 +118,13 @@ function Course({ trial, sheet, units }: Pick<Props, "trial" | "sheet" | "units"
 function Rows({ sheet: { rows, responseLabel } }: Pick<Props, "sheet">) {
   return (
     <ol className={styles.rows}>
-      {rows.map(({ place, settings, beadId, bead, reading, others, verdict }) => (
+      {rows.map(({ place, settings, beadId, bead, reading, others, verdict, off }) => (
         <li key={place}>
           <span className={styles.place}>{place + 1}</span>
           <span className={styles.what}>
             {beadId ? <a href={`/beads/${beadId}`}>{bead}</a> : bead}: {settings}
             {(others || verdict) && <small>{[verdict, others].filter(Boolean).join(" · ")}</small>}
+            {off && <small>{off}</small>}
           </span>
           <strong title={responseLabel}>{reading}</strong>
         </li>

@@ -26,5 +26,5 @@ export {
 } from "./second-factor";
 export { endSession, listSessions } from "./sessions";
 export { signIn, signOut } from "./sign-in";
-export { makeThrottle } from "./throttle";
+export { makeThrottle, takeAll } from "./throttle";
 export { endToken, listTokens, makeToken } from "./tokens";

@@ -9,15 +9,13 @@ import { knownBrowser, readKnownBrowser } from "./known-browser";
 import { passphraseLimit, signInsByAddressLimit, signInsByNameLimit } from "./limits";
 import { noteRefusal } from "./note-refusal";
 import { hasSecondFactor, showsSecondFactor } from "./second-factor";
-import { makeThrottle, type Throttle } from "./throttle";
+import { giveBackAll, makeThrottle, takeAll, type Counter } from "./throttle";
 
 /** Failed tries: with a name at one address, at one address, with a name everywhere; and of a known browser alone. */
-const byPair = makeThrottle(passphraseLimit);
-const byAddress = makeThrottle(signInsByAddressLimit);
-const byName = makeThrottle(signInsByNameLimit);
-const byBrowser = makeThrottle(passphraseLimit);
-
-type Counter = readonly [throttle: Throttle, who: string];
+const byPair = makeThrottle("sign-in-pair", passphraseLimit);
+const byAddress = makeThrottle("sign-in-address", signInsByAddressLimit);
+const byName = makeThrottle("sign-in-name", signInsByNameLimit);
+const byBrowser = makeThrottle("sign-in-browser", passphraseLimit);
 
 function countersOf(name: string, address: string, browser: string | null): readonly Counter[] {
   if (browser !== null) return [[byBrowser, browser]];
@@ -46,17 +44,16 @@ export async function signIn(
   // A name that can be none is no way to fill anything, and no way past the address either.
   const browser = isUsableName(name) ? readKnownBrowser(name, known) : null;
   const counters = countersOf(isUsableName(name) ? name : "", address, browser);
-  const seconds = Math.max(...counters.map(([throttle, who]) => throttle.waitSeconds(who, now)));
+  // Counted before it is answered: otherwise as many at once as one likes would be one try.
+  const seconds = await takeAll(db, counters, now);
   if (seconds > 0) {
     noteRefusal("sign-in-throttled", address);
     return fail(issue("too-many-tries", [], { seconds }));
   }
-  // Counted before it is answered: otherwise as many at once as one likes would be one try.
-  for (const [throttle, who] of counters) throttle.count(who, now);
   const shown = isUsableName(name) ? await showsBoth(db, name, { passphrase, number }, new Date(now)) : null;
   // The passphrase fitted, so this is no guess of it; guesses of the number are counted like any other.
   if (shown === "second-factor-wanted") {
-    for (const [throttle, who] of counters) throttle.giveBack(who, now);
+    await giveBackAll(db, counters, now);
     return fail(issue(shown));
   }
   if (shown === "second-factor-wrong") {
@@ -64,8 +61,8 @@ export async function signIn(
     return fail(issue(shown, ["number"]));
   }
   if (isUsableName(name) && (await fits(db, name, passphrase, headers))) {
-    for (const [throttle, who] of counters) throttle.giveBack(who, now);
-    counters[0]![0].forget(counters[0]![1]);
+    await giveBackAll(db, counters, now);
+    await counters[0]![0].forget(db, counters[0]![1]);
     return ok({ known: knownBrowser(name) });
   }
   noteRefusal("sign-in-refused", address);

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { DrawingSchema, emptyDrawing } from "@/lib/marks";
+import { DrawingSchema, emptyDrawing, ReadingStudySchema } from "@/lib/marks";
 import { beadQuantities } from "@/lib/measure";
 import { emptyRunSetup, RunSetupSchema } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
@@ -15,6 +15,8 @@ export const BeadReadingSchema = z.object({
   value: z.number().min(0).max(20_000),
   instrument: z.string().trim().min(1).max(80),
   resolution: z.number().positive().max(10),
+  /** In the reading's unit; left out where the gauge had no study then. */
+  study: ReadingStudySchema.optional(),
 });
 export type BeadReading = z.infer<typeof BeadReadingSchema>;
 
@@ -79,6 +81,11 @@ export const BeadJudgementSchema = z.object({
   /** What the change did; null: not said yet. Only "cured" confirms a cause. */
   outcome: z.enum(outcomes).nullable().default(null),
   note: z.string().max(4000).default(""),
+  /**
+   * What the bead was to be run with, by a plan, a trial or a card; null, or left out as before there were any: nothing. It
+   * says nothing of how it was run: that is the set-up.
+   */
+  planned: RunSetupSchema.nullable().optional(),
 });
 export type BeadJudgement = z.infer<typeof BeadJudgementSchema>;
 

@@ -3,6 +3,7 @@ import "server-only";
 export {
   BeadFilterSchema,
   filterFields,
+  inchName,
   filterQuery,
   readFilter,
   UNKNOWN,
@@ -10,7 +11,8 @@ export {
 } from "./bead-filter";
 export { recordedChoices, type Choices } from "./choices";
 export { deleteFilter, listSavedFilters, saveFilter } from "./filters";
-export { countBeads, findPage, listedBeads, type ListedBead, type PageAt } from "./find-page";
+export { countBeads, countSome, type UpTo } from "./count-beads";
+export { findPage, listedBeads, type ListedBead, type PageAt } from "./find-page";
 export { newestBeads } from "./name-list";
 export { openChanges } from "./open-changes";
 export type { Scope } from "./scope";

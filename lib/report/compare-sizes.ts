@@ -10,7 +10,7 @@ import {
   type Quantity,
 } from "@/lib/measure";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
-import type { UnitPreferences } from "@/lib/units";
+import { formatQuantity, type UnitPreferences } from "@/lib/units";
 import type { SummarisableBead } from "./bead-summary";
 import { lengthText, markSizeText } from "./length-text";
 import { missingWords } from "./verdict-words";
@@ -56,8 +56,8 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 function readingOf({ judgement }: BeadContent, quantity: BeadQuantity): Quantity | null {
   const found = judgement.readings.findLast((reading) => reading.quantity === quantity);
   if (found === undefined) return null;
-  const { value, resolution, instrument } = found;
-  const read = gaugeQuantity({ valueMm: value, resolutionMm: resolution, instrument });
+  const { value, resolution, instrument, study } = found;
+  const read = gaugeQuantity({ valueMm: value, resolutionMm: resolution, instrument, study });
   return { ...read, unit: beadQuantityRows[quantity].unit };
 }
 
@@ -112,7 +112,7 @@ function inWords([before, after]: Sides, units: UnitPreferences): Omit<ComparedS
 }
 
 function sizeWords({ unit, value, expandedUncertainty }: Quantity, units: UnitPreferences): string {
-  if (unit === "deg") return `${value.toFixed(0)} ± ${expandedUncertainty.toFixed(0)}°`;
+  if (unit === "deg") return formatQuantity("measuredAngle", value, "metric", expandedUncertainty);
   return value < 0
     ? `−${lengthText(-value, units, expandedUncertainty)}`
     : markSizeText(value, units, expandedUncertainty);

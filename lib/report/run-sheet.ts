@@ -10,7 +10,7 @@ import {
 import { findingSentence, showReading, sourceDoubt, type RunSetup } from "@/lib/setup";
 import { isFillet } from "@/lib/trade";
 import { MM_PER_INCH } from "@/lib/base";
-import { otherUnits, type UnitPreferences } from "@/lib/units";
+import { formatQuantity, otherUnits, type UnitPreferences } from "@/lib/units";
 import { cautionLines } from "./caution-lines";
 import { fillDrawing } from "./fill-drawing";
 import { travelDrawing, workDrawing, type GunDrawing } from "./gun-drawings";
@@ -46,7 +46,7 @@ export interface RunSheetDocument {
 }
 
 export interface RunPace {
-  /** "6.4 s": for each 25 mm, an inch. */
+  /** "6.4 s": for each 25 mm, or for each inch where the reader measures so. */
   readonly seconds: string;
   readonly secondsExactly: number;
   readonly length: string;
@@ -100,9 +100,11 @@ const onTape = (knob: Plan["knobs"][number]): Plan["knobs"][number] =>
 const SIXTEENTH = MM_PER_INCH / 16;
 
 function paceOf({ travelSpeedMmPerMin }: RunSetup, units: UnitPreferences): RunPace {
-  const seconds = secondsFor25mm(travelSpeedMmPerMin!);
+  // An inch is a little more than 25 mm, and takes that much longer.
+  const each = units.length === "in" ? MM_PER_INCH / 25 : 1;
+  const seconds = each * secondsFor25mm(travelSpeedMmPerMin!);
   return {
-    seconds: `${seconds.toFixed(1)} s`,
+    seconds: formatQuantity("seconds", seconds, "metric"),
     secondsExactly: seconds,
     length: units.length === "in" ? "each inch" : "each 25 mm",
   };

@@ -41,7 +41,7 @@ const readers = {
   },
   setup: {
     one: async (tx: Tx, id: string) =>
-      unlessSet(await tx.savedSetup.findUnique({ where: { id } }), ["ownerId"]),
+      unlessSet(await tx.savedSetup.findUnique({ where: { id } }), ["ownerId", "earlier"]),
     ids: (tx: Tx, slice: Slice) => tx.savedSetup.findMany(byId(slice)),
   },
   setting: {
@@ -102,6 +102,10 @@ const readers = {
   instrument: {
     one: (tx: Tx, id: string) => tx.instrument.findUnique({ where: { id } }),
     ids: (tx: Tx, slice: Slice) => tx.instrument.findMany(byId(slice)),
+  },
+  study: {
+    one: (tx: Tx, id: string) => tx.gaugeStudy.findUnique({ where: { id } }),
+    ids: (tx: Tx, slice: Slice) => tx.gaugeStudy.findMany(byId(slice)),
   },
   job: {
     one: (tx: Tx, id: string) => tx.job.findUnique({ where: { id } }),

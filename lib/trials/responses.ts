@@ -20,7 +20,8 @@ export function responsesOf(bead: Assessed): BeadResponses {
     const read = bead.content.judgement.readings.filter(({ quantity }) => names.includes(quantity));
     if (read.length === 0 || new Set(read.map(({ quantity }) => quantity)).size < names.length) return null;
     const least = read.reduce((a, b) => (b.value < a.value ? b : a));
-    return { value: least.value, spread: least.resolution };
+    const { value, resolution, study } = least;
+    return { value, spread: study ? Math.max(resolution, study.k * study.u) : resolution };
   };
   const profile = profileOf(bead);
   return {

@@ -18,6 +18,7 @@ import { verifyOriginal } from "@/lib/photo";
 import { addPerson, placesOfName, removePerson } from "@/lib/roster";
 import { stateDigest } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
+import { filesWith } from "../../setup/files-with";
 import { useFreshDb } from "../../setup/fresh-db";
 import { fillWholeRecord } from "../../setup/whole-record";
 import { inDepth } from "../../setup/in-depth";
@@ -117,7 +118,7 @@ describe("a deleted bead", () => {
     for (const { beadId } of await db.photo.findMany({ where: { sha256: bead.sha256 } }))
       value(await deleteBead(pen, beadId, later(2)));
     const isThere = async () => (await verifyOriginal(folder, bead.sha256)).ok;
-    expect(await eraseDeletedBeads(pen, folder, later(31.9))).toBe(1);
+    await eraseDeletedBeads(pen, folder, later(31.9));
     expect(await isThere()).toBe(true);
     expect(await findings()).toEqual([]);
     expect(await eraseDeletedBeads(pen, folder, later(32.1))).toBeGreaterThan(0);
@@ -125,6 +126,19 @@ describe("a deleted bead", () => {
     expect(await findings()).toEqual([]);
     const again = await beadWithPhoto();
     expect(again.sha256).toBe(bead.sha256);
+  });
+
+  it("leaves no byte of its words in the folder once it is erased", async () => {
+    const { pen, db, folder } = fresh();
+    const bead = value(await createBead(pen, { title: "Quondam bracket" }));
+    value(await saveBead(pen, bead.id, 1, { ...emptyBeadContent, title: "Quondam bracket, chipped" }));
+    value(await deleteBead(pen, bead.id, later(33)));
+    const holds = () => filesWith(folder, "Quondam");
+    expect(holds()).toEqual(["toeline.db"]);
+    expect(await eraseDeletedBeads(pen, folder, later(64))).toBeGreaterThan(0);
+    expect(holds()).toEqual([]);
+    expect(await db.deletedBead.count({ where: { beadId: bead.id, number: bead.number } })).toBe(1);
+    expect(await findings()).toEqual([]);
   });
 
   it("says nobody's name once that person is removed", async () => {

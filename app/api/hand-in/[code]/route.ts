@@ -1,7 +1,14 @@
 import { revalidatePath } from "next/cache";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
-import { addressOf, makeThrottle, photosByCodeLimit, photosByHandLimit, tooMany } from "@/lib/account";
+import {
+  addressOf,
+  makeThrottle,
+  photosByCodeLimit,
+  photosByHandLimit,
+  takeAll,
+  tooMany,
+} from "@/lib/account";
 import { linesOf } from "@/lib/base";
 import { photoPlace } from "@/lib/db";
 import { photoIssueStatus, photoSentence } from "@/lib/photo";
@@ -13,8 +20,8 @@ import { signedInStudent } from "@/app/hand-in/signed-in";
 
 export const dynamic = "force-dynamic";
 
-const photosByCode = makeThrottle(photosByCodeLimit);
-const photosByHand = makeThrottle(photosByHandLimit);
+const photosByCode = makeThrottle("photos-code", photosByCodeLimit);
+const photosByHand = makeThrottle("photos-hand", photosByHandLimit);
 
 const statuses: Partial<Record<RecordIssue["code"], number>> = {
   "hand-in-code-unknown": 404,
@@ -63,8 +70,10 @@ export async function POST(
   if (who.signedInAs === null && personId === null && givenName === null)
     return refused([{ code: "hand-in-nameless", path: [], data: {} }]);
   const hand = `${taking.value.id}:${who.signedInAs ?? personId ?? givenName?.toLowerCase() ?? ""}`;
-  const busy = tooManyPhotos(taking.value.id, hand, Date.now());
-  if (busy) return busy;
+  // Counted before the bytes are taken in: that is what costs.
+  const counters = [[photosByCode, taking.value.id] as const, [photosByHand, hand] as const];
+  const seconds = await takeAll(now.db, counters, Date.now());
+  if (seconds > 0) return later("too-many-photos", seconds);
   const arriving = {
     dataDir: photoPlace(),
     sender: who.by ?? addressOf(request.headers),
@@ -86,15 +95,6 @@ export async function POST(
 function declaredBytes(request: Request): number | null {
   const declared = Number(request.headers.get("content-length"));
   return Number.isFinite(declared) && declared > 0 ? declared : null;
-}
-
-/** Counted before the bytes are taken in: that is what costs. */
-function tooManyPhotos(exercise: string, hand: string, now: number): Response | null {
-  const seconds = Math.max(photosByCode.waitSeconds(exercise, now), photosByHand.waitSeconds(hand, now));
-  if (seconds > 0) return later("too-many-photos", seconds);
-  photosByCode.count(exercise, now);
-  photosByHand.count(hand, now);
-  return null;
 }
 
 function readForm(text: string | null): unknown {

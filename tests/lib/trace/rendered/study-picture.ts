@@ -23,8 +23,8 @@ export type Proposal = Omit<WholeLook, "trace"> & {
   readonly made: boolean;
 };
 
-export interface StudiedPicture<K extends string = PictureKind> {
-  readonly kind: K;
+export interface StudiedPicture {
+  readonly kind: PictureKind;
   readonly n: number;
   readonly scenario: string;
   /** Median width of the bead in the picture, px. */
@@ -37,27 +37,18 @@ export interface StudiedPicture<K extends string = PictureKind> {
   readonly seconds: number;
 }
 
-/** Renders one picture, traces its bead along lightly wrong picks and compares with the truth; null: no bead in view. */
-export const studyPicture = (
+/** What is asked of a picture: its pixels, the true toes, the weld line's ends as picked, and metal rolled over a toe. */
+type Asked = Pick<TracePicture, "scenario" | "image" | "beads" | "left" | "right" | "picked" | "rolls">;
+
+/** Traces the bead of one picture along lightly wrong picks and compares with the truth; null: no bead in view. */
+export async function studyPicture(
   kind: PictureKind,
   n: number,
   read: ReadStrip,
   readWhole: ReadWhole | null = null,
-): Promise<StudiedPicture | null> => studyOf(tracePicture(kind, n), { kind, n }, read, readWhole);
-
-/** What is asked of a picture: where it is from, its pixels, the true toes and the weld line's ends as picked. */
-export type Asked = Pick<
-  TracePicture,
-  "scenario" | "image" | "beads" | "left" | "right" | "picked" | "rolls"
->;
-
-/** The same of a picture that is there already. */
-export async function studyOf<K extends string>(
-  { scenario, image, beads, left, right, picked, rolls }: Asked,
-  { kind, n }: { readonly kind: K; readonly n: number },
-  read: ReadStrip,
-  readWhole: ReadWhole | null,
-): Promise<StudiedPicture<K> | null> {
+  picture: Asked = tracePicture(kind, n),
+): Promise<StudiedPicture | null> {
+  const { scenario, image, beads, left, right, picked, rolls } = picture;
   if (picked === null) return null;
   const widths = left
     .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))
