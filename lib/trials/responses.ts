@@ -1,5 +1,5 @@
 import { assessedPhotos, type Assessed } from "@/lib/assess";
-import { beadProfile, stationsOf } from "@/lib/trace";
+import { drawnProfile } from "@/lib/trace";
 import type { ResponseName } from "./trial";
 
 /** A reading of one bead; `spread`: its own expanded uncertainty (about 95 %), null where none is stated. */
@@ -36,9 +36,9 @@ export function responsesOf(bead: Assessed): BeadResponses {
 
 function profileOf(bead: Assessed) {
   for (const { photo, found } of assessedPhotos(bead)) {
-    const { toes } = photo.drawing;
+    const { toes, marks } = photo.drawing;
     if (photo.role !== "face" || !toes || !found?.calibration?.ok) continue;
-    const profile = beadProfile(found.calibration.value, { stations: stationsOf(toes) });
+    const profile = drawnProfile(found.calibration.value, toes, marks);
     if (profile !== null) return profile;
   }
   return null;
