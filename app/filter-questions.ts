@@ -1,10 +1,11 @@
 import type { AskedFor, FilterQuestion } from "@/components/beads";
 import { listCriteria, type ShopCriteria } from "@/lib/accept";
 import { diagnoseVocabulary } from "@/lib/diagnose";
-import { filterFields, filterQuery, UNKNOWN, type BeadFilter, type Choices } from "@/lib/find";
+import { filterFields, filterQuery, inchName, UNKNOWN, type BeadFilter, type Choices } from "@/lib/find";
 import { outcomeWords, verdictWords } from "@/lib/report";
 import { fieldLabel, fieldRow, filterableFields, filterName, type SetupField } from "@/lib/setup";
 import { imperfections } from "@/lib/trade";
+import { fieldText, formatThickness, lengthSystem, type UnitPreferences } from "@/lib/units";
 
 type Field = keyof BeadFilter;
 type Words = Readonly<Record<string, string>>;
@@ -80,11 +81,13 @@ const sortWords: Words = {
   welder: "Welder",
   "welder-down": "Welder, Z to A",
 };
-const bare: readonly { field: Field; label: string; kind: "date" | "number" }[] = [
-  { field: "from", label: "From day", kind: "date" },
-  { field: "to", label: "To day", kind: "date" },
-  { field: "minThickness", label: `${fieldLabel("thicknessMm")} from (mm)`, kind: "number" },
-  { field: "maxThickness", label: `${fieldLabel("thicknessMm")} to (mm)`, kind: "number" },
+const days: readonly { field: "from" | "to"; label: string }[] = [
+  { field: "from", label: "From day" },
+  { field: "to", label: "To day" },
+];
+const lengths: readonly { field: "minThickness" | "maxThickness"; label: string }[] = [
+  { field: "minThickness", label: `${fieldLabel("thicknessMm")} from` },
+  { field: "maxThickness", label: `${fieldLabel("thicknessMm")} to` },
 ];
 
 const wordsOf = ({ field, words }: Asked, shopSets: readonly ShopCriteria[]): Words | undefined =>
@@ -106,11 +109,25 @@ const sortQuestion: Omit<FilterQuestion, "value"> = {
   options: optionsOf(sortWords),
 };
 
+/** Asked in the reader's unit, under a name that says which. */
+const lengthQuestions = (filter: BeadFilter, units: UnitPreferences): readonly FilterQuestion[] =>
+  lengths.map(({ field, label }) => ({
+    name: units.length === "in" ? inchName(field) : field,
+    label: `${label} (${units.length})`,
+    kind: units.length === "in" ? "text" : "number",
+    value: fieldText("length", filter[field] ?? null, units),
+    options: [],
+  }));
+
 /** Every question a list of beads can be narrowed by, with the answers that stand in the records. */
 export function filterQuestions(
   filter: BeadFilter,
   choices: Choices,
-  { sort, shopSets = [] }: { readonly sort: boolean; readonly shopSets?: readonly ShopCriteria[] },
+  {
+    sort,
+    shopSets = [],
+    units,
+  }: { readonly sort: boolean; readonly shopSets?: readonly ShopCriteria[]; readonly units: UnitPreferences },
 ): readonly FilterQuestion[] {
   const value = (field: Field): string => String(filter[field] ?? "");
   return [
@@ -128,13 +145,14 @@ export function filterQuestions(
       value: value(field),
       options: optionsOf(words),
     })),
-    ...bare.map(({ field, label, kind }): FilterQuestion => ({
+    ...days.map(({ field, label }): FilterQuestion => ({
       name: field,
       label,
-      kind,
+      kind: "date",
       value: value(field),
       options: [],
     })),
+    ...lengthQuestions(filter, units),
     ...(sort ? [{ ...sortQuestion, value: value("sort") }] : []),
   ];
 }
@@ -142,10 +160,9 @@ export function filterQuestions(
 const labels: Readonly<
   Partial<Record<Field, { readonly label: string; readonly words?: Words | undefined }>>
 > = Object.fromEntries(
-  [...asked, ...fixed, ...bare, { field: "sort", label: "Sorted by", words: sortWords }].map((one) => [
-    one.field,
-    { label: one.label, words: "words" in one ? one.words : undefined },
-  ]),
+  [...asked, ...fixed, ...days, ...lengths, { field: "sort", label: "Sorted by", words: sortWords }].map(
+    (one) => [one.field, { label: one.label, words: "words" in one ? one.words : undefined }],
+  ),
 );
 
 function sayAny(field: "anyOf" | "anyCause", value: unknown): string {
@@ -158,14 +175,19 @@ function sayPart(
   field: Field,
   value: NonNullable<BeadFilter[Field]>,
   shopSets: readonly ShopCriteria[],
+  units: UnitPreferences,
 ): string {
   if (field === "q") return `“${String(value)}”`;
   if (field === "anyOf" || field === "anyCause") return sayAny(field, value);
   if (Array.isArray(value)) return value.length === 1 ? "1 picked bead" : `${value.length} picked beads`;
   if (field === "job") return "Of one job";
+  if (field === "trial") return value === UNKNOWN ? "In no trial" : "Of one trial";
+  if (field === "card") return value === UNKNOWN ? "By no card" : "By one card";
   if (field === "criteria" && value !== UNKNOWN)
     return `Criteria: ${criteriaNames(shopSets)[String(value)] ?? String(value)}`;
   const { label = field, words } = labels[field] ?? {};
+  if (field === "minThickness" || field === "maxThickness")
+    return `${label}: ${formatThickness(Number(value), lengthSystem(units.length))}`;
   return `${label}: ${words?.[String(value)] ?? (value === UNKNOWN ? "not recorded" : String(value))}`;
 }
 
@@ -173,15 +195,18 @@ function sayPart(
 export function askedFor(
   filter: BeadFilter,
   page: string,
-  rest = "",
-  shopSets: readonly ShopCriteria[] = [],
+  {
+    rest = "",
+    shopSets,
+    units,
+  }: { readonly rest?: string; readonly shopSets: readonly ShopCriteria[]; readonly units: UnitPreferences },
 ): readonly AskedFor[] {
   return filterFields.flatMap((field) => {
     const value = filter[field];
     if (value === undefined) return [];
     const { [field]: _off, ...others } = filter;
     const query = [filterQuery(others), rest].filter(Boolean).join("&");
-    return [{ label: sayPart(field, value, shopSets), without: query ? `${page}?${query}` : page }];
+    return [{ label: sayPart(field, value, shopSets, units), without: query ? `${page}?${query}` : page }];
   });
 }
 
@@ -199,7 +224,13 @@ export function asParams(search: Readonly<Record<string, string | string[] | und
 }
 
 /** The parts of a filter that no form asks about and none may lose. */
-export const many = ({ id, anyOf, anyCause }: BeadFilter): BeadFilter => ({ id, anyOf, anyCause });
+export const many = ({ id, anyOf, anyCause, trial, card }: BeadFilter): BeadFilter => ({
+  id,
+  anyOf,
+  anyCause,
+  trial,
+  card,
+});
 
 /** Said wherever figures leave out, and lists mark, what is being worked out again. */
 export function staleLine(stale: number): string {

@@ -194,9 +194,10 @@ async function Finding({
   counts: Counts;
   context: ShopContext;
 }) {
-  const [saved, choices] = await Promise.all([
+  const [saved, choices, { preferences: units }] = await Promise.all([
     listSavedFilters(now.db),
     recordedChoices(now.db, ownOnly(now.actor)),
+    currentUnits(),
   ]);
   const query = filterQuery(filter);
   const mayKeep = now.may("settings.write");
@@ -207,8 +208,8 @@ async function Finding({
         key={query}
         action="/"
         words={filter.q ?? ""}
-        questions={filterQuestions(filter, choices, { sort: true, shopSets })}
-        asked={askedFor(filter, "/", "", shopSets)}
+        questions={filterQuestions(filter, choices, { sort: true, shopSets, units })}
+        asked={askedFor(filter, "/", { shopSets, units })}
         hidden={hiddenParts({ ...many(filter), job: filter.job })}
       />
       {unread.length > 0 && (

@@ -46,9 +46,23 @@ function sourceFiles(folder: string): string[] {
   });
 }
 
-function importsOf(text: string, file: string): { specifier: string; line: number }[] {
+interface Import {
+  readonly specifier: string;
+  readonly line: number;
+}
+
+const importsKnown = new Map<string, readonly Import[]>();
+/** The imports of a file of the house, read once however many rules ask. */
+function importsIn(file: string): readonly Import[] {
+  const known = importsKnown.get(file) ?? importsOf(textOf(file), file);
+  importsKnown.set(file, known);
+  return known;
+}
+const textOf = (file: string): string => readFileSync(path.join(root, file), "utf8");
+
+function importsOf(text: string, file: string): Import[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
-  const found: { specifier: string; line: number }[] = [];
+  const found: Import[] = [];
   const visit = (node: ts.Node): void => {
     const target =
       ts.isImportDeclaration(node) || ts.isExportDeclaration(node)
@@ -119,7 +133,7 @@ function unused({ name, mayImport }: Room, used: ReadonlySet<string>): string[] 
 /** Every import from one room into another, as "room -> other", types included. */
 function importsBetweenRooms(): ReadonlySet<string> {
   const pairs = files.flatMap((file) =>
-    importsOf(readFileSync(path.join(root, file), "utf8"), file).map(({ specifier }) => {
+    importsIn(file).map(({ specifier }) => {
       const target = resolve(file, specifier);
       return `${roomOf(file)?.room} -> ${target === null ? null : roomOf(target)?.room}`;
     }),
@@ -260,7 +274,7 @@ describe("the import table of DEVELOPERS.md", () => {
     const graph = new Map(
       files.map((file) => [
         file,
-        importsOf(readFileSync(path.join(root, file), "utf8"), file).flatMap(({ specifier }) => {
+        importsIn(file).flatMap(({ specifier }) => {
           const target = resolve(file, specifier);
           const found = [`${target}.ts`, `${target}.tsx`, `${target}/index.ts`].find((one) => known.has(one));
           return found === undefined ? [] : [found];
@@ -279,7 +293,7 @@ describe("the import table of DEVELOPERS.md", () => {
 
   it("is kept by every import, types included", () => {
     const broken = files.flatMap((file) =>
-      importsOf(readFileSync(path.join(root, file), "utf8"), file).flatMap(({ specifier, line }) => {
+      importsIn(file).flatMap(({ specifier, line }) => {
         const wrong = complaint(file, specifier);
         return wrong ? [`${file}:${line} ${wrong}`] : [];
       }),
@@ -308,9 +322,8 @@ describe("the import table of DEVELOPERS.md", () => {
 
 describe("the folders of components", () => {
   const inComponents = files.filter((file) => file.startsWith("components/"));
-  const textOf = (file: string): string => readFileSync(path.join(root, file), "utf8");
   const imports = [...inComponents, ...files.filter((file) => file.startsWith("app/"))].flatMap((file) =>
-    importsOf(textOf(file), file).map((one) => ({ ...one, file })),
+    importsIn(file).map((one) => ({ ...one, file })),
   );
 
   it("are all in their table, and nothing else is", () => {
@@ -415,9 +428,8 @@ describe("pure rooms", () => {
 
   it("name no clock, chance, file, network or framework", () => {
     const found = pureFiles.flatMap((file) => {
-      const text = readFileSync(path.join(root, file), "utf8");
-      const packages = importsOf(text, file).filter(({ specifier }) => forbiddenPackages.test(specifier));
-      return [...impurities(file, text), ...packages.map(({ specifier }) => specifier)].map(
+      const packages = importsIn(file).filter(({ specifier }) => forbiddenPackages.test(specifier));
+      return [...impurities(file, textOf(file)), ...packages.map(({ specifier }) => specifier)].map(
         (name) => `${file}: ${name}`,
       );
     });
@@ -443,7 +455,7 @@ function namesFrom(door: string, text: string): string[] {
 /** Who takes a name through a door: rooms, sorted. */
 function takersOf(name: string, door: string): string[] {
   const takers = files.filter((file) =>
-    namesFrom(door, readFileSync(path.join(root, file), "utf8")).includes(name),
+    namesFrom(door, textOf(file)).includes(name),
   );
   return [...new Set(takers.map((file) => roomOf(file)?.room ?? ""))].toSorted();
 }
@@ -470,7 +482,7 @@ describe("points and maps in lib", () => {
     const silent = files
       .filter((file) => file.startsWith("lib/") && !anyPlane.some((start) => file.startsWith(start)))
       .flatMap((file) =>
-        spacelessTypes(file, readFileSync(path.join(root, file), "utf8")).map((name) => `${file}: ${name}`),
+        spacelessTypes(file, textOf(file)).map((name) => `${file}: ${name}`),
       );
     expect(silent).toEqual([]);
   });

@@ -94,7 +94,7 @@ const steps = [
           ...code,
         ]),
         step("Types", [
-          bin("typescript/bin/tsc"),
+          bin("typescript-7/bin/tsc"),
           "--noEmit",
           "-p",
           ".",

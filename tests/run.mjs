@@ -33,7 +33,8 @@ const lanes = [
       name: "Types",
       // Next writes the route types that the type check reads.
       before: [bin("next/dist/bin/next"), "typegen"],
-      args: [bin("typescript/bin/tsc"), "--noEmit", "-p", "."],
+      // The compiler that is a program of its own: the same rules in a quarter of the time.
+      args: [bin("typescript-7/bin/tsc"), "--noEmit", "-p", "."],
     },
     {
       name: "Browser",
@@ -76,13 +77,16 @@ function vitest(config, report) {
   ];
 }
 
+/** A test file run by itself, and the deep run, leave pictures for people who look. */
+const shots = process.argv.includes("--deep") ? {} : { TOELINE_SHOTS: "none" };
+
 /** Vite warns of imports without an extension, which TypeScript wants just so. */
 const quietVite = { VITE_CONFIG_NATIVE_IGNORE_WARNING: "true" };
 
 /** Runs one process to its end; its words are held back, so that two lanes do not talk at once. */
 function run(args) {
   return new Promise((resolve) => {
-    const env = { ...process.env, FORCE_COLOR: "0", NEXT_TELEMETRY_DISABLED: "1", ...quietVite };
+    const env = { ...process.env, FORCE_COLOR: "0", NEXT_TELEMETRY_DISABLED: "1", ...quietVite, ...shots };
     const child = spawn(process.execPath, args, { cwd: root, env });
     const said = [];
     child.stdout.on("data", (data) => said.push(data));

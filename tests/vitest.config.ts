@@ -4,7 +4,16 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 import { PATIENT_MS } from "./setup/patience";
 
-const root = fileURLToPath(new URL("..", import.meta.url));
+const here = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
+const root = here("..");
+/** As the one file names it that locks by it; the deep run leaves it as it is. */
+export const cheapLocks = /^\.\/lock-cost$/;
+export const alias: { readonly find: string | RegExp; readonly replacement: string }[] = [
+  { find: "@", replacement: root.replace(/\/$/, "") },
+  // Vitest knows nothing of React's server condition; the marker itself has no content to test.
+  { find: "server-only", replacement: here("./setup/server-only.ts") },
+  { find: cheapLocks, replacement: here("./setup/lock-cost.ts") },
+];
 
 const tests = path.join(root, "tests");
 /** Replaces modules or globals, or changes what the process is told from outside. */
@@ -26,13 +35,7 @@ const elsewhere = ["tests/e2e/**", "tests/**/*.deep.test.ts", "node_modules/**"]
  */
 export default defineConfig({
   root,
-  resolve: {
-    alias: {
-      "@": root.replace(/\/$/, ""),
-      // Vitest knows nothing of React's server condition; the marker itself has no content to test.
-      "server-only": fileURLToPath(new URL("./setup/server-only.ts", import.meta.url)),
-    },
-  },
+  resolve: { alias },
   test: {
     testTimeout: PATIENT_MS,
     hookTimeout: PATIENT_MS,

@@ -3,7 +3,7 @@ import { assessBead, type Assessed } from "@/lib/assess";
 import { getBeads, MOST_AT_ONCE, type BeadRecord } from "@/lib/beads";
 import type { Thing } from "@/lib/people";
 import { trialSheet, type TrialRunInput } from "@/lib/report";
-import { cardOfBead, getTrial, trialOfBead, type TrialRecord } from "@/lib/series";
+import { cardOfBead, getTrial, listCards, listTrials, trialOfBead, type TrialRecord } from "@/lib/series";
 import { assessContext } from "@/lib/shop";
 import type { Db } from "@/lib/db";
 import type { UnitPreferences } from "@/lib/units";
@@ -11,6 +11,16 @@ import type { UnitPreferences } from "@/lib/units";
 /** To whom a trial belongs; one that is not there belongs to nobody. */
 export async function thingOfTrial(db: Db, id: string): Promise<Thing> {
   return { personId: (await getTrial(db, id))?.personId ?? null };
+}
+
+/** How a trial or card is called by its id; null where beads are grouped by something else. */
+export async function seriesNames(db: Db, by: string): Promise<((id: string) => string) | null> {
+  if (by !== "card" && by !== "trial") return null;
+  const [records, word] = by === "card" ? [await listCards(db), "Card"] : [await listTrials(db), "Trial"];
+  const names = new Map(
+    records.map(({ id, number, content }) => [id, `${word} ${number}: ${content.title}`]),
+  );
+  return (id) => names.get(id) ?? id;
 }
 
 export type SeriesBead = Assessed<BeadRecord>;

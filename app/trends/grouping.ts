@@ -11,6 +11,8 @@ export interface Grouping {
   readonly column: GroupColumn;
   /** How a group is called. */
   wordOf(key: string): string;
+  /** How those without a key are called, where it is not that nobody recorded one. */
+  readonly none?: string;
 }
 
 export const groupings: readonly Grouping[] = [
@@ -30,6 +32,9 @@ export const groupings: readonly Grouping[] = [
       column: field,
       wordOf: (key) => setupWords(field)?.[key] ?? key,
     })),
+  // Keys are ids; whoever shows them says the names they have in this shop.
+  { id: "card", label: "Card", field: "card", column: "card", wordOf: (key) => key, none: "By no card" },
+  { id: "trial", label: "Trial", field: "trial", column: "trial", wordOf: (key) => key, none: "In no trial" },
 ];
 
 /** How the trends are asked for in an address: `by` and `period`; by welder and by week unless asked otherwise. */

@@ -65,7 +65,7 @@ export function groupLines(
 ): readonly GroupLine[] {
   return groups.map(({ key, beads, rejected, mostSeen }) => ({
     key: key ?? UNKNOWN,
-    name: key === null ? "Not recorded" : by.wordOf(key),
+    name: key === null ? (by.none ?? "Not recorded") : by.wordOf(key),
     beads,
     decided: rejected.of,
     share: shareText(rejected),

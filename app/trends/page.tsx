@@ -14,8 +14,10 @@ import {
   type Period,
   type TrendFigures,
 } from "@/lib/trends";
+import { currentUnits } from "../_door/current-units";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "../filter-questions";
 import { pageFor } from "../_door/here";
+import { seriesNames } from "../_door/series";
 import { reachedBeads } from "../api/export/_asked/asked-beads";
 import { groupingOf, groupings } from "./grouping";
 import { groupLines, paretoLines, rejectPoints } from "./lines";
@@ -44,7 +46,9 @@ export default async function TrendsPage({
     trendCounts(now.db, filter, scope, by.column),
   ]);
   if (stale > 0) workInBackground(now.db);
+  const called = await seriesNames(now.db, by.column);
   const report = trendFigures(counts, { period, most: MOST_BARS });
+  const { preferences: units } = await currentUnits();
   const rest = new URLSearchParams({ by: by.id, period }).toString();
   return (
     <>
@@ -63,9 +67,9 @@ export default async function TrendsPage({
           words={null}
           questions={[
             ...chartQuestions(by.id, period),
-            ...filterQuestions(filter, choices, { sort: false, shopSets }),
+            ...filterQuestions(filter, choices, { sort: false, shopSets, units }),
           ]}
-          asked={askedFor(filter, "/trends", rest, shopSets)}
+          asked={askedFor(filter, "/trends", { rest, shopSets, units })}
           hidden={hiddenParts({ ...many(filter), q: filter.q, job: filter.job })}
         />
         <ParetoPanel
@@ -86,7 +90,10 @@ export default async function TrendsPage({
         />
         <Rejects report={report} filter={filter} period={period} />
         {report.groups.length > 0 && (
-          <GroupPanel label={by.label} lines={groupLines(report.groups, filter, by)} />
+          <GroupPanel
+            label={by.label}
+            lines={groupLines(report.groups, filter, called ? { ...by, wordOf: called } : by)}
+          />
         )}
       </main>
     </>

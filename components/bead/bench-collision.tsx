@@ -5,7 +5,6 @@ import { readBead, type StoredBead } from "@/components/offline";
 import { CollisionNotice, isAway, refusalOf, type Revision, type Saved } from "@/components/saving";
 import { mergeContent, type BeadContent, type PhotoFacts } from "@/lib/assess";
 import { startWork, type WorkAction } from "./work-state";
-import styles from "./workbench.module.css";
 
 export type Saving = Revision<Saved>;
 
@@ -33,7 +32,6 @@ export function BenchCollision({
   const goesOutByItself = keeps && refusal !== null && isAway(refusal);
   return (
     <CollisionNotice
-      className={styles.notice}
       state={save.state}
       readStored={() => readBead(beadId)}
       {...(goesOutByItself ? {} : { onRetry: () => void save.flush() })}

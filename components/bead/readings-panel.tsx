@@ -2,12 +2,13 @@
 
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
+import { parseReading } from "@/components/setup";
 import { Button, Choice, Field, Panel } from "@/components/ui";
 import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas";
 import type { BeadReading } from "@/lib/assess";
 import { beadQuantities, beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import { lengthText } from "@/lib/report";
-import { parseAngle, parseLength, unitsSentence, type UnitPreferences } from "@/lib/units";
+import { unitsSentence, type UnitPreferences } from "@/lib/units";
 import styles from "./readings-panel.module.css";
 
 const nameOf = (quantity: BeadQuantity): string => beadQuantityRows[quantity].label;
@@ -66,9 +67,7 @@ function useTypedReading(units: UnitPreferences, onAdd: (reading: BeadReading) =
   const [text, setText] = useState("");
   const [error, setError] = useState<string | null>(null);
   const add = () => {
-    const parsed = isAngle(quantity)
-      ? parseAngle(text)
-      : parseLength(text, { default: units.length, allowZero: true });
+    const parsed = parseReading(quantity, text, units);
     if (!parsed.ok) return setError(parsed.issues[0] ? unitsSentence(parsed.issues[0]) : "Type a number.");
     onAdd({ quantity, value: parsed.value, instrument: gauge.name, resolution: gauge.resolution });
     setText("");

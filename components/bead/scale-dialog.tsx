@@ -3,7 +3,7 @@
 import { Dialog } from "radix-ui";
 import { useState } from "react";
 import type { ScalePickKind } from "@/components/canvas";
-import { Button, Chip, Field } from "@/components/ui";
+import { Button, Chip, DialogBox, Field } from "@/components/ui";
 import type { PhotoPoint } from "@/lib/marks";
 import { parseLength, unitsSentence, type UnitPreferences } from "@/lib/units";
 import styles from "./scale-dialog.module.css";
@@ -48,19 +48,9 @@ export function ScaleDialog({
   onClose: () => void;
 }) {
   return (
-    <Dialog.Root
-      open={picks !== null}
-      onOpenChange={(open) => {
-        if (!open) onClose();
-      }}
-    >
-      <Dialog.Portal>
-        <Dialog.Overlay className={styles.veil} />
-        <Dialog.Content className={styles.dialog} aria-describedby={undefined}>
-          {picks && <SizeForm kind={picks.kind} units={units} onSizes={onSizes} onClose={onClose} />}
-        </Dialog.Content>
-      </Dialog.Portal>
-    </Dialog.Root>
+    <DialogBox open={picks !== null} onOpen={(open) => !open && onClose()}>
+      {picks && <SizeForm kind={picks.kind} units={units} onSizes={onSizes} onClose={onClose} />}
+    </DialogBox>
   );
 }
 
@@ -92,6 +82,7 @@ function SizeForm({
         <h2>{title}</h2>
       </Dialog.Title>
       <form
+        className={styles.form}
         onSubmit={(event) => {
           event.preventDefault();
           accept();

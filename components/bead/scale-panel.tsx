@@ -3,7 +3,7 @@ import { Button } from "@/components/ui";
 import type { Scale } from "@/lib/marks";
 import { defaultMeasureOptions, measureSentence, type Calibrated } from "@/lib/measure";
 import { lengthText, scaleText } from "@/lib/report";
-import { MM_PER_INCH, type UnitPreferences } from "@/lib/units";
+import { formatAngle, formatTwoFigures, type UnitPreferences } from "@/lib/units";
 import { ScaleCorrections } from "./scale-corrections";
 import { ScaleDrawing } from "./scale-drawing";
 import { scaleObjects } from "./scale-objects";
@@ -130,9 +130,9 @@ function planeText({ surface }: Scale, units: UnitPreferences): string {
 /** A pixel is small: thousandths of an inch, where inches are read. */
 const pixelText = (mmPerPx: number, units: UnitPreferences): string =>
   units.length === "in"
-    ? `${((mmPerPx / MM_PER_INCH) * 1000).toPrecision(2)} thousandths of an inch`
-    : `${mmPerPx.toPrecision(3)} mm`;
+    ? formatTwoFigures("thousandths", mmPerPx, "inch")
+    : formatTwoFigures("length", mmPerPx, "metric");
 
 function tilt(tiltDeg: number | null): string {
-  return tiltDeg === null ? "tilt not seen" : `camera tilted ${tiltDeg.toFixed(0)}°`;
+  return tiltDeg === null ? "tilt not seen" : `camera tilted ${formatAngle(tiltDeg)}`;
 }

@@ -1,9 +1,9 @@
+import { LengthField } from "@/components/setup";
 import { Chip, Field, Panel, type PanelTone } from "@/components/ui";
 import { sectionSetsFor, type BeadJudgement, type SectionAction, type SectionAssessment } from "@/lib/assess";
 import { CHECK_YOUR_COPY, sectionClauses, sectionVerdictWords, type SectionClause } from "@/lib/report";
 import { hasTwoUnitSystems, type SectionVerdict } from "@/lib/section";
 import type { UnitPreferences } from "@/lib/units";
-import { LengthField } from "./length-field";
 import { LookedFor } from "./looked-for";
 import styles from "./section.module.css";
 import shared from "./verdict-panel.module.css";
@@ -60,9 +60,10 @@ export function SectionVerdictPanel(props: Props) {
           <LengthField
             label="Throat asked for"
             hint="Where the drawing states one. Left empty, it follows from the target leg, on square plates."
-            valueMm={section.askedThroatMm}
+            value={section.askedThroatMm}
             units={units}
-            onValue={(mm) => onAction({ type: "section.throat", mm })}
+            placeholder="not known"
+            onChange={(mm) => onAction({ type: "section.throat", mm })}
           />
           {sets.some((set) => set.id === verdict.setId && hasTwoUnitSystems(set)) && (
             <UnitsOfTheCode judgement={judgement} onJudgement={onJudgement} />

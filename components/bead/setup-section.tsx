@@ -1,11 +1,13 @@
 "use client";
 
-import { Undo2 } from "lucide-react";
+import { Ruler, Undo2 } from "lucide-react";
+import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { useCallback, useState } from "react";
 import { SavedSetups, SetupForm } from "@/components/setup";
-import { Button, Panel } from "@/components/ui";
+import { Button, buttonClass, Panel } from "@/components/ui";
 import type { Answer } from "@/lib/base";
+import { askOfSetup, planQuery } from "@/lib/plan";
 import type { RunSetup } from "@/lib/setup";
 import type { BenchProps } from "./shared";
 
@@ -15,6 +17,8 @@ export interface SavedSetup {
   readonly setup: RunSetup;
   /** The person's own; false: the shop's. */
   readonly own: boolean;
+  /** What it was before it was saved over, the newest first; `until`: ISO 8601. */
+  readonly earlier: readonly { readonly setup: RunSetup; readonly until: string }[];
 }
 
 export interface SetupStore {
@@ -60,6 +64,11 @@ export function SetupSection({
           return answer;
         }}
       />
+      {isOpen(state.setup) && (
+        <Link href={`/plan?${planQuery(askOfSetup(state.setup))}`} className={buttonClass()}>
+          <Ruler size={20} aria-hidden="true" /> Start from a plan
+        </Link>
+      )}
       {state.setupsBefore.length > 0 && (
         <Button onClick={() => dispatch({ type: "setup.undo" })}>
           <Undo2 size={20} aria-hidden="true" /> Undo the last change of the set-up
@@ -69,6 +78,10 @@ export function SetupSection({
     </div>
   );
 }
+
+/** Nothing of the machine is said yet. */
+const isOpen = ({ wireFeedMPerMin, volts, amps }: RunSetup): boolean =>
+  wireFeedMPerMin === null && volts === null && amps === null;
 
 /** A whole set-up goes over a planned one only when the person says so. */
 function useReplacing(planned: boolean, apply: (setup: RunSetup) => void) {

@@ -1,12 +1,12 @@
 "use client";
 
+import { LengthField } from "@/components/setup";
 import { Chip, Panel } from "@/components/ui";
 import { weldKinds, type CriteriaSummary, type WeldFactName } from "@/lib/accept";
 import { seams, weldKind, type Seam, type WeldQuestions } from "@/lib/assess";
 import { seamWords, weldFactWords } from "@/lib/report";
 import type { RunSetup } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
-import { LengthField } from "./length-field";
 import styles from "./verdict-panel.module.css";
 
 /** The facts that the chosen set asks about this joint; of an unknown joint all that it asks of any. */
@@ -68,10 +68,11 @@ function WeldQuestion({
       return (
         <LengthField
           label={text}
-          valueMm={weld.rootWidthMm}
+          value={weld.rootWidthMm}
           units={units}
+          placeholder="not known"
           // Nought or less is no width; the schema would refuse the whole save.
-          onValue={(mm) => onChange({ rootWidthMm: mm !== null && mm > 0 ? mm : null })}
+          onChange={(mm) => onChange({ rootWidthMm: mm !== null && mm > 0 ? mm : null })}
         />
       );
     case "seam":

@@ -27,6 +27,7 @@ import { useKeptWork } from "./use-kept-work";
 import { VerdictSection } from "./verdict-section";
 import { startWork, toContent, work } from "./work-state";
 import styles from "./workbench.module.css";
+import { RunPlan } from "./run-plan";
 import { YourChange } from "./your-change";
 
 export interface WorkbenchProps {
@@ -89,6 +90,7 @@ export function Workbench(props: WorkbenchProps) {
           <Guide content={content} answerShown={section === "causes" || beside === "causes"} />
         )}
         {props.series && <TrialNote note={props.series} setup={content.setup} units={units.preferences} />}
+        <RunPlan state={state} dispatch={dispatch} units={units.preferences} />
         {tried && isPlanned(content) && <YourChange tried={tried} previous={bead.previous} />}
         <BenchCollision
           beadId={bead.id}

@@ -7,7 +7,7 @@ import styles from "./filter-panel.module.css";
 export interface FilterQuestion {
   readonly name: string;
   readonly label: string;
-  readonly kind: "choice" | "date" | "number";
+  readonly kind: "choice" | "date" | "number" | "text";
   readonly value: string;
   readonly options: readonly { readonly value: string; readonly label: string }[];
   /** What an unanswered choice is called; null: it always has an answer. */

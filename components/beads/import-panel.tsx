@@ -25,11 +25,20 @@ interface PlannedJob {
   readonly number: number;
   readonly inspections: number;
 }
+interface PlannedSeries {
+  readonly kind: "trial" | "card";
+  readonly id: string;
+  readonly title: string;
+  readonly fate: "new" | "same" | "differs";
+  readonly ownNumber: number;
+  readonly number: number;
+}
 interface Plan {
   readonly done: boolean;
   readonly beads: readonly PlannedBead[];
   readonly criteria: readonly { readonly id: string; readonly title: string; readonly fate: string }[];
   readonly jobs: readonly PlannedJob[];
+  readonly series: readonly PlannedSeries[];
   readonly fresh: number;
   readonly same: number;
   readonly conflicts: number;
@@ -115,17 +124,31 @@ function ChooseFile({ working, onChoose }: { working: boolean; onChoose: (file: 
 
 const beadWord = (count: number): string => (count === 1 ? "1 bead" : `${count} beads`);
 
-const newJobs = ({ jobs }: Plan): number => jobs.filter(({ fate }) => fate === "new").length;
-const somethingNew = (plan: Plan): boolean => plan.fresh > 0 || newJobs(plan) > 0;
+/** "2 beads", "1 job": what is new of each kind, kinds without any left out. */
+function newKinds({ fresh, jobs, series }: Plan): readonly string[] {
+  const isNew = ({ fate }: { readonly fate: string }): boolean => fate === "new";
+  const counts = [
+    [fresh, "bead"],
+    [jobs.filter(isNew).length, "job"],
+    [series.filter((one) => one.kind === "trial" && isNew(one)).length, "trial"],
+    [series.filter((one) => one.kind === "card" && isNew(one)).length, "card"],
+  ] as const;
+  return counts.flatMap(([count, one]) => (count === 0 ? [] : [`${count} ${count === 1 ? one : `${one}s`}`]));
+}
+const somethingNew = (plan: Plan): boolean => newKinds(plan).length > 0;
 const mayImport = (plan: Plan): boolean =>
   !plan.done && somethingNew(plan) && plan.criteria.every(({ fate }) => fate !== "differs");
 
-/** "2 beads and 1 job" */
+/** "2 beads, 1 job and 1 card" */
 function newWords(plan: Plan): string {
-  const jobs = newJobs(plan);
-  if (jobs === 0) return beadWord(plan.fresh);
-  const jobWord = jobs === 1 ? "1 job" : `${jobs} jobs`;
-  return plan.fresh === 0 ? jobWord : `${beadWord(plan.fresh)} and ${jobWord}`;
+  const kinds = newKinds(plan);
+  return [kinds.slice(0, -1).join(", "), ...kinds.slice(-1)].filter(Boolean).join(" and ");
+}
+
+function seriesFate({ fate, number, ownNumber }: PlannedSeries): string {
+  if (fate === "differs") return "is here with other content: left as here";
+  if (fate === "same") return "is here already, exactly so";
+  return `is new${number === ownNumber ? "" : `; its number is taken here, so it becomes ${number}`}`;
 }
 
 function jobFate({ fate, number, ownNumber, inspections }: PlannedJob): string {
@@ -174,6 +197,17 @@ function PlanView({ plan }: { plan: Plan }) {
             `“${job.title}”`
           )}{" "}
           {jobFate(job)}.
+        </p>
+      ))}
+      {plan.series.map((one) => (
+        <p key={one.id} className={one.fate === "differs" ? `${form.said} ${form.refused}` : page.note}>
+          {one.kind === "trial" ? "Trial" : "Card"} {one.ownNumber}{" "}
+          {plan.done && one.fate !== "differs" ? (
+            <Link href={`/${one.kind}s/${one.id}`}>{one.title}</Link>
+          ) : (
+            `“${one.title}”`
+          )}{" "}
+          {seriesFate(one)}.
         </p>
       ))}
       {plan.otherTables && (

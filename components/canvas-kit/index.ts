@@ -1,5 +1,5 @@
 export type { CanvasPhoto } from "./canvas-photo";
-export { crossPicture } from "./cross-picture";
+export { crossPicture, pixelPicture } from "./cross-picture";
 export { Easel, EaselWaiting } from "./easel";
 export { asTaken, eyeLookLimits, isAsTaken, type EyeLook } from "./eye-look";
 export type { Grip, PhotoDrag } from "./grip";
@@ -7,6 +7,7 @@ export { lookCommand, plainKey, undoCommand, wrapIndex, type LookCommand } from 
 export { newMarkId } from "./new-mark-id";
 export { useAim, type Aim } from "./use-aim";
 export { useEasel, type EaselState } from "./use-easel";
+export { levelFor } from "./use-photo";
 export { usePointers } from "./use-pointers";
 export { useWindowKeys } from "./use-window-keys";
 export { grainOf, roundPoint, roundPx, toScreen } from "./view";

@@ -7,7 +7,7 @@ import { paintAll } from "./paint";
 import type { CanvasPhoto } from "./canvas-photo";
 import type { Picture } from "./use-photo";
 import type { LoupePlace } from "./use-pointers";
-import type { Size } from "./view";
+import { PIXEL_ZOOM, type Size } from "./view";
 
 /** CSS pixels. */
 const SIZE = 148;
@@ -50,6 +50,7 @@ export function Loupe({
     pen.translate((SIZE / 2) * ratio, (SIZE / 2) * ratio);
     pen.scale(scale, scale);
     pen.translate(-place.photo.x, -place.photo.y);
+    pen.imageSmoothingEnabled = zoom * MAGNIFY < PIXEL_ZOOM;
     if (picture) pen.drawImage(picture, 0, 0, photo.widthPx, photo.heightPx);
     for (const list of paintings) paintAll(pen, list);
   });

@@ -71,8 +71,16 @@ export function useView(photo: Size, box: Size): ViewControl {
       };
     return { zoomBy: after(steps.zoomBy), panBy: after(steps.panBy), show: after(steps.show) };
   }, [live, steps]);
+  // The same object while it is the same: what is painted by it is kept.
+  const view = useMemo(() => {
+    const [ofPhoto, ofBox] = [
+      { width, height },
+      { width: boxWidth, height: boxHeight },
+    ];
+    return moved === null ? fitView(ofPhoto, ofBox) : keepInSight(moved, ofPhoto, ofBox);
+  }, [moved, width, height, boxWidth, boxHeight]);
   return {
-    view: moved === null ? fitView(photo, box) : keepInSight(moved, photo, box),
+    view,
     live,
     hand: steps,
     ...atOnce,

@@ -16,6 +16,8 @@ export interface Size {
 
 /** One photo pixel never grows beyond this many CSS pixels: past it there is nothing more to see. */
 export const MOST_ZOOM = 12;
+/** From so many CSS pixels to a photo pixel on, pixels are shown as they are, and points with the pixel they lie in. */
+export const PIXEL_ZOOM = 6;
 const FIT_MARGIN = 10;
 
 export const toScreen = ({ zoom, pan }: View, photo: Point<"photo">): Point<"view"> => ({

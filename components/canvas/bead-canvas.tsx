@@ -10,6 +10,7 @@ import {
   type EaselState,
 } from "@/components/canvas-kit";
 import styles from "./bead-canvas.module.css";
+import { wholePath } from "./draft";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
 import type { Scenery } from "./gesture";
@@ -21,6 +22,7 @@ import { ToolBar } from "./tool-bar";
 import type { TagLevel } from "./tag-level";
 import { toolsMissing } from "./tools-missing";
 import type { BeadCanvasProps } from "./types";
+import { useFollowedEdges } from "./use-follow";
 import { useHands } from "./use-hands";
 import { useKeys } from "./use-keys";
 import { useMarking, type Marking } from "./use-marking";
@@ -66,7 +68,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
           <DraftBar
             {...{ marking, picked }}
             drawing={history.present}
-            size={shapeOfDraft(draft, props.shapeLabel)}
+            size={shapeOfDraft(draft, props.shapeLabel, marking.follow.shown)}
             touching={loupe !== null}
           />
         )}
@@ -90,12 +92,16 @@ function useBoard(props: BeadCanvasProps, easel: EaselState, marking: Marking, t
     ? []
     : handlesOf(preview, tool, selectedId, unitPx, photo.widthPx, sectionInHand(props, marking));
   const picked = usePickedPoint(handles, marking);
-  const scenery: Scenery = { tool, draft, drawing: history.present, shapes, handles, selectedId, unitPx };
+  const { follow } = marking;
+  const follows = follow.on;
+  const drawing = history.present;
+  const scenery: Scenery = { tool, draft, drawing, shapes, handles, selectedId, unitPx, follows };
+  useFollowedEdges(marking, easel);
   const { cross, hideCross, onKeyDown } = useKeys({ marking, scenery, picked, easel, readOnly });
   const { loupe, listeners } = useHands(easel, marking, scenery, picked, hideCross);
   const drafted = [
     ...inHand,
-    ...draftPicture(draft, unitPx),
+    ...draftPicture(draft, unitPx, follow.shown),
     ...handlePicture(handles, picked.handle?.key ?? null, unitPx),
     ...(cross ? crossPicture(cross, unitPx) : []),
   ];
@@ -112,6 +118,7 @@ const easelWords = ({ history }: BeadCanvasProps, { tool, draft, offered }: Mark
     "data-tool": tool,
     "data-marks": history.present.marks.length,
     "data-draft": draft?.kind ?? "none",
+    "data-draft-points": draft?.kind === "path" ? wholePath(draft).length : 0,
   },
 });
 

@@ -1,5 +1,5 @@
 import { budgetLines, type Quantity } from "@/lib/measure";
-import type { UnitPreferences } from "@/lib/units";
+import { formatTwoFigures, lengthSystem, type UnitPreferences } from "@/lib/units";
 import styles from "./mark-card.module.css";
 
 /** The parts of a figure's uncertainty, largest first, and what makes each smaller. */
@@ -29,17 +29,9 @@ export function BudgetList({ quantity, units }: { quantity: Quantity; units: Uni
 
 const shareText = (share: number): string => (share < 0.01 ? "under 1 %" : `${Math.round(100 * share)} %`);
 
+const printedAs = { mm: "length", mm2: "area", deg: "angle", ratio: "share" } as const;
+
 /** Two digits say how large an uncertainty is; its own decimals would round the small parts to nought. */
 function amountText(u: number, unit: Quantity["unit"], units: UnitPreferences): string {
-  const digits = (value: number): string => value.toPrecision(2);
-  switch (unit) {
-    case "mm2":
-      return `${digits(u)} mm²`;
-    case "deg":
-      return `${digits(u)}°`;
-    case "ratio":
-      return `${digits(100 * u)} %`;
-    default:
-      return units.length === "in" ? `${digits(u / 25.4)} in` : `${digits(u)} mm`;
-  }
+  return formatTwoFigures(printedAs[unit], u, lengthSystem(units.length));
 }

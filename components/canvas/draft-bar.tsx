@@ -1,11 +1,12 @@
-import { Check, CircleMinus, Undo2, X } from "lucide-react";
+import { Check, CircleMinus, Magnet, Undo2, X } from "lucide-react";
 import type { Drawing } from "@/lib/marks";
 import { imperfections } from "@/lib/trade";
 import styles from "./draft-bar.module.css";
 import { finish } from "./draft";
+import { mayFollow } from "./followed";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
-import { hintFor, pickedHint } from "./words";
+import { FOLLOW_KEY, followWords, hintFor, pickedHint } from "./words";
 
 const markingTools: ReadonlySet<string> = new Set(["point", "line", "outline"]);
 
@@ -29,7 +30,7 @@ export function DraftBar({
   const hint =
     picked.handle && draft === null
       ? pickedHint(picked.number, picked.count, picked.handle.remove !== null)
-      : hintFor(tool, draft, drawing, marking.scaleKind, marking.edge);
+      : hintFor(tool, draft, drawing, marking.scaleKind, marking.edge, marking.follow.on);
   return (
     <div className={styles.bar} data-touching={touching}>
       <p className={styles.hint}>
@@ -40,9 +41,35 @@ export function DraftBar({
           Naming each: {imperfections[repeat].name} <X aria-label="Ask each time" className={styles.icon} />
         </button>
       )}
+      {mayFollow(tool) && <FollowSwitch marking={marking} isShort={isPath} />}
       {isPath && <PathButtons marking={marking} />}
       {draft === null && picked.handle?.remove && <RemovePoint picked={picked} />}
     </div>
+  );
+}
+
+/** Whether the next stretch runs along the edge; what is placed stays as it is. */
+function FollowSwitch({
+  marking: { follow, say },
+  isShort,
+}: {
+  marking: Marking;
+  /** On a phone the sign alone, where buttons need the room. */
+  isShort: boolean;
+}) {
+  return (
+    <button
+      type="button"
+      className={styles.switch}
+      data-short={isShort}
+      aria-label={followWords.name}
+      aria-pressed={follow.on}
+      aria-keyshortcuts={FOLLOW_KEY.toUpperCase()}
+      title={`${followWords.name} (${FOLLOW_KEY.toUpperCase()})`}
+      onClick={() => say(follow.toggle() ? followWords.on : followWords.off)}
+    >
+      <Magnet aria-hidden="true" className={styles.icon} /> <span>{followWords.name}</span>
+    </button>
   );
 }
 

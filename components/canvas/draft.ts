@@ -24,6 +24,11 @@ export type Draft =
       readonly tool: PathTool;
       readonly points: readonly PhotoPoint[];
       readonly next: PhotoPoint | null;
+      /**
+       * Of each stretch between two points, the corners that followed an edge; null while that is looked for. A stretch
+       * that has no entry is straight.
+       */
+      readonly edges?: readonly (readonly PhotoPoint[] | null)[];
     } & PathKinds)
   | { readonly kind: "freehand"; readonly points: readonly PhotoPoint[] }
   /** Drawn to the end; it needs a name to become a mark. */
@@ -73,7 +78,19 @@ function mostOf(tool: PathTool, { scaleKind = "two-points", edge }: PathKinds): 
 const isRing = (tool: PathTool): boolean => tool === "outline" || tool === "metal";
 
 /** More than a drawing may hold on one mark would be refused; a straight line needs no more anyway. */
-const MOST_POINTS = 200;
+export const MOST_PATH_POINTS = 200;
+
+type PathDraft = Extract<Draft, { kind: "path" }>;
+
+/** From each point to the next, with the corners between them. */
+export const stretchesOf = ({ points, edges = [] }: PathDraft): readonly (readonly PhotoPoint[])[] =>
+  points.slice(1).map((to, i) => [points[i]!, ...(edges[i] ?? []), to]);
+
+/** The points of a path with the corners between them, as the mark would have them. */
+export const wholePath = (path: PathDraft): readonly PhotoPoint[] => [
+  ...path.points.slice(0, 1),
+  ...stretchesOf(path).flatMap((stretch) => stretch.slice(1)),
+];
 
 function finishPath(
   tool: PathTool,
@@ -103,7 +120,7 @@ function finishPath(
 
 /** Finished as it stands, or null when there is not enough of it yet. */
 export function finish(draft: Draft | null): Finished | null {
-  if (draft?.kind === "path") return finishPath(draft.tool, draft.points, draft);
+  if (draft?.kind === "path") return finishPath(draft.tool, wholePath(draft), draft);
   if (draft?.kind === "spot") {
     return { kind: "shape", shape: { kind: "point", at: draft.at, radius: draft.radius } };
   }
@@ -121,7 +138,8 @@ export function placePoint(
   reach: number,
   kinds: PathKinds = {},
 ): Step {
-  const points = draft?.kind === "path" && draft.tool === tool ? draft.points : [];
+  const path = draft?.kind === "path" && draft.tool === tool ? draft : null;
+  const points = path?.points ?? [];
   const [first] = points;
   const last = points.at(-1);
   // Round a cut weld the points stand close, above all at the toes: there only the first point finishes it, and a tap on
@@ -131,17 +149,17 @@ export function placePoint(
   const again = tool !== "metal" && last !== undefined && distance(last, at) <= near;
   const closes = isRing(tool) && points.length >= 3 && first !== undefined && distance(first, at) <= near;
   if (again || closes) {
-    const finished = finishPath(tool, points, kinds);
+    const finished = path && finishPath(tool, wholePath(path), kinds);
     return finished === null ? going(draft) : done(finished);
   }
   const next = [...points, at];
   const finished = next.length === mostOf(tool, kinds) ? finishPath(tool, next, kinds) : null;
   if (finished) return done(finished);
-  if (next.length > MOST_POINTS) return going(draft);
-  const path = { kind: "path", tool, points: next, next: null } as const;
+  if ((path ? wholePath(path).length : 0) >= MOST_PATH_POINTS) return going(draft);
+  const longer: Draft = { kind: "path", tool, points: next, next: null, ...edgesWithin(path, points.length) };
   const { scaleKind = "two-points", edge } = kinds;
-  if (tool === "scale") return going({ ...path, scaleKind });
-  return going(tool === "edge" && edge ? { ...path, edge } : path);
+  if (tool === "scale") return going({ ...longer, scaleKind });
+  return going(tool === "edge" && edge ? { ...longer, edge } : longer);
 }
 
 /** The last placed point taken back; nothing is left after the first. */
@@ -150,6 +168,10 @@ export function takeBackPoint(draft: Draft | null): Draft | null {
   const points = draft.points.slice(0, -1);
   return points.length === 0 ? null : { ...draft, points };
 }
+
+/** The stretches between the first so many points, where any follows an edge. */
+const edgesWithin = (path: Pick<PathDraft, "edges"> | null, count: number) =>
+  path?.edges ? { edges: path.edges.slice(0, count - 1) } : {};
 
 /**
  * A freehand loop as an outline of few corners. Too small a loop to be meant is none; a loop whose corners all fell
@@ -161,5 +183,5 @@ export function closeFreehand(points: readonly PhotoPoint[], tolerance: number):
   const last = kept.at(-1);
   const open =
     first && last && kept.length > 3 && distance(first, last) <= 4 * tolerance ? kept.slice(0, -1) : kept;
-  return open.length > MOST_POINTS ? closeFreehand(points, tolerance * 2) : finishPath("outline", open);
+  return open.length > MOST_PATH_POINTS ? closeFreehand(points, tolerance * 2) : finishPath("outline", open);
 }

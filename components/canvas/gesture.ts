@@ -3,6 +3,7 @@ import { assertNever } from "@/lib/base";
 import { add, distance, subtract, type Point } from "@/lib/geometry";
 import type { Drawing, PhotoPoint, SceneShape } from "@/lib/marks";
 import { closeFreehand, finish, placePoint, type Draft, type PathKinds, type Step } from "./draft";
+import { mayFollow } from "./followed";
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
 import type { Tool } from "./types";
@@ -22,11 +23,13 @@ export interface Scenery {
   readonly selectedId: string | null;
   /** Photo pixels per CSS pixel. */
   readonly unitPx: number;
+  /** Lines run along the edge: they are set point by point, so that each stretch is seen before it is kept. */
+  readonly follows?: boolean;
 }
 
 /** `reach` in CSS pixels: wide for a finger, narrow for a mouse. */
 export function gripAt(scenery: Scenery, at: Point<"photo">, reach: number): Grip {
-  const { tool, draft, drawing, shapes, handles, selectedId, unitPx } = scenery;
+  const { tool, draft, drawing, shapes, handles, selectedId, unitPx, follows = false } = scenery;
   const isDrawing = draft?.kind === "path";
   const handle = isDrawing ? null : handleAt(handles, at, reach * unitPx);
   if (handle !== null) return { kind: "handle", handle };
@@ -34,7 +37,9 @@ export function gripAt(scenery: Scenery, at: Point<"photo">, reach: number): Gri
     const id = markAt(drawing, shapes, at, reach, unitPx);
     return id !== null && id === selectedId ? { kind: "mark", id } : { kind: "pan" };
   }
-  return placed.has(tool) || isDrawing ? { kind: "place" } : { kind: "stretch" };
+  return placed.has(tool) || isDrawing || (follows && mayFollow(tool))
+    ? { kind: "place" }
+    : { kind: "stretch" };
 }
 
 /** What is measured from is placed point by point, never drawn in one go. */

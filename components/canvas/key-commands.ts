@@ -1,10 +1,13 @@
 import { lookCommand, plainKey, type LookCommand } from "@/components/canvas-kit";
+import type { Point } from "@/lib/geometry";
 import { tools, type Tool } from "./types";
-import { toolWords } from "./words";
+import { FOLLOW_KEY, toolWords } from "./words";
 
 /** What a key asks of the canvas. */
 export type KeyCommand =
   | LookCommand
+  /** The cross-hair, and the point it carries, by so many photo pixels. */
+  | { readonly do: "nudge"; readonly by: Point<"photo"> }
   /** To the next or the last mark; past either end the focus leaves the canvas. */
   | { readonly do: "tab"; readonly step: 1 | -1 }
   /** To the next or the last mark, round and round. */
@@ -12,6 +15,8 @@ export type KeyCommand =
   /** To the next or the last point of what is selected, round and round. */
   | { readonly do: "point"; readonly step: 1 | -1 }
   | { readonly do: "tool"; readonly tool: Tool }
+  /** Lines run along the edge, or straight again. */
+  | { readonly do: "follow" }
   | { readonly do: "place" | "enter" | "cancel" | "remove" };
 
 /** Fine enough to set a point by. */
@@ -30,6 +35,7 @@ const looking: Readonly<Record<string, KeyCommand>> = {
 const writing: Readonly<Record<string, KeyCommand>> = {
   Delete: { do: "remove" },
   Backspace: { do: "remove" },
+  [FOLLOW_KEY]: { do: "follow" },
   ...Object.fromEntries(
     tools.map((tool): [string, KeyCommand] => [toolWords[tool].key.toLowerCase(), { do: "tool", tool }]),
   ),
@@ -42,6 +48,13 @@ export function keyCommand(key: string, shift: boolean, readOnly: boolean): KeyC
   if (key === "Tab") return { do: "tab", step: shift ? -1 : 1 };
   const named = plainKey(key);
   return looking[named] ?? (readOnly ? null : (writing[named] ?? null));
+}
+
+/** Of a key held with Alt: an arrow goes one photo pixel, with Shift a tenth of one; null when the key is the browser's. */
+export function nudgeCommand(key: string, shift: boolean): KeyCommand | null {
+  const photoPx = shift ? 0.1 : 1;
+  const arrow = lookCommand(key, false, { ...pace, step: photoPx });
+  return arrow?.do === "aim" ? { do: "nudge", by: { x: arrow.by.x, y: arrow.by.y } } : null;
 }
 
 /** The index `step` away, from none (-1) the first or the last; null past either end. */

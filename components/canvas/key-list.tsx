@@ -1,7 +1,7 @@
 "use client";
 
 import { Dialog } from "radix-ui";
-import { Button } from "@/components/ui";
+import { Button, DialogBox } from "@/components/ui";
 import { keysAnywhere, keysOnPhoto, type KeyRow } from "./key-rows";
 import styles from "./key-list.module.css";
 import type { Tool } from "./types";
@@ -17,21 +17,18 @@ export function KeyList({
   onOpen: (open: boolean) => void;
 }) {
   return (
-    <Dialog.Root open={open} onOpenChange={onOpen}>
-      <Dialog.Portal>
-        <Dialog.Overlay className={styles.veil} />
-        <Dialog.Content className={styles.list} aria-describedby={undefined}>
-          <Dialog.Title>Keys</Dialog.Title>
-          <h3>Wherever no field has the focus</h3>
-          <Rows rows={keysAnywhere(offered)} />
-          <h3>On the photo</h3>
-          <Rows rows={keysOnPhoto} />
-          <Dialog.Close asChild>
-            <Button tone="main">Close</Button>
-          </Dialog.Close>
-        </Dialog.Content>
-      </Dialog.Portal>
-    </Dialog.Root>
+    <DialogBox open={open} onOpen={onOpen}>
+      <Dialog.Title>Keys</Dialog.Title>
+      <h3>Wherever no field has the focus</h3>
+      <Rows rows={keysAnywhere(offered)} />
+      <h3>On the photo</h3>
+      <Rows rows={keysOnPhoto} />
+      <Dialog.Close asChild>
+        <Button tone="main" className={styles.close}>
+          Close
+        </Button>
+      </Dialog.Close>
+    </DialogBox>
   );
 }
 

@@ -1,3 +1,4 @@
+import { mayFollow } from "./followed";
 import type { Tool } from "./types";
 import { toolWords } from "./words";
 
@@ -18,6 +19,7 @@ const row = (shown: string, does: string, ...keys: readonly string[]): KeyRow =>
 /** Work wherever no field has the focus. */
 export const keysAnywhere = (offered: readonly Tool[]): readonly KeyRow[] => [
   ...offered.map((tool) => row(toolWords[tool].key, `${toolWords[tool].name}: ${toolWords[tool].does}`)),
+  ...(offered.some(mayFollow) ? [row("A", "Lines run along the edge, or straight again")] : []),
   row("[ and ]", "The mark before, the next mark", "[", "]"),
   row("+ and −", "Closer, further away", "+", "-"),
   row("0", "The whole photo"),
@@ -35,6 +37,7 @@ export const keysOnPhoto: readonly KeyRow[] = [
     "ArrowUp",
     "ArrowDown",
   ),
+  row("Alt and arrows", "Move it by one pixel of the photo; with Shift, by a tenth of one", "ArrowLeft"),
   row("Space", "Place a point, pick up a point, put it down, pick a mark", " "),
   row("Enter", "Finish what is drawn"),
   row("Esc", "Give up what is drawn or picked", "Escape"),

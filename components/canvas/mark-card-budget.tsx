@@ -1,6 +1,5 @@
 import type { MeasuredMark, Quantity } from "@/lib/measure";
-import { lengthText } from "@/lib/report";
-import { metric, type UnitPreferences } from "@/lib/units";
+import { formatQuantity, lengthSystem, metric, type UnitPreferences } from "@/lib/units";
 import { BudgetList } from "./budget-list";
 import styles from "./mark-card.module.css";
 
@@ -40,6 +39,10 @@ export function MarkCardBudget({
 }
 
 function valueText({ unit, value, expandedUncertainty }: Quantity, units: UnitPreferences): string {
-  if (unit === "mm") return lengthText(value, units, expandedUncertainty);
-  return `${value.toPrecision(3)} ± ${expandedUncertainty.toPrecision(2)} mm²`;
+  return formatQuantity(
+    unit === "mm" ? "length" : "area",
+    value,
+    lengthSystem(units.length),
+    expandedUncertainty,
+  );
 }

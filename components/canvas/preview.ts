@@ -1,6 +1,7 @@
 import { add, length, subtract, times, type Point } from "@/lib/geometry";
 import type { MarkShapeData, SceneShape } from "@/lib/marks";
 import { finish, type Draft } from "./draft";
+import { withLooseEnd, type Stretch } from "./followed";
 import { isSectionAction } from "./words";
 
 const nothing = (): boolean => false;
@@ -37,11 +38,11 @@ export function markInHand(draft: Draft | null): string | undefined {
 export function shapeOfDraft(
   draft: Draft | null,
   label: ((shape: MarkShapeData) => string) | undefined,
+  shown: Stretch | null = null,
 ): string {
   if (label === undefined || draft === null) return "";
   if (draft.kind === "unnamed") return label(draft.shape);
-  const loose =
-    draft.kind === "path" && draft.next ? { ...draft, points: [...draft.points, draft.next] } : draft;
+  const loose = draft.kind === "path" ? withLooseEnd(draft, shown) : draft;
   const finished = loose.kind === "path" && loose.tool === "scale" ? null : finish(loose);
   return finished?.kind === "shape" ? label(finished.shape) : "";
 }

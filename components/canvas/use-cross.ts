@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import { grainOf, roundPoint, useAim, type EaselState } from "@/components/canvas-kit";
-import type { Point } from "@/lib/geometry";
+import { add, type Point } from "@/lib/geometry";
 import type { PhotoPoint } from "@/lib/marks";
 import type { Handle } from "./handles";
 import type { Marking } from "./use-marking";
@@ -17,6 +17,8 @@ export interface Cross {
   readonly goTo: (photo: Point<"photo">) => void;
   /** By so many CSS pixels. */
   readonly moveBy: (by: Point<"view">) => void;
+  /** By so many photo pixels, however the photo lies. */
+  readonly nudge: (by: Point<"photo">) => void;
   readonly pickUp: (handle: Handle) => void;
   readonly putDown: () => void;
   readonly hide: () => void;
@@ -43,6 +45,7 @@ export function useCross(marking: Marking, easel: EaselState): Cross {
     carried,
     goTo,
     moveBy: (by) => goTo(seen(aim.beside(by))),
+    nudge: (by) => goTo(seen(add(aim.at(), by))),
     pickUp: (handle) => {
       setCarried(handle);
       aim.show(handle.at);

@@ -30,11 +30,20 @@ export function isStale(draft: Draft | null, begun: DraftGround, now: DraftGroun
 }
 
 /** The draft in hand; null as soon as what it was begun with is gone. */
-export function useHeldDraft(ground: DraftGround): readonly [Draft | null, (draft: Draft | null) => void] {
+export function useHeldDraft(ground: DraftGround): {
+  readonly draft: Draft | null;
+  readonly setDraft: (draft: Draft | null) => void;
+  /** Changes the one in hand at that moment, which may be a later one than the screen shows. */
+  readonly changeDraft: (change: (draft: Draft | null) => Draft | null) => void;
+} {
   const [held, setHeld] = useState<{ readonly draft: Draft | null; readonly begun: DraftGround }>({
     draft: null,
     begun: ground,
   });
   const draft = isStale(held.draft, held.begun, ground) ? null : held.draft;
-  return [draft, (next) => setHeld({ draft: next, begun: ground })];
+  return {
+    draft,
+    setDraft: (next) => setHeld({ draft: next, begun: ground }),
+    changeDraft: (change) => setHeld((old) => ({ ...old, draft: change(old.draft) })),
+  };
 }

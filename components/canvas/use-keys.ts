@@ -4,12 +4,15 @@ import { distance } from "@/lib/geometry";
 import { shapePoints } from "@/lib/marks";
 import { fewestOf, placePoint } from "./draft";
 import type { Scenery } from "./gesture";
+import { mayFollow } from "./followed";
 import { handleAt } from "./handles";
 import { markAt } from "./hit";
-import { keyCommand, nextIndex, type KeyCommand } from "./key-commands";
+import { keyCommand, nextIndex, nudgeCommand, type KeyCommand } from "./key-commands";
+import type { Tool } from "./types";
 import { useCross, type Cross } from "./use-cross";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
+import { followWords } from "./words";
 
 /** CSS pixels: how near the cross-hair counts as on it. */
 const REACH = 12;
@@ -29,15 +32,17 @@ interface Hands {
 }
 
 /** What a key does wherever the focus is; the others mean something else on a button or in a list. */
-const anywhere: ReadonlySet<KeyCommand["do"]> = new Set(["tool", "zoom", "fit", "mark"]);
+const anywhere: ReadonlySet<KeyCommand["do"]> = new Set(["tool", "follow", "zoom", "fit", "mark"]);
 
 /** The whole of marking by keyboard. */
 export function useKeys(hands: Omit<Hands, "cross">) {
   const cross = useCross(hands.marking, hands.easel);
   const all = { ...hands, cross };
   const hear = (event: Heard, obeys: (command: KeyCommand) => boolean) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const command = keyCommand(event.key, event.shiftKey, hands.readOnly);
+    if (event.ctrlKey || event.metaKey) return;
+    const command = event.altKey
+      ? nudgeCommand(event.key, event.shiftKey)
+      : keyCommand(event.key, event.shiftKey, hands.readOnly);
     if (command && obeys(command) && obey(command, all)) event.preventDefault();
   };
   useWindowKeys((event) => hear(event, (command) => anywhere.has(command.do)));
@@ -48,10 +53,11 @@ export function useKeys(hands: Omit<Hands, "cross">) {
 /** Carries a command out; false leaves the key to the browser. */
 function obey(command: KeyCommand, hands: Hands): boolean {
   const { cross, marking } = hands;
-  const { control } = hands.easel;
   switch (command.do) {
     case "aim":
-      cross.moveBy(command.by);
+    case "nudge":
+      if (command.do === "aim") cross.moveBy(command.by);
+      else cross.nudge(command.by);
       return true;
     case "tab":
       return marking.draft === null && tabTo(command.step, hands);
@@ -62,15 +68,15 @@ function obey(command: KeyCommand, hands: Hands): boolean {
       goToPoint(command.step, hands);
       return true;
     case "zoom":
-      control.zoomBy(command.factor);
+      hands.easel.control.zoomBy(command.factor);
       return true;
     case "fit":
-      control.fit();
+      hands.easel.control.fit();
       return true;
     case "tool":
-      if (!marking.offered.includes(command.tool)) return false;
-      marking.changeTool(command.tool);
-      return true;
+      return takeTool(command.tool, marking);
+    case "follow":
+      return switchFollow(marking);
     case "place":
       place(hands);
       return true;
@@ -84,6 +90,20 @@ function obey(command: KeyCommand, hands: Hands): boolean {
       remove(hands);
       return true;
   }
+}
+
+/** False where it is not offered. */
+function takeTool(tool: Tool, { offered, changeTool }: Marking): boolean {
+  if (!offered.includes(tool)) return false;
+  changeTool(tool);
+  return true;
+}
+
+/** False where no line could be drawn anyway. */
+function switchFollow({ follow, offered, say }: Marking): boolean {
+  if (!offered.some(mayFollow)) return false;
+  say(follow.toggle() ? followWords.on : followWords.off);
+  return true;
 }
 
 const selectedIndex = ({ scenery: { drawing, selectedId } }: Hands): number =>

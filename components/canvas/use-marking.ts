@@ -10,6 +10,8 @@ import type { ImperfectionId } from "@/lib/trade";
 import { finish, takeBackPoint, type Draft, type Finished, type Step } from "./draft";
 import { scalePicked, type ScalePickKind } from "./scale-picks";
 import { markTools, type BeadCanvasProps, type CanvasChange, type Tool } from "./types";
+import { placedAlong } from "./followed";
+import { useFollow, type Follow } from "./use-follow";
 import { useHeldDraft } from "./use-held-draft";
 import { useSaid } from "./use-said";
 import { isSectionAction, sayChange, sayDraft, sayMark, sayStep, toolWords } from "./words";
@@ -34,6 +36,9 @@ export interface Marking {
   readonly setRepeat: (imperfection: ImperfectionId | null) => void;
   readonly say: (text: string) => void;
   readonly setDraft: (draft: Draft | null) => void;
+  readonly changeDraft: (change: (draft: Draft | null) => Draft | null) => void;
+  /** Lines along the edge. */
+  readonly follow: Follow;
   readonly settle: (step: Step) => void;
   /** Moves the loose end of what is being drawn. */
   readonly hover: (at: Point<"photo"> | null) => void;
@@ -54,7 +59,9 @@ export function useMarking(props: BeadCanvasProps): Marking {
   const edge = section?.role ?? null;
   const drawing = history.present;
   const tool = readOnly ? "move" : props.tool;
-  const [draft, setDraft] = useHeldDraft({ tool, scale: drawing.scale, scaleKind, edge });
+  const held = useHeldDraft({ tool, scale: drawing.scale, scaleKind, edge });
+  const { draft, setDraft } = held;
+  const follow = useFollow();
   const [said, say] = useSaid();
   const [repeat, setRepeat] = useState<ImperfectionId | null>(null);
   const preview = useMemo(
@@ -68,11 +75,11 @@ export function useMarking(props: BeadCanvasProps): Marking {
         : (section?.section ?? null),
     [draft, section],
   );
-  const desk: Desk = { props, drawing, tool, draft, setDraft, say, repeat };
+  const desk: Desk = { props, drawing, tool, draft, setDraft, say, repeat, follow };
   return {
     tool,
     offered: readOnly ? ["move"] : offered,
-    draft,
+    ...held,
     scaleKind,
     edge,
     preview,
@@ -81,7 +88,7 @@ export function useMarking(props: BeadCanvasProps): Marking {
     repeat,
     setRepeat,
     say,
-    setDraft,
+    follow,
     ...draftSteps(desk),
     ...historySteps(desk),
     ...markSteps(desk),
@@ -97,15 +104,16 @@ interface Desk {
   readonly setDraft: (draft: Draft | null) => void;
   readonly say: (text: string) => void;
   readonly repeat: ImperfectionId | null;
+  readonly follow: Follow;
 }
 
 const after = (drawing: Drawing, action: CanvasChange): Drawing =>
   isSectionAction(action) ? drawing : reduce(startHistory(drawing), action).present;
 
 function draftSteps(desk: Desk): Pick<Marking, "settle" | "hover" | "done" | "cancel" | "changeTool"> {
-  const { props, tool, draft, setDraft, say } = desk;
+  const { props, tool, draft, setDraft, say, follow } = desk;
   const settle = (step: Step) => {
-    setDraft(step.draft);
+    setDraft(follow.on ? placedAlong(draft, step.draft, follow.shown) : step.draft);
     if (step.finished) return complete(desk, step.finished);
     const words = sayDraft(step.draft);
     if (words !== "") say(words);

@@ -4,6 +4,7 @@ import { sectionEdgeSteps, sectionEdgeWords } from "@/lib/report";
 import type { SectionEdgeRole } from "@/lib/section";
 import { imperfections } from "@/lib/trade";
 import type { Draft, PathTool } from "./draft";
+import { mayFollow } from "./followed";
 import { scalePicked, scalePickHint, type ScalePickKind } from "./scale-picks";
 import type { CanvasChange, Tool } from "./types";
 
@@ -20,6 +21,14 @@ export const toolWords: Readonly<Record<Tool, { name: string; key: string; does:
   "weld-line": { name: "Weld", key: "W", does: "From the start of the weld to its crater" },
 };
 
+/** Switches whether lines run along the edge. */
+export const FOLLOW_KEY = "a";
+export const followWords = {
+  name: "Along the edge",
+  on: "Lines run along the edge. Each stretch is shown before you set its point.",
+  off: "Lines run straight.",
+} as const;
+
 /** One line that says what to do next. */
 export function hintFor(
   tool: Tool,
@@ -27,6 +36,7 @@ export function hintFor(
   drawing: Drawing,
   scaleKind: ScalePickKind = "two-points",
   edge: SectionEdgeRole | null = null,
+  follows = false,
 ): string {
   const placed = draft?.kind === "path" ? draft.points.length : 0;
   switch (tool) {
@@ -36,11 +46,8 @@ export function hintFor(
     case "point":
       return "Tap the spot. Drag outwards for its size.";
     case "line":
-      return placed === 0
-        ? "Tap along it, or drag a straight line."
-        : "Tap on. The last point again, or Done.";
     case "outline":
-      return placed === 0 ? "Tap round it, or draw round it." : "Tap round. The first point again, or Done.";
+      return shapeHint(tool, placed > 0, follows);
     case "metal":
       return placed === 0
         ? "Zoom in, then tap round all that was melted, both toes among the points."
@@ -60,6 +67,13 @@ export function hintFor(
         ? "Tap where the weld starts."
         : "The weld line is set. Drag its points, or tap where the weld starts to draw it anew.";
   }
+}
+
+function shapeHint(tool: "line" | "outline", isBegun: boolean, follows: boolean): string {
+  if (follows && !isBegun) return "Tap where it starts. It runs along the edge to the next tap.";
+  if (tool === "line")
+    return isBegun ? "Tap on. The last point again, or Done." : "Tap along it, or drag a straight line.";
+  return isBegun ? "Tap round. The first point again, or Done." : "Tap round it, or draw round it.";
 }
 
 /** Of a picked point of what is selected. */
@@ -144,9 +158,11 @@ export function sayDraft(draft: Draft | null): string {
 
 /** All keys, for whoever cannot see the tools. */
 export const keyHelp = (offered: readonly Tool[]): string =>
-  "Arrow keys move the cross-hair, with Shift ten times as far. Space or Enter places a point, Enter finishes. " +
+  "Arrow keys move the cross-hair, with Shift ten times as far, with Alt by one pixel of the photo, " +
+  "with Alt and Shift by a tenth of one. Space or Enter places a point, Enter finishes. " +
   "Escape cancels, Delete removes the point under the cross-hair or else the picked mark. " +
   "Tab or the square brackets go from mark to mark, comma and full stop from point to point. " +
   `${offered.map((tool) => `${toolWords[tool].key} ${toolWords[tool].name.toLowerCase()}`).join(", ")} pick a tool. ` +
+  (offered.some(mayFollow) ? "A makes lines run along the edge, or straight again. " : "") +
   "Plus, minus and zero zoom. " +
   "Control Z undoes, Control Shift Z redoes.";

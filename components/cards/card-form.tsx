@@ -1,9 +1,9 @@
 "use client";
 
-import { useState, useTransition } from "react";
+import { useState } from "react";
 import { RangeFields } from "@/components/setup";
-import { Button, Choice, Field, form, page, Panel } from "@/components/ui";
-import { inWords, type Answer } from "@/lib/base";
+import { Choice, Field, form, MakeFoot, page, Panel } from "@/components/ui";
+import type { Answer } from "@/lib/base";
 import { cardCodes, type Card, type CardCode, type CardRange } from "@/lib/cards";
 import type { SteelSchema } from "@/lib/procedure";
 import type { UnitPreferences } from "@/lib/units";
@@ -45,8 +45,6 @@ export function CardForm({
   const [code, setCode] = useState<CardCode>(start.code);
   const [steel, setSteel] = useState<Partial<Record<keyof Steel, string>>>({});
   const [note, setNote] = useState("");
-  const [answer, setAnswer] = useState<Answer<null> | null>(null);
-  const [pending, begin] = useTransition();
   const ready =
     ranges.every(({ low, high }) => low !== null && high !== null && low <= high) && title.trim() !== "";
   const typed = { title, code, note, ranges, steel };
@@ -85,21 +83,7 @@ export function CardForm({
           />
         )}
       </Field>
-      <div className={form.row}>
-        <Button
-          tone="main"
-          size="large"
-          disabled={!ready || pending}
-          onClick={() => begin(async () => setAnswer(await onMake(cardOf(start, typed))))}
-        >
-          {pending ? "Working …" : "Make the card"}
-        </Button>
-      </div>
-      {answer && !answer.ok && (
-        <p role="alert" className={`${form.said} ${form.refused}`}>
-          {inWords(answer)}
-        </p>
-      )}
+      <MakeFoot label="Make the card" ready={ready} onMake={() => onMake(cardOf(start, typed))} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { page, Panel } from "@/components/ui";
 import { handInStateWords, shareWords, type GradeCell, type Gradebook } from "@/lib/course";
+import { formatQuantity } from "@/lib/units";
 import styles from "./grade-sheet.module.css";
 
 export interface GradeStudentName {
@@ -100,7 +101,7 @@ export function LineMeans({ titles, columns }: { titles: readonly string[]; colu
                 {lines.map(({ title, mean, of }) => (
                   <tr key={title}>
                     <th scope="row">{title}</th>
-                    <td>{mean === null ? "not marked" : mean.toFixed(1)}</td>
+                    <td>{mean === null ? "not marked" : formatQuantity("tenths", mean, "metric")}</td>
                     <td>{of}</td>
                   </tr>
                 ))}

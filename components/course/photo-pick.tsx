@@ -2,12 +2,16 @@
 
 import { Camera, ImageUp } from "lucide-react";
 import { useEffect, useState, type ReactNode } from "react";
+import { EarlyPicture } from "@/components/picture";
 import { buttonClass, page } from "@/components/ui";
+import { formatQuantity } from "@/lib/units";
 import styles from "./hand-in-form.module.css";
 
 /** Takes a photo or chooses one, and shows it where the browser can. */
 export function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (photo: File) => void }) {
   const [shown, setShown] = useState<string | null>(null);
+  /** What this browser could not show; the photo is sent all the same. */
+  const [unshown, setUnshown] = useState<File | null>(null);
   useEffect(() => {
     if (!photo) return;
     const url = URL.createObjectURL(photo);
@@ -37,11 +41,13 @@ export function PhotoPick({ photo, onPick }: { photo: File | null; onPick: (phot
       </div>
       {photo && (
         <p role="status">
-          {photo.name}, {(photo.size / 2 ** 20).toFixed(1)} MB
+          {photo.name}, {formatQuantity("fileSize", photo.size, "metric")}
         </p>
       )}
-      {/* A browser that cannot show the format (HEIC) shows nothing here; the photo is sent all the same. */}
-      {shown && <img className={styles.preview} src={shown} alt="" onError={() => setShown(null)} />}
+      {photo && photo === unshown && <EarlyPicture file={photo} name={photo.name} />}
+      {shown && photo !== unshown && (
+        <img className={styles.preview} src={shown} alt="" onError={() => setUnshown(photo)} />
+      )}
     </div>
   );
 }

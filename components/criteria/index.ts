@@ -1,6 +1,5 @@
 export { CodeSet } from "./code-set";
 export { CriteriaOptions } from "./criteria-options";
-export { LengthField } from "./length-field";
 export { NewerVersion, newerVersion } from "./newer-version";
 export { emptyDraft, type ShopDraft } from "./shop-draft";
 export { ShopEditor, type SavedShopSet } from "./shop-editor";

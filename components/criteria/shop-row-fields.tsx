@@ -1,13 +1,13 @@
 "use client";
 
 import { ArrowDown, ArrowUp, Trash2, X } from "lucide-react";
+import { LengthField } from "@/components/setup";
 import { Button, Field } from "@/components/ui";
 import { shopQuantities, type ShopQuantity, type ShopRow } from "@/lib/accept";
 import { groupStyles, type MarkGroup } from "@/lib/marks";
 import { shopFieldText, shopQuantityWords, shopRowText } from "@/lib/report";
 import { imperfectionIds, imperfections, type ImperfectionId } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
-import { LengthField } from "./length-field";
 import { hasLimit, hasWindow, mayFollowThickness, measuredBy } from "./shop-draft";
 import styles from "./criteria.module.css";
 
@@ -184,6 +184,7 @@ function Limit({
             label="Limit"
             value={row.limit}
             units={units}
+            allowZero
             error={sentence(error("limit"))}
             onChange={(limit) => change({ limit })}
           />
@@ -206,6 +207,7 @@ function Limit({
           hint="The worst one counts. Empty: the whole weld."
           value={row.windowMm}
           units={units}
+          allowZero
           error={sentence(error("windowMm"))}
           onChange={(windowMm) => change({ windowMm })}
         />

@@ -1,10 +1,12 @@
 "use client";
 
 import { useState, useTransition, type KeyboardEvent, type MouseEvent } from "react";
+import { LengthField } from "@/components/setup";
 import { Button, Chip, Choice, Field, page } from "@/components/ui";
 import { inWords, type Answer } from "@/lib/base";
 import type { EyeMark } from "@/lib/eye";
 import { imperfectionIds, imperfections, type ImperfectionId } from "@/lib/trade";
+import type { UnitPreferences } from "@/lib/units";
 import styles from "./eye.module.css";
 
 const byName = imperfectionIds.toSorted((a, b) => imperfections[a].name.localeCompare(imperfections[b].name));
@@ -13,11 +15,12 @@ const first: ImperfectionId = "undercut";
 export interface EyeLookingProps {
   readonly bead: { readonly id: string; readonly widthPx: number; readonly heightPx: number };
   readonly levelName: string;
+  readonly units: UnitPreferences;
   readonly answer: (input: unknown) => Promise<Answer<unknown>>;
 }
 
 /** One drawn bead: point at what is there, name it, say how large, and whether it fails the level. */
-export function EyeLooking({ bead, levelName, answer }: EyeLookingProps) {
+export function EyeLooking({ bead, levelName, units, answer }: EyeLookingProps) {
   const [marks, setMarks] = useState<readonly EyeMark[]>([]);
   const [fails, setFails] = useState<boolean | null>(null);
   const [message, setMessage] = useState<string | null>(null);
@@ -44,6 +47,7 @@ export function EyeLooking({ bead, levelName, answer }: EyeLookingProps) {
               <MarkFields
                 mark={mark}
                 number={i + 1}
+                units={units}
                 onChange={(part) => change(i, part)}
                 onRemove={() => setMarks(marks.filter((_, j) => j !== i))}
               />
@@ -77,11 +81,13 @@ export function EyeLooking({ bead, levelName, answer }: EyeLookingProps) {
 function MarkFields({
   mark,
   number,
+  units,
   onChange,
   onRemove,
 }: {
   mark: EyeMark;
   number: number;
+  units: UnitPreferences;
   onChange: (part: Partial<EyeMark>) => void;
   onRemove: () => void;
 }) {
@@ -98,23 +104,13 @@ function MarkFields({
           />
         )}
       </Field>
-      <Field label="Size, mm">
-        {(ids) => (
-          <input
-            {...ids}
-            type="number"
-            min={0}
-            max={2000}
-            step="any"
-            inputMode="decimal"
-            placeholder="not said"
-            value={mark.sizeMm ?? ""}
-            onChange={({ target: { value } }) =>
-              onChange({ sizeMm: value === "" || !Number.isFinite(Number(value)) ? null : Number(value) })
-            }
-          />
-        )}
-      </Field>
+      <LengthField
+        label="Size"
+        value={mark.sizeMm}
+        units={units}
+        placeholder="not said"
+        onChange={(sizeMm) => onChange({ sizeMm })}
+      />
       <Button onClick={onRemove}>Take off</Button>
     </div>
   );

@@ -1,6 +1,8 @@
 import { page, Panel } from "@/components/ui";
 import type { EyeBead, EyeMark, ScoredBead } from "@/lib/eye";
+import { lengthText } from "@/lib/report";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
+import type { UnitPreferences } from "@/lib/units";
 import { Spot } from "./eye-looking";
 import styles from "./eye.module.css";
 
@@ -13,6 +15,7 @@ export function EyeResult({
   marks,
   scored,
   levelName,
+  units,
 }: {
   number: number;
   /** null: its picture is gone; the words stay. */
@@ -20,6 +23,7 @@ export function EyeResult({
   marks: readonly EyeMark[];
   scored: ScoredBead;
   levelName: string;
+  units: UnitPreferences;
 }) {
   return (
     <Panel
@@ -48,13 +52,21 @@ export function EyeResult({
           </svg>
         </div>
       )}
-      <EyeWords scored={scored} levelName={levelName} />
+      <EyeWords scored={scored} levelName={levelName} units={units} />
     </Panel>
   );
 }
 
 /** What came of one bead, in words. */
-function EyeWords({ scored, levelName }: { scored: ScoredBead; levelName: string }) {
+function EyeWords({
+  scored,
+  levelName,
+  units,
+}: {
+  scored: ScoredBead;
+  levelName: string;
+  units: UnitPreferences;
+}) {
   const { found, missed, misnamed, falseCalls, missized, fails, saidFails } = scored;
   const nothing = found.length + missed.length + misnamed.length + falseCalls.length === 0;
   return (
@@ -70,7 +82,7 @@ function EyeWords({ scored, levelName }: { scored: ScoredBead; levelName: string
       {falseCalls.length > 0 && <li className={page.bad}>Seen where nothing is: {names(falseCalls)}</li>}
       {missized.map(({ kind, isMm, saidMm }) => (
         <li key={`${kind} ${saidMm}`} className={page.wait}>
-          {imperfections[kind].name}: {saidMm} mm said, {isMm.toFixed(1)} mm it is
+          {imperfections[kind].name}: {lengthText(saidMm, units)} said, {lengthText(isMm, units)} it is
         </li>
       ))}
       <li

@@ -1,4 +1,4 @@
-import { LengthField } from "@/components/criteria";
+import { LengthField } from "@/components/setup";
 import { wholeWeld, type JobWeld } from "@/lib/inspect";
 import type { UnitPreferences } from "@/lib/units";
 import { ExtentField } from "./extent-field";
@@ -23,6 +23,7 @@ export function AskedExtent({
         hint="Lets % and length be compared."
         value={lengthMm}
         units={units}
+        allowZero
         onChange={(length) => change({ lengthMm: length === 0 ? null : length })}
       />
       <ExtentField

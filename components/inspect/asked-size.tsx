@@ -1,4 +1,5 @@
-import { CriteriaOptions, LengthField } from "@/components/criteria";
+import { CriteriaOptions } from "@/components/criteria";
+import { LengthField } from "@/components/setup";
 import { Field } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import type { JobWeld } from "@/lib/inspect";
@@ -22,6 +23,7 @@ export function AskedSize({
         label="Leg asked for"
         value={weld.legMm ?? null}
         units={units}
+        allowZero
         onChange={(mm) => change({ legMm: mm === 0 ? null : mm })}
       />
       <LengthField
@@ -29,6 +31,7 @@ export function AskedSize({
         hint="Between square plates; where a leg is asked too, the leg counts."
         value={weld.throatMm ?? null}
         units={units}
+        allowZero
         onChange={(mm) => change({ throatMm: mm === 0 ? null : mm })}
       />
       <Field label="Criteria of this weld">

@@ -1,7 +1,7 @@
 "use client";
 
-import { LengthField } from "@/components/criteria";
 import { SaveBar, useEdited, type Editing } from "@/components/saving";
+import { LengthField } from "@/components/setup";
 import { Field, form, Panel } from "@/components/ui";
 import type { InspectionDraft, JobWeld } from "@/lib/inspect";
 import { lengthText } from "@/lib/report";
@@ -47,7 +47,7 @@ export function DraftEditor({
           submit();
         }}
       >
-        <AsLastTime before={before} change={change} />
+        <AsLastTime before={before} units={units} change={change} />
         <Viewing content={content} change={change} units={units} />
         <Qualified content={content} change={change} />
         <fieldset className={styles.item}>
@@ -136,6 +136,7 @@ function Viewing({ content, change, units }: Part & { readonly units: UnitPrefer
         hint={`${lengthText(600, units)} or less (ISO 17637).`}
         value={content.distanceMm}
         units={units}
+        allowZero
         onChange={(distanceMm) => change({ distanceMm })}
       />
       <NumberField

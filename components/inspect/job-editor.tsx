@@ -1,7 +1,8 @@
 "use client";
 
-import { CriteriaOptions, LengthField, NewerVersion } from "@/components/criteria";
+import { CriteriaOptions, NewerVersion } from "@/components/criteria";
 import { SaveBar, useEdited, type Editing } from "@/components/saving";
+import { LengthField } from "@/components/setup";
 import { Button, Field, form, Panel } from "@/components/ui";
 import type { CriteriaSummary } from "@/lib/accept";
 import { wholeWeld, type JobContent, type JobPart, type JobWeld } from "@/lib/inspect";
@@ -214,6 +215,7 @@ function PartFields({
           hint="of the thinner plate"
           value={part.thicknessMm}
           units={units}
+          allowZero
           onChange={(thicknessMm) => change({ thicknessMm })}
         />
       </div>

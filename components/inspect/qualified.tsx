@@ -1,5 +1,7 @@
 import { Button } from "@/components/ui";
 import { noQualification, qualificationText, type InspectionDraft, type Qualification } from "@/lib/inspect";
+import { lengthText } from "@/lib/report";
+import type { UnitPreferences } from "@/lib/units";
 import { TextField } from "./fields";
 import styles from "./inspect.module.css";
 
@@ -42,9 +44,11 @@ export function Qualified({
  */
 export function AsLastTime({
   before,
+  units,
   change,
 }: {
   readonly before: { readonly number: number; readonly draft: InspectionDraft } | null;
+  readonly units: UnitPreferences;
   readonly change: (part: Partial<InspectionDraft>) => void;
 }) {
   if (before === null) return null;
@@ -53,7 +57,7 @@ export function AsLastTime({
   const same = { look, remoteAid, distanceMm, angleDeg, surface, examiningBody, instrumentIds };
   const words = [
     look,
-    distanceMm === null ? "" : `${distanceMm} mm`,
+    distanceMm === null ? "" : lengthText(distanceMm, units),
     angleDeg === null ? "" : `${angleDeg}°`,
     surface,
     qualificationText(qualification ?? undefined),

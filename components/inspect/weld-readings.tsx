@@ -1,14 +1,14 @@
 "use client";
 
 import { useState } from "react";
-import { useTyped } from "@/components/setup";
+import { parseReading, useTyped } from "@/components/setup";
 import { SaveBar, useEdited, type Editing } from "@/components/saving";
 import { Choice, Field, Panel } from "@/components/ui";
 import type { BeadReading } from "@/lib/assess";
 import { instrumentNames, quantitiesAtBench, readingOf, withReading } from "@/lib/inspect";
 import { beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import type { Joint } from "@/lib/trade";
-import { fieldText, metric, parseAngle, parseLength, type UnitPreferences } from "@/lib/units";
+import { fieldText, metric, type UnitPreferences } from "@/lib/units";
 import styles from "./weld-bench.module.css";
 
 /** What a reading can be taken with here: name with serial number, its smallest step, and what it is for. */
@@ -173,9 +173,8 @@ function ReadingField({
   const typed = useTyped({
     value,
     unit: isAngle ? "deg" : units.length,
-    write: (stored) => (isAngle ? fieldText("plain", stored, metric) : lengthOf(stored, units)),
-    parse: (text) =>
-      isAngle ? parseAngle(text) : parseLength(text, { default: units.length, allowZero: true }),
+    write: (stored) => (isAngle ? fieldText("plain", stored, metric) : fieldText("length", stored, units)),
+    parse: (text) => parseReading(quantity, text, units),
     store: onChange,
   });
   return (
@@ -199,7 +198,3 @@ function ReadingField({
     </Field>
   );
 }
-
-/** A hollow face is read below nought; a field writes its number with the sign before it. */
-const lengthOf = (mm: number | null, units: UnitPreferences): string =>
-  mm !== null && mm < 0 ? `-${fieldText("length", -mm, units)}` : fieldText("length", mm, units);

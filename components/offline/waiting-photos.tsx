@@ -1,6 +1,7 @@
 "use client";
 
 import { ImageOff } from "lucide-react";
+import { EarlyPicture } from "@/components/picture";
 import { Button } from "@/components/ui";
 import type { KeptPhoto } from "./kept";
 import type { KeptBeadSaving } from "./kept-saving";
@@ -23,7 +24,7 @@ function Waiting({ photo, kept }: { photo: KeptPhoto; kept: KeptBeadSaving }) {
   const share = kept.sending?.id === photo.id ? kept.sending.share : null;
   return (
     <li data-refused={photo.refused !== null}>
-      {url ? <img src={url} alt="" /> : <ImageOff size={28} aria-hidden="true" />}
+      <Shown {...{ photo, url }} />
       <span role="status">
         {photo.name}: {photo.refused ?? whereItIs(share, photo.size !== null)}
         {share !== null && <progress max={1} value={share >= 1 ? undefined : share} />}
@@ -33,9 +34,17 @@ function Waiting({ photo, kept }: { photo: KeptPhoto; kept: KeptBeadSaving }) {
   );
 }
 
+/** One that this browser cannot read shows what it carries; one that was refused, or is not read yet, a sign. */
+function Shown({ photo, url }: { photo: KeptPhoto; url: string | null }) {
+  if (url) return <img src={url} alt="" />;
+  if (photo.size === null && photo.refused === null)
+    return <EarlyPicture file={photo.file} name={photo.name} />;
+  return <ImageOff size={28} aria-hidden="true" />;
+}
+
 /** @param share Part of it that has gone out; null: it is not on its way. */
 function whereItIs(share: number | null, isShown: boolean): string {
   if (share === null) return "kept on this device, goes out by itself";
   if (share < 1) return "on its way";
-  return isShown ? "being checked" : "being read; this browser cannot show it before that";
+  return isShown ? "being checked" : "being read";
 }

@@ -1,3 +1,4 @@
+export { EarlyPicture } from "./early-picture";
 export { houseSign } from "./house-sign";
 export { layerInk } from "./layer-ink";
 export { highlight, palette } from "./palette";

@@ -18,7 +18,7 @@ import {
   type Variant,
 } from "@/lib/plan";
 import { answerWord, showReading, sourceDoubt, valueInText } from "@/lib/setup";
-import type { UnitPreferences } from "@/lib/units";
+import { formatQuantity, type UnitPreferences } from "@/lib/units";
 import styles from "./plan.module.css";
 
 interface Props {
@@ -118,7 +118,7 @@ function Legs({ ask, units }: Asked) {
         {legs.map(({ travelMmPerMin, leg }) => (
           <tr key={travelMmPerMin}>
             <td>{show("travelSpeedMmPerMin", travelMmPerMin)}</td>
-            <td>{secondsFor25mm(travelMmPerMin).toFixed(1)} s</td>
+            <td>{formatQuantity("seconds", secondsFor25mm(travelMmPerMin), "metric")}</td>
             <td>{legText(leg, units)}</td>
           </tr>
         ))}

@@ -1,3 +1,5 @@
+export { LengthField } from "./length-field";
+export { parseReading } from "./parse-reading";
 export { RangeFields } from "./range-fields";
 export { SavedSetups } from "./saved-setups";
 export { SetupFields } from "./setup-fields";

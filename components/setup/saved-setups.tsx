@@ -4,6 +4,7 @@ import { Save, Trash2 } from "lucide-react";
 import { useId, useState } from "react";
 import { Button, Panel } from "@/components/ui";
 import { inWords, type Answer } from "@/lib/base";
+import { dayText } from "@/lib/report";
 import { exampleSetups, type RunSetup } from "@/lib/setup";
 import styles from "./saved-setups.module.css";
 
@@ -13,6 +14,7 @@ export interface SavedSetupsProps {
     readonly name: string;
     readonly setup: RunSetup;
     readonly own: boolean;
+    readonly earlier: readonly { readonly setup: RunSetup; readonly until: string }[];
   }[];
   /** The set-up of the bead before this one, offered first; null when there is none. */
   readonly last: RunSetup | null;
@@ -54,6 +56,7 @@ export function SavedSetups({ saved, last, onApply, onSave, onDelete }: SavedSet
           ))}
         </ul>
       )}
+      <EarlierOnes saved={saved} onChoose={apply} />
       <label htmlFor={exampleId} className={styles.label}>
         Example set-ups
       </label>
@@ -78,6 +81,40 @@ export function SavedSetups({ saved, last, onApply, onSave, onDelete }: SavedSet
         {answer}
       </p>
     </Panel>
+  );
+}
+
+/** What set-ups were before they were saved over; nothing where none was. */
+function EarlierOnes({
+  saved,
+  onChoose,
+}: Pick<SavedSetupsProps, "saved"> & { onChoose: (setup: RunSetup, name: string) => void }) {
+  const id = useId();
+  const all = saved.flatMap(({ name, earlier }) =>
+    earlier.map(({ setup, until }) => ({ setup, name: `${name}, until ${dayText(until)}` })),
+  );
+  if (all.length === 0) return null;
+  return (
+    <>
+      <label htmlFor={id} className={styles.label}>
+        As they were before
+      </label>
+      <select
+        id={id}
+        value=""
+        onChange={({ target }) => {
+          const chosen = all[Number(target.value)];
+          if (chosen) onChoose(chosen.setup, chosen.name);
+        }}
+      >
+        <option value="">Choose one…</option>
+        {all.map(({ name }, i) => (
+          <option key={i} value={i}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </>
   );
 }
 

@@ -1,9 +1,10 @@
 import Link from "next/link";
+import { formatQuantity } from "@/lib/units";
 import { ShareBar } from "./share-bar";
 import type { GroupLine, ParetoLine, RejectPoint } from "./trend-links";
 import styles from "./trends.module.css";
 
-const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
+const percent = (value: number): string => formatQuantity("share", value, "metric");
 
 function Rows({
   caption,

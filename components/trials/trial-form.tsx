@@ -1,9 +1,9 @@
 "use client";
 
-import { useState, useTransition } from "react";
+import { useState } from "react";
 import { RangeFields, useTyped } from "@/components/setup";
-import { Button, Choice, Field, form, page, Panel } from "@/components/ui";
-import { inWords, type Answer } from "@/lib/base";
+import { Button, Choice, Field, form, MakeFoot, page, Panel } from "@/components/ui";
+import type { Answer } from "@/lib/base";
 import { fieldLabel, showReading, spanText, type RunSetup } from "@/lib/setup";
 import {
   MOST_BEADS,
@@ -89,11 +89,8 @@ export function TrialForm({ base, title, offers, units, onMake }: Props) {
     aim: { response: "leg", want: "target", target: base.targetLegMm ?? 6 },
     noise: responseRows.leg.usualNoise,
   });
-  const [answer, setAnswer] = useState<Answer<null> | null>(null);
-  const [pending, start] = useTransition();
   const change = (part: Partial<Asked>) => setAsked({ ...asked, ...part });
-  const isOpen = askOf(asked, base, units) === null;
-  const make = () => start(async () => setAnswer(await onMake(askOf(asked, base, units)!)));
+  const isReady = askOf(asked, base, units) !== null;
   return (
     <div className={form.form}>
       <Field label="Title">
@@ -116,16 +113,7 @@ export function TrialForm({ base, title, offers, units, onMake }: Props) {
       <Panel title="How" tone="purple">
         <Series asked={asked} onChange={change} />
       </Panel>
-      <div className={form.row}>
-        <Button tone="main" size="large" disabled={isOpen || pending} onClick={make}>
-          {pending ? "Working …" : "Make the trial"}
-        </Button>
-      </div>
-      {answer && !answer.ok && (
-        <p role="alert" className={`${form.said} ${form.refused}`}>
-          {inWords(answer)}
-        </p>
-      )}
+      <MakeFoot label="Make the trial" ready={isReady} onMake={() => onMake(askOf(asked, base, units)!)} />
     </div>
   );
 }

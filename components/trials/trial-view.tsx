@@ -7,7 +7,7 @@ import { inWords, type Answer } from "@/lib/base";
 import type { TrialSheetDocument } from "@/lib/report";
 import { showReading } from "@/lib/setup";
 import { responseRows, type Trial } from "@/lib/trials";
-import type { UnitPreferences } from "@/lib/units";
+import { bareQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import { CourseChart } from "./course-chart";
 import { CourseMap } from "./course-map";
 import styles from "./trials.module.css";
@@ -90,9 +90,8 @@ function Next({ sheet: { advice, next }, onBegin }: Pick<Props, "sheet" | "onBeg
 function Course({ trial, sheet, units }: Pick<Props, "trial" | "sheet" | "units">) {
   if (sheet.course.length === 0) return <p>The course is drawn from the second bead that was read.</p>;
   const { unit } = responseRows[trial.aim.response];
-  const perUnit = unit === "mm" && units.length === "in" ? 25.4 : 1;
-  const places = perUnit === 25.4 ? 2 : 1;
-  const showValue = (value: number): string => (value / perUnit).toFixed(places);
+  const showValue = (value: number): string =>
+    bareQuantity(unit === "mm" ? "modelLength" : "tenths", value, lengthSystem(units.length));
   if (trial.knobs.length === 2) return <CourseMap sheet={sheet} showValue={showValue} />;
   const show = showReading(units);
   const { field } = trial.knobs[0]!;
@@ -109,12 +108,13 @@ function Course({ trial, sheet, units }: Pick<Props, "trial" | "sheet" | "units"
 function Rows({ sheet: { rows, responseLabel } }: Pick<Props, "sheet">) {
   return (
     <ol className={styles.rows}>
-      {rows.map(({ place, settings, beadId, bead, reading, others, verdict }) => (
+      {rows.map(({ place, settings, beadId, bead, reading, others, verdict, off }) => (
         <li key={place}>
           <span className={styles.place}>{place + 1}</span>
           <span className={styles.what}>
             {beadId ? <a href={`/beads/${beadId}`}>{bead}</a> : bead}: {settings}
             {(others || verdict) && <small>{[verdict, others].filter(Boolean).join(" · ")}</small>}
+            {off && <small>{off}</small>}
           </span>
           <strong title={responseLabel}>{reading}</strong>
         </li>

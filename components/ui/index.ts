@@ -1,12 +1,15 @@
 export { Button, buttonClass } from "./button";
 export { Chip } from "./chip";
 export { Choice } from "./choice";
+export { DialogBox } from "./dialog-box";
 export { DictateButton } from "./dictate-button";
 export { Field } from "./field";
 export { default as form } from "./form.module.css";
 export { LocalTime } from "./local-time";
+export { MakeFoot } from "./make-foot";
 export { default as page } from "./page.module.css";
 export { Panel, type PanelTone } from "./panel";
+export { PersonOptions } from "./person-options";
 export { nothingSaid, SaidForm, SaidLine, type Said, type SaidAction } from "./said-form";
 export { ShareButton } from "./share-button";
 export { useTypedText } from "./use-typed-text";

@@ -1,5 +1,6 @@
 import { sumQuantities, worstAmount, worstLength, type Quantity } from "@/lib/measure";
 import { missing, type CaseContext } from "./case-context";
+import { certainInWindow, type Spread } from "./certain-in-window";
 import { decide, spreadOf } from "./decide";
 import { constantValue, evaluateFormula } from "./formula";
 import { decided, limitOf, type Outcome } from "./outcome";
@@ -55,10 +56,26 @@ function certainTotal(terms: readonly Term[], test: TotalTest, context: CaseCont
   const window = windowOf(test, context);
   // Where the whole weld is one window, each lies in it, wherever it lies.
   if (window === null) return sumQuantities(sure.map(({ least }) => least!));
+  if (test.of === "count")
+    return { ...sumQuantities(sure.map(({ least }) => least!)), value: fewest(sure, window) };
   const isPlaced = (term: Term): boolean => term.middleMm !== null;
   const placed = laidOut(sure.filter(isPlaced), ({ least }) => least!, test, window);
   const floating = sure.filter((term) => !isPlaced(term)).map(({ least }) => held(least!, test, window));
   return [placed, ...floating].reduce((a, b) => (b.value > a.value ? b : a));
+}
+
+/**
+ * How many lie in some window at least. A patch's pores lie anywhere in it, and one of which nobody knows where it lies
+ * anywhere on the weld; what is no patch lies at its middle. Of a weld as long as nobody knows, one is certain.
+ */
+function fewest(sure: readonly Term[], { mm, weldLengthMm, closedLengthMm }: Window): number {
+  const spreads = sure.map(({ observation, middleMm, least }): Spread => {
+    const [from, to] = !isPatch(observation)
+      ? [middleMm ?? 0, middleMm ?? weldLengthMm ?? Infinity]
+      : (observation.alongMm ?? [0, weldLengthMm ?? Infinity]);
+    return { from, to, amount: least!.value, unit: 1 };
+  });
+  return Math.ceil(certainInWindow(spreads, mm, closedLengthMm) * (1 - 1e-12));
 }
 
 /** No more than this can lie in any window; null where a size was never read. */
@@ -75,6 +92,7 @@ function possibleTotal(terms: readonly Term[], test: TotalTest, context: CaseCon
 
 interface Window {
   readonly mm: number;
+  readonly weldLengthMm: number | null;
   readonly closedLengthMm: number | null;
 }
 
@@ -83,7 +101,7 @@ function windowOf(test: TotalTest, { units, input }: CaseContext): Window | null
   const { lengthMm, closed } = input.weld;
   const mm = test.window === null ? Infinity : constantValue(test.window, units);
   if (mm === Infinity || (lengthMm !== null && mm >= lengthMm)) return null;
-  return { mm, closedLengthMm: closed ? lengthMm : null };
+  return { mm, weldLengthMm: lengthMm, closedLengthMm: closed ? lengthMm : null };
 }
 
 const isLength = (test: TotalTest): boolean => test.of !== "count" && test.of[0] === "length";

@@ -1,5 +1,6 @@
-import { MM_PER_INCH, needsCheck } from "@/lib/base";
+import { needsCheck } from "@/lib/base";
 import type { ImperfectionId } from "@/lib/trade";
+import { formatQuantity } from "@/lib/units";
 import { constantValue, type UnitSystem } from "./formula";
 import { onceEach } from "./once-each";
 import type { Outcome } from "./outcome";
@@ -12,9 +13,7 @@ export function testTitle(title: string, test: Test | undefined, units: UnitSyst
   const what = test.of === "count" ? "how many" : test.of[0] === "length" ? "total length" : "sum";
   if (test.window === null) return `${title}: ${what} on the whole weld`;
   const mm = constantValue(test.window, units);
-  const stretch =
-    units === "us" ? `${Number((mm / MM_PER_INCH).toFixed(3))} in` : `${Number(mm.toFixed(1))} mm`;
-  return `${title}: ${what} in any ${stretch}`;
+  return `${title}: ${what} in any ${formatQuantity("length", mm, units === "us" ? "inch" : "metric")}`;
 }
 
 function fields({ lookFor: _, ...rest }: Outcome): Omit<Outcome, "lookFor"> {

@@ -1,7 +1,7 @@
 import type { Quantity } from "@/lib/measure";
 import type { CaseContext } from "./case-context";
 import { decide, spreadOf } from "./decide";
-import { constantValue, evaluateFormula } from "./formula";
+import { evaluateFormula } from "./formula";
 import { isPatch, sizeOf } from "./size-of";
 import type { SizeName, Test, Threshold } from "./rule";
 import type { Observation } from "./types";
@@ -43,17 +43,14 @@ export function termsOf(
 type Amount = Pick<Term, "least" | "most" | "wanted" | "figures">;
 
 function amountOf(test: TotalTest, observation: Observation, context: CaseContext): Amount {
-  if (test.of === "count") return numberOf(observation, windowMm(test, context));
+  if (test.of === "count") return numberOf(observation);
   if (isPatch(observation) && test.of.includes("diameter")) return patchAmount(observation);
   const { quantity, whole, wanted, figures } = sizeOf(observation, test.of);
   return { least: quantity, most: whole ? quantity : null, wanted, figures };
 }
 
-const windowMm = (test: TotalTest, { units }: CaseContext): number =>
-  test.window === null ? Infinity : constantValue(test.window, units);
-
-/** How many it is: as counted, or at least two where it is a patch, or at least what a guess leaves certain. */
-function numberOf(observation: Observation, withinMm: number): Amount {
+/** How many it is in all: as counted, or at least two where it is a patch, or at least what a guess leaves certain. */
+function numberOf(observation: Observation): Amount {
   const { id, poreCount, aboutCount } = observation;
   const number = (n: number): Quantity => ({ ...one, value: n });
   const bare = isPatch(observation) ? 2 : 1;
@@ -65,7 +62,7 @@ function numberOf(observation: Observation, withinMm: number): Amount {
       figures: [`${id}.poreCount`],
     };
   if (aboutCount !== null) {
-    const least = Math.max(bare, certainOf(aboutCount, observation, withinMm));
+    const least = Math.max(bare, Math.ceil(CERTAIN_SHARE * aboutCount));
     return { least: number(least), most: null, wanted: "diameter", figures: [`${id}.aboutCount`] };
   }
   return { least: number(bare), most: bare === 1 ? one : null, wanted: "diameter", figures: [] };
@@ -73,18 +70,6 @@ function numberOf(observation: Observation, withinMm: number): Amount {
 
 /** Of a count by eye so much is taken as certain (own estimate). */
 const CERTAIN_SHARE = 0.5;
-
-/**
- * No less than this lies in some stretch so long: where the patch is longer, it is cut into so many stretches, and one of
- * them holds no less than the mean. Where nobody knows how long the patch is, nothing is certain of a stretch.
- */
-function certainOf(about: number, { alongMm }: Observation, withinMm: number): number {
-  const least = Math.ceil(CERTAIN_SHARE * about);
-  if (withinMm === Infinity) return least;
-  if (alongMm === null) return 0;
-  const pieces = Math.max(1, Math.ceil(Math.abs(alongMm[1] - alongMm[0]) / withinMm));
-  return Math.ceil(least / pieces);
-}
 
 /** A patch holds its largest pore, and no more than as many of that size as were counted. A guess makes no sum. */
 function patchAmount(observation: Observation): Amount {

@@ -11,10 +11,12 @@ import {
   MANIFEST_DIGEST_NAME,
   MANIFEST_NAME,
   noJobs,
+  noSeries,
   serialiseManifest,
   storedZip,
   type ExchangeBead,
   type JobsAlong,
+  type SeriesAlong,
   type ZipEntry,
 } from "@/lib/exchange";
 import { photoStore } from "@/lib/photo";
@@ -62,7 +64,7 @@ interface FileEntry extends ZipEntry {
 
 /**
  * Beads and their originals as one ZIP, oldest number first, with those of `shopSets` they name and the jobs that go
- * along (their beads must be among `beads`). Each original is hashed first: one that is not what it was is refused, never
+ * along (their beads must be among `beads`), and the trials and cards. Each original is hashed first: one that is not what it was is refused, never
  * packed. No more than a piece of one photo is in memory at a time. `place`: where the photos are (`photoStore`).
  */
 export async function archiveOf(
@@ -70,8 +72,10 @@ export async function archiveOf(
   beads: readonly BeadRecord[],
   shopSets: readonly ShopCriteria[],
   along: JobsAlong = noJobs,
+  series: SeriesAlong = noSeries,
 ): Promise<Result<Archive, ArchiveRefusal>> {
-  if (beads.length === 0 && along.jobs.length === 0) return fail(issue("archive-empty"));
+  if (beads.length + along.jobs.length + series.trials.length + series.cards.length === 0)
+    return fail(issue("archive-empty"));
   const sorted = exchangeBeads(beads.toSorted((a, b) => a.number - b.number));
   const carried = [
     ...sorted.flatMap(({ number, photos }) => photos.map((photo) => ({ number, ...photo }))),
@@ -90,7 +94,9 @@ export async function archiveOf(
       return fail(issue("archive-photo", [], { number, sha256: photo.sha256 }));
     files.set(name, { name, held: null, ...checked });
   }
-  const manifest = Buffer.from(serialiseManifest(archiveManifest(sorted, tablesDigest(), shopSets, along)));
+  const manifest = Buffer.from(
+    serialiseManifest(archiveManifest(sorted, tablesDigest(), shopSets, along, series)),
+  );
   const line = Buffer.from(digestLine(sha256Bytes(manifest)));
   return ok(
     streamed(place, [

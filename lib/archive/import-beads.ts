@@ -1,10 +1,11 @@
+import { setImmediate as turn } from "node:timers/promises";
 import { shopSetId } from "@/lib/accept";
 import { fail, issue, ok, type Issue, type Result } from "@/lib/base";
 import { letGoPhoto, photoColumn, keepFacts } from "@/lib/beads";
 import { writeTogether, type Db, type Tx } from "@/lib/db";
 import {
   exchangeSentence,
-  unpackArchive,
+  unpackSteps,
   type ExchangeBead,
   type ExchangePhoto,
   type ExchangeIssue,
@@ -17,6 +18,7 @@ import { guardStore, writeLog, recordSentence, type Pen, type RecordIssue } from
 import { sha256Bytes } from "./export-beads";
 import { alongOf, placeBeads, unsoundSigned, writeJobs } from "./import-jobs";
 import { planImport, type ImportPlan } from "./import-plan";
+import { writeSeries, type ArrivedBeads } from "./import-series";
 
 export type { ImportPlan } from "./import-plan";
 
@@ -42,7 +44,7 @@ export type ImportIssue = OwnIssue | ExchangeIssue | RecordIssue;
 
 const ownSentences: Readonly<Record<OwnIssue["code"], (data: OwnIssue["data"]) => string>> = {
   "import-conflicts": ({ conflicts }) =>
-    `${conflicts} of these beads or jobs are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
+    `${conflicts} of these beads, jobs, trials or cards are here already with other content. Nothing was imported; say whether to leave those as they are here and import the rest.`,
   "import-signed-changed": ({ number }) =>
     `A signed record of inspection ${number} in this archive is not what was signed. Nothing was imported; fetch the archive again from where it came.`,
   "import-criteria-differ": ({ id, title }) =>
@@ -67,7 +69,7 @@ export function importSentence(found: ImportIssue): string {
 
 /** Reads an archive and says what importing it would do. Writes nothing. */
 export async function checkArchive(db: Db, bytes: Uint8Array): Promise<Result<ImportPlan, ImportIssue>> {
-  const archive = readArchive(bytes);
+  const archive = await readArchive(bytes);
   return archive.ok ? ok(await planImport(db, archive.value.manifest)) : archive;
 }
 
@@ -81,7 +83,7 @@ export async function importArchive(
   bytes: Uint8Array,
   options: { readonly leaveConflicts: boolean } = { leaveConflicts: false },
 ): Promise<Result<ImportPlan, ImportIssue>> {
-  const archive = readArchive(bytes);
+  const archive = await readArchive(bytes);
   if (!archive.ok) return archive;
   const before = await planImport(pen.db, archive.value.manifest);
   const refused = refusalOf(before, options.leaveConflicts);
@@ -128,16 +130,27 @@ async function writeCriteria(
   }
 }
 
-function readArchive(bytes: Uint8Array): Result<UnpackedArchive, ImportIssue> {
-  const archive = unpackArchive(bytes, sha256Bytes);
+/** Hashing an archive of a gigabyte takes seconds: others have their turn between two of its files. */
+async function unpackInSlices(bytes: Uint8Array): Promise<Result<UnpackedArchive, ExchangeIssue>> {
+  const steps = unpackSteps(bytes, sha256Bytes);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    await turn();
+  }
+}
+
+async function readArchive(bytes: Uint8Array): Promise<Result<UnpackedArchive, ImportIssue>> {
+  const archive = await unpackInSlices(bytes);
   if (!archive.ok) return archive;
   const unsound = unsoundSigned(archive.value.manifest);
   if (unsound) return fail(issue("import-signed-changed", [], unsound));
   const { beads } = archive.value.manifest;
   const twice = beads.find(({ photos }) => new Set(photos.map(({ sha256 }) => sha256)).size < photos.length);
   if (twice) return fail(issue("import-photo-twice", [], { number: twice.number }));
+  const seen = new Set<string>();
   const ids = beads.flatMap(({ photos }) => photos.map(({ id }) => id));
-  const shared = ids.find((id, i) => ids.indexOf(id) !== i);
+  const shared = ids.find((id) => seen.size === seen.add(id).size);
   return shared === undefined ? archive : fail(issue("import-photo-id-twice", [], { id: shared }));
 }
 
@@ -224,6 +237,7 @@ function writeAll(
           });
         }
         await placeBeads(tx, along, plan.jobs, by);
+        await writeSeries(tx, manifest, plan.series, arrivedBeads(plan), { by, archive });
         await keepSome(tx, [...numbers.keys()]);
         return ok(plan);
       },
@@ -231,6 +245,14 @@ function writeAll(
     ),
   );
 }
+
+const arrivedBeads = ({ beads }: ImportPlan): ArrivedBeads => {
+  const here = beads.filter(({ fate }) => fate === "new" || fate === "same");
+  return {
+    here: new Set(here.map(({ id }) => id)),
+    numbers: new Map(here.map(({ ownNumber, number }) => [ownNumber, number])),
+  };
+};
 
 /** As many beads as are worked out while everybody else's saves wait: half a second's worth. */
 const WORTH_WAITING = 60;

@@ -42,7 +42,8 @@ export async function planJobs(db: Db | Tx, { jobs = [] }: ArchiveManifest): Pro
   return planned;
 }
 
-function freeNumber(own: number, taken: ReadonlySet<number>): number {
+/** The number it comes with, or the next after the highest where that is taken. */
+export function freeNumber(own: number, taken: ReadonlySet<number>): number {
   return taken.has(own) ? Math.max(...taken) + 1 : own;
 }
 

@@ -6,6 +6,7 @@ import type { ArchiveManifest, ExchangeBead } from "@/lib/exchange";
 import { getShopSet, tablesDigest } from "@/lib/shop";
 import { exchangeBeads } from "./export-beads";
 import { planJobs, type PlannedJob } from "./import-jobs";
+import { planSeries, type PlannedSeries } from "./import-series";
 
 /**
  * What would become of one bead of an archive.
@@ -36,7 +37,8 @@ export interface ImportPlan {
   readonly beads: readonly PlannedBead[];
   readonly criteria: readonly PlannedCriteria[];
   readonly jobs: readonly PlannedJob[];
-  /** Beads; jobs are counted in `jobs` alone, but for those in the way, which are among the conflicts. */
+  readonly series: readonly PlannedSeries[];
+  /** Beads; jobs, trials and cards are counted by themselves, but for those in the way, which are among the conflicts. */
   readonly fresh: number;
   readonly same: number;
   readonly conflicts: number;
@@ -88,13 +90,16 @@ export async function planImport(db: Db | Tx, manifest: ArchiveManifest): Promis
   const count = (...fated: PlannedBead["fate"][]): number =>
     beads.filter(({ fate }) => fated.includes(fate)).length;
   const jobs = await planJobs(db, manifest);
+  const series = await planSeries(db, manifest);
   return {
     beads,
     criteria: await planCriteria(db, manifest),
     jobs,
+    series,
     fresh: count("new"),
     same: count("same"),
-    conflicts: count("differs", "photo-taken") + jobs.filter(({ fate }) => fate === "differs").length,
+    conflicts:
+      count("differs", "photo-taken") + [...jobs, ...series].filter(({ fate }) => fate === "differs").length,
     renumbered: beads.filter(({ fate, number, ownNumber }) => fate === "new" && number !== ownNumber).length,
     otherTables: manifest.tablesDigest !== tablesDigest(),
   };

@@ -79,6 +79,11 @@ export const BeadJudgementSchema = z.object({
   /** What the change did; null: not said yet. Only "cured" confirms a cause. */
   outcome: z.enum(outcomes).nullable().default(null),
   note: z.string().max(4000).default(""),
+  /**
+   * What the bead was to be run with, by a plan, a trial or a card; null, or left out as before there were any: nothing. It
+   * says nothing of how it was run: that is the set-up.
+   */
+  planned: RunSetupSchema.nullable().optional(),
 });
 export type BeadJudgement = z.infer<typeof BeadJudgementSchema>;
 

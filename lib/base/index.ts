@@ -2,6 +2,7 @@ export { answerOf, inWords, linesOf, refused, type Answer, type Line, type Refus
 export { assertNever, invariant } from "./assert";
 export { canonicalJson } from "./canonical-json";
 export { L_PER_CUBIC_FOOT, L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "./conversion";
+export { fairTurns, type FairTurns } from "./fair-turns";
 export { issue, type Issue } from "./issue";
 export { MOST_JSON_BYTES, MOST_JSON_MB } from "./json-limit";
 export { MAX_PHOTO_BYTES, MAX_PHOTO_MB } from "./photo-limit";

@@ -1,5 +1,5 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
-import type { Db, Tx } from "@/lib/db";
+import { change, dialect, forgetFreed, type Db, type Tx } from "@/lib/db";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import { letGoPhoto } from "./attach-photo";
 import { nextBeadNumber } from "./beads";
@@ -160,7 +160,8 @@ async function pointBack(tx: Tx, beadId: string, nextIds: readonly string[]): Pr
 
 /**
  * Erases what was deleted more than `KEPT_DAYS` ago, its photos with it where nothing else needs them. Number and ids
- * stay, so that no other bead is ever called by that number. Says how many were erased.
+ * stay, so that no other bead is ever called by that number; of the words no byte stays in the database's file. Says how
+ * many were erased.
  */
 export async function eraseDeletedBeads(pen: Pen, dataDir: string, now: Date): Promise<number> {
   const before = new Date(now.getTime() - KEPT_DAYS * DAY_MS);
@@ -179,6 +180,10 @@ export async function eraseDeletedBeads(pen: Pen, dataDir: string, now: Date): P
     });
     for (const { sha256 } of wholeBead.fromText(content ?? "").photos)
       await letGoPhoto(pen.db, dataDir, sha256);
+  }
+  if (due.length > 0) {
+    await change(pen.db, dialect.tidyWords());
+    await forgetFreed(pen.db);
   }
   return due.length;
 }

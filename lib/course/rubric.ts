@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { formatQuantity } from "@/lib/units";
 
 /** How far a line of the rubric was reached; each step is a quarter of the line's weight. */
 export const rubricSteps = [0, 1, 2, 3, 4] as const;
@@ -59,7 +60,7 @@ export function rubricScore(lines: readonly RubricLine[], marks: RubricMarks): R
 /** "7.25 of 9" with what is still open; "" for a rubric without lines. */
 export function scoreText({ points, outOf, open, share }: RubricScore): string {
   if (outOf === 0) return "";
-  const sum = `${Number(points.toFixed(2))} of ${outOf}`;
+  const sum = `${formatQuantity("ratio", points, "metric")} of ${outOf}`;
   if (share === null) return `${sum}, ${open} ${open === 1 ? "line" : "lines"} not marked`;
   return `${sum} (${Math.round(share * 100)} %)`;
 }

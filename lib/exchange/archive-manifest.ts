@@ -6,6 +6,7 @@ import { PublicKeySchema } from "@/lib/signature";
 import {
   ExchangeBeadSchema,
   hasCount,
+  hasPlan,
   hasSection,
   Sha256Schema,
   type ExchangeBead,
@@ -14,15 +15,24 @@ import {
 import type { ExchangeIssue } from "./issue";
 import { ExchangeInstrumentSchema, ExchangeJobSchema, jobIssues, noJobs, type JobsAlong } from "./job-file";
 import { beadIssues, readVersioned, repeated } from "./read-versioned";
+import {
+  ExchangeCardSchema,
+  ExchangeTrialSchema,
+  noSeries,
+  seriesIssues,
+  type SeriesAlong,
+} from "./series-file";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 7;
+export const ARCHIVE_VERSION = 8;
 /** Jobs of this version say the extent of a weld as a free text; they are read into the present shape. */
 const EXTENT_IN_WORDS = 3;
 const WITHOUT_SECTIONS = 4;
 const WITHOUT_KEYS = 5;
 /** Marks hold no number by eye; jobs and inspections say neither customer, size asked, report number, certificate nor sample. */
 const SAYING_LESS = 6;
+/** Neither trials nor cards, and no bead that is still to be run as it was planned. */
+const WITHOUT_SERIES = 7;
 /** An archive names the oldest version that holds what is in it, so that older readers take it where they can. */
 const WITHOUT_JOBS = 2;
 const WITHOUT_CRITERIA = 1;
@@ -35,6 +45,7 @@ export const ArchiveManifestSchema = z.object({
     WITHOUT_SECTIONS,
     WITHOUT_KEYS,
     SAYING_LESS,
+    WITHOUT_SERIES,
     ARCHIVE_VERSION,
   ]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
@@ -59,6 +70,9 @@ export const ArchiveManifestSchema = z.object({
   instruments: z.array(ExchangeInstrumentSchema).max(1000).readonly().optional(),
   /** Public keys by which the signed records are signed, and those their holders had before or since; sorted by id. */
   keys: z.array(PublicKeySchema).max(1000).readonly().optional(),
+  /** Trials that beads belong to and cards they were run by, sorted by number; no key where there are none. */
+  trials: z.array(ExchangeTrialSchema).max(1000).readonly().optional(),
+  cards: z.array(ExchangeCardSchema).max(1000).readonly().optional(),
   /** SHA-256 of the knowledge tables the beads were judged with, so that an old verdict can be traced. */
   tablesDigest: Sha256Schema,
 });
@@ -95,8 +109,10 @@ function oldestFor(
   beads: readonly ExchangeBead[],
   criteria: readonly ShopCriteria[],
   { jobs, keys }: JobsAlong,
+  { trials, cards }: SeriesAlong,
 ): ArchiveManifest["schemaVersion"] {
-  if (beads.some(hasCount) || jobs.some(saysMore)) return ARCHIVE_VERSION;
+  if (trials.length > 0 || cards.length > 0 || beads.some(hasPlan)) return ARCHIVE_VERSION;
+  if (beads.some(hasCount) || jobs.some(saysMore)) return WITHOUT_SERIES;
   if (keys.length > 0) return SAYING_LESS;
   if (beads.some(hasSection)) return WITHOUT_KEYS;
   if (jobs.length > 0) return WITHOUT_SECTIONS;
@@ -112,6 +128,7 @@ export function archiveManifest(
   tablesDigest: string,
   shopSets: readonly ShopCriteria[] = [],
   along: JobsAlong = noJobs,
+  series: SeriesAlong = noSeries,
 ): ArchiveManifest {
   const criteria = criteriaNamed(beads, along, shopSets);
   const carried = [
@@ -125,10 +142,12 @@ export function archiveManifest(
   }));
   const byName = new Map(photos.map((photo) => [photo.name, photo]));
   return {
-    schemaVersion: oldestFor(beads, criteria, along),
+    schemaVersion: oldestFor(beads, criteria, along, series),
     ...(criteria.length > 0 ? { criteria } : {}),
     ...(along.jobs.length > 0 ? { jobs: along.jobs, instruments: along.instruments } : {}),
     ...(along.keys.length > 0 ? { keys: along.keys } : {}),
+    ...(series.trials.length > 0 ? { trials: series.trials } : {}),
+    ...(series.cards.length > 0 ? { cards: series.cards } : {}),
     beads,
     photos: [...byName.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
     tablesDigest,
@@ -145,6 +164,7 @@ export function parseManifest(text: string): Result<ArchiveManifest, ExchangeIss
   const read = readVersioned(text, ArchiveManifestSchema, ARCHIVE_VERSION);
   if (!read.ok) return read;
   const { beads, tablesDigest, photos, criteria = [], jobs = [], instruments = [], keys = [] } = read.value;
+  const { trials = [], cards = [] } = read.value;
   const wrong = [
     ...repeated(beads, ["beads"]),
     ...repeated(
@@ -153,6 +173,7 @@ export function parseManifest(text: string): Result<ArchiveManifest, ExchangeIss
     ),
     ...beads.flatMap((bead, i) => beadIssues(bead, ["beads", i])),
     ...jobIssues({ jobs, instruments, keys }, beads),
+    ...seriesIssues({ trials, cards }, beads),
   ];
   if (wrong.length > 0) return fail<ExchangeIssue>(...wrong);
   // The lists say nothing the beads do not say; where they differ, one of them was changed.

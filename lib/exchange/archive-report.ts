@@ -1,4 +1,5 @@
 import type { KeyPort } from "@/lib/signature";
+import type { ArchiveManifest } from "./archive-manifest";
 import { archiveKeyLines, archiveSignatureLine, archiveVerdictLine } from "./archive-signature-words";
 import { archiveSignatures } from "./archive-signatures";
 import { exchangeSentence } from "./sentences";
@@ -27,11 +28,18 @@ export function archiveReport(
     state: found.every(({ verdict }) => verdict.fits) ? "fits" : "does-not-fit",
     lines: [
       `${counted(manifest.beads.length, "bead")} and ${counted(files.size, "photo")}: every photo has the checksum that the list states.`,
+      ...seriesLine(manifest),
       ...found.map(archiveSignatureLine),
       ...archiveKeyLines(found),
       archiveVerdictLine(found),
     ],
   };
+}
+
+/** Trials and cards along, where there are any. */
+function seriesLine({ trials = [], cards = [] }: ArchiveManifest): readonly string[] {
+  if (trials.length + cards.length === 0) return [];
+  return [`${counted(trials.length, "trial")} and ${counted(cards.length, "procedure card")} come along.`];
 }
 
 const counted = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;

@@ -2,12 +2,14 @@ import { z } from "zod";
 import { BeadContentSchema, photoRoles } from "@/lib/assess";
 
 /** Bump when the published shape changes; a reader refuses what is newer than itself. */
-const BEAD_FILE_VERSION = 3;
-/** A reader of this version knows no counts by eye and would leave them out without a word. */
+const BEAD_FILE_VERSION = 4;
+/** A reader of this version knows no plan beside a set-up and would leave it out without a word. */
+const WITHOUT_PLANS = 3;
+/** The same of counts by eye. */
 const WITHOUT_COUNTS = 2;
 /** The same of sections. */
 export const WITHOUT_SECTIONS = 1;
-export const beadFileVersions = [WITHOUT_SECTIONS, WITHOUT_COUNTS, BEAD_FILE_VERSION] as const;
+export const beadFileVersions = [WITHOUT_SECTIONS, WITHOUT_COUNTS, WITHOUT_PLANS, BEAD_FILE_VERSION] as const;
 
 /** SHA-256 as 64 lower-case hexadecimal digits. */
 export const Sha256Schema = z.string().regex(/^[0-9a-f]{64}$/);
@@ -66,10 +68,15 @@ export const hasSection = ({ content }: Pick<ExchangeBead, "content">): boolean 
 export const hasCount = ({ content }: Pick<ExchangeBead, "content">): boolean =>
   content.photos.some(({ drawing }) => drawing.marks.some(({ aboutCount }) => aboutCount !== undefined));
 
+/** Whether a bead says what it was to be run with. */
+export const hasPlan = ({ content }: Pick<ExchangeBead, "content">): boolean =>
+  Boolean(content.judgement.planned);
+
 /** The oldest version that holds these beads whole. */
 export function beadFileVersion(
   beads: readonly Pick<ExchangeBead, "content">[],
 ): (typeof beadFileVersions)[number] {
-  if (beads.some(hasCount)) return BEAD_FILE_VERSION;
+  if (beads.some(hasPlan)) return BEAD_FILE_VERSION;
+  if (beads.some(hasCount)) return WITHOUT_PLANS;
   return beads.some(hasSection) ? WITHOUT_COUNTS : WITHOUT_SECTIONS;
 }

@@ -19,8 +19,16 @@ export {
   type JobsAlong,
 } from "./job-file";
 export { markTable } from "./mark-table";
+export {
+  ExchangeCardSchema,
+  ExchangeTrialSchema,
+  noSeries,
+  type ExchangeCard,
+  type ExchangeTrial,
+  type SeriesAlong,
+} from "./series-file";
 export { digestLine, MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "./pack-archive";
 export { storedZip, type ZipEntry } from "./stored-zip";
 export { exchangeSentence } from "./sentences";
 export { csvHead, csvRows, type Table } from "./table";
-export { unpackArchive, type UnpackedArchive } from "./unpack-archive";
+export { unpackArchive, unpackSteps, type UnpackedArchive } from "./unpack-archive";

@@ -38,6 +38,19 @@ export function unpackArchive(
   sha256: Sha256,
   limits: ArchiveLimits = usualArchiveLimits,
 ): Result<UnpackedArchive, ExchangeIssue> {
+  const steps = unpackSteps(bytes, sha256, limits);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** As `unpackArchive`, file by file: between two of them whoever unpacks may let others have their turn. */
+export function* unpackSteps(
+  bytes: Uint8Array,
+  sha256: Sha256,
+  limits: ArchiveLimits = usualArchiveLimits,
+): Generator<void, Result<UnpackedArchive, ExchangeIssue>> {
   const entries = zipDirectory(bytes);
   if (!entries.ok) return entries;
   const listing = listFiles(entries.value, limits);
@@ -49,6 +62,7 @@ export function unpackArchive(
   if (names.length > 0) return fail<ExchangeIssue>(...names);
   const files = new Map<string, Uint8Array>();
   for (const photo of manifest.value.photos) {
+    yield;
     const file = unpackNamed(listing.value, photo.name, limits);
     if (!file.ok) return file;
     if (file.value.length !== photo.bytes || sha256(file.value) !== photo.sha256)

@@ -10,6 +10,7 @@ import {
   setupFields,
 } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
+import { parseLength } from "@/lib/units";
 
 /** Stands in a filter for "not recorded": a group of its own on every chart, so it must be findable. */
 export const UNKNOWN = "unknown";
@@ -75,6 +76,9 @@ export const BeadFilterSchema = z.object({
   from: z.iso.date().optional(),
   to: z.iso.date().optional(),
   job: text(60),
+  /** Run in this trial, by this card; "unknown": in none, by none. */
+  trial: text(60),
+  card: text(60),
   /** These beads only; in an address, `id` stands once for each. */
   id: z.array(z.string().min(1).max(60)).max(2000).optional(),
   sort: z.enum(beadOrders).optional(),
@@ -92,11 +96,27 @@ export interface ReadFilter {
   readonly unread: readonly string[];
 }
 
+/** Lengths that may be asked for in inches, under a name of their own: the filter itself knows millimetres only. */
+export const inchName = (field: "minThickness" | "maxThickness"): string => `${field}In`;
+
+/** null: not asked in inches. */
+function inchesOf(field: FilterField, params: URLSearchParams): ReturnType<typeof parseLength> | null {
+  if (field !== "minThickness" && field !== "maxThickness") return null;
+  const typed = params.get(inchName(field))?.trim() ?? "";
+  return typed === "" ? null : parseLength(typed, { default: "in", allowZero: true });
+}
+
 /** A filter from an address. Empty values are fields left empty in a form and count as not asked. */
 export function readFilter(params: URLSearchParams): ReadFilter {
   const filter: Record<string, unknown> = {};
   const unread: string[] = [];
   for (const field of filterFields) {
+    const inInches = inchesOf(field, params);
+    if (inInches !== null) {
+      if (inInches.ok) filter[field] = inInches.value;
+      else unread.push(field);
+      continue;
+    }
     const values = params.getAll(field).filter((value) => value.trim() !== "");
     if (values.length === 0) continue;
     const parsed = BeadFilterSchema.shape[field].safeParse(manyFields.includes(field) ? values : values[0]);

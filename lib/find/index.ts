@@ -3,6 +3,7 @@ import "server-only";
 export {
   BeadFilterSchema,
   filterFields,
+  inchName,
   filterQuery,
   readFilter,
   UNKNOWN,

@@ -1,4 +1,4 @@
-import { column, dialect, rowsOf, sql, type Db, type Sql } from "@/lib/db";
+import { column, dialect, noSql, rowsOf, sql, type Db, type Sql } from "@/lib/db";
 import type { FilterableField } from "@/lib/setup";
 import type { Counted, TrendCounts } from "@/lib/trends";
 import type { BeadFilter } from "./bead-filter";
@@ -6,7 +6,15 @@ import type { Scope } from "./scope";
 import { isCurrent, whereOf } from "./where";
 
 /** What beads are grouped by on a trend. */
-export type GroupColumn = FilterableField | "welder";
+export type GroupColumn = FilterableField | "welder" | "trial" | "card";
+
+/** Where a group's key stands: on the bead's own row, or beside it. */
+function groupSource(by: GroupColumn): { readonly of: Sql; readonly beside: Sql } {
+  const on = sql`ON s."beadId" = f."beadId"`;
+  if (by === "trial") return { of: sql`s."trialId"`, beside: sql`LEFT JOIN "TrialBead" s ${on}` };
+  if (by === "card") return { of: sql`s."cardId"`, beside: sql`LEFT JOIN "CardBead" s ${on}` };
+  return { of: column(by, "f"), beside: noSql };
+}
 
 const decided = sql`SUM(CASE WHEN f."verdict" IN ('accept', 'reject') THEN 1 ELSE 0 END)`;
 const rejected = sql`SUM(CASE WHEN f."verdict" = 'reject' THEN 1 ELSE 0 END)`;
@@ -101,21 +109,21 @@ interface GroupRow {
 }
 
 function groupRows(db: Db, where: Sql, by: GroupColumn): Promise<readonly GroupRow[]> {
-  const of = column(by, "f");
+  const { of, beside } = groupSource(by);
   return rowsOf<GroupRow>(
     db,
     sql`SELECT ${of} AS "key", COUNT(*) AS "n", MAX(f."place") AS "at", ${decided} AS "decided", ${rejected} AS "rejected"
-      FROM "BeadFacts" f WHERE ${where} GROUP BY ${of}`,
+      FROM "BeadFacts" f ${beside} WHERE ${where} GROUP BY ${of}`,
   );
 }
 
 type SeenRow = Tally & { readonly group: string | null };
 
 function seenRows(db: Db, where: Sql, by: GroupColumn): Promise<readonly SeenRow[]> {
-  const of = column(by, "f");
+  const { of, beside } = groupSource(by);
   return rowsOf<SeenRow>(
     db,
     sql`SELECT ${of} AS "group", b."imperfection" AS "key", COUNT(*) AS "n", ${seenAt} AS "at"
-      FROM "BeadFacts" f JOIN "BeadFound" b ON b."number" = f."number" WHERE ${where} GROUP BY ${of}, b."imperfection"`,
+      FROM "BeadFacts" f JOIN "BeadFound" b ON b."number" = f."number" ${beside} WHERE ${where} GROUP BY ${of}, b."imperfection"`,
   );
 }

@@ -79,6 +79,17 @@ function markWhere({ imperfection, anyOf, cause, anyCause, photo }: BeadFilter):
   ];
 }
 
+/** Which trial or card a bead was run in stands beside it, not on it. */
+function seriesWhere({ trial, card }: BeadFilter): readonly Sql[] {
+  const ran = (table: string, of: string, asked: string | undefined): readonly Sql[] => {
+    if (asked === undefined) return [];
+    const rows = sql`SELECT 1 FROM ${column(table)} s WHERE s."beadId" = ${f("beadId")}`;
+    if (asked === UNKNOWN) return [sql`NOT EXISTS (${rows})`];
+    return [sql`EXISTS (${rows} AND ${column(of, "s")} = ${asked})`];
+  };
+  return [...ran("TrialBead", "trialId", trial), ...ran("CardBead", "cardId", card)];
+}
+
 /** The rows a person may see at all. */
 export function scopeWhere({ welderId }: Scope): Sql {
   return welderId === undefined ? sql`1 = 1` : sql`${f("welderId")} = ${welderId}`;
@@ -125,6 +136,7 @@ function plainParts(filter: BeadFilter, scope: Scope): readonly Sql[] {
     ...(filter.from === undefined ? [] : [sql`${f("day")} >= ${filter.from}`]),
     ...(filter.to === undefined ? [] : [sql`${f("day")} <= ${filter.to}`]),
     ...fits(f("jobId"), filter.job),
+    ...seriesWhere(filter),
     ...verdictWhere(filter.verdict),
   ];
 }

@@ -1,5 +1,6 @@
 import { createCipheriv, createDecipheriv, randomBytes, scrypt } from "node:crypto";
 import { z } from "zod";
+import { LOCK_COST } from "./lock-cost";
 
 const base64url = z.string().regex(/^[A-Za-z0-9_-]+$/);
 
@@ -23,9 +24,6 @@ export const LockedBoxSchema = z.object({
 });
 export type LockedBox = z.infer<typeof LockedBoxSchema>;
 
-/** 32 MB and about a fifth of a second each time; one of the settings OWASP's cheat sheet gives (from memory). */
-const COST = { N: 2 ** 15, r: 8, p: 3 } as const;
-
 const kept = (text: string) => Buffer.from(text, "base64url");
 
 function keyFrom(passphrase: string, { N, r, p, salt }: Omit<LockedBox["kdf"], "name">): Promise<Buffer> {
@@ -39,7 +37,7 @@ function keyFrom(passphrase: string, { N, r, p, salt }: Omit<LockedBox["kdf"], "
 
 /** Locks bytes by a passphrase. `binds`: what the box belongs to; it opens for nothing else. */
 export async function lock(bytes: Uint8Array, passphrase: string, binds: string): Promise<LockedBox> {
-  const kdf = { name: "scrypt", ...COST, salt: randomBytes(16).toString("base64url") } as const;
+  const kdf = { name: "scrypt", ...LOCK_COST, salt: randomBytes(16).toString("base64url") } as const;
   const iv = randomBytes(12);
   const cipher = createCipheriv("aes-256-gcm", await keyFrom(passphrase, kdf), iv).setAAD(Buffer.from(binds));
   const locked = Buffer.concat([cipher.update(bytes), cipher.final()]).toString("base64url");

@@ -1,3 +1,4 @@
+import { setImmediate as turn } from "node:timers/promises";
 import { instrumentCells, recordSections, type SignedRecord } from "@/lib/inspect";
 import { standingTitle } from "@/lib/signature";
 import { collect } from "./collect";
@@ -40,7 +41,11 @@ export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Arr
   for (const { title: heading, rows } of alone) drawRows(flow, heading, rows);
   drawInstruments(flow, record);
   drawWelds(flow, welds);
-  for (const bead of inWeldOrder(record)) drawInspectionBead(flow, bead, record, input);
+  for (const bead of inWeldOrder(record)) {
+    // A record may hold many beads: others have their turn between two of them.
+    await turn();
+    drawInspectionBead(flow, bead, record, input);
+  }
   root.end();
   drawFurniture(flow, { record: nameOf(input), title, digest, recordUrl });
   doc.end();

@@ -8,7 +8,7 @@ import { inspect } from "./inspect";
 import { originalPath, photoFolders, viewFile, viewFolder } from "./paths";
 import { placeViews } from "./folder-store";
 import { photoSizes, type PhotoSize, type StoredPhoto } from "./types";
-import { writeViews } from "./write-views";
+import { codings, writeViews } from "./write-views";
 
 /** "made": they are there again, byte for byte. "other": they come out otherwise now. "unreadable": the original is not what it was. */
 export type Remade = "made" | "other" | "unreadable";
@@ -56,12 +56,20 @@ async function remakeAt(desk: string, { dataDir, sha256, bytes, sealed }: Remaki
     captured: null,
     notices: [...notices, ...decoded.value.notices],
   };
-  const made = path.join(desk, "views");
-  await writeViews(realDisk, made, pixels, photo);
+  for (const coding of codings) {
+    const made = path.join(desk, coding);
+    await writeViews(realDisk, made, pixels, photo, coding);
+    if (!(await isAsSealed(made, sealed))) continue;
+    await placeViews(made, viewFolder(dataDir, sha256));
+    return "made";
+  }
+  return "other";
+}
+
+async function isAsSealed(made: string, sealed: Remaking["sealed"]): Promise<boolean> {
   for (const size of Object.keys(photoSizes) as PhotoSize[]) {
     const is = digest(await readFile(path.join(made, viewFile(size))));
-    if (sealed[size] !== undefined && sealed[size] !== is) return "other";
+    if (sealed[size] !== undefined && sealed[size] !== is) return false;
   }
-  await placeViews(made, viewFolder(dataDir, sha256));
-  return "made";
+  return true;
 }

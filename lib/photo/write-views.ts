@@ -7,9 +7,17 @@ import { META_FILE, viewFile } from "./paths";
 import { metaText } from "./stored-photo";
 import { photoSizes, type PhotoSize, type StoredPhoto } from "./types";
 
+/**
+ * How the same pixels become bytes: as it is done now, then as it was done before. What was sealed then can be made anew only
+ * the way it was made. Huffman tables fitted to each picture make its view 8 % smaller and take half of the time of an upload.
+ */
+export const codings = ["quick", "fitted"] as const;
+export type Coding = (typeof codings)[number];
+
 /** 4:4:4 keeps the colour edges of heat tint and slag where they are; a marking tool is read at the pixel. */
-const jpeg = (image: Sharp): Sharp => image.jpeg({ quality: 88, chromaSubsampling: "4:4:4" });
-const encoders: Readonly<Record<PhotoSize, (image: Sharp) => Sharp>> = {
+const jpeg = (image: Sharp, coding: Coding): Sharp =>
+  image.jpeg({ quality: 88, chromaSubsampling: "4:4:4", optimiseCoding: coding === "fitted" });
+const encoders: Readonly<Record<PhotoSize, (image: Sharp, coding: Coding) => Sharp>> = {
   view: jpeg,
   small: jpeg,
   thumb: (image) => image.webp({ quality: 80 }),
@@ -25,13 +33,17 @@ export async function writeViews(
   folder: string,
   pixels: Pixels,
   photo: StoredPhoto,
+  coding: Coding = "quick",
 ): Promise<void> {
   await mkdir(folder);
-  for (const size of Object.keys(encoders) as PhotoSize[]) {
-    const bytes = await encoders[size](scaled(pixels, photoSizes[size])).toBuffer();
+  const writing = (Object.keys(encoders) as PhotoSize[]).map(async (size) => {
+    const bytes = await encoders[size](scaled(pixels, photoSizes[size]), coding).toBuffer();
     await writeNewFile(disk, path.join(folder, viewFile(size)), bytes);
-  }
-  await writeNewFile(disk, path.join(folder, META_FILE), metaText(photo));
+  });
+  const meta = writeNewFile(disk, path.join(folder, META_FILE), metaText(photo));
+  // Side by side; none of them may still write when the desk is cleared after one has failed.
+  const done = await Promise.allSettled([...writing, meta]);
+  for (const one of done) if (one.status === "rejected") throw one.reason;
 }
 
 function scaled({ data, widthPx, heightPx }: Pixels, longest: number): Sharp {

@@ -1,10 +1,12 @@
-import { MM_PER_INCH } from "@/lib/base";
 import { spanText } from "@/lib/setup";
-import { formatAmps, formatLength, lengthSystem, type UnitPreferences } from "@/lib/units";
+import {
+  formatLength,
+  formatQuantity,
+  lengthSystem,
+  type PrintedQuantity,
+  type UnitPreferences,
+} from "@/lib/units";
 import type { Given, GivenCode } from "./gives";
-
-const POUNDS_PER_KG = 1 / 0.45359237;
-const L_PER_FT3 = 28.316846592;
 
 const labels: Readonly<Record<GivenCode, string>> = {
   amps: "Current",
@@ -23,33 +25,25 @@ const labels: Readonly<Record<GivenCode, string>> = {
   gas: "Gas",
 };
 
-/** A value in the person's units, with as many places as its error deserves. */
+/** Which row of the rounding table each unit of the plan is printed by. */
+const printedAs = {
+  A: "current",
+  kW: "power",
+  "kJ/mm": "heatInput",
+  mm: "modelLength",
+  "kg/h": "depositionRate",
+  count: "count",
+  min: "minutes",
+  kg: "mass",
+  m: "wireRun",
+  L: "gasVolume",
+} as const satisfies Readonly<Record<Given["unit"], PrintedQuantity>>;
+
+/** A value in the person's units; lengths in inches as a rule reads them. */
 function show({ unit }: Given, value: number, units: UnitPreferences): string {
-  const isInch = units.length === "in";
-  switch (unit) {
-    case "A":
-      return formatAmps(value);
-    case "kW":
-      return `${value.toFixed(1)} kW`;
-    case "kJ/mm":
-      return isInch ? `${(value * MM_PER_INCH).toFixed(1)} kJ/in` : `${value.toFixed(2)} kJ/mm`;
-    case "mm":
-      return isInch
-        ? formatLength(value, { system: lengthSystem(units.length), style: "fraction" })
-        : `${value.toFixed(1)} mm`;
-    case "kg/h":
-      return isInch ? `${(value * POUNDS_PER_KG).toFixed(1)} lb/h` : `${value.toFixed(1)} kg/h`;
-    case "count":
-      return value.toFixed(0);
-    case "min":
-      return `${value.toFixed(value < 10 ? 1 : 0)} min`;
-    case "kg":
-      return isInch ? `${(value * POUNDS_PER_KG).toFixed(2)} lb` : `${value.toFixed(2)} kg`;
-    case "m":
-      return isInch ? `${((value * 1000) / MM_PER_INCH / 12).toFixed(0)} ft` : `${value.toFixed(0)} m`;
-    case "L":
-      return isInch ? `${(value / L_PER_FT3).toFixed(1)} ft³` : `${value.toFixed(0)} L`;
-  }
+  const system = lengthSystem(units.length);
+  if (unit === "mm" && system === "inch") return formatLength(value, { system, style: "fraction" });
+  return formatQuantity(unit === "min" && value >= 10 ? "wholeMinutes" : printedAs[unit], value, system);
 }
 
 /** What a plan gives, in words: its name, the value, and between what the truth is to be expected. */

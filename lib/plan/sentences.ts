@@ -8,7 +8,7 @@ import {
   type RunSetup,
   type SetupField,
 } from "@/lib/setup";
-import { formatAmps, formatLength, lengthSystem, type UnitPreferences } from "@/lib/units";
+import { formatAmps, formatLength, formatQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import type { PlanCode, PlanIssue } from "./issues";
 import type { Knob, KnobReason } from "./knobs";
 import type { Limit, LimitCode } from "./plan-run";
@@ -85,7 +85,7 @@ const limitSentences: Readonly<Record<LimitCode, (w: Words) => string>> = {
   "pace-unusual": (w) =>
     `The pace lies outside the usual ${spanText(w.show("low", "travelSpeedMmPerMin"), w.show("high", "travelSpeedMmPerMin"))} of a hand: try it on scrap.`,
   "ask-the-machine": (w) =>
-    `The arc takes about ${w.number("kW").toFixed(1)} kW, more than twice what 120 V holds: see on the machine's plate whether it gives that on 230 V, and how long.`,
+    `The arc takes about ${formatQuantity("power", w.number("kW"), "metric")}, more than twice what 120 V holds: see on the machine's plate whether it gives that on 230 V, and how long.`,
   "limited-passes": (w) =>
     `${w.text("electrode")} is meant for a few passes on thin plate and this takes ${w.text("passes")}: ask its data sheet.`,
 };

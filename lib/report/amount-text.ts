@@ -5,10 +5,12 @@ import {
   formatAmps,
   formatAngle,
   formatFlow,
+  formatQuantity,
   formatTravelSpeed,
   formatVolts,
   formatWireFeed,
   L_PER_MIN_PER_CFH,
+  lengthSystem,
   M_PER_MIN_PER_IPM,
   MM_PER_INCH,
   type UnitPreferences,
@@ -33,13 +35,11 @@ export function valueText(value: number, kind: UnitKind, units: UnitPreferences)
     case "angle":
       return formatAngle(value);
     case "temperature":
-      return units.length === "mm" ? `${value.toFixed(0)} °C` : `${((value * 9) / 5 + 32).toFixed(0)} °F`;
+      return formatQuantity("temperature", value, lengthSystem(units.length));
     case "heat-input":
-      return units.length === "mm"
-        ? `${value.toFixed(2)} kJ/mm`
-        : `${(value * MM_PER_INCH).toFixed(1)} kJ/in`;
+      return formatQuantity("heatInput", value, lengthSystem(units.length));
     case "count":
-      return value.toFixed(0);
+      return formatQuantity("count", value, "metric");
     default:
       return assertNever(kind);
   }

@@ -1,5 +1,4 @@
 import { essentials, hasRows, heatOfCard, notSaid, offCard, otherThanCard, type Card } from "@/lib/cards";
-import { MM_PER_INCH } from "@/lib/base";
 import { procedureNumbers, type ProcedureNumbers } from "@/lib/procedure";
 import {
   fieldInText,
@@ -11,7 +10,7 @@ import {
   type RunSetup,
 } from "@/lib/setup";
 import { titleOf } from "@/lib/trade";
-import type { UnitPreferences } from "@/lib/units";
+import { formatQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import { cautionLines } from "./caution-lines";
 import { setupLine, setupRows, type LabelledRow } from "./setup-rows";
 
@@ -110,8 +109,7 @@ function numbersOf(card: Card): ProcedureNumbers | null {
 function heatRows(card: Card, units: UnitPreferences): readonly CardSheetRow[] {
   const heat = heatOfCard(card);
   if (heat === null) return [];
-  const show = (kJPerMm: number): string =>
-    units.length === "in" ? `${(kJPerMm * MM_PER_INCH).toFixed(1)} kJ/in` : `${kJPerMm.toFixed(2)} kJ/mm`;
+  const show = (kJPerMm: number): string => formatQuantity("heatInput", kJPerMm, lengthSystem(units.length));
   const by = heat.amps === "read" ? "by the amperes read" : "by the current that feed and tip to work make";
   return [
     {
@@ -122,16 +120,18 @@ function heatRows(card: Card, units: UnitPreferences): readonly CardSheetRow[] {
   ];
 }
 
+const seconds = (value: number): string => formatQuantity("seconds", value, "metric");
+
 function steelRows(
   { carbonEquivalents, preheat, cooling }: ProcedureNumbers,
   units: UnitPreferences,
 ): readonly CardSheetRow[] {
   const temperature = (celsius: number): string =>
-    units.length === "in" ? `${((celsius * 9) / 5 + 32).toFixed(0)} °F` : `${celsius.toFixed(0)} °C`;
+    formatQuantity("temperature", celsius, lengthSystem(units.length));
   return [
     ...carbonEquivalents.map(({ name, percent, source }) => ({
       label: `Carbon equivalent, ${name}`,
-      value: `${percent.toFixed(2)} %`,
+      value: formatQuantity("carbonEquivalent", percent, "metric"),
       note: sourceDoubt(source),
     })),
     {
@@ -147,7 +147,7 @@ function steelRows(
     },
     ...cooling.map(({ startC, time, source }) => ({
       label: `Cooling time t8/5 from ${temperature(startC)}`,
-      value: `${time.value.toFixed(1)} s (${spanText(`${time.low.toFixed(1)} s`, `${time.high.toFixed(1)} s`)}), ${time.flow} plate`,
+      value: `${seconds(time.value)} (${spanText(seconds(time.low), seconds(time.high))}), ${time.flow} plate`,
       note: sourceDoubt(source),
     })),
   ];

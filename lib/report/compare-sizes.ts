@@ -10,7 +10,7 @@ import {
   type Quantity,
 } from "@/lib/measure";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
-import type { UnitPreferences } from "@/lib/units";
+import { formatQuantity, type UnitPreferences } from "@/lib/units";
 import type { SummarisableBead } from "./bead-summary";
 import { lengthText, markSizeText } from "./length-text";
 import { missingWords } from "./verdict-words";
@@ -112,7 +112,7 @@ function inWords([before, after]: Sides, units: UnitPreferences): Omit<ComparedS
 }
 
 function sizeWords({ unit, value, expandedUncertainty }: Quantity, units: UnitPreferences): string {
-  if (unit === "deg") return `${value.toFixed(0)} ± ${expandedUncertainty.toFixed(0)}°`;
+  if (unit === "deg") return formatQuantity("measuredAngle", value, "metric", expandedUncertainty);
   return value < 0
     ? `−${lengthText(-value, units, expandedUncertainty)}`
     : markSizeText(value, units, expandedUncertainty);

@@ -1,7 +1,7 @@
 import { countAbout, scaleWords, type Mark, type Scale } from "@/lib/marks";
 import type { MeasuredMark, Quantity } from "@/lib/measure";
 import { imperfections } from "@/lib/trade";
-import { inch, MM_PER_INCH, type UnitPreferences } from "@/lib/units";
+import { formatQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import { markSizeText, statedLengthText } from "./length-text";
 import { patternWords, placeWords, stretchWords } from "./words";
 
@@ -20,13 +20,8 @@ export function markPlace(mark: Mark): string {
     .join(", ");
 }
 
-const SQUARE_MM_PER_SQUARE_INCH = MM_PER_INCH ** 2;
-
 function areaText(area: Quantity, units: UnitPreferences): string {
-  const per = units.length === inch.length ? SQUARE_MM_PER_SQUARE_INCH : 1;
-  const digits = per === 1 ? 1 : 3;
-  const unit = per === 1 ? "mm²" : "in²";
-  return `${(area.value / per).toFixed(digits)} ± ${(area.expandedUncertainty / per).toFixed(digits)} ${unit}`;
+  return formatQuantity("area", area.value, lengthSystem(units.length), area.expandedUncertainty);
 }
 
 function quantityText(name: string, quantity: Quantity | null, units: UnitPreferences): string {

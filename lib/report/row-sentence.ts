@@ -2,7 +2,7 @@ import type { RowLimit, Verdict, VerdictRow } from "@/lib/accept";
 import { inch, metric, type UnitPreferences } from "@/lib/units";
 import { figureWords, readBy, type MarkNumber } from "./reading-words";
 import { lengthText, statedLengthText } from "./length-text";
-import { rowValueText } from "./row-text";
+import { figureText, rowValueText } from "./row-text";
 import { missingSentences, reasonWords } from "./verdict-words";
 
 export interface RowWords {
@@ -61,16 +61,11 @@ export function limitText({ comparison, value, unit, formula }: RowLimit, words:
   const word = comparison === "<=" ? "at most" : "at least";
   // A formula that is only the number again says nothing.
   const how = Number.isFinite(Number(formula)) ? "" : `, ${formula}`;
-  if (unit !== "mm") return `${word} ${value.toFixed(unit === "count" ? 0 : 1)}${suffix(unit)}${how}`;
-  if (value < 0) return `${word} −${lengthText(-value, words.units)}${how}`;
+  if (unit !== "mm" || value < 0) return `${word} ${figureText(value, null, unit, words.units)}${how}`;
   const inCode = words.codeUnits === "us" ? statedLengthText(value, inch) : lengthText(value, metric);
   const own = lengthText(value, words.units);
   const isSame = (words.codeUnits === "us") === (words.units.length !== "mm");
   return `${word} ${inCode}${isSame || own === inCode ? "" : ` (${own})`}${how}`;
-}
-
-function suffix(unit: RowLimit["unit"]): string {
-  return unit === "deg" ? "°" : unit === "mm2" ? " mm²" : "";
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

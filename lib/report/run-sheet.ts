@@ -10,7 +10,7 @@ import {
 import { findingSentence, showReading, sourceDoubt, type RunSetup } from "@/lib/setup";
 import { isFillet } from "@/lib/trade";
 import { MM_PER_INCH } from "@/lib/base";
-import { otherUnits, type UnitPreferences } from "@/lib/units";
+import { formatQuantity, otherUnits, type UnitPreferences } from "@/lib/units";
 import { cautionLines } from "./caution-lines";
 import { fillDrawing } from "./fill-drawing";
 import { travelDrawing, workDrawing, type GunDrawing } from "./gun-drawings";
@@ -102,7 +102,7 @@ const SIXTEENTH = MM_PER_INCH / 16;
 function paceOf({ travelSpeedMmPerMin }: RunSetup, units: UnitPreferences): RunPace {
   const seconds = secondsFor25mm(travelSpeedMmPerMin!);
   return {
-    seconds: `${seconds.toFixed(1)} s`,
+    seconds: formatQuantity("seconds", seconds, "metric"),
     secondsExactly: seconds,
     length: units.length === "in" ? "each inch" : "each 25 mm",
   };

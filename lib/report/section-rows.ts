@@ -8,40 +8,22 @@ import {
   type SectionMeasures,
   type SectionRow,
 } from "@/lib/section";
-import type { UnitPreferences } from "@/lib/units";
-import { lengthText } from "./length-text";
+import { formatQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import { sectionMissingText } from "./section-words";
 import { resultWords } from "./verdict-words";
 
-const MM2_PER_IN2 = 645.16;
+/** Which row of the rounding table a figure of a section is printed by. */
+const printedAs = { mm: "length", mm2: "area", deg: "measuredAngle", ratio: "share" } as const;
 
 /** A length that may lie on the other side of nought. */
 function signedLength(mm: number, units: UnitPreferences, u = 0): string {
-  return `${mm < 0 ? "−" : ""}${lengthText(Math.abs(mm), units, u)}`;
+  return formatQuantity("length", mm, lengthSystem(units.length), u);
 }
 
-/** Value and half-width to as many places as the half-width deserves. */
-function spread(value: number, u: number, suffix: string, round: (spread: number) => number): string {
-  const digits = round(u);
-  return `${value.toFixed(digits)} ± ${u.toFixed(digits)}${suffix}`.replace("-", "−");
-}
-
-/** A figure with its ±, in the reader's units: "7.3 ± 0.2 mm", "65 ± 1 mm²", "90.1 ± 0.4°", "28 ± 2 %". */
+/** A figure with its ±, in the reader's units: "7.3 ± 0.2 mm", "65 ± 5 mm²", "90.1 ± 0.4°", "28 ± 2 %". */
 export function sectionFigureText(quantity: Quantity, units: UnitPreferences): string {
   const { unit, value, expandedUncertainty: u } = quantity;
-  const places = (by: number): number => (by >= 9.5 ? 0 : by >= 0.095 ? 1 : 2);
-  switch (unit) {
-    case "mm2":
-      return units.length === "in"
-        ? spread(value / MM2_PER_IN2, u / MM2_PER_IN2, " in²", (by) => (by >= 0.0095 ? 3 : 4))
-        : spread(value, u, " mm²", places);
-    case "deg":
-      return spread(value, u, "°", places);
-    case "ratio":
-      return spread(100 * value, 100 * u, " %", places);
-    default:
-      return signedLength(value, units, u);
-  }
+  return formatQuantity(printedAs[unit], value, lengthSystem(units.length), u);
 }
 
 export interface SectionFigureRow {

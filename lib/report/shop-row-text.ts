@@ -1,7 +1,7 @@
 import type { ShopQuantity, ShopRow } from "@/lib/accept";
 import { beadQuantityRows } from "@/lib/measure";
 import { imperfections } from "@/lib/trade";
-import type { UnitPreferences } from "@/lib/units";
+import { formatQuantity, type UnitPreferences } from "@/lib/units";
 import { lengthText } from "./length-text";
 
 /** Limits on a reading of the bead are called as the reading is. */
@@ -63,7 +63,8 @@ export function shopRowText(row: ShopRowWords, units: UnitPreferences): string {
 }
 
 function limitText({ quantity, limit, ofThickness }: ShopRowWords, units: UnitPreferences): string {
-  const part = ofThickness === null ? null : `${Number((ofThickness * 100).toFixed(2))} % of the thickness`;
+  const part =
+    ofThickness === null ? null : `${formatQuantity("statedShare", ofThickness, "metric")} of the thickness`;
   if (limit === null) return part ?? "… (no limit yet)";
   const most = quantity === "count" ? String(limit) : lengthText(limit, units);
   return part === null ? most : `${part}, and never more than ${most}`;

@@ -6,6 +6,7 @@ import {
   effects,
   fitSurface,
   observed,
+  offPoint,
   pureError,
   responseRows,
   responsesOf,
@@ -17,7 +18,7 @@ import {
   type Trial,
   type TrialRun,
 } from "@/lib/trials";
-import { formatLength, lengthSystem, type UnitPreferences } from "@/lib/units";
+import { formatQuantity, lengthSystem, type UnitPreferences } from "@/lib/units";
 import { setupLine } from "./setup-rows";
 import { verdictSays } from "./verdict-words";
 
@@ -38,6 +39,8 @@ export interface TrialRow {
   readonly value: number | null;
   readonly others: string;
   readonly verdict: string | null;
+  /** What it was run with otherwise than its point, so that it does not count; null: nothing. */
+  readonly off: string | null;
 }
 
 export interface TrialSheetDocument {
@@ -60,11 +63,10 @@ export interface TrialSheetDocument {
 /** A response in the person's units. */
 export function responseText(name: ResponseName, value: number, units: UnitPreferences): string {
   const { unit } = responseRows[name];
-  if (unit === "mm")
-    return units.length === "in"
-      ? `${value < 0 ? "-" : ""}${formatLength(Math.abs(value), { system: lengthSystem(units.length) })}`
-      : `${value.toFixed(1)} mm`;
-  return unit === "%" ? `${value.toFixed(1)} %` : value.toFixed(0);
+  if (unit === "mm") return formatQuantity("modelLength", value, lengthSystem(units.length));
+  return unit === "%"
+    ? formatQuantity("share", value / 100, "metric")
+    : formatQuantity("count", value, "metric");
 }
 
 /** The settings of one point in words: "volts 24.5 V, wire feed 7.6 m/min". */
@@ -112,12 +114,14 @@ export function trialSheet(
   };
 }
 
-/** Each point with what was read on its bead. */
+/** Each point with what was read on its bead; one that was run with other settings says nothing of its point. */
 function runsAsRead(trial: Trial, inputs: readonly TrialRunInput[]): readonly TrialRun[] {
   return trial.points.map((at, place) => {
     const input = inputs.find((one) => one.place === place);
-    const read = input?.bead ? responsesOf(input.bead)[trial.aim.response] : null;
-    return { place, at, begun: (input?.beadId ?? null) !== null, value: read?.value ?? null };
+    const bead = input?.bead ?? null;
+    const off = bead !== null && offPoint(trial, at, bead.content.setup).length > 0;
+    const read = bead === null || off ? null : responsesOf(bead)[trial.aim.response];
+    return { place, at, begun: (input?.beadId ?? null) !== null, value: read?.value ?? null, off };
   });
 }
 
@@ -133,7 +137,7 @@ function aimText({ aim, noise }: Trial, units: UnitPreferences): string {
 }
 
 const noiseText = (name: ResponseName, noise: number, units: UnitPreferences): string =>
-  name === "marks" ? noise.toFixed(1) : responseText(name, noise, units);
+  name === "marks" ? formatQuantity("tenths", noise, "metric") : responseText(name, noise, units);
 
 function bestText(
   trial: Trial,
@@ -165,12 +169,18 @@ function regionText(trial: Trial, course: readonly CoursePoint[], units: UnitPre
 
 function unknownLines(trial: Trial, runs: readonly TrialRun[], units: UnitPreferences): readonly string[] {
   const seen = observed(runs);
-  const waiting = runs.filter(({ begun, value }) => begun && value === null);
+  const waiting = runs.filter(({ begun, value, off }) => begun && value === null && !off);
+  const off = runs.filter((run) => run.off);
   const distinct = new Set(seen.map(({ at }) => at.join()));
   const { label } = responseRows[trial.aim.response];
   return [
     ...(waiting.length > 0
       ? [`${label} is not read yet on run ${waiting.map(({ place }) => place + 1).join(", ")}.`]
+      : []),
+    ...(off.length > 0
+      ? [
+          `Run ${off.map(({ place }) => place + 1).join(", ")} was run with other settings than its point and does not count.`,
+        ]
       : []),
     ...(seen.length > 0 && seen.length === distinct.size
       ? [
@@ -231,13 +241,22 @@ function rowOf(run: TrialRun, trial: Trial, input: TrialRunInput | null, units: 
   const bead = input?.bead ?? null;
   const responses: BeadResponses | null = bead && responsesOf(bead);
   const verdict = bead?.assessment.verdict;
+  const off = bead ? offPoint(trial, run.at, bead.content.setup) : [];
+  const show = showReading(units);
   return {
     place: run.place,
     at: run.at,
     settings: settingsText(trial, run.at, units),
     beadId: bead ? input!.beadId : null,
     bead: bead ? `Bead ${bead.number}` : input?.beadId ? "deleted" : "not begun",
-    reading: run.value === null ? (bead ? "not read" : "") : responseText(response, run.value, units),
+    reading:
+      run.value === null
+        ? off.length > 0
+          ? "left out"
+          : bead
+            ? "not read"
+            : ""
+        : responseText(response, run.value, units),
     value: run.value,
     others:
       responses === null
@@ -251,5 +270,9 @@ function rowOf(run: TrialRun, trial: Trial, input: TrialRunInput | null, units: 
             })
             .join(", "),
     verdict: verdict?.ok ? verdictSays(verdict.value).short : null,
+    off:
+      off.length === 0
+        ? null
+        : `Run with ${off.map(({ field, value }) => `${fieldInText(field)} ${show(field, value)}`).join(", ")}, so it does not count.`,
   };
 }

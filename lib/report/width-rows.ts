@@ -1,7 +1,7 @@
 import type { PhotoAssessment } from "@/lib/assess";
 import type { Drawing } from "@/lib/marks";
 import { beadProfile, stationsOf, type BeadProfile } from "@/lib/trace";
-import type { UnitPreferences } from "@/lib/units";
+import { formatQuantity, type UnitPreferences } from "@/lib/units";
 import { lengthText, markSizeText } from "./length-text";
 import type { LabelledRow } from "./setup-rows";
 
@@ -14,7 +14,9 @@ export function acceptedProfile(
   return beadProfile(calibration.value, { stations: stationsOf(toes) });
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+/** A tenth of a percent where it is under ten. */
+const percent = (share: number): string =>
+  formatQuantity(share < 0.1 ? "share" : "wholeShare", share, "metric");
 
 /** Whether the width differs by more than the reader's own scatter would make of an even bead. */
 export const isUneven = ({ worst25 }: BeadProfile): boolean =>

@@ -13,13 +13,24 @@ export interface NamePlace {
   readonly frozen: boolean;
 }
 
+/** A word of a name that is shorter is looked for only within the whole name: "Bo" alone is many things. */
 const SHORTEST_WORD = 3;
 
-/** Finds the name or any longer word of it, as whole words, whatever their case. null: there is nothing to look for. */
-export function namePattern(name: string): RegExp | null {
-  const words = name.split(/[^\p{L}\p{N}]+/u).filter((word) => word.length >= SHORTEST_WORD);
+/** Without marks over letters, so that "Åse" is found in "ase". */
+const plainLetters = (text: string): string => text.normalize("NFKD").replace(/\p{M}/gu, "");
+
+/**
+ * Finds the whole name or any longer word of it, as whole words, whatever their case and the marks over their letters.
+ * null: there is nothing to look for.
+ */
+export function nameFinder(name: string): ((text: string) => boolean) | null {
+  const words = plainLetters(name)
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "");
   if (words.length === 0) return null;
-  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${words.join("|")})(?![\\p{L}\\p{N}])`, "iu");
+  const wanted = [words.join("[^\\p{L}\\p{N}]+"), ...words.filter((word) => word.length >= SHORTEST_WORD)];
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${wanted.join("|")})(?![\\p{L}\\p{N}])`, "iu");
+  return (text) => pattern.test(plainLetters(text));
 }
 
 type State = Readonly<Record<string, unknown>>;
@@ -30,8 +41,8 @@ type State = Readonly<Record<string, unknown>>;
  */
 export async function placesOfName(db: Db, personId: string): Promise<readonly NamePlace[]> {
   const person = await db.person.findUnique({ where: { id: personId }, include: { handIns: true } });
-  const pattern = person?.name ? namePattern(person.name) : null;
-  if (!person || !pattern) return [];
+  const finds = person?.name ? nameFinder(person.name) : null;
+  if (!person || !finds) return [];
   const handIns = new Set(person.handIns.map(({ id }) => id));
   const places: NamePlace[] = [];
   for (const subject of await allSubjects(db)) {
@@ -39,7 +50,7 @@ export async function placesOfName(db: Db, personId: string): Promise<readonly N
     const state = (await subjectState(db, subject)) as State | null;
     if (state === null) continue;
     const erased = erasedWith(subject, state, personId, handIns);
-    for (const path of textsWith(pattern, state))
+    for (const path of textsWith(finds, state))
       if (!erased.includes(path[0] ?? ""))
         places.push({ subject, title: titleOf(state), path, frozen: isFrozen(subject, path, state) });
   }
@@ -72,8 +83,12 @@ function titleOf({ number, title, name, content }: State): string | null {
   return found === undefined ? null : String(found);
 }
 
-function textsWith(pattern: RegExp, value: unknown, path: readonly string[] = []): (readonly string[])[] {
-  if (typeof value === "string") return pattern.test(value) ? [path] : [];
+function textsWith(
+  finds: (text: string) => boolean,
+  value: unknown,
+  path: readonly string[] = [],
+): (readonly string[])[] {
+  if (typeof value === "string") return finds(value) ? [path] : [];
   if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([key, inner]) => textsWith(pattern, inner, [...path, key]));
+  return Object.entries(value).flatMap(([key, inner]) => textsWith(finds, inner, [...path, key]));
 }

@@ -4,7 +4,7 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import { change, dialect, forgetFreed, type Db, type Tx } from "@/lib/db";
 import { roles, type Role } from "@/lib/people";
 import { endPersonKey } from "@/lib/keys";
-import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
+import { newId, writing, type Log, type Pen, type RecordIssue } from "@/lib/store";
 
 export interface PersonRecord {
   readonly id: string;
@@ -132,8 +132,8 @@ export async function setAccount(
 }
 
 /**
- * Removes everything personal: name, the salt that hides it in digests, account, memberships, the name on sheets and
- * the words they wrote with hand-ins. Identification marks, beads, measurements and signed records stay, and stay
+ * Removes everything personal: name, the salt that hides it in digests, account, memberships, the name on sheets,
+ * the words they wrote with hand-ins and the set-ups they saved as their own. Identification marks, beads, measurements and signed records stay, and stay
  * verifiable: no digest was made over a name alone.
  */
 export async function removePerson(pen: Pen, id: string, now: Date): Promise<Result<null, RecordIssue>> {
@@ -169,20 +169,39 @@ function emptyPerson(pen: Pen, id: string, now: Date): Promise<Result<null, Reco
     await tx.deletedBead.updateMany({ where: { welderId: id }, data: { welder: null } });
     await tx.handIn.updateMany({ where: { personId: id }, data: { givenName: null, note: null } });
     await tx.feedback.updateMany({ where: { handIn: { personId: id } }, data: { reply: null } });
+    const ownSetups = await tx.savedSetup.findMany({ where: { ownerId: id }, select: { id: true } });
+    await tx.savedSetup.deleteMany({ where: { ownerId: id } });
     await log(`person:${id}`, "person.removed");
+    for (const setup of ownSetups) await log(`setup:${setup.id}`, "setup.deleted");
     await endPersonKey(tx, pen.by, id, { at: now.toISOString(), reason: "person-removed" });
-    for (const { groupId } of person.groups) await log(`group:${groupId}`, "group.member-removed");
-    for (const bead of person.beads) await log(`bead:${bead.id}`, "bead.name-removed");
-    const deleted = await tx.deletedBead.findMany({ where: { welderId: id }, select: { id: true } });
-    for (const bead of deleted) await log(`deleted-bead:${bead.id}`, "bead.name-removed");
-    for (const handIn of person.handIns) {
-      await log(`hand-in:${handIn.id}`, "hand-in.words-removed");
-      const feedback = await tx.feedback.findUnique({
-        where: { handInId: handIn.id },
-        select: { handInId: true },
-      });
-      if (feedback) await log(`feedback:${handIn.id}`, "feedback.reply-removed");
-    }
+    await logWords(tx, log, id, person);
     return ok(null);
   });
+}
+
+/** Says of each thing that the person's words were taken out of it. */
+async function logWords(
+  tx: Tx,
+  log: Log,
+  id: string,
+  {
+    groups,
+    beads,
+    handIns,
+  }: Readonly<Record<"beads" | "handIns", { id: string }[]>> & {
+    readonly groups: readonly { readonly groupId: string }[];
+  },
+): Promise<void> {
+  for (const { groupId } of groups) await log(`group:${groupId}`, "group.member-removed");
+  for (const bead of beads) await log(`bead:${bead.id}`, "bead.name-removed");
+  const deleted = await tx.deletedBead.findMany({ where: { welderId: id }, select: { id: true } });
+  for (const bead of deleted) await log(`deleted-bead:${bead.id}`, "bead.name-removed");
+  for (const handIn of handIns) {
+    await log(`hand-in:${handIn.id}`, "hand-in.words-removed");
+    const feedback = await tx.feedback.findUnique({
+      where: { handInId: handIn.id },
+      select: { handInId: true },
+    });
+    if (feedback) await log(`feedback:${handIn.id}`, "feedback.reply-removed");
+  }
 }

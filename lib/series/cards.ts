@@ -1,4 +1,4 @@
-import { emptyBeadJudgement } from "@/lib/assess";
+import { plannedBead } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { makeBead } from "@/lib/beads";
 import { CardSchema, type Card } from "@/lib/cards";
@@ -83,7 +83,7 @@ export async function retireCard(pen: Pen, id: string, at: Date | null): Promise
   });
 }
 
-/** Begins a bead by a card: its set-up, and the card to be watched against. */
+/** Begins a bead by a card: its set-up as plan, and the card to be watched against. */
 export async function beginByCard(
   pen: Pen,
   cardId: string,
@@ -93,9 +93,9 @@ export async function beginByCard(
     const row = await tx.procedureCard.findUnique({ where: { id: cardId }, ...withBeads });
     if (row === null) return fail(issue("card-gone"));
     const { content, number } = toCard(row);
-    // What was read on the bead the card came from is not what this one was run with.
-    const setup = { ...content.setup, amps: null, arcTimeS: null };
-    const made = await makeBead(tx, log, { setup, judgement: emptyBeadJudgement, welderId });
+    // What was read on the bead the card came from is not what this one is to be run with.
+    const start = plannedBead({ ...content.setup, amps: null, arcTimeS: null });
+    const made = await makeBead(tx, log, { ...start, welderId });
     if (!made.ok) return made;
     await tx.cardBead.create({ data: { beadId: made.value.id, cardId } });
     await log(`card:${cardId}`, "card.run-begun", { number, bead: made.value.number });

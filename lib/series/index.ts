@@ -1,4 +1,12 @@
 import "server-only";
 
-export { beginByCard, cardOfBead, createCard, getCard, listCards, retireCard } from "./cards";
+export {
+  beginByCard,
+  cardOfBead,
+  createCard,
+  getCard,
+  listCards,
+  retireCard,
+  type CardRecord,
+} from "./cards";
 export { beginRun, createTrial, getTrial, listTrials, trialOfBead, type TrialRecord } from "./trials";

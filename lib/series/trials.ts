@@ -1,4 +1,4 @@
-import { emptyBeadJudgement } from "@/lib/assess";
+import { plannedBead } from "@/lib/assess";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { makeBead } from "@/lib/beads";
 import type { Db } from "@/lib/db";
@@ -86,7 +86,7 @@ export async function createTrial(
 }
 
 /**
- * Begins the bead of one point: a bead with that set-up, on the trial, in one change. `at`: its settings, added to the points
+ * Begins the bead of one point: a bead with that set-up as plan, on the trial, in one change. `at`: its settings, added to the points
  * where the trial has none of this place yet. Refused where the point was begun already.
  */
 export async function beginRun(
@@ -106,8 +106,7 @@ export async function beginRun(
     if (!next.success) return fail(issue("trial-not-understood"));
     const made = await makeBead(tx, log, {
       title: `${content.title.slice(0, 100)}, run ${place + 1}`,
-      setup: setupAt(content, points[place]!),
-      judgement: emptyBeadJudgement,
+      ...plannedBead(setupAt(content, points[place]!)),
       welderId,
     });
     if (!made.ok) return made;

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { fail, issue, ok, type Result } from "@/lib/base";
+import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { RunSetupSchema, type RunSetup } from "@/lib/setup";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
@@ -10,39 +10,64 @@ export interface SavedSetupRecord {
   readonly setup: RunSetup;
   /** Whether it is this person's own; false: the shop's. */
   readonly own: boolean;
+  /** What it was before it was saved over, the newest first. */
+  readonly earlier: readonly EarlierSetup[];
 }
+
+/** How often a set-up may be saved over before the oldest goes. Own estimate. */
+const MOST_EARLIER = 10;
+
+const EarlierSchema = z.array(z.object({ setup: RunSetupSchema, until: z.string().max(40) })).readonly();
+/** `until`: when it was saved over, ISO 8601. */
+export type EarlierSetup = z.infer<typeof EarlierSchema>[number];
 
 /** The shop's set-ups and a person's own, by name. `personId` null: the shop's alone. */
 export async function listSavedSetups(db: Db, personId: string | null): Promise<readonly SavedSetupRecord[]> {
   const where = { OR: [{ ownerId: null }, ...(personId === null ? [] : [{ ownerId: personId }])] };
   const rows = await db.savedSetup.findMany({ where, orderBy: [{ name: "asc" }, { id: "asc" }] });
-  return rows.map(({ id, name, setup, ownerId }) => ({
-    ...{ id, name, setup: RunSetupSchema.parse(setup) },
-    own: ownerId !== null,
-  }));
+  return rows.map(toSaved);
 }
+
+interface Row {
+  readonly id: string;
+  readonly name: string;
+  readonly setup: unknown;
+  readonly ownerId: string | null;
+  readonly earlier: unknown;
+}
+
+const toSaved = ({ id, name, setup, ownerId, earlier }: Row): SavedSetupRecord => ({
+  ...{ id, name, setup: RunSetupSchema.parse(setup), own: ownerId !== null },
+  earlier: EarlierSchema.parse(earlier ?? []),
+});
 
 const NameSchema = z.string().trim().min(1).max(80);
 
 /**
  * Saves a set-up under a name; the same name again replaces it, which is what saving under a name means, but never one of
- * another owner. `ownerId`: the person whose own it is; null: the shop's.
+ * another owner. What it was before stays with it. `ownerId`: the person whose own it is; null: the shop's.
  */
 export async function saveSetup(
   pen: Pen,
   name: string,
   setup: RunSetup,
   ownerId: string | null = null,
+  now = new Date(),
 ): Promise<Result<SavedSetupRecord, RecordIssue>> {
   const parsed = NameSchema.safeParse(name);
   if (!parsed.success) return fail(issue("setup-name-missing", ["name"]));
   return writing(pen, async (tx, log) => {
     const before = await tx.savedSetup.findFirst({ where: { name: parsed.data, ownerId } });
-    const row = before
-      ? await tx.savedSetup.update({ where: { id: before.id }, data: { setup } })
+    const was = before && toSaved(before);
+    // Saved again as it is: there is nothing to keep, and nothing to say.
+    if (was && canonicalJson(was.setup) === canonicalJson(setup)) return ok(was);
+    const earlier =
+      was && [{ setup: was.setup, until: now.toISOString() }, ...was.earlier].slice(0, MOST_EARLIER);
+    const row = earlier
+      ? await tx.savedSetup.update({ where: { id: was.id }, data: { setup, earlier } })
       : await tx.savedSetup.create({ data: { id: newId(), name: parsed.data, setup, ownerId } });
     await log(`setup:${row.id}`, "setup.saved");
-    return ok({ id: row.id, name: row.name, setup, own: ownerId !== null });
+    return ok(toSaved(row));
   });
 }
 

@@ -41,7 +41,7 @@ const readers = {
   },
   setup: {
     one: async (tx: Tx, id: string) =>
-      unlessSet(await tx.savedSetup.findUnique({ where: { id } }), ["ownerId"]),
+      unlessSet(await tx.savedSetup.findUnique({ where: { id } }), ["ownerId", "earlier"]),
     ids: (tx: Tx, slice: Slice) => tx.savedSetup.findMany(byId(slice)),
   },
   setting: {

@@ -1,7 +1,9 @@
+import { insideOf } from "@/lib/plan";
 import { candidates } from "./candidates";
 import { coded } from "./code";
 import { loss } from "./expected-improvement";
 import { courseOf, seek } from "./seek";
+import { setupAt } from "./make-trial";
 import { standing, type Standing } from "./standing";
 import type { Observation, Trial } from "./trial";
 
@@ -11,17 +13,21 @@ export interface TrialRun {
   readonly at: readonly number[];
   readonly begun: boolean;
   readonly value: number | null;
+  /** It was run with other settings than its point: nothing of it is waited for. */
+  readonly off?: boolean;
 }
 
 /**
  * "run": the next bead is due. "read": beads were begun and wait for their reading. "enough": what further beads may
- * bring is small beside the scatter. "all-run": its beads are spent.
+ * bring is small beside the scatter. "all-run": its beads are spent. "outside": the bead that is due lies outside the rows
+ * known here, as one laid out elsewhere or long ago may; it is not proposed.
  */
 export type Advice =
   | { readonly code: "run"; readonly at: readonly number[]; readonly place: number }
   | { readonly code: "read"; readonly places: readonly number[] }
   | { readonly code: "enough"; readonly gain: number }
-  | { readonly code: "all-run" };
+  | { readonly code: "all-run" }
+  | { readonly code: "outside"; readonly place: number };
 
 /** A gain below so much of the noise is not worth a bead. Own estimate. */
 export const WORTH = 0.2;
@@ -34,8 +40,11 @@ export const observed = (runs: readonly TrialRun[]): readonly Observation[] =>
 /** What to do next. A trial that seeks proposes one bead at a time, once its first beads were begun. */
 export function advance(trial: Trial, runs: readonly TrialRun[], among = candidates(trial)): Advice {
   const due = runs.find(({ begun }) => !begun);
-  if (due) return { code: "run", at: due.at, place: due.place };
-  const waiting = runs.filter(({ value }) => value === null);
+  if (due)
+    return insideOf(trial.base)?.(setupAt(trial, due.at))
+      ? { code: "run", at: due.at, place: due.place }
+      : { code: "outside", place: due.place };
+  const waiting = runs.filter(({ value, off }) => value === null && !off);
   if (trial.way !== "seek" || runs.length >= trial.budget)
     return waiting.length > 0
       ? { code: "read", places: waiting.map(({ place }) => place) }

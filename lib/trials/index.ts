@@ -3,6 +3,7 @@ export { coded } from "./code";
 export { contour } from "./contours";
 export { effects } from "./effects";
 export { makeTrial, setupAt, type TrialAsk } from "./make-trial";
+export { offPoint } from "./off-point";
 export { responseRows, responsesOf, type BeadResponses } from "./responses";
 export { pureError } from "./scatter";
 export { adviceSentence, trialSentence } from "./sentences";

@@ -42,6 +42,8 @@ export function adviceSentence(
         : `${advice.places.length} beads of the series wait for their reading.`;
     case "enough":
       return "Stop here: what a further bead may bring is small beside the scatter from bead to bead.";
+    case "outside":
+      return `Run ${advice.place + 1} lies outside the rows known here for this wire, so it is not proposed. Lay out a new series.`;
     case "all-run":
       return "All its beads were run. Take the best region, or lay out a narrower series around it.";
   }

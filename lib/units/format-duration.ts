@@ -1,5 +1,5 @@
 import { invariant } from "@/lib/base";
-import { visibleDecimals } from "./decimals";
+import { formatQuantity } from "./format-quantity";
 
 /** Seconds -> "8.5 s", "1 min 33 s", "1 h 2 min 5 s". To 0.1 s under a minute, to 1 s above. Not negative. */
 export function formatDuration(seconds: number): string {
@@ -7,7 +7,7 @@ export function formatDuration(seconds: number): string {
     Number.isFinite(seconds) && seconds >= 0,
     `a duration is finite and not negative, got ${seconds}`,
   );
-  if (seconds < 59.95) return `${visibleDecimals(seconds, 1)} s`;
+  if (seconds < 59.95) return formatQuantity("seconds", seconds, "metric");
   const total = Math.round(seconds);
   const parts: readonly (readonly [number, string])[] = [
     [Math.floor(total / 3600), "h"],

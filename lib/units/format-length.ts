@@ -1,12 +1,11 @@
 import { invariant } from "@/lib/base";
-import { decimals, printedUncertainty, visibleDecimals } from "./decimals";
+import { decimals } from "./decimals";
+import { formatQuantity } from "./format-quantity";
 import { inchFraction, inchFractionWithUncertainty, SIXTY_FOURTHS } from "./fraction";
 import { wireSize } from "./parse-wire-diameter";
-import type { LengthUnit } from "./preferences";
+import type { LengthSystem } from "./preferences";
 import { MM_PER_INCH } from "./tables/factors";
 import { stainlessGauges, steelGauges, type GaugeMetal } from "./tables/gauges";
-
-export type LengthSystem = "metric" | "inch";
 
 export interface LengthFormat {
   readonly system: LengthSystem;
@@ -16,29 +15,21 @@ export interface LengthFormat {
   readonly uncertaintyMm?: number;
 }
 
-export function lengthSystem(unit: LengthUnit): LengthSystem {
-  return unit === "mm" ? "metric" : "inch";
-}
-
 /**
  * A length for a person: "3.2 mm", "0.126 in", "1/8 in", "3.2 ± 0.3 mm", "1/8 ± 1/64 in". Not negative.
- * Rounding without uncertainty: to 0.01 mm, 0.001 in or the nearest 1/64 in. With uncertainty, the value is rounded
+ * Rounding without uncertainty: as the rounding table has it, or to the nearest 1/64 in. With uncertainty, the value is rounded
  * to the last place of the printed uncertainty. A positive length never reads 0.
  */
 export function formatLength(mm: number, format: LengthFormat): string {
   invariant(Number.isFinite(mm) && mm >= 0, `a length to print is finite and not negative, got ${mm}`);
   const { system, style = "decimal", uncertaintyMm = 0 } = format;
   const isInch = system === "inch";
-  const perUnit = isInch ? MM_PER_INCH : 1;
-  const [value, spread] = [mm / perUnit, uncertaintyMm / perUnit];
-  const unit = isInch ? "in" : "mm";
   if (isInch && style === "fraction") {
+    const [value, spread] = [mm / MM_PER_INCH, uncertaintyMm / MM_PER_INCH];
     const text = spread > 0 ? inchFractionWithUncertainty(value, spread) : inchFraction(value);
-    if (text !== null) return `${text} ${unit}`;
+    if (text !== null) return `${text} in`;
   }
-  if (!(spread > 0)) return `${visibleDecimals(value, isInch ? 3 : 2)} ${unit}`;
-  const printed = printedUncertainty(spread);
-  return `${value.toFixed(printed.places)} ± ${printed.value.toFixed(printed.places)} ${unit}`;
+  return formatQuantity("length", mm, system, uncertaintyMm);
 }
 
 /** A wire or rod by its name in the trade: "1.2 mm", ".045 in", "3/32 in". Unlisted sizes are converted. */

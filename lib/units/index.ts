@@ -1,12 +1,6 @@
 export { otherUnits } from "./both-units";
 export { formatDuration } from "./format-duration";
-export {
-  formatLength,
-  formatThickness,
-  formatWireDiameter,
-  lengthSystem,
-  type LengthSystem,
-} from "./format-length";
+export { formatLength, formatThickness, formatWireDiameter } from "./format-length";
 export {
   formatAmps,
   formatAngle,
@@ -15,6 +9,7 @@ export {
   formatVolts,
   formatWireFeed,
 } from "./format-rates";
+export { bareQuantity, formatQuantity, formatTwoFigures } from "./format-quantity";
 export { fieldText } from "./field-text";
 export { inputText, type InputQuantity } from "./input-text";
 export { type UnitsIssue } from "./issue";
@@ -24,6 +19,7 @@ export { parseOrUnknown } from "./parse-or-unknown";
 export { parseAmps, parseAngle, parsePercent, parseVolts } from "./parse-plain";
 export { parseFlow, parseTravelSpeed, parseWireFeed } from "./parse-rates";
 export { parseWireDiameter } from "./parse-wire-diameter";
-export { inch, metric, type UnitPreferences } from "./preferences";
+export { inch, lengthSystem, metric, type LengthSystem, type UnitPreferences } from "./preferences";
 export { unitsSentence } from "./sentences";
+export type { PrintedQuantity } from "./tables/rounding";
 export { L_PER_MIN_PER_CFH, M_PER_MIN_PER_IPM, MM_PER_INCH } from "./tables/factors";

@@ -27,6 +27,8 @@ export interface ParseOptions {
   readonly max?: number;
   /** Whether 0 is an answer. Default: no, except for angles. */
   readonly allowZero?: boolean;
+  /** What to do in place of a number below zero, as a sentence; default: type it without the minus sign. */
+  readonly belowZero?: string;
 }
 
 /** Longer input is a paste accident; the bound also bounds the work of every pattern. */

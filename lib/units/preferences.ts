@@ -1,4 +1,5 @@
 export type LengthUnit = "mm" | "in";
+export type LengthSystem = "metric" | "inch";
 export type WireFeedUnit = "m/min" | "in/min";
 export type TravelUnit = "mm/min" | "in/min";
 export type FlowUnit = "L/min" | "cfh";
@@ -13,3 +14,5 @@ export interface UnitPreferences {
 
 export const metric: UnitPreferences = { length: "mm", wireFeed: "m/min", travel: "mm/min", flow: "L/min" };
 export const inch: UnitPreferences = { length: "in", wireFeed: "in/min", travel: "in/min", flow: "cfh" };
+
+export const lengthSystem = (unit: LengthUnit): LengthSystem => (unit === "mm" ? "metric" : "inch");

@@ -45,7 +45,8 @@ export function readQuantity(
   if ("code" in reading) return no(reading.code, reading.data);
   const factor = kind.factorOf(parts.unit === "" ? defaultUnit.toLowerCase() : parts.unit);
   if (factor === undefined) return no("unit-unknown", { unit: parts.unit });
-  if (parts.negative && reading.value !== 0) return no("number-negative");
+  if (parts.negative && reading.value !== 0)
+    return no("number-negative", options.belowZero === undefined ? {} : { instead: options.belowZero });
   return checkBounds(reading.value * factor, kind, typed, options);
 }
 

@@ -8,7 +8,8 @@ export const unitsSentences: Readonly<Record<UnitsIssueCode, (data: Data) => str
   "number-missing": ({ example }) => `Nothing was typed. Type a number such as ${example}.`,
   "number-not-understood": ({ text, example }) =>
     `“${text}” was not understood. Type a number such as ${example}.`,
-  "number-negative": ({ text }) => `“${text}” is below zero. Type it without the minus sign.`,
+  "number-negative": ({ text, instead }) =>
+    `“${text}” is below zero. ${instead ?? "Type it without the minus sign."}`,
   "number-zero": ({ example }) =>
     `Zero is not possible here. Type a number such as ${example}, or leave the field empty if it is not known.`,
   "number-too-small": (data) =>

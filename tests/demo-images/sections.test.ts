@@ -70,7 +70,7 @@ describe("pictures of sections", () => {
     const { rgb, width, truth } = renderMacro({
       scenario: "section-tee-convex",
       seed: 3,
-      megapixels: 0.5,
+      megapixels: inDepth(0.25, 0.5),
       tiltDeg: 0,
       distortion: 0,
     });

@@ -7,6 +7,7 @@ import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { repacked, resigned } from "../setup/forge";
+import { itDeep } from "../setup/in-depth";
 import { PATIENT_MS } from "../setup/patience";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
@@ -111,7 +112,10 @@ const pdf = async (address: string) => {
 };
 
 describe("a job", () => {
-  it("in two windows loses neither version, and saves the one that was chosen", async () => {
+  /** What the first of these signs, and the next one checks. */
+  let made = { job: "", inspection: "" };
+
+  itDeep("in two windows loses neither version, and saves the one that was chosen", async () => {
     const context = await browser.newContext(desktop);
     const [one, two] = [await context.newPage(), await context.newPage()];
     for (const page of [one, two]) page.setDefaultTimeout(PATIENT_MS);
@@ -236,129 +240,144 @@ describe("a job", () => {
     expect(await pdf(`/api${inspection}/pdf?revision=2`)).toContain("The lamp was read again.");
     await page.goto(`${server.url}${inspection}/revisions/1`);
     await page.getByText("Revision 2 stands in its place.").waitFor();
-
-    // The same job as an archive, looked at by anybody; then with one word of the signed text changed.
-    const jobId = new URL(job).pathname.split("/").at(-1) ?? "";
-    const packed = await fetch(`${server.url}/api/export/archive.zip?job=${jobId}`);
-    const archive = new Uint8Array(await packed.arrayBuffer());
-    const check = async (bytes: Uint8Array) => {
-      await page.goto(`${server.url}/check`);
-      const file = { name: "job.zip", mimeType: "application/zip", buffer: Buffer.from(bytes) };
-      await page.getByLabel("Archive (.zip)").setInputFiles(file);
-      await page.getByRole("button", { name: "Verify it" }).click();
-    };
-    await check(archive);
-    await page.getByRole("heading", { name: "Everything in it fits" }).waitFor();
-    await page.getByText(/Inspection 1, revision 2: signed by key ([0-9a-f]{4} ){5}/).waitFor();
-    await shoot(page, "check-archive");
-    await check(repacked(archive, (manifest) => resigned(manifest, (one) => (one.statement = "All sound."))));
-    await page.getByRole("heading", { name: "Not everything in it fits" }).waitFor();
-    await page.getByText(/Inspection 1, revision 1: UNVERIFIED/).waitFor();
-    await shoot(page, "check-archive-changed");
-
-    // The head of the log, kept and given back.
-    await page.goto(`${server.url}/log`);
-    const head = await (await fetch(`${server.url}/api/log/head`)).text();
-    await page.getByLabel("A head of the log kept elsewhere").fill(head);
-    await page.getByRole("button", { name: "Verify everything" }).click();
-    await page.getByText(/Everything fits/).waitFor();
-    await page.getByLabel("A head of the log kept elsewhere").fill(`1:${"0".repeat(64)}`);
-    await page.getByRole("button", { name: "Verify everything" }).click();
-    await page.getByText("Entry 1 is not the one that was noted elsewhere").waitFor();
-    await shoot(page, "log-noted-head");
-    await page.goto(`${server.url}/keys`);
-    await page.getByRole("heading", { name: "Vesna Harcourt" }).waitFor();
-    await shoot(page, "keys");
     await page.context().close();
-    for (const address of ["/check", "/keys", "/log", "/passphrase"])
-      await fitsPhone(address, `${address.slice(1)}-phone`);
-
-    await fitsPhone(new URL(job).pathname, "job-phone");
-    await fitsPhone(`${inspection}/revisions/2`, "signed-record-phone");
+    made = { job, inspection };
   });
 
-  it("is read weld by weld: readings first, next by key, a bead found by words, nothing lost, asked against seen", async () => {
-    const page = await (await browser.newContext(desktop)).newPage();
-    page.setDefaultTimeout(PATIENT_MS);
-    await page.goto(`${server.url}/instruments`);
-    await page.getByLabel("Kind").last().selectOption("fillet-gauge");
-    await page.getByLabel("Name", { exact: true }).last().fill("Leg gauge 2");
-    await page.getByLabel("Serial number").last().fill("L-2");
-    await page.getByLabel("Smallest step").last().fill("0.5");
-    await page.getByLabel("Calibrated on").last().fill("2027-01-02");
-    await page.getByLabel("Calibration due").last().fill("2027-01-01");
-    await page.getByRole("button", { name: "Add", exact: true }).click();
-    await page.getByText("A calibration cannot be due before it was done.").waitFor();
-    await page.getByLabel("Calibrated on").last().fill("2026-01-02");
-    await page.getByRole("button", { name: "Add", exact: true }).click();
-    await page.getByText("Leg gauge 2 was added.").waitFor();
+  itDeep(
+    "is checked from its archive by anybody, and by a head of the log that was kept elsewhere",
+    async () => {
+      const page = await (await browser.newContext(desktop)).newPage();
+      page.setDefaultTimeout(PATIENT_MS);
+      const { job, inspection } = made;
+      // As it is; then with one word of the signed text changed.
+      const jobId = new URL(job).pathname.split("/").at(-1) ?? "";
+      const packed = await fetch(`${server.url}/api/export/archive.zip?job=${jobId}`);
+      const archive = new Uint8Array(await packed.arrayBuffer());
+      const check = async (bytes: Uint8Array) => {
+        await page.goto(`${server.url}/check`);
+        const file = { name: "job.zip", mimeType: "application/zip", buffer: Buffer.from(bytes) };
+        await page.getByLabel("Archive (.zip)").setInputFiles(file);
+        await page.getByRole("button", { name: "Verify it" }).click();
+      };
+      await check(archive);
+      await page.getByRole("heading", { name: "Everything in it fits" }).waitFor();
+      await page.getByText(/Inspection 1, revision 2: signed by key ([0-9a-f]{4} ){5}/).waitFor();
+      await shoot(page, "check-archive");
+      await check(
+        repacked(archive, (manifest) => resigned(manifest, (one) => (one.statement = "All sound."))),
+      );
+      await page.getByRole("heading", { name: "Not everything in it fits" }).waitFor();
+      await page.getByText(/Inspection 1, revision 1: UNVERIFIED/).waitFor();
+      await shoot(page, "check-archive-changed");
 
-    // The same weld twice over from one that was written down, and a bead that is there already.
-    await addJob(page);
-    await page.getByLabel("Leg asked for, mm").fill("6");
-    await page.getByRole("button", { name: "Another like weld W1" }).click();
-    expect(await page.getByLabel("Weld number").last().inputValue()).toBe("W2");
-    expect(await page.getByLabel("Leg asked for, mm").last().inputValue()).toBe("6");
-    await page.getByRole("button", { name: "Save the job" }).click();
-    await page.getByText("Saved.", { exact: true }).waitFor();
-    await page.getByRole("button", { name: "New bead for this weld" }).first().click();
-    await page.waitForURL(/\/beads\/[a-z0-9]+$/);
-    expect(await page.getByLabel("Run by").inputValue()).toBe("W-07");
-    await page.getByRole("link", { name: /Weld W1, job/ }).click();
-    await page.waitForURL(/\/jobs\/[a-z0-9]+$/);
-    const begun = await fetch(`${server.url}/api/beads`, {
-      method: "POST",
-      headers: { "content-type": "application/json", origin: server.url },
-      body: JSON.stringify({ title: "Gusset run left over" }),
-    });
-    expect(begun.status, await begun.text()).toBeLessThan(300);
+      // The head of the log, kept and given back.
+      await page.goto(`${server.url}/log`);
+      const head = await (await fetch(`${server.url}/api/log/head`)).text();
+      await page.getByLabel("A head of the log kept elsewhere").fill(head);
+      await page.getByRole("button", { name: "Verify everything" }).click();
+      await page.getByText(/Everything fits/).waitFor();
+      await page.getByLabel("A head of the log kept elsewhere").fill(`1:${"0".repeat(64)}`);
+      await page.getByRole("button", { name: "Verify everything" }).click();
+      await page.getByText("Entry 1 is not the one that was noted elsewhere").waitFor();
+      await shoot(page, "log-noted-head");
+      await page.goto(`${server.url}/keys`);
+      await page.getByRole("heading", { name: "Vesna Harcourt" }).waitFor();
+      await shoot(page, "keys");
+      await page.context().close();
+      for (const address of ["/check", "/keys", "/log", "/passphrase"])
+        await fitsPhone(address, `${address.slice(1)}-phone`);
 
-    await page.getByRole("button", { name: "New inspection" }).click();
-    await page.waitForURL(/\/inspections\/[a-z0-9]+$/);
-    const inspection = new URL(page.url()).pathname;
-    await page.getByLabel("Certificate number").fill("VT-204");
-    await page.getByLabel("Valid until").fill("2027-05-01");
-    await page.getByLabel("Day of the inspection").fill("2026-11-25");
-    await page.getByLabel(/Leg gauge 2/).check();
-    // Nobody presses "Save": it is there all the same.
-    await page.getByText("Saved.", { exact: true }).waitFor();
-    await page.getByRole("link", { name: "Weld W1", exact: true }).click();
-    await page.getByRole("heading", { name: /Weld W1, inspection/ }).waitFor();
+      await fitsPhone(new URL(job).pathname, "job-phone");
+      await fitsPhone(`${inspection}/revisions/2`, "signed-record-phone");
+    },
+  );
 
-    // From reading to reading with Tab alone, in the order of the bench.
-    await page.getByLabel("Leg on the first plate, mm").focus();
-    for (const value of ["6.5", "6", "4.4", "0", "0", "240"]) {
-      await page.keyboard.type(value);
-      await page.keyboard.press("Tab");
-    }
-    expect(await page.getByLabel("Length of the weld, mm").inputValue()).toBe("240");
-    await page.getByRole("button", { name: "All that was asked of weld W1" }).click();
-    await page.getByText("judged for 6 mm; Leg on the first plate 6.5 mm", { exact: false }).waitFor();
-    await shoot(page, "weld-screen");
-    await fitsPhone(`${new URL(page.url()).pathname}`, "weld-screen-phone");
-    await page.keyboard.press("Control+Enter");
-    await page.getByRole("heading", { name: /Weld W2, inspection/ }).waitFor();
-    await page.getByLabel("Bead", { exact: true }).fill("gusset");
-    await page.getByRole("button", { name: "Find" }).click();
-    await page.getByRole("button", { name: /^Attach \d+: Gusset run left over/ }).click();
-    await page.getByLabel("Leg on the first plate, mm").fill("5");
-    // At once, before anything had time to be saved.
-    await page.keyboard.press("Control+Shift+Enter");
-    await page.getByRole("heading", { name: /Weld W1, inspection/ }).waitFor();
-    expect(await page.getByLabel("Leg on the second plate, mm").inputValue()).toBe("6");
-    await page.keyboard.press("Control+Enter");
-    await page.getByRole("heading", { name: /Weld W2, inspection/ }).waitFor();
-    expect(await page.getByLabel("Leg on the first plate, mm").inputValue()).toBe("5");
-    await page.goto(server.url + inspection);
-    await page.getByText("is asked on the job, and bead").first().waitFor();
-    await page.getByText("Look at a sample of the welds").click();
-    await page.getByLabel("How many").fill("50");
-    await page.getByLabel("Why a sample").fill("contract, clause 8");
-    await page.getByRole("button", { name: "Draw the sample" }).click();
-    await page.getByText(/50 % of all welds, drawn out of 2: W\d/).waitFor();
-    await page.getByText("seed").first().waitFor();
-    await shoot(page, "inspection-sample");
-    await fitsPhone(inspection, "inspection-sample-phone");
-    await page.context().close();
-  });
+  itDeep(
+    "is read weld by weld: readings first, next by key, a bead found by words, nothing lost, asked against seen",
+    async () => {
+      const page = await (await browser.newContext(desktop)).newPage();
+      page.setDefaultTimeout(PATIENT_MS);
+      await page.goto(`${server.url}/instruments`);
+      await page.getByLabel("Kind").last().selectOption("fillet-gauge");
+      await page.getByLabel("Name", { exact: true }).last().fill("Leg gauge 2");
+      await page.getByLabel("Serial number").last().fill("L-2");
+      await page.getByLabel("Smallest step").last().fill("0.5");
+      await page.getByLabel("Calibrated on").last().fill("2027-01-02");
+      await page.getByLabel("Calibration due").last().fill("2027-01-01");
+      await page.getByRole("button", { name: "Add", exact: true }).click();
+      await page.getByText("A calibration cannot be due before it was done.").waitFor();
+      await page.getByLabel("Calibrated on").last().fill("2026-01-02");
+      await page.getByRole("button", { name: "Add", exact: true }).click();
+      await page.getByText("Leg gauge 2 was added.").waitFor();
+
+      // The same weld twice over from one that was written down, and a bead that is there already.
+      await addJob(page);
+      await page.getByLabel("Leg asked for, mm").fill("6");
+      await page.getByRole("button", { name: "Another like weld W1" }).click();
+      expect(await page.getByLabel("Weld number").last().inputValue()).toBe("W2");
+      expect(await page.getByLabel("Leg asked for, mm").last().inputValue()).toBe("6");
+      await page.getByRole("button", { name: "Save the job" }).click();
+      await page.getByText("Saved.", { exact: true }).waitFor();
+      await page.getByRole("button", { name: "New bead for this weld" }).first().click();
+      await page.waitForURL(/\/beads\/[a-z0-9]+$/);
+      expect(await page.getByLabel("Run by").inputValue()).toBe("W-07");
+      await page.getByRole("link", { name: /Weld W1, job/ }).click();
+      await page.waitForURL(/\/jobs\/[a-z0-9]+$/);
+      const begun = await fetch(`${server.url}/api/beads`, {
+        method: "POST",
+        headers: { "content-type": "application/json", origin: server.url },
+        body: JSON.stringify({ title: "Gusset run left over" }),
+      });
+      expect(begun.status, await begun.text()).toBeLessThan(300);
+
+      await page.getByRole("button", { name: "New inspection" }).click();
+      await page.waitForURL(/\/inspections\/[a-z0-9]+$/);
+      const inspection = new URL(page.url()).pathname;
+      await page.getByLabel("Certificate number").fill("VT-204");
+      await page.getByLabel("Valid until").fill("2027-05-01");
+      await page.getByLabel("Day of the inspection").fill("2026-11-25");
+      await page.getByLabel(/Leg gauge 2/).check();
+      // Nobody presses "Save": it is there all the same.
+      await page.getByText("Saved.", { exact: true }).waitFor();
+      await page.getByRole("link", { name: "Weld W1", exact: true }).click();
+      await page.getByRole("heading", { name: /Weld W1, inspection/ }).waitFor();
+
+      // From reading to reading with Tab alone, in the order of the bench.
+      await page.getByLabel("Leg on the first plate, mm").focus();
+      for (const value of ["6.5", "6", "4.4", "0", "0", "240"]) {
+        await page.keyboard.type(value);
+        await page.keyboard.press("Tab");
+      }
+      expect(await page.getByLabel("Length of the weld, mm").inputValue()).toBe("240");
+      await page.getByRole("button", { name: "All that was asked of weld W1" }).click();
+      await page.getByText("judged for 6 mm; Leg on the first plate 6.5 mm", { exact: false }).waitFor();
+      await shoot(page, "weld-screen");
+      await fitsPhone(`${new URL(page.url()).pathname}`, "weld-screen-phone");
+      await page.keyboard.press("Control+Enter");
+      await page.getByRole("heading", { name: /Weld W2, inspection/ }).waitFor();
+      await page.getByLabel("Bead", { exact: true }).fill("gusset");
+      await page.getByRole("button", { name: "Find" }).click();
+      await page.getByRole("button", { name: /^Attach \d+: Gusset run left over/ }).click();
+      await page.getByLabel("Leg on the first plate, mm").fill("5");
+      // At once, before anything had time to be saved.
+      await page.keyboard.press("Control+Shift+Enter");
+      await page.getByRole("heading", { name: /Weld W1, inspection/ }).waitFor();
+      expect(await page.getByLabel("Leg on the second plate, mm").inputValue()).toBe("6");
+      await page.keyboard.press("Control+Enter");
+      await page.getByRole("heading", { name: /Weld W2, inspection/ }).waitFor();
+      expect(await page.getByLabel("Leg on the first plate, mm").inputValue()).toBe("5");
+      await page.goto(server.url + inspection);
+      await page.getByText("is asked on the job, and bead").first().waitFor();
+      await page.getByText("Look at a sample of the welds").click();
+      await page.getByLabel("How many").fill("50");
+      await page.getByLabel("Why a sample").fill("contract, clause 8");
+      await page.getByRole("button", { name: "Draw the sample" }).click();
+      await page.getByText(/50 % of all welds, drawn out of 2: W\d/).waitFor();
+      await page.getByText("seed").first().waitFor();
+      await shoot(page, "inspection-sample");
+      await fitsPhone(inspection, "inspection-sample-phone");
+      await page.context().close();
+    },
+  );
 });

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { itDeep } from "../setup/in-depth";
 import { PATIENT_MS } from "../setup/patience";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
@@ -95,7 +96,7 @@ describe("with the keyboard alone", () => {
 });
 
 describe("accessibility", () => {
-  it("has no violation that axe-core knows, on the list, the workbench and the sheet", async () => {
+  itDeep("has no violation that axe-core knows, on the list, the workbench and the sheet", async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     const { page } = bench;
     await bench.drawLine(

@@ -4,9 +4,10 @@ import type { Browser, BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { openDb } from "@/lib/db";
 import { verifyRecords } from "@/lib/verify";
+import { itDeep } from "../setup/in-depth";
 import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -20,7 +21,7 @@ beforeAll(async () => {
 });
 beforeEach(() => server.revive());
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 
@@ -105,7 +106,7 @@ describe("the server goes and comes back while somebody marks", () => {
     await page.context().close();
   });
 
-  it("a killed window's work is sent from the list, and found there until it is", async () => {
+  itDeep("a killed window's work is sent from the list, and found there until it is", async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     const { page } = bench;
     await bench.saved();
@@ -125,37 +126,40 @@ describe("the server goes and comes back while somebody marks", () => {
     await list.context().close();
   });
 
-  it("work on a bead that was deleted meanwhile says so on the list, and goes when somebody says so twice", async () => {
-    const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
-    const { page } = bench;
-    await bench.saved();
-    const id = idOf(bench);
-    await untilKept(page.context(), bench, ["/", "/beads/new"]);
-    await page.context().setOffline(true);
-    await point(bench, 500, 400);
-    await saveState(bench, "waiting");
-    const list = await page.context().newPage();
-    await page.close();
-    const other = await (await browser.newContext(desktop)).newPage();
-    await other.goto(`${server.url}/beads/${id}/delete`);
-    await other.getByRole("button", { name: "Delete this bead" }).click();
-    await other.getByRole("heading", { name: "Deleted beads" }).waitFor();
-    await list.goto(server.url);
-    await list.context().setOffline(false);
-    await list.getByText("it was deleted").waitFor();
-    await shoot(list, "left-stuck");
-    await list.getByRole("button", { name: "Throw it away" }).click();
-    await list.getByText("cannot be brought back").waitFor();
-    await list.getByRole("button", { name: "Throw it away" }).click();
-    await list.getByText("Kept on this device").waitFor({ state: "detached" });
-    await list.reload();
-    await list.getByRole("heading", { name: "Beads", exact: true }).waitFor();
-    expect(await list.getByText("Kept on this device").count()).toBe(0);
-    await list.context().close();
-    await other.context().close();
-  });
+  itDeep(
+    "work on a bead that was deleted meanwhile says so on the list, and goes when somebody says so twice",
+    async () => {
+      const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+      const { page } = bench;
+      await bench.saved();
+      const id = idOf(bench);
+      await untilKept(page.context(), bench, ["/", "/beads/new"]);
+      await page.context().setOffline(true);
+      await point(bench, 500, 400);
+      await saveState(bench, "waiting");
+      const list = await page.context().newPage();
+      await page.close();
+      const other = await (await browser.newContext(desktop)).newPage();
+      await other.goto(`${server.url}/beads/${id}/delete`);
+      await other.getByRole("button", { name: "Delete this bead" }).click();
+      await other.getByRole("heading", { name: "Deleted beads" }).waitFor();
+      await list.goto(server.url);
+      await list.context().setOffline(false);
+      await list.getByText("it was deleted").waitFor();
+      await shoot(list, "left-stuck");
+      await list.getByRole("button", { name: "Throw it away" }).click();
+      await list.getByText("cannot be brought back").waitFor();
+      await list.getByRole("button", { name: "Throw it away" }).click();
+      await list.getByText("Kept on this device").waitFor({ state: "detached" });
+      await list.reload();
+      await list.getByRole("heading", { name: "Beads", exact: true }).waitFor();
+      expect(await list.getByText("Kept on this device").count()).toBe(0);
+      await list.context().close();
+      await other.context().close();
+    },
+  );
 
-  it("two windows that were away collide, and both versions are shown", async () => {
+  itDeep("two windows that were away collide, and both versions are shown", async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     const { page } = bench;
     await bench.saved();
@@ -180,7 +184,7 @@ describe("the server goes and comes back while somebody marks", () => {
 });
 
 describe("the first page that a device ever opens", () => {
-  it("is there without network with its photo, which was loaded before any worker ran", async () => {
+  itDeep("is there without network with its photo, which was loaded before any worker ran", async () => {
     const maker = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     await point(maker, 500, 400);
     await maker.saved();
@@ -261,7 +265,7 @@ describe("a new bead", () => {
     await page.context().close();
   });
 
-  it("says what does not work without network, and shows nothing of anybody there", async () => {
+  itDeep("says what does not work without network, and shows nothing of anybody there", async () => {
     const context = await browser.newContext(desktop);
     const page = await context.newPage();
     page.setDefaultTimeout(PATIENT_MS);
@@ -280,35 +284,38 @@ describe("a new bead", () => {
 });
 
 describe("on the bench", () => {
-  it("a set-up that was overwritten comes back with a press, and a deleted bead with another", async () => {
-    const bench = await Bench.onPhoto(browser, server.url, otherJpeg, desktop);
-    const { page } = bench;
-    await bench.section("Set-up");
-    await bench.exampleSetup(/[Gg]roove/);
-    await bench.saved();
-    const id = idOf(bench);
-    const setup = async () => JSON.stringify((await beadOf(id))?.content.setup);
-    const planned = await setup();
-    await page.getByRole("button", { name: "Same as the last bead" }).click();
-    await bench.saved();
-    expect(await setup()).not.toBe(planned);
-    await page.getByRole("button", { name: "Undo the last change of the set-up" }).click();
-    await bench.saved();
-    expect(await setup()).toBe(planned);
+  itDeep(
+    "a set-up that was overwritten comes back with a press, and a deleted bead with another",
+    async () => {
+      const bench = await Bench.onPhoto(browser, server.url, otherJpeg, desktop);
+      const { page } = bench;
+      await bench.section("Set-up");
+      await bench.exampleSetup(/[Gg]roove/);
+      await bench.saved();
+      const id = idOf(bench);
+      const setup = async () => JSON.stringify((await beadOf(id))?.content.setup);
+      const planned = await setup();
+      await page.getByRole("button", { name: "Same as the last bead" }).click();
+      await bench.saved();
+      expect(await setup()).not.toBe(planned);
+      await page.getByRole("button", { name: "Undo the last change of the set-up" }).click();
+      await bench.saved();
+      expect(await setup()).toBe(planned);
 
-    await page.getByRole("link", { name: "Delete this bead" }).click();
-    await page.getByRole("button", { name: "Delete this bead" }).click();
-    await page.getByRole("heading", { name: "Deleted beads" }).waitFor();
-    expect((await stored()).some((bead) => bead.id === id)).toBe(false);
-    await shoot(page, "deleted-beads");
-    // Of several the one that was deleted last comes first.
-    await page.getByRole("button", { name: "Bring it back" }).first().click();
-    await page.waitForURL(`${server.url}/beads/${id}`);
-    await bench.photoShown();
-    expect(await setup()).toBe(planned);
-    const db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
-    expect((await verifyRecords(db, server.dataFolder)).findings).toEqual([]);
-    await db.$disconnect();
-    await page.context().close();
-  });
+      await page.getByRole("link", { name: "Delete this bead" }).click();
+      await page.getByRole("button", { name: "Delete this bead" }).click();
+      await page.getByRole("heading", { name: "Deleted beads" }).waitFor();
+      expect((await stored()).some((bead) => bead.id === id)).toBe(false);
+      await shoot(page, "deleted-beads");
+      // Of several the one that was deleted last comes first.
+      await page.getByRole("button", { name: "Bring it back" }).first().click();
+      await page.waitForURL(`${server.url}/beads/${id}`);
+      await bench.photoShown();
+      expect(await setup()).toBe(planned);
+      const db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
+      expect((await verifyRecords(db, server.dataFolder)).findings).toEqual([]);
+      await db.$disconnect();
+      await page.context().close();
+    },
+  );
 });

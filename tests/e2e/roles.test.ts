@@ -15,6 +15,7 @@ import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/brow
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
 import { openAccountOf } from "../setup/account";
+import { itDeep } from "../setup/in-depth";
 
 const picture = path.join(
   fileURLToPath(new URL("../..", import.meta.url)),
@@ -137,7 +138,7 @@ describe("who may what, through the doors", () => {
     await shoot(page, "sign-in-desktop");
   });
 
-  it("a wrong passphrase is refused in a sentence, and guessing is slowed down", async () => {
+  itDeep("a wrong passphrase is refused in a sentence, and guessing is slowed down", async () => {
     const page = await (await browser.newContext(phone)).newPage();
     await page.goto(`${server.url}/sign-in`);
     const attempt = async () => {
@@ -206,7 +207,7 @@ describe("who may what, through the doors", () => {
     expect(await get({ authorization: "Bearer toe_not-a-token" }, `/api/beads/${own}`)).toBe(401);
   });
 
-  it("only an inspector inspects and signs, whatever request is sent in their place", async () => {
+  itDeep("only an inspector inspects and signs, whatever request is sent in their place", async () => {
     const pen = { db, by: "test" };
     const job = await createJob(pen, { title: "Bracket run 4" });
     const inspection = job.ok && (await createInspection(pen, job.value.id));

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { closeWindows, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { itDeep } from "../setup/in-depth";
 import { PATIENT_MS } from "../setup/patience";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
@@ -92,7 +93,7 @@ describe("a thumb in a glove, 390 x 844", () => {
     await page.context().close();
   });
 
-  it("gives a pore its size, and then another", async () => {
+  itDeep("gives a pore its size, and then another", async () => {
     const { bench, cdp } = await openPhone();
     await bench.tool("Point");
     const middle = await bench.at(700, 600);

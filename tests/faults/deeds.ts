@@ -1,9 +1,12 @@
 /** What the victim does, and what it tells of it. */
 export type Deed = "make" | "save" | "photo" | "sign" | "import" | "backup";
 
+/** What is done once to a folder that nobody serves. */
+export type OneDeed = "migrate" | "restore";
+
 export type Told =
   | { readonly what: "ready" }
-  | { readonly what: "began"; readonly deed: Deed }
+  | { readonly what: "began"; readonly deed: Deed | OneDeed }
   | { readonly what: "done"; readonly deed: Deed; readonly proof: string };
 
 /** An archive to import whole, the ids of its beads, and the same in two halves for the fault that does so. */

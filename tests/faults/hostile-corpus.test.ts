@@ -82,7 +82,7 @@ async function timed<T>(work: () => Promise<T>): Promise<T> {
 describe("files that were made hostile", () => {
   it("photos are taken in whole or refused in a sentence, and a refused one leaves nothing", async () => {
     const { folder } = fresh();
-    const many = inDepth(120, 1200);
+    const many = inDepth(48, 1200);
     const fates: Record<string, number> = {};
     for (let i = 0; i < many; i += 1) {
       const bytes = mutated(photos, chanceFrom(SEED + i));
@@ -102,7 +102,7 @@ describe("files that were made hostile", () => {
 
   it("archives are imported whole or refused in a sentence, and a refused one leaves nothing", async () => {
     const { pen, folder, db } = fresh();
-    const many = inDepth(80, 800);
+    const many = inDepth(40, 800);
     const fates: Record<string, number> = {};
     for (let i = 0; i < many; i += 1) {
       const chance = chanceFrom(SEED + 7 * i);

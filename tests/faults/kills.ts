@@ -11,11 +11,11 @@ import { prepareVictim } from "./prepare-victim";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
-/** The victim as one file, which starts in a fraction of the time; beside node_modules, so that packages are found. */
-async function bundleVictim(): Promise<string> {
-  const outfile = path.join(root, "tests/.out/victim.mjs");
+/** A victim as one file, which starts in a fraction of the time; beside node_modules, so that packages are found. */
+export async function bundleVictim(name: "victim" | "cut-off-victim"): Promise<string> {
+  const outfile = path.join(root, `tests/.out/${name}.mjs`);
   await build({
-    entryPoints: [path.join(root, "tests/faults/victim.ts")],
+    entryPoints: [path.join(root, `tests/faults/${name}.ts`)],
     ...{ outfile, bundle: true, platform: "node", format: "esm", packages: "external" },
     alias: { "server-only": path.join(root, "tests/setup/server-only.ts") },
     tsconfig: path.join(root, "tsconfig.json"),
@@ -47,7 +47,7 @@ interface Asked {
 }
 
 /** Numbers from 0 up to `below`, the same for the same seed. */
-function chances(seed: number): (below: number) => number {
+export function chances(seed: number): (below: number) => number {
   let state = (seed * 2_654_435_761) >>> 0;
   return (below) => {
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
@@ -64,7 +64,7 @@ export interface KillGround {
 
 /** Archives: how many imports a life has. */
 export async function killGround(work: string, archives: number): Promise<KillGround> {
-  return { script: await bundleVictim(), template: await prepareVictim(work, archives), work };
+  return { script: await bundleVictim("victim"), template: await prepareVictim(work, archives), work };
 }
 
 /**
@@ -80,7 +80,7 @@ export async function killAtRandom(ground: KillGround, asked: Asked): Promise<Ki
   for (let moment = 0; moment < asked.moments && !(asked.untilWrong && wrong.length > 0);) {
     const folder = path.join(work, `life-${moment}`);
     cpSync(template, folder, { recursive: true });
-    const victim = await startVictim(script, folder, next(1e6), asked.fault);
+    const victim = startVictim(script, folder, [String(next(1e6)), asked.fault ?? ""]);
     for (let i = 0; i < asked.killEvery && moment < asked.moments; i += 1, moment += 1) {
       const isLast = i === asked.killEvery - 1 || moment === asked.moments - 1;
       await victim.untilBegan(1 + next(2));
@@ -93,6 +93,8 @@ export async function killAtRandom(ground: KillGround, asked: Asked): Promise<Ki
       counts.strays += looked.strays;
       wrong.push(...looked.wrong.map((text) => `moment ${moment}, ${taken.during}: ${text}`));
       if (!isLast) rmSync(taken.folder, { recursive: true, force: true });
+      // It stood still meanwhile: what it does while nobody looks costs, and shows nothing.
+      victim.goOn();
     }
     asked.onLife?.(moment, wrong.length);
     for (const name of readdirSync(work))
@@ -108,8 +110,9 @@ interface Taken {
   readonly during: string;
 }
 
-async function startVictim(script: string, folder: string, seed: number, fault = "") {
-  const child = fork(script, [folder, String(seed), fault], {
+/** Starts a victim on a folder, with what else it is told. */
+export function startVictim(script: string, folder: string, args: readonly string[]) {
+  const child = fork(script, [folder, ...args], {
     cwd: root,
     stdio: ["ignore", "ignore", "pipe", "ipc"],
   });
@@ -136,16 +139,19 @@ async function startVictim(script: string, folder: string, seed: number, fault =
   };
   const taken = (where: string): Taken => ({ folder: where, acknowledged: [...acknowledged], during });
   return {
+    hasEnded: () => ended,
+    goOn: () => void (ended || child.kill("SIGCONT")),
     untilBegan: async (more: number) => {
       const wanted = began + more;
       await until(() => began >= wanted);
     },
     async kill(): Promise<Taken> {
-      const gone = once(child, "exit");
+      const gone = ended ? null : once(child, "exit");
       child.kill("SIGKILL");
       await gone;
       return taken(folder);
     },
+    /** Until `goOn`. */
     async freeze(copy: string): Promise<Taken> {
       // What was acknowledged before it stands still; what the channel still holds comes later and counts then.
       const before = taken(copy);
@@ -153,7 +159,6 @@ async function startVictim(script: string, folder: string, seed: number, fault =
       await untilStill(child);
       mkdirSync(copy);
       cpSync(folder, copy, { recursive: true });
-      child.kill("SIGCONT");
       return before;
     },
   };

@@ -1,15 +1,18 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { inDearTurn, tooMuch } from "@/app/_door/dear-work";
 import { readBody } from "@/app/_door/read-body";
 import { refuseForeign } from "@/app/_door/same-site";
+import { addressOf } from "@/lib/account";
 import { runAside } from "@/lib/backup";
 
 export const dynamic = "force-dynamic";
 
-/** Anybody may send one, so no more than a job's worth, and one at a time: own estimates. */
+/** Anybody may send one, so no more than a job's worth, one from each address and four in all at a time: own estimates. */
 const MOST_BYTES = 128 * 2 ** 20;
-let busy = false;
+const MOST_AT_ONCE = 4;
+const sending = new Set<string>();
 
 const refusal = (status: number, code: string, message: string) =>
   Response.json({ issues: [{ code, message }] }, { status, headers: { "cache-control": "no-store" } });
@@ -21,9 +24,10 @@ const refusal = (status: number, code: string, message: string) =>
 export async function POST(request: Request): Promise<Response> {
   const foreign = refuseForeign(request);
   if (foreign) return foreign;
-  if (busy)
+  const sender = addressOf(request.headers);
+  if (sending.has(sender) || sending.size >= MOST_AT_ONCE)
     return refusal(503, "check-busy", "Another archive is being looked at. Wait a moment and send it again.");
-  busy = true;
+  sending.add(sender);
   try {
     const bytes = await readBody(request, MOST_BYTES);
     if (bytes === null)
@@ -32,11 +36,13 @@ export async function POST(request: Request): Promise<Response> {
         "check-too-large",
         "This archive is over 128 MB. Verify it with the command: npm run -s verify -- ARCHIVE",
       );
-    return new Response(await reportAside(bytes), {
+    const report = await inDearTurn(sender, () => reportAside(bytes));
+    if (report === null) return tooMuch();
+    return new Response(report, {
       headers: { "cache-control": "no-store", "content-type": "application/json" },
     });
   } finally {
-    busy = false;
+    sending.delete(sender);
   }
 }
 

@@ -1,4 +1,6 @@
 import { revalidatePath } from "next/cache";
+import { inDearTurn, tooMuch } from "@/app/_door/dear-work";
+import type { Here } from "@/app/_door/here";
 import { routeFor } from "@/app/_door/route-for";
 import { readBody } from "@/app/_door/read-body";
 import { linesOf } from "@/lib/base";
@@ -14,6 +16,10 @@ export const dynamic = "force-dynamic";
 export const POST = routeFor("data.import", async (now, request) => {
   const bytes = await readBody(request, MOST_BODY_BYTES);
   if (bytes === null) return tooLarge();
+  return (await inDearTurn(now.pen.by, () => takeIn(now, request, bytes))) ?? tooMuch();
+});
+
+async function takeIn(now: Here, request: Request, bytes: Uint8Array): Promise<Response> {
   const { searchParams } = new URL(request.url);
   const check = searchParams.get("check") === "yes";
   const leaveConflicts = searchParams.get("conflicts") === "leave";
@@ -33,7 +39,7 @@ export const POST = routeFor("data.import", async (now, request) => {
         ? 503
         : 422;
   return Response.json({ issues }, { status });
-});
+}
 
 /** Photos and the list of beads beside them. */
 const MOST_BODY_BYTES = MOST_ARCHIVE_BYTES * 1.25;

@@ -8,6 +8,7 @@ import { dataDir } from "@/lib/db";
 import { getRound, readDrawn, type RoundRecord } from "@/lib/drill";
 import { eyeTotals, nextBeadId } from "@/lib/eye";
 import { personIdOf } from "@/lib/people";
+import { currentUnits } from "../../_door/current-units";
 import { pageFor } from "../../_door/here";
 import { answerBeadAction } from "../actions";
 import { levelNames } from "../level-names";
@@ -66,6 +67,7 @@ async function Look({ found, beadId }: { found: RoundRecord; beadId: string }) {
       key={id}
       bead={{ id, widthPx, heightPx }}
       levelName={levelNames[found.round.level]}
+      units={(await currentUnits()).preferences}
       answer={answerBeadAction.bind(null, found.id)}
     />
   );
@@ -73,6 +75,7 @@ async function Look({ found, beadId }: { found: RoundRecord; beadId: string }) {
 
 async function Seen({ found: { round } }: { found: RoundRecord }) {
   const beads = await readDrawn(dataDir(), round.beadIds);
+  const { preferences: units } = await currentUnits();
   const { found, missed, misnamed, falseCalls, missized } = eyeTotals(round.scored ?? []);
   return (
     <>
@@ -89,6 +92,7 @@ async function Seen({ found: { round } }: { found: RoundRecord }) {
             marks={round.answers.find(({ beadId }) => beadId === scored.beadId)?.marks ?? []}
             scored={scored}
             levelName={levelNames[round.level]}
+            units={units}
           />
         ))}
       </div>

@@ -1,5 +1,5 @@
 import { ActionForm, NewAddress } from "@/components/course";
-import { Button, Field, Panel } from "@/components/ui";
+import { Button, Field, Panel, PersonOptions } from "@/components/ui";
 import type { HandInRecord } from "@/lib/classroom";
 import { linkHandInsAction, newAddressAction } from "../actions";
 
@@ -24,12 +24,7 @@ export function HandInNames({
               <Field label="It is" hint="All that this group handed in under the same name goes along.">
                 {(ids) => (
                   <select {...ids} name="person">
-                    {members.map(({ id, name, mark }) => (
-                      <option key={id} value={id}>
-                        {name}
-                        {mark && ` (${mark})`}
-                      </option>
-                    ))}
+                    <PersonOptions people={members} />
                   </select>
                 )}
               </Field>

@@ -6,7 +6,7 @@ import { staleLine } from "@/app/filter-questions";
 import { pageFor } from "@/app/_door/here";
 import { ActionButton, ActionForm, ClassView } from "@/components/course";
 import { Header } from "@/components/shell";
-import { Button, buttonClass, Field, LocalTime, page, Panel } from "@/components/ui";
+import { Button, buttonClass, Field, LocalTime, page, Panel, PersonOptions } from "@/components/ui";
 import { classCounts } from "@/lib/course";
 import { listExercises, listHandIns } from "@/lib/classroom";
 import { getGroup, listPeople, type GroupRecord, type PersonRecord } from "@/lib/roster";
@@ -170,12 +170,7 @@ function Students({ group, people }: { group: GroupRecord; people: readonly Pers
           <Field label="Already known">
             {(ids) => (
               <select {...ids} name="person">
-                {others.map(({ id, name, mark }) => (
-                  <option key={id} value={id}>
-                    {name}
-                    {mark && ` (${mark})`}
-                  </option>
-                ))}
+                <PersonOptions people={others} />
               </select>
             )}
           </Field>

@@ -1,3 +1,4 @@
+import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { routeFor } from "@/app/_door/route-for";
 import { palette } from "@/components/picture";
@@ -9,21 +10,24 @@ import { planAsked } from "../plan-asked";
 export const dynamic = "force-dynamic";
 
 /** The run sheet of the plan that the address asks for, as a PDF; 422 with the reasons where there is none. */
-export const GET = routeFor("bead.read", async (_now, request) => {
-  const { ask, units } = await planAsked(new URL(request.url).searchParams);
-  const planned = planRun(ask);
-  if (!planned.ok) {
-    const issues = planned.issues.map((issue) => ({
-      code: issue.code,
-      message: planIssueSentence(issue, units),
-    }));
-    return Response.json({ issues }, { status: 422 });
-  }
-  const bytes = await runSheetPdf({
-    sheet: runSheet(planned.value, ask, units),
-    ink: palette.text,
-    // The same plan is the same sheet on every day; a fixed date keeps the file the same as well.
-    createdAt: "2026-01-01T00:00:00.000Z",
-  });
-  return pdfAnswer(bytes, "toeline-run-sheet.pdf");
-});
+export const GET = routeFor(
+  "bead.read",
+  dear(async (_now, request) => {
+    const { ask, units } = await planAsked(new URL(request.url).searchParams);
+    const planned = planRun(ask);
+    if (!planned.ok) {
+      const issues = planned.issues.map((issue) => ({
+        code: issue.code,
+        message: planIssueSentence(issue, units),
+      }));
+      return Response.json({ issues }, { status: 422 });
+    }
+    const bytes = await runSheetPdf({
+      sheet: runSheet(planned.value, ask, units),
+      ink: palette.text,
+      // The same plan is the same sheet on every day; a fixed date keeps the file the same as well.
+      createdAt: "2026-01-01T00:00:00.000Z",
+    });
+    return pdfAnswer(bytes, "toeline-run-sheet.pdf");
+  }),
+);

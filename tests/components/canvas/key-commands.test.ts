@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { wrapIndex } from "@/components/canvas-kit/look-keys";
-import { keyCommand, nextIndex } from "@/components/canvas/key-commands";
+import { keyCommand, nextIndex, nudgeCommand } from "@/components/canvas/key-commands";
 import { tools } from "@/components/canvas/types";
 import { keyHelp, toolWords } from "@/components/canvas/words";
 
@@ -8,6 +8,12 @@ describe("keyCommand", () => {
   test("arrows aim, with Shift ten times as far", () => {
     expect(keyCommand("ArrowLeft", false, false)).toEqual({ do: "aim", by: { x: -2, y: 0 } });
     expect(keyCommand("ArrowDown", true, false)).toEqual({ do: "aim", by: { x: 0, y: 20 } });
+  });
+
+  test("with Alt they go one pixel of the photo, with Shift as well a tenth of one", () => {
+    expect(nudgeCommand("ArrowLeft", false)).toEqual({ do: "nudge", by: { x: -1, y: 0 } });
+    expect(nudgeCommand("ArrowDown", true)).toEqual({ do: "nudge", by: { x: 0, y: 0.1 } });
+    for (const key of ["l", "+", "0", "Delete", "Tab"]) expect(nudgeCommand(key, false), key).toBeNull();
   });
 
   test.each(tools)("the tool %s has its key, large or small, and the help names it", (tool) => {

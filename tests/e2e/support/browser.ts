@@ -60,8 +60,9 @@ export const phone = {
   deviceScaleFactor: 2,
 } as const;
 
-/** For people who look: every run leaves its pictures in tests/.out/shots. */
+/** For people who look: pictures in tests/.out/shots. `npm test` takes none of them: nobody looks there, and each takes its time. */
 export async function shoot(page: Page, name: string): Promise<void> {
+  if (process.env["TOELINE_SHOTS"] === "none") return;
   mkdirSync(shots, { recursive: true });
   await page.screenshot({ path: path.join(shots, `${name}.png`) });
 }

@@ -113,7 +113,8 @@ export async function startServer(
     dataFolder,
     pid: () => child.pid ?? 0,
     async kill() {
-      const gone = ended(child);
+      // At once: asked to end first, it might still finish what it is doing.
+      const gone = new Promise<void>((resolve) => child.once("exit", () => resolve()));
       child.kill("SIGKILL");
       await gone;
     },

@@ -56,7 +56,7 @@ function compared(faulty: Judge, welds: number): Found {
   return { better, worse };
 }
 
-const WELDS = inDepth(250, 12_000);
+const WELDS = inDepth(120, 12_000);
 
 describe("a count by eye", () => {
   it(`never makes a verdict better, nor does a larger one, on ${WELDS} welds`, () => {

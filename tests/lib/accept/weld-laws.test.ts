@@ -7,7 +7,7 @@ import { inDepth } from "../../setup/in-depth";
 
 /** Laws of our own; no published source. */
 const quick = Boolean(process.env["TOELINE_QUICK"]);
-const WELDS = quick ? 500 : inDepth(700, 20_000);
+const WELDS = quick ? 500 : inDepth(350, 20_000);
 
 interface Real {
   decide: typeof decide;

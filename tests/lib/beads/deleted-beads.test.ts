@@ -1,4 +1,6 @@
 import { createReadStream } from "node:fs";
+import { readdir, readFile } from "node:fs/promises";
+import path from "node:path";
 import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -55,6 +57,12 @@ async function beadWithPhoto(start: Parameters<typeof createBead>[1] = {}) {
   );
   const next = value(await createBead(pen, { previousId: bead.id }));
   return { id: bead.id, number: bead.number, sha256, nextId: next.id };
+}
+/** Files of a folder, by name, in which this text stands. */
+async function filesWith(folder: string, text: string): Promise<readonly string[]> {
+  const names = (await readdir(folder)).filter((name) => name.startsWith("toeline.db"));
+  const texts = await Promise.all(names.map((name) => readFile(path.join(folder, name), "latin1")));
+  return names.filter((_, i) => texts[i]!.includes(text));
 }
 const findings = async () => {
   const { db, folder } = fresh();
@@ -117,7 +125,7 @@ describe("a deleted bead", () => {
     for (const { beadId } of await db.photo.findMany({ where: { sha256: bead.sha256 } }))
       value(await deleteBead(pen, beadId, later(2)));
     const isThere = async () => (await verifyOriginal(folder, bead.sha256)).ok;
-    expect(await eraseDeletedBeads(pen, folder, later(31.9))).toBe(1);
+    await eraseDeletedBeads(pen, folder, later(31.9));
     expect(await isThere()).toBe(true);
     expect(await findings()).toEqual([]);
     expect(await eraseDeletedBeads(pen, folder, later(32.1))).toBeGreaterThan(0);
@@ -125,6 +133,19 @@ describe("a deleted bead", () => {
     expect(await findings()).toEqual([]);
     const again = await beadWithPhoto();
     expect(again.sha256).toBe(bead.sha256);
+  });
+
+  it("leaves no byte of its words in the folder once it is erased", async () => {
+    const { pen, db, folder } = fresh();
+    const bead = value(await createBead(pen, { title: "Quondam bracket" }));
+    value(await saveBead(pen, bead.id, 1, { ...emptyBeadContent, title: "Quondam bracket, chipped" }));
+    value(await deleteBead(pen, bead.id, later(33)));
+    const holds = () => filesWith(folder, "Quondam");
+    expect(await holds()).toEqual(["toeline.db"]);
+    expect(await eraseDeletedBeads(pen, folder, later(64))).toBeGreaterThan(0);
+    expect(await holds()).toEqual([]);
+    expect(await db.deletedBead.count({ where: { beadId: bead.id, number: bead.number } })).toBe(1);
+    expect(await findings()).toEqual([]);
   });
 
   it("says nobody's name once that person is removed", async () => {

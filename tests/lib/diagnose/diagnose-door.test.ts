@@ -10,6 +10,7 @@ import { answerWords } from "@/lib/cli/door";
 import { causeIds, diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
 import { emptyRunSetup } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
+import { inDepth, itDeep } from "../../setup/in-depth";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 const folder = mkdtempSync(path.join(tmpdir(), "toeline-diagnose-door-"));
@@ -42,7 +43,7 @@ describe("npm run -s diagnose", () => {
   it("answers a case from a file and from standard input as the room does", () => {
     const file = fileOf(JSON.stringify(given));
     for (const { code, out, err } of [
-      command([file]),
+      ...inDepth([], [command([file])]),
       command(["-"], JSON.stringify(given)),
       answer([file]),
     ]) {
@@ -103,7 +104,7 @@ describe("npm run -s diagnose", () => {
     expect(command(["-"], input)).toEqual(answer([fileOf(input)]));
   });
 
-  it("explains itself", () => {
+  itDeep("explains itself", () => {
     const asked = command(["--help"]);
     expect(asked.code).toBe(0);
     for (const word of ["case.json", "--list", "--schema", "standard input"])

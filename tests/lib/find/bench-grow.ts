@@ -1,9 +1,10 @@
 /**
- * `npm run bench:grow -- [--postgresql] [--verify] [--keep FOLDER] [BEADS …]`: databases of that many beads (1 000 and
+ * `npm run bench:grow -- [--postgresql] [--verify] [--keep FOLDER] [--list] [BEADS …]`: databases of that many beads (1 000 and
  * 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them. Beside
  * each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which works
  * elsewhere, of time. Only this run's machine is meant by the times. `--keep`: a data folder on SQLite for each number stays
- * in FOLDER, can be served, and is measured again the next time.
+ * in FOLDER, can be served, and is measured again the next time. `--list`: the list with what waits above it alone, as JSON,
+ * for `npm run bench`.
  */
 import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";
@@ -97,7 +98,7 @@ async function fill(folder: Folder, beads: number): Promise<void> {
   await growShop(folder.pen, { beads, seed: 1, until: new Date("2026-11-26T12:00:00Z"), photos });
   if (isFile) await folder.db.$queryRawUnsafe("PRAGMA synchronous = FULL");
   const seconds = ((performance.now() - from) / 1000).toFixed(0);
-  console.log(`\n${beads} beads on ${engineOf(folder.db)} made in ${seconds} s`);
+  console.error(`\n${beads} beads on ${engineOf(folder.db)} made in ${seconds} s`);
 }
 
 /** The driver by itself: how many rows a statement gives. */
@@ -274,11 +275,31 @@ async function works(
   ];
 }
 
+/** The whole page that opens first, and its two halves. */
+function listWorks({ db }: Folder): Awaited<ReturnType<typeof works>> {
+  const first = () => listPage(db, {}, "start");
+  const waits = () => openChanges(db, {}, 3);
+  return [
+    ["list with what waits above it", () => Promise.all([first(), waits()]), 15],
+    ["list alone", first, 15],
+    ["what waits alone", waits, 15],
+  ];
+}
+
 async function bench(beads: number, keep: string | null): Promise<void> {
   const folder = keep === null ? await makeFolder() : await keptFolder(keep, beads);
   try {
     if (keep === null) await fill(folder, beads);
     const bare = await openBare(folder);
+    if (values.list) {
+      const lines = [];
+      for (const [work, run, runs] of listWorks(folder)) {
+        const { ours, bare: theirs } = await time(folder, bare, run, runs);
+        lines.push({ work, ours, bare: theirs });
+      }
+      console.log(JSON.stringify(lines));
+      return void (await bare.close());
+    }
     console.log(
       `\n${beads} beads on ${engineOf(folder.db)}\n\n| work | ours, ms | same SQL, bare driver | rows given | memory after, MB |\n| --- | --- | --- | --- | --- |`,
     );
@@ -301,6 +322,7 @@ const { values, positionals } = parseArgs({
   options: {
     postgresql: { type: "boolean" },
     verify: { type: "boolean" },
+    list: { type: "boolean" },
     keep: { type: "string" },
   },
 });

@@ -76,6 +76,9 @@ describe("finding beads", () => {
     ["cause=polarity-wrong", ["Tee, ropey"]],
     ["from=2026-11-03&to=2026-11-30", ["Tee, ropey, try 2"]],
     ["minThickness=3", ["Tee, ropey, try 2", "Tee, ropey"]],
+    // Typed in inches, kept in millimetres: 0.12 in is 3.048 mm.
+    ["minThicknessIn=0.12", ["Tee, ropey, try 2", "Tee, ropey"]],
+    ["maxThicknessIn=1/8", ["Lap on 2 mm"]],
     ["photo=yes", []],
     ["verdict=none", ["Lap on 2 mm", "Tee, ropey, try 2", "Tee, ropey"]],
     ["verdict=decided", []],
@@ -87,6 +90,11 @@ describe("finding beads", () => {
     const { filter, unread } = readFilter(new URLSearchParams("joint=knee&from=yesterday&q=&welder=A"));
     expect(unread.toSorted()).toEqual(["from", "joint"]);
     expect(filter).toEqual({ welder: "A" });
+    expect(readFilter(new URLSearchParams("minThicknessIn=thick")).unread).toEqual(["minThickness"]);
+    expect(readFilter(new URLSearchParams("minThicknessIn=1/4"))).toEqual({
+      filter: { minThickness: 6.35 },
+      unread: [],
+    });
   });
 
   it("writes a filter as the address it was read from", () => {

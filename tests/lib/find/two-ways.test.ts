@@ -21,6 +21,7 @@ import { trendFigures } from "@/lib/trends";
 import { trendReport } from "./one-by-one/trend-report";
 import type { Pen } from "@/lib/store";
 import { useFreshDb } from "../../setup/fresh-db";
+import { inDepth } from "../../setup/in-depth";
 import { walk } from "./many-beads";
 import { findByHand, observeAll, type ObservedBead } from "./by-hand";
 
@@ -29,7 +30,7 @@ import { findByHand, observeAll, type ObservedBead } from "./by-hand";
  * SQL, and by reading and assessing every bead, as it was done before. Both must agree to the last digit.
  */
 const fresh = useFreshDb();
-const BEADS = 240;
+const BEADS = inDepth(120, 240);
 const people: string[] = [];
 /** All of them, read and assessed one by one when everything was saved; nothing is saved after that. */
 let all: readonly ObservedBead[] = [];

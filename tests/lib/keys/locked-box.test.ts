@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { LOCK_COST } from "@/lib/keys/lock-cost";
 import { lock, unlock, type LockedBox } from "@/lib/keys/locked-box";
+import { inDepth } from "../../setup/in-depth";
 
 const secret = Buffer.from("the private part of a key");
 
@@ -19,7 +21,7 @@ describe("a locked box", () => {
     const changed: LockedBox[] = [
       { ...box, locked: touched(box.locked) },
       { ...box, kdf: { ...box.kdf, salt: touched(box.kdf.salt) } },
-      { ...box, kdf: { ...box.kdf, p: 2 } },
+      { ...box, kdf: { ...box.kdf, p: 4 } },
       { ...box, cipher: { ...box.cipher, iv: touched(box.cipher.iv) } },
       { ...box, cipher: { ...box.cipher, tag: touched(box.cipher.tag) } },
       { ...box, cipher: { ...box.cipher, tag: box.cipher.tag.slice(0, 6) } },
@@ -27,6 +29,15 @@ describe("a locked box", () => {
     ];
     for (const one of changed) expect(await unlock(one, "eleven copper kettles", "key-1")).toBeNull();
     expect(await unlock(null, "eleven copper kettles", "key-1")).toBeNull();
+  });
+
+  // OWASP's cheat sheet on storing passwords, from memory: scrypt with N = 2^15, r = 8 and p = 3.
+  it("costs whoever guesses what it should, and tells the cost it was locked at", async () => {
+    expect(LOCK_COST).toEqual({ N: 32_768, r: 8, p: 3 });
+    const { kdf } = await lock(secret, "eleven copper kettles", "key-1");
+    expect(kdf).toMatchObject(inDepth({ N: 1024, r: 8, p: 1 }, LOCK_COST));
+    const box = { ...(await lock(secret, "eleven copper kettles", "key-1")) };
+    expect(await unlock(box, "eleven copper kettles", "key-1")).toEqual(secret);
   });
 
   it("is never twice the same", async () => {

@@ -8,6 +8,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { answerWords } from "@/lib/cli/door";
 import { defaultMeasureOptions, measureCase, MeasureCaseSchema } from "@/lib/measure";
 import { budgetParts } from "@/lib/measure/types";
+import { inDepth, itDeep } from "../../setup/in-depth";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 const folder = mkdtempSync(path.join(tmpdir(), "toeline-measure-door-"));
@@ -58,7 +59,7 @@ const given = {
 
 describe("npm run -s measure", () => {
   it("measures a case from a file, with the parts of each uncertainty, as the room does", () => {
-    const { code, out, err } = measure([fileOf(JSON.stringify(given))]);
+    const { code, out, err } = inDepth(answer, measure)([fileOf(JSON.stringify(given))]);
     expect([code, err]).toEqual([0, ""]);
     const report = JSON.parse(out) as { marks: { lengthMm: { value: number; budget: unknown[] } }[] };
     expect(report.marks[0]!.lengthMm.value).toBeCloseTo(20, 9);
@@ -88,7 +89,7 @@ describe("npm run -s measure", () => {
   it("a process that refuses says and ends with just that", () =>
     expect(measure(["-"], changed())).toEqual(answer([fileOf(changed())])));
 
-  it("explains itself", () => {
+  itDeep("explains itself", () => {
     const asked = measure(["--help"]);
     expect(asked.code).toBe(0);
     for (const flag of ["case.json", "--list", "--schema", "standard input"])

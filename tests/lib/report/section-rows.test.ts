@@ -18,12 +18,12 @@ describe("a figure of a section in words", () => {
   it.each([
     [quantity("mm", 8.66, 0.4), metric, "8.7 ± 0.4 mm"],
     [quantity("mm", -0.81, 0.4), metric, "−0.8 ± 0.4 mm"],
-    [quantity("mm2", 65.04, 4.6), metric, "65.0 ± 4.6 mm²"],
+    [quantity("mm2", 65.04, 4.6), metric, "65 ± 5 mm²"],
     [quantity("mm2", 65.04, 21), metric, "65 ± 21 mm²"],
     // 645.16 mm² to the square inch, exactly (international inch of 25.4 mm).
     [quantity("mm2", 64.516, 6.4516), inch, "0.100 ± 0.010 in²"],
-    [quantity("deg", 89.96, 2.2), metric, "90.0 ± 2.2°"],
-    [quantity("ratio", 0.281, 0.049), metric, "28.1 ± 4.9 %"],
+    [quantity("deg", 89.96, 2.2), metric, "90 ± 3°"],
+    [quantity("ratio", 0.281, 0.049), metric, "28 ± 5 %"],
   ])("%o", (one, units, text) => {
     expect(sectionFigureText(one, units)).toBe(text);
   });

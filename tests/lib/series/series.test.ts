@@ -38,7 +38,9 @@ describe("a stored trial", () => {
     expect(made).toMatchObject({ number: 1, revision: 1, runs: [], content: trial });
     const { beadId } = value(await beginRun(pen, made.id, { place: 0, at: [] }, null));
     const bead = (await getBead(db, beadId))!;
-    expect(bead.content.setup.travelSpeedMmPerMin).toBe(trial.points[0]![0]);
+    expect(bead.content.judgement.planned!.travelSpeedMmPerMin).toBe(trial.points[0]![0]);
+    // To be run so is not run so.
+    expect(bead.content.setup).toMatchObject({ joint: "tee", travelSpeedMmPerMin: null, volts: null });
     expect(bead.content.title).toBe(`${trial.title}, run 1`);
     expect(await beginRun(pen, made.id, { place: 0, at: [] }, null)).toMatchObject({
       ok: false,
@@ -89,7 +91,9 @@ describe("a stored card", () => {
     const { pen, db } = fresh();
     const made = value(await createCard(pen, card, null));
     const { beadId } = value(await beginByCard(pen, made.id, null));
-    expect((await getBead(db, beadId))!.content.setup).toMatchObject({ volts: base.volts, amps: null });
+    const { setup, judgement } = (await getBead(db, beadId))!.content;
+    expect(judgement.planned).toMatchObject({ volts: base.volts, amps: null });
+    expect(setup).toMatchObject({ electrodeClass: base.electrodeClass, volts: null, polarity: null });
     expect(await cardOfBead(db, beadId)).toMatchObject({ id: made.id, beadIds: [beadId] });
     value(await retireCard(pen, made.id, new Date("2026-11-26T12:00:00Z")));
     expect((await getCard(db, made.id))!.retiredAt).toBe("2026-11-26T12:00:00.000Z");

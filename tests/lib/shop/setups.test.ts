@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { RunSetupSchema } from "@/lib/setup";
 import { deleteSetup, listSavedSetups, saveSetup } from "@/lib/shop";
 import { stateDigest } from "@/lib/store";
+import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
@@ -13,6 +14,23 @@ const idOf = async (personId: string | null, own: boolean) =>
 
 beforeAll(async () => {
   expect((await saveSetup(fresh().pen, "Lap", at(18))).ok).toBe(true);
+});
+
+describe("a set-up that is saved over", () => {
+  it("keeps what it was, the newest first, ten of them; the same again changes nothing", async () => {
+    const { pen, db } = fresh();
+    const day = (count: number) => new Date(Date.UTC(2026, 10, 1 + count));
+    const entries = () => db.logEntry.count();
+    for (let i = 0; i < 13; i += 1) await saveSetup(pen, "Corner", at(10 + i), "p9", day(i));
+    const before = await entries();
+    await saveSetup(pen, "Corner", at(22), "p9", day(13));
+    expect(await entries()).toBe(before);
+    const corner = (await listSavedSetups(db, "p9")).find(({ name }) => name === "Corner")!;
+    expect(corner.setup.volts).toBe(22);
+    expect(corner.earlier.map(({ setup }) => setup.volts)).toEqual([21, 20, 19, 18, 17, 16, 15, 14, 13, 12]);
+    expect(corner.earlier[0]?.until).toBe(day(12).toISOString());
+    expect((await verifyRecords(db, fresh().folder)).findings).toEqual([]);
+  });
 });
 
 describe("a person's own set-up", () => {
@@ -42,11 +60,12 @@ describe("a person's own set-up", () => {
   });
 
   it("leaves the shop's in the state that was sealed before there were own ones", async () => {
-    const id = await idOf(null, false);
+    const saved = await saveSetup(fresh().pen, "Never saved over", at(20));
+    const id = saved.ok ? saved.value.id : "";
     const row = await fresh().db.savedSetup.findUnique({ where: { id } });
     const { canonicalJson } = await import("@/lib/base");
     const { sha256Text } = await import("@/lib/store");
-    const { ownerId: _, updatedAt: __, createdAt, ...before } = row!;
+    const { ownerId: _, earlier: ___, updatedAt: __, createdAt, ...before } = row!;
     const sealed = sha256Text(canonicalJson({ ...before, createdAt: createdAt.toISOString() }));
     expect(await stateDigest(fresh().db, `setup:${id}`)).toBe(sealed);
   });

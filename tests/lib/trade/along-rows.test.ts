@@ -62,7 +62,7 @@ describe("what goes with a feed", () => {
 
   it("never falls as the feed rises, never jumps, and is allowed by the rows, for every wire, gas and position", () => {
     let met = 0;
-    for (const one of everywhere.filter((_, i) => i % inDepth(4, 1) === 0)) {
+    for (const one of everywhere.filter((_, i) => i % inDepth(12, 1) === 0)) {
       const lines = windowLines(one).filter(({ volts }) => volts !== null);
       if (lines.length === 0) continue;
       const curve = alongRows(one, "volts");
@@ -88,6 +88,6 @@ describe("what goes with a feed", () => {
         before = volts;
       }
     }
-    expect(met).toBeGreaterThan(inDepth(1000, 5000));
+    expect(met).toBeGreaterThan(inDepth(300, 5000));
   });
 });

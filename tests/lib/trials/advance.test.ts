@@ -62,7 +62,7 @@ describe("what a trial knows", () => {
   });
 
   it("holds the true best in what may be best, in most of its series", () => {
-    const seeds = inDepth(12, 200);
+    const seeds = inDepth(6, 200);
     let held = 0;
     for (let seed = 1; seed <= seeds; seed += 1) {
       const sim = simulation(1, "surface", seed, 8, 0.1);
@@ -81,7 +81,7 @@ describe("what a trial knows", () => {
 });
 
 describe("a series with a known best", () => {
-  const seeds = Array.from({ length: inDepth(12, 300) }, (_, i) => i + 1);
+  const seeds = Array.from({ length: inDepth(6, 300) }, (_, i) => i + 1);
   const near = (ends: readonly { short: number }[]): number =>
     ends.filter(({ short }) => short <= 0.1).length / ends.length;
 

@@ -12,6 +12,8 @@ import { addPhoto, createBead, saveBead } from "@/lib/beads";
 import { listSigned } from "@/lib/jobs";
 import { standingSentence } from "@/lib/signature";
 import { addPerson, getPerson, removePerson } from "@/lib/roster";
+import { RunSetupSchema } from "@/lib/setup";
+import { listSavedSetups, saveSetup } from "@/lib/shop";
 import { sha256Text } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { allSubjects } from "@/lib/store/subjects";
@@ -224,7 +226,9 @@ describe("the verifier", () => {
 describe("removing a person", () => {
   it("leaves no name anywhere in the database, and the records sound", async () => {
     const { db, pen, folder } = fresh();
+    await saveSetup(pen, "Mine", RunSetupSchema.parse({ volts: 18 }), personId);
     expect((await removePerson(pen, personId, new Date())).ok).toBe(true);
+    expect(await listSavedSetups(db, personId)).toEqual([]);
     expect(await getPerson(db, personId)).toMatchObject({ name: null, mark: "W-07" });
     const bytes = readFileSync(path.join(folder, "toeline.db")).toString("latin1");
     expect(bytes).not.toContain("Oddny");

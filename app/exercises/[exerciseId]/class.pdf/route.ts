@@ -1,4 +1,5 @@
 import { pathRouteFor } from "@/app/_door/route-for";
+import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/picture";
 import { canonicalJson } from "@/lib/base";
@@ -11,7 +12,7 @@ export const dynamic = "force-dynamic";
 
 export const GET = pathRouteFor<{ exerciseId: string }>(
   "course.read",
-  async (now, request, { exerciseId }) => {
+  dear(async (now, request, { exerciseId }) => {
     const exercise = await getExercise(now.db, exerciseId);
     if (!exercise) return new Response("No such exercise.", { status: 404 });
     const content = await wallContent(now.db, exercise);
@@ -24,5 +25,5 @@ export const GET = pathRouteFor<{ exerciseId: string }>(
       createdAt: new Date().toISOString(),
     });
     return pdfAnswer(bytes, `toeline-class-${exercise.code}.pdf`);
-  },
+  }),
 );

@@ -6,7 +6,7 @@ import { inDepth } from "../../../setup/in-depth";
 
 /** Laws of our own; no published source. The deep run walks every fourth, too. */
 const quick = Boolean(process.env["TOELINE_QUICK"]);
-const EVERY = quick ? 600 : inDepth(480, 60);
+const EVERY = quick ? 600 : inDepth(960, 60);
 
 it(`holds the laws of the one change on every ${EVERY}th set-up of the grid`, () => {
   const { beads, proposals, broken, worstStep, worstJump } = sweep(EVERY, 11);

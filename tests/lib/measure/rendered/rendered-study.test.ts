@@ -4,13 +4,13 @@ import { ordinaryStudy, smallStudy } from "./sizes";
 import { renderedStudy, type StudyCase, type StudyResult } from "./study";
 import { coverage, isLength, lengthErrors, wilson } from "./summary";
 import { studyTables } from "./tables";
-import { inDepth } from "../../../setup/in-depth";
+import { inDepth, itDeep } from "../../../setup/in-depth";
 
 /**
- * Rendered photographs with their figures: two hundred and some two thousand in the deep run, 129 in the ordinary one. What
- * is promised: stated 95 % intervals hold the truth in 93 to 97 % of cases. All cases together are held to just that; a
- * kind of scale alone has some 400 of them on some 50 photos (half as many in the ordinary run), so its own interval
- * (95 %) must reach into 93 to 97 %, and no more is forgiven.
+ * Rendered photographs with their figures: two hundred and some two thousand in the deep run, a quarter of them in the
+ * ordinary one. What is promised: stated 95 % intervals hold the truth in 93 to 97 % of cases. All cases of the deep run
+ * together are held to just that; a kind of scale alone has some 400 of them on some 50 photos, so its own interval
+ * (95 %) must reach into 93 to 97 %, and no more is forgiven; so must that of all cases of the ordinary run.
  */
 describe("figures from rendered photographs", () => {
   let result: StudyResult;
@@ -21,8 +21,8 @@ describe("figures from rendered photographs", () => {
   }, 600_000);
 
   it("are many: every kind of scale and figure, tilts to 35 degrees", () => {
-    expect(result.photos).toBeGreaterThanOrEqual(inDepth(129, 200));
-    for (const kind of scaleKinds) expect(of(kind).length).toBeGreaterThan(inDepth(100, 250));
+    expect(result.photos).toBeGreaterThanOrEqual(inDepth(48, 200));
+    for (const kind of scaleKinds) expect(of(kind).length).toBeGreaterThan(inDepth(12, 250));
     expect(new Set(result.cases.map(({ figure }) => figure)).size).toBe(5);
     expect(Math.max(...result.cases.map(({ tiltDeg }) => tiltDeg))).toBeGreaterThan(30);
     // Few are left out, and each for a reason: not whole in view, or the strip too small in so small a picture.
@@ -30,9 +30,9 @@ describe("figures from rendered photographs", () => {
   });
 
   it("hold the truth in 93 to 97 of 100 stated intervals", () => {
-    const { share } = coverage(result.cases, "stated");
-    expect(share).toBeGreaterThanOrEqual(0.93);
-    expect(share).toBeLessThanOrEqual(0.97);
+    const { share, low, high } = coverage(result.cases, "stated");
+    expect(inDepth(high, share)).toBeGreaterThanOrEqual(0.93);
+    expect(inDepth(low, share)).toBeLessThanOrEqual(0.97);
   });
 
   it.each(scaleKinds)("%s: the same, as far as so many cases can tell", (kind) => {
@@ -41,7 +41,7 @@ describe("figures from rendered photographs", () => {
     expect(low).toBeLessThanOrEqual(0.97);
   });
 
-  it("disc: the same beyond 24 degrees of tilt, where it is hardest to tell which side is near", () => {
+  itDeep("disc: the same beyond 24 degrees of tilt, where it is hardest to tell which side is near", () => {
     const steep = of("disc").filter(({ tiltDeg }) => tiltDeg > 24);
     expect(new Set(steep.map(({ photo }) => photo)).size).toBeGreaterThan(10);
     const { high, low } = coverage(steep, "stated");
@@ -49,7 +49,7 @@ describe("figures from rendered photographs", () => {
     expect(low).toBeLessThanOrEqual(0.97);
   });
 
-  it.each(scaleKinds)("%s: with picks twice as bad the intervals visibly fail", (kind) => {
+  itDeep.each(scaleKinds)("%s: with picks twice as bad the intervals visibly fail", (kind) => {
     expect(coverage(of(kind), "doubled").high).toBeLessThan(0.9);
   });
 
@@ -66,7 +66,7 @@ describe("figures from rendered photographs", () => {
   // Baskoro et al., MATEC Web of Conferences 2019: bead width by camera, average error 0.49 mm on a target of 7 mm.
   it("widths beside a strip are off by less than a published camera's 0.49 mm on average", () => {
     const widths = of("strip").filter(({ figure }) => figure === "width");
-    expect(widths.length).toBeGreaterThan(inDepth(13, 30));
+    expect(widths.length).toBeGreaterThan(inDepth(1, 30));
     const mean = widths.reduce((sum, { stated }) => sum + Math.abs(stated.error), 0) / widths.length;
     expect(mean).toBeLessThan(0.49);
   });

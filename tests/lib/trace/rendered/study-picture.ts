@@ -3,7 +3,7 @@ import { distance, type Point } from "@/lib/geometry";
 import { traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
 import type { TraceStation } from "@/lib/trace/types";
 import { isClear, lookAtWhole, type WholeLook } from "@/lib/trace/propose-line";
-import { tracePicture, type PictureKind } from "./pictures";
+import { tracePicture, type PictureKind, type TracePicture } from "./pictures";
 
 /** Both toes at one station, in widths of the bead: error (positive is outwards), the answer's spread, how sure. */
 export type StudiedStation = readonly [
@@ -35,14 +35,15 @@ export interface StudiedPicture {
   readonly seconds: number;
 }
 
-/** Renders one picture, traces its bead along lightly wrong picks and compares with the truth; null: no bead in view. */
+/** Traces the bead of one picture along lightly wrong picks and compares with the truth; null: no bead in view. */
 export async function studyPicture(
   kind: PictureKind,
   n: number,
   read: ReadStrip,
   readWhole: ReadWhole | null = null,
+  picture: TracePicture = tracePicture(kind, n),
 ): Promise<StudiedPicture | null> {
-  const { scenario, image, beads, left, right, picked } = tracePicture(kind, n);
+  const { scenario, image, beads, left, right, picked } = picture;
   if (picked === null) return null;
   const widths = left
     .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))

@@ -1,4 +1,5 @@
 import { currentUnits } from "@/app/_door/current-units";
+import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { pathRouteFor } from "@/app/_door/route-for";
 import { palette } from "@/components/picture";
@@ -9,14 +10,17 @@ import { getCard } from "@/lib/series";
 export const dynamic = "force-dynamic";
 
 /** A card as a PDF. */
-export const GET = pathRouteFor<{ cardId: string }>("bead.read", async (now, _request, { cardId }) => {
-  const card = await getCard(now.db, cardId);
-  if (card === null) return Response.json({ issues: [{ code: "card-gone" }] }, { status: 404 });
-  const { preferences } = await currentUnits();
-  const bytes = await cardPdf({
-    sheet: cardSheet(card.content, card.number, preferences),
-    ink: palette.text,
-    createdAt: card.createdAt,
-  });
-  return pdfAnswer(bytes, `toeline-card-${card.number}.pdf`);
-});
+export const GET = pathRouteFor<{ cardId: string }>(
+  "bead.read",
+  dear(async (now, _request, { cardId }) => {
+    const card = await getCard(now.db, cardId);
+    if (card === null) return Response.json({ issues: [{ code: "card-gone" }] }, { status: 404 });
+    const { preferences } = await currentUnits();
+    const bytes = await cardPdf({
+      sheet: cardSheet(card.content, card.number, preferences),
+      ink: palette.text,
+      createdAt: card.createdAt,
+    });
+    return pdfAnswer(bytes, `toeline-card-${card.number}.pdf`);
+  }),
+);

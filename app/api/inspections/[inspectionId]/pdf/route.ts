@@ -1,5 +1,6 @@
 import { currentUnits } from "@/app/_door/current-units";
 import { pathRouteFor } from "@/app/_door/route-for";
+import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
 import { UnitChoiceSchema, type UnitChoice } from "@/app/_door/units";
@@ -21,7 +22,7 @@ const gone = (code: string) => Response.json({ issues: [{ code }] }, { status: 4
 /** The report of a signed revision (`?revision=N`), the newest without one; `?draft` prints what is not signed yet; `?units=` metric, inch or both. */
 export const GET = pathRouteFor<{ inspectionId: string }>(
   "record.read",
-  async (now, request, { inspectionId }) => {
+  dear(async (now, request, { inspectionId }) => {
     const inspection = await getInspection(now.db, inspectionId);
     if (!inspection) return gone("inspection-gone");
     const asked = new URL(request.url).searchParams;
@@ -49,5 +50,5 @@ export const GET = pathRouteFor<{ inspectionId: string }>(
     });
     const name = `toeline-inspection-${inspection.number}-${isDraft ? "draft" : `r${one?.revision}`}.pdf`;
     return pdfAnswer(bytes, name);
-  },
+  }),
 );

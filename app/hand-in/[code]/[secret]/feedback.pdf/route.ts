@@ -1,6 +1,8 @@
+import { inDearTurn, tooMuch } from "@/app/_door/dear-work";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
 import { feedbackPdfAnswer } from "@/app/feedback/feedback-pdf-answer";
+import { addressOf } from "@/lib/account";
 import { handInBySecret } from "@/lib/classroom";
 
 export const dynamic = "force-dynamic";
@@ -17,5 +19,6 @@ export async function GET(
   const handIn = await handInBySecret(db, code, secret);
   if (!handIn) return new Response("No such hand-in.", { status: 404 });
   const host = request.headers.get("host") ?? "localhost";
-  return feedbackPdfAnswer(db, handIn, `http://${host}/feedback/${handIn.id}`);
+  const paper = () => feedbackPdfAnswer(db, handIn, `http://${host}/feedback/${handIn.id}`);
+  return (await inDearTurn(addressOf(request.headers), paper)) ?? tooMuch();
 }

@@ -1,20 +1,47 @@
 import { describe, expect, it } from "vitest";
+import { listExercises, listHandIns } from "@/lib/classroom";
 import { clearDemoShop, demoToClear, isDemoThere } from "@/lib/demo";
+import { demoBeads } from "@/lib/demo/beads";
 import { fillDemoShop } from "@/lib/demo/fill-shop";
+import { listInspections, listJobs } from "@/lib/jobs";
+import { listGroups } from "@/lib/roster";
+import { listShopSets } from "@/lib/shop";
 import { allSubjects, writeSetting, type Pen } from "@/lib/store";
 import { createBead } from "@/lib/beads";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
+import { listBeads } from "../../setup/stored-beads";
 
 const fresh = useFreshDb();
 
-describe("clearing a demo shop in which nobody worked", () => {
-  it("leaves an empty shop, of which the log tells everything that was there", async () => {
+// One shop for both, because filling it takes longest.
+describe("the demo shop", () => {
+  it("fills an empty database with everything there is to look at, and the log knows all of it", async () => {
     const { db, folder } = fresh();
     const system: Pen = { db, by: "system" };
     // As lib/cli/demo.ts fills it.
     await fillDemoShop(system, folder);
     await writeSetting(system, "demo.filled", true);
+    const beads = await listBeads(db);
+    expect(beads.map(({ content }) => content.title).sort()).toEqual(
+      demoBeads.map(({ title }) => title).sort(),
+    );
+    expect(beads.every(({ photos }) => photos.length === 1)).toBe(true);
+    const [group] = await listGroups(db);
+    expect(group?.members.length).toBeGreaterThan(0);
+    expect((await listExercises(db, { groupId: group!.id })).length).toBe(1);
+    expect((await listHandIns(db)).length).toBe(2);
+    expect([(await listJobs(db)).length, (await listInspections(db)).length]).toEqual([1, 1]);
+    expect((await listShopSets(db)).length).toBe(1);
+    const { findings, photos } = await verifyRecords(db, folder);
+    expect(findings).toEqual([]);
+    expect(photos).toBe(demoBeads.length);
+  });
+});
+
+describe("clearing a demo shop in which nobody worked", () => {
+  it("leaves an empty shop, of which the log tells everything that was there", async () => {
+    const { db, folder } = fresh();
     // The installation's keys and what it signed of the log are not the demo's.
     const notOfTheHouse = (subject: string) => !/^(key|checkpoint):/.test(subject);
     const there = (await allSubjects(db)).filter(

@@ -1,17 +1,19 @@
 "use client";
 
-import { useTyped } from "@/components/setup";
 import { Field } from "@/components/ui";
 import { lengthText } from "@/lib/report";
 import { fieldText, otherUnits, parseLength, type UnitPreferences } from "@/lib/units";
+import { useTyped } from "./use-typed";
 
-/** A length typed in the person's units and kept in mm; what it is in the other unit stands beneath. */
+/** A length typed in the person's unit, or in any they name, and kept in mm; empty is null. What it is in the other unit stands beneath. */
 export function LengthField({
   label,
   hint,
   value,
   units,
   error,
+  placeholder,
+  allowZero = false,
   onChange,
 }: {
   readonly label: string;
@@ -19,13 +21,15 @@ export function LengthField({
   readonly value: number | null;
   readonly units: UnitPreferences;
   readonly error?: string | undefined;
+  readonly placeholder?: string;
+  readonly allowZero?: boolean;
   readonly onChange: (mm: number | null) => void;
 }) {
   const typed = useTyped({
     value,
     unit: units.length,
     write: (stored) => fieldText("length", stored, units),
-    parse: (text) => parseLength(text, { default: units.length, allowZero: true }),
+    parse: (text) => parseLength(text, { default: units.length, allowZero }),
     store: onChange,
   });
   const other = value === null ? null : `= ${lengthText(value, otherUnits(units))}`;
@@ -41,6 +45,7 @@ export function LengthField({
           type="text"
           inputMode={units.length === "in" ? "text" : "decimal"}
           autoComplete="off"
+          placeholder={placeholder}
           value={typed.text}
           onChange={(event) => typed.type(event.target.value)}
           onBlur={typed.leave}

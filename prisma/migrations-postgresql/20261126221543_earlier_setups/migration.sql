@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "SavedSetup" ADD COLUMN     "earlier" JSON;

@@ -1,0 +1,144 @@
+/**
+ * JavaScript a page needs until it stands, gzipped, in a real Chromium: what is fetched ahead for other pages is not its own, and
+ * neither is the service worker. Beside it the same count of two bare pages built by the same Next: one with nothing on it, one
+ * with a photo on a Konva stage.
+ */
+import { spawn } from "node:child_process";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+import { openBrowser, phone } from "../e2e/support/browser";
+import { PATIENT_MS } from "../setup/patience";
+import type { Figure } from "./figures";
+import type { Shop } from "./shop";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const NEXT = path.join(root, "node_modules/next/dist/bin/next");
+const BARE = path.join(root, "tests/.out/bench/bare");
+const BARE_PORT = 19_800 + (process.pid % 100);
+
+const bareFiles: Readonly<Record<string, string>> = {
+  "package.json": `{ "name": "bare", "private": true, "type": "module" }`,
+  "next.config.mjs": `export default { turbopack: { root: ${JSON.stringify(root)} }, outputFileTracingRoot: ${JSON.stringify(root)} };`,
+  "app/layout.jsx": `export default ({ children }) => <html lang="en"><body>{children}</body></html>;`,
+  "app/page.jsx": `export default () => <main data-stands="">Nothing</main>;`,
+  "app/stage/page.jsx": `"use client";
+import dynamic from "next/dynamic";
+const Bare = dynamic(() => import("./bare"), { ssr: false });
+export default function Page() { return <Bare />; }`,
+  "app/stage/bare.jsx": `"use client";
+import { Circle, Image, Layer, Stage } from "react-konva";
+export default function Bare() {
+  return (
+    <div data-stands="">
+      <Stage width={600} height={400} draggable><Layer><Image width={600} height={400} /><Circle radius={9} draggable /></Layer></Stage>
+    </div>
+  );
+}`,
+};
+
+/** Builds the two bare pages, once for each version of what they are made of. */
+async function buildBare(): Promise<void> {
+  const stamp = JSON.stringify([bareFiles, versions()]);
+  const stampFile = path.join(BARE, ".next/built-from");
+  if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === stamp) return;
+  rmSync(BARE, { recursive: true, force: true });
+  for (const [name, text] of Object.entries(bareFiles)) {
+    mkdirSync(path.dirname(path.join(BARE, name)), { recursive: true });
+    writeFileSync(path.join(BARE, name), text);
+  }
+  const child = spawn(process.execPath, [NEXT, "build", BARE], {
+    stdio: ["ignore", "ignore", "inherit"],
+    env: { ...process.env, NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" },
+  });
+  const code = await new Promise((resolve) => child.once("exit", resolve));
+  if (code !== 0) throw new Error(`the bare pages were not built (${String(code)})`);
+  writeFileSync(stampFile, stamp);
+}
+
+const versions = (): readonly string[] =>
+  ["next", "react", "react-dom", "konva", "react-konva"].map((name) => {
+    const file = path.join(root, "node_modules", name, "package.json");
+    return (JSON.parse(readFileSync(file, "utf8")) as { version: string }).version;
+  });
+
+async function withBare<T>(work: (url: string) => Promise<T>): Promise<T> {
+  await buildBare();
+  const child = spawn(process.execPath, [NEXT, "start", BARE, "-H", "127.0.0.1", "-p", String(BARE_PORT)], {
+    stdio: ["ignore", "ignore", "inherit"],
+    env: { ...process.env, NODE_ENV: "production" },
+  });
+  const url = `http://127.0.0.1:${BARE_PORT}`;
+  try {
+    const until = Date.now() + PATIENT_MS;
+    while (!(await fetch(url).catch(() => null))?.ok) {
+      if (Date.now() > until || child.exitCode !== null) throw new Error("the bare pages are not served");
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+    return await work(url);
+  } finally {
+    child.kill("SIGTERM");
+  }
+}
+
+interface Weighed {
+  readonly kB: number;
+  readonly files: readonly { readonly name: string; readonly kB: number }[];
+}
+
+/** Kilobytes (1000 bytes) of script until `stands` is there and the line is quiet. */
+async function weigh(url: string, stands: string): Promise<Weighed> {
+  const context = await (await openBrowser()).newContext({ ...phone, serviceWorkers: "block" });
+  const page = await context.newPage();
+  const bodies = new Map<string, Promise<Buffer>>();
+  page.on("response", (answer) => {
+    if (answer.request().resourceType() === "script" && answer.url().startsWith("http"))
+      bodies.set(answer.url(), answer.body());
+  });
+  await page.goto(url);
+  await page.waitForSelector(stands, { timeout: PATIENT_MS });
+  await page.waitForLoadState("networkidle");
+  const files = await Promise.all(
+    [...bodies].map(async ([name, body]) => ({
+      name: name.slice(name.lastIndexOf("/") + 1),
+      kB: gzipSync(await body).length / 1000,
+    })),
+  );
+  await context.close();
+  return { kB: files.reduce((sum, file) => sum + file.kB, 0), files };
+}
+
+const CANVAS = '[data-testid="bead-canvas"][data-photo-state="sharp"] canvas';
+
+export async function scriptFigures({ url, pages }: Shop): Promise<readonly Figure[]> {
+  const [empty, stage] = await withBare(async (bare) => [
+    await weigh(bare, "[data-stands]"),
+    await weigh(`${bare}/stage`, "[data-stands] canvas"),
+  ]);
+  const [bareName, stageName] = ["bare Next page", "bare Next page with react-konva"];
+  const asked = [
+    { page: "workbench", stands: CANVAS, name: stageName, against: stage, most: 120 },
+    { page: "hand-in", stands: "form", name: bareName, against: empty, most: 60 },
+    { page: "list", stands: "main li", name: bareName, against: empty, most: null },
+    { page: "sheet", stands: "main", name: bareName, against: empty, most: null },
+  ] as const;
+  const figures: Figure[] = [];
+  for (const { page, stands, name, against, most } of asked) {
+    const { kB, files } = await weigh(url + pages[page], stands);
+    if (process.env["FILES"])
+      console.log(
+        page,
+        files.toSorted((a, b) => b.kB - a.kB),
+      );
+    figures.push({
+      work: `JavaScript of ${page}, gzipped`,
+      ours: kB,
+      unit: "kB",
+      baseline: { name, value: against.kB },
+      goal: most === null ? null : { kind: "beyond", most },
+      note: `${(kB - against.kB).toFixed(1)} kB more`,
+    });
+  }
+  return figures;
+}
