@@ -9,11 +9,13 @@ import {
   type CellUnit,
   type GaugeStudy,
 } from "@/lib/gauge";
+import { formatQuantity } from "@/lib/units";
 import styles from "./gauge.module.css";
 import { StudyChart } from "./study-chart";
 
 const tones = { good: "ok", "may-do": "straw", poor: "danger", "no-spread": "straw" } as const;
-const percent = (share: number | null): string => (share === null ? "" : `${(share * 100).toFixed(1)} %`);
+const percent = (share: number | null): string =>
+  share === null ? "" : formatQuantity("share", share, "metric");
 
 /** What came of a study: in words, as a picture, as a table. */
 export function StudyResult({ study, lengths }: { study: GaugeStudy; lengths: "mm" | "in" }) {
@@ -63,8 +65,9 @@ export function StudyResult({ study, lengths }: { study: GaugeStudy; lengths: "m
       </div>
       <p>
         {study.people.length} people, {study.parts.length} parts, {anova.sizes.tries} tries each, by analysis
-        of variance. People by parts: {anova.f === null ? "no spread" : `F ${anova.f.toFixed(2)}`}
-        {anova.p !== null && `, p ${anova.p.toFixed(3)}`}
+        of variance. People by parts:{" "}
+        {anova.f === null ? "no spread" : `F ${formatQuantity("statistic", anova.f, "metric")}`}
+        {anova.p !== null && `, p ${formatQuantity("probability", anova.p, "metric")}`}
         {components.pooled ? "; counted with repeatability, as p is above 0.25." : "; kept apart."} Shares are
         of standard deviations, so they do not add up. The borders of a tenth, three tenths and five groups
         are usual (AIAG, Measurement Systems Analysis; from memory), no limit of a welding code.

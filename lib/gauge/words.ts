@@ -1,6 +1,7 @@
+import { formatFigures, formatQuantity, lengthSystem } from "@/lib/units";
 import { componentIds, type ComponentId, type ReadingStudy, type StudyFigures } from "./figures";
 import { studyStanding, type Standing } from "./standing";
-import { MM_PER_INCH, type CellUnit } from "./read-cells";
+import type { CellUnit } from "./read-cells";
 import type { GaugeStudy } from "./study";
 
 export const componentNames: Readonly<Record<ComponentId, string>> = {
@@ -26,12 +27,14 @@ const standings: Readonly<Record<Standing, string>> = {
   "no-spread": "All readings of a part are alike, so the step of the gauge hides whatever spread there is.",
 };
 
-const percent = (share: number): string => `${(share * 100).toFixed(share < 0.1 ? 1 : 0)} %`;
+const percent = (share: number): string =>
+  formatQuantity(share < 0.1 ? "share" : "wholeShare", share, "metric");
 
 /** A length or angle of a study, in mm or degrees as it is stored, with three figures that count. */
 export function studySize(value: number, shown: CellUnit): string {
-  const number = Number((shown === "in" ? value / MM_PER_INCH : value).toPrecision(3));
-  return `${number}${shown === "deg" ? "°" : ` ${shown}`}`;
+  return shown === "deg"
+    ? formatFigures("angle", value, "metric", 3)
+    : formatFigures("length", value, lengthSystem(shown), 3);
 }
 
 /** What came of a study, in sentences, the most important first; lengths in inches where those are read. */

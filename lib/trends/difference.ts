@@ -1,3 +1,4 @@
+import { formatQuantity } from "@/lib/units";
 import type { Share } from "./share";
 
 export interface Difference {
@@ -36,7 +37,7 @@ export function changeSentence(
   const found = differenceOf(later.share, earlier.share);
   if (found === null || (found.low <= 0 && found.high >= 0)) return null;
   const [low, high] = [Math.abs(found.low), Math.abs(found.high)].sort((a, b) => a - b) as [number, number];
-  const points100 = (share: number): string => (100 * share).toFixed(0);
+  const points100 = (share: number): string => formatQuantity("wholePoints", share, "metric");
   const counts = ({ count, of }: Share): string => `${count} of ${of}`;
   return `${found.value > 0 ? "More" : "Fewer"} rejects in ${later.label} (${counts(later.share)}) than in ${earlier.label} (${counts(earlier.share)}): by ${points100(low)} to ${points100(high)} points in a hundred, 95 % interval.`;
 }

@@ -13,6 +13,7 @@ export {
   type FigureGroup,
   type FigurePoint,
   type FigureRow,
+  type GroupCount,
   type TrendCounts,
   type TrendFigures,
 } from "./trend-figures";
