@@ -25,7 +25,10 @@ export function StudyResult({ study, lengths }: { study: GaugeStudy; lengths: "m
   const size = (value: number) => studySize(value, shown);
   const withTolerance = study.tolerance !== null;
   return (
-    <Panel title={`${study.what}, ${study.on}`} tone={tones[studyStanding(figures)]}>
+    <Panel
+      title={`${study.what.slice(0, 1).toUpperCase()}${study.what.slice(1)}, ${study.on}`}
+      tone={tones[studyStanding(figures)]}
+    >
       <ul className={styles.words}>
         {studyWords(study, figures, lengths).map((line) => (
           <li key={line}>{line}</li>

@@ -80,6 +80,7 @@ describe("a study of a gauge", () => {
     const bench = new Bench(page);
     await bench.newBead(server.url);
     await bench.section("Verdict");
+    await page.getByLabel("Judge by").selectOption("iso-5817-c");
     await page.getByLabel("Read with").selectOption({ label: "Leg gauge 2 (no calibration date)" });
     await page.getByLabel("Reading (mm)").fill("6");
     await page.getByRole("button", { name: "Add reading" }).click();
