@@ -14,7 +14,7 @@ import { LeftHere } from "@/components/offline";
 import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
 import {
-  countBeads,
+  countSome,
   filterQuery,
   findPage,
   listSavedFilters,
@@ -59,7 +59,7 @@ export default async function BeadsPage({ searchParams }: Search) {
   const now = await pageFor("bead.read");
   const params = asParams(await searchParams);
   const read = readFilter(params);
-  const list = await listOf(now, read.filter, pageAt(params));
+  const list = await listOf(now, read.filter, params);
   const { counts, context, cards, stale } = list;
   const query = filterQuery(read.filter);
   return (
@@ -71,7 +71,7 @@ export default async function BeadsPage({ searchParams }: Search) {
         <div className={page.top}>
           <div>
             <h1>Beads</h1>
-            <p role="status">{countLine(counts, read.filter)}</p>
+            <CountLine counts={counts} filter={read.filter} query={query} />
             <DemoOffer now={now} />
           </div>
         </div>
@@ -79,10 +79,10 @@ export default async function BeadsPage({ searchParams }: Search) {
         {now.may("bead.create") && canGuide() && <FirstBeadOffer onBegin={beginFirstBeadAction} />}
         <Waiting now={now} />
         {stale > 0 && <p className={page.notice}>{staleLine(stale)}</p>}
-        {counts.all > 0 && <Finding {...{ now, read, counts, context }} />}
+        {counts.all.count > 0 && <Finding {...{ now, read, counts, context }} />}
         {cards.length === 0 ? (
           <p className={page.sum}>
-            {counts.all === 0
+            {counts.all.count === 0
               ? "Run a bead, chip the slag, and press New bead to photograph it."
               : "No bead fits all of this. Take a filter off."}
           </p>
@@ -136,7 +136,7 @@ function Acts({ now }: { now: Here }) {
   );
 }
 
-type Counts = Awaited<ReturnType<typeof countBeads>>;
+type Counts = Awaited<ReturnType<typeof countSome>>;
 
 /** Where the address begins the page: behind a bead, before one, at the end, or at the start. */
 function pageAt(params: URLSearchParams): PageAt {
@@ -147,12 +147,13 @@ function pageAt(params: URLSearchParams): PageAt {
 }
 
 /** One page of cards. What of it is being worked out again comes first in the background. */
-async function listOf(now: Here, filter: ReturnType<typeof readFilter>["filter"], at: PageAt) {
+async function listOf(now: Here, filter: ReturnType<typeof readFilter>["filter"], params: URLSearchParams) {
+  const at = pageAt(params);
   const scope: Scope = ownOnly(now.actor);
   const [units, context, counts, stale] = await Promise.all([
     currentUnits(),
     assessContext(now.db),
-    countBeads(now.db, filter, scope),
+    countSome(now.db, filter, scope, params.get("count") === "all" ? Infinity : undefined),
     staleBeads(now.db, scope),
   ]);
   const { beads, next, previous } = await findPage(now.db, filter, scope, { at, size: ON_A_PAGE });
@@ -221,15 +222,33 @@ async function Finding({
         onSave={mayKeep && isNarrowed(filter) ? saveFilterAction.bind(null, query) : null}
         onDelete={mayKeep ? deleteFilterAction : null}
       />
-      {now.may("data.export") && found > 0 && <ExportBar count={found} hidden={hiddenParts(filter)} />}
+      {now.may("data.export") && found.count > 0 && (
+        <ExportBar count={found.isMore ? null : found.count} hidden={hiddenParts(filter)} />
+      )}
     </div>
   );
 }
 
+/** How many there are; counting many exactly takes a moment, so it waits until somebody wants to know. */
+function CountLine({ counts, filter, query }: { counts: Counts; filter: BeadFilter; query: string }) {
+  return (
+    <p role="status">
+      {countLine(counts, filter)}{" "}
+      {counts.found.isMore && (
+        <Link href={`/?${[query, "count=all"].filter(Boolean).join("&")}`}>Count them</Link>
+      )}
+    </p>
+  );
+}
+
 function countLine({ found, all }: Counts, filter: BeadFilter): string {
-  if (all === 0) return "Nothing recorded yet.";
-  if (isNarrowed(filter)) return `${found} of ${all} fit.`;
-  return (filter.sort ?? "newest") === "newest" ? `${all} recorded, newest first.` : `${all} recorded.`;
+  if (all.count === 0) return "Nothing recorded yet.";
+  if (isNarrowed(filter)) {
+    const of = all.isMore ? `more than ${all.count}` : all.count;
+    return found.isMore ? `More than ${found.count} fit.` : `${found.count} of ${of} fit.`;
+  }
+  const there = all.isMore ? `More than ${all.count} recorded` : `${all.count} recorded`;
+  return (filter.sort ?? "newest") === "newest" ? `${there}, newest first.` : `${there}.`;
 }
 
 /** Whether some are left out; an order leaves out none. */

@@ -15,7 +15,8 @@ export function ExportBar({
   count,
   hidden,
 }: {
-  count: number;
+  /** null: more than were counted. */
+  count: number | null;
   hidden: readonly (readonly [name: string, value: string])[];
 }) {
   return (
@@ -28,8 +29,12 @@ export function ExportBar({
           <input key={`${name} ${value}`} type="hidden" name={name} value={value} />
         ))}
         <p>
-          {count === 1 ? "The bead found." : `All ${count} beads found.`} To take only some along, choose them
-          in the list.
+          {count === 1
+            ? "The bead found."
+            : count === null
+              ? "All beads found."
+              : `All ${count} beads found.`}{" "}
+          To take only some along, choose them in the list.
         </p>
         <p>
           The archive holds the photos as the camera wrote them, with what it wrote into them: often the time,

@@ -1,11 +1,11 @@
 "use client";
 
 import Konva from "konva";
-import { memo, useEffect, useLayoutEffect, useRef, type ReactNode, type RefObject } from "react";
+import { memo, useEffect, useRef, type ReactNode } from "react";
 import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";
 import type { Primitive } from "@/lib/marks";
-import styles from "./easel.module.css";
-import { beyond, carried } from "./live-view";
+import { keepPicture, layKept, type KeptPicture } from "./kept-picture";
+import { beyond } from "./live-view";
 import { paintAll } from "./paint";
 import type { CanvasPhoto } from "./canvas-photo";
 import { levelFor, type Picture } from "./use-photo";
@@ -29,6 +29,31 @@ const Painting = memo(function Painting({ list }: { list: readonly Primitive[] }
   );
 });
 
+/**
+ * A list that is too long to be painted while a hand moves the photo: painted where the hand rested last, with some room beyond
+ * the box, and laid as one picture until it rests again.
+ */
+const KeptPainting = memo(function KeptPainting({ list, box, view, live }: KeptProps) {
+  const kept = useRef<KeptPicture>(null);
+  return (
+    <Shape
+      listening={false}
+      perfectDrawEnabled={false}
+      sceneFunc={(context) => {
+        const ratio = Konva.pixelRatio;
+        const room = beyond(box, ratio);
+        kept.current = keepPicture(kept.current, { list, view, box, room, ratio });
+        layKept(context._context as CanvasRenderingContext2D, kept.current, live.now());
+      }}
+    />
+  );
+});
+
+interface KeptProps extends Pick<ViewControl, "view" | "live"> {
+  readonly list: readonly Primitive[];
+  readonly box: Size;
+}
+
 interface StageProps {
   readonly box: Size;
   readonly control: ViewControl;
@@ -42,36 +67,36 @@ interface StageProps {
 
 /**
  * The photo, over it what stands, over that what the hand holds: three canvases, none of which listens, for what lies under a
- * finger is a question to the drawing and not to the pixels. While a hand pans or zooms, only the photo is painted; the other
- * two are carried along as they are, the marks with some room beyond the box, and painted again when the hand rests.
+ * finger is a question to the drawing and not to the pixels. While a hand pans or zooms, photo and marks are laid as the pictures
+ * they are, and no element of the page changes: what a browser without a graphics card does for each moved element costs more
+ * than both pictures.
  */
-export default function CanvasStage(props: StageProps) {
-  const { box, control, marks, draft } = props;
+export default function CanvasStage({ box, control, photo, levels, marks, draft, filter }: StageProps) {
   return (
-    <>
-      <PhotoCanvas {...props} />
+    <Stage width={box.width} height={box.height} listening={false}>
+      <PhotoLayer {...{ control, photo, levels, filter }} />
       {/* Hidden when empty: a browser that paints without a graphics card keeps showing a frame that was only cleared. */}
-      <Carried {...{ box, control }} room={beyond(box, Konva.pixelRatio)} visible={marks.length > 0}>
-        <Painting list={marks} />
-      </Carried>
-      <Carried {...{ box, control }} room={0} visible={draft.length > 0}>
+      <LaidLayer control={control} visible={marks.length > 0}>
+        <KeptPainting list={marks} box={box} view={control.view} live={control.live} />
+      </LaidLayer>
+      <LaidLayer control={control} visible={draft.length > 0}>
         <Painting list={draft} />
-      </Carried>
-    </>
+      </LaidLayer>
+    </Stage>
   );
 }
 
-const laidBy = ({ zoom, pan }: View, room: number) => ({
-  x: pan.x + room,
-  y: pan.y + room,
-  scaleX: zoom,
-  scaleY: zoom,
-});
+const laidBy = ({ zoom, pan }: View) => ({ x: pan.x, y: pan.y, scaleX: zoom, scaleY: zoom });
 
 /** Close up, the pixels themselves are seen, not a smooth guess of what lies between them. */
-const photoLaidBy = (view: View) => ({ ...laidBy(view, 0), imageSmoothingEnabled: view.zoom < PIXEL_ZOOM });
+const photoLaidBy = (view: View) => ({ ...laidBy(view), imageSmoothingEnabled: view.zoom < PIXEL_ZOOM });
 
-function PhotoCanvas({ box, control: { view, live }, photo, levels, filter }: StageProps) {
+function PhotoLayer({
+  control: { view, live },
+  photo,
+  levels,
+  filter,
+}: Pick<StageProps, "control" | "photo" | "levels" | "filter">) {
   const layer = useRef<Konva.Layer>(null);
   const image = useRef<Konva.Image>(null);
   const levelAt = ({ zoom }: View) => levelFor(levels, photo.widthPx * zoom * Konva.pixelRatio);
@@ -89,54 +114,37 @@ function PhotoCanvas({ box, control: { view, live }, photo, levels, filter }: St
   );
   const picture = levelAt(view);
   return (
-    <Stage width={box.width} height={box.height} listening={false}>
-      <Layer {...photoLaidBy(view)} listening={false} ref={layer}>
-        {picture && (
-          <KonvaImage
-            ref={image}
-            image={picture}
-            width={photo.widthPx}
-            height={photo.heightPx}
-            listening={false}
-          />
-        )}
-      </Layer>
-    </Stage>
+    <Layer {...photoLaidBy(view)} listening={false} ref={layer}>
+      {picture && (
+        <KonvaImage
+          ref={image}
+          image={picture}
+          width={photo.widthPx}
+          height={photo.heightPx}
+          listening={false}
+        />
+      )}
+    </Layer>
   );
 }
 
-/** A canvas over the photo with `room` CSS pixels beyond each edge of the box, moved as a whole while the hand moves. */
-function Carried({
-  box,
-  control,
-  room,
+/** A canvas over the photo that goes along with it. */
+function LaidLayer({
+  control: { view, live },
   visible,
   children,
-}: Pick<StageProps, "box" | "control"> & { room: number; visible: boolean; children: ReactNode }) {
-  const sheet = useRef<HTMLDivElement>(null);
-  const { view } = control;
-  useCarrying(sheet, control, room);
+}: Pick<StageProps, "control"> & { visible: boolean; children: ReactNode }) {
+  const layer = useRef<Konva.Layer>(null);
+  useEffect(() => {
+    if (!visible) return undefined;
+    return live.follow((now) => {
+      layer.current?.setAttrs(laidBy(now));
+      layer.current?.batchDraw();
+    });
+  }, [live, visible]);
   return (
-    <div ref={sheet} className={styles.carried} style={{ left: -room, top: -room }}>
-      <Stage width={box.width + 2 * room} height={box.height + 2 * room} listening={false}>
-        <Layer {...laidBy(view, room)} listening={false} visible={visible}>
-          {children}
-        </Layer>
-      </Stage>
-    </div>
+    <Layer {...laidBy(view)} listening={false} visible={visible} ref={layer}>
+      {children}
+    </Layer>
   );
-}
-
-function useCarrying(sheet: RefObject<HTMLDivElement | null>, { view, live }: ViewControl, room: number) {
-  useLayoutEffect(() => {
-    const carry = (now: View): void => {
-      if (!sheet.current) return;
-      const { k, by } = carried(view, now);
-      const shift = { x: by.x + room * (1 - k), y: by.y + room * (1 - k) };
-      const isHome = k === 1 && shift.x === 0 && shift.y === 0;
-      sheet.current.style.transform = isHome ? "" : `matrix(${k}, 0, 0, ${k}, ${shift.x}, ${shift.y})`;
-    };
-    carry(live.now());
-    return live.follow(carry);
-  }, [sheet, view, live, room]);
 }

@@ -25,9 +25,12 @@ async function fetchPicture(url: string): Promise<HTMLImageElement> {
   return picture;
 }
 
-/** Halves of halves: drawing twelve megapixels into a phone's width on every frame of a pan would stutter. */
+/**
+ * Halves of halves: drawing twelve megapixels into a phone's width on every frame of a pan would stutter. The whole picture as a
+ * bitmap too: an image that was not painted for a while is decoded again, in the middle of a zoom.
+ */
 async function halve(picture: HTMLImageElement): Promise<readonly Picture[]> {
-  const levels: Picture[] = [picture];
+  const levels: Picture[] = [await createImageBitmap(picture)];
   for (let width = picture.naturalWidth / 2; width >= SMALLEST_HALF; width /= 2) {
     const resizeWidth = Math.round(width);
     levels.push(await createImageBitmap(levels.at(-1)!, { resizeWidth, resizeQuality: "medium" }));

@@ -1,7 +1,7 @@
 import type { Db } from "./client";
 import { engineOf } from "./engine";
 import { prefixQuery, tokenVector } from "./lexemes";
-import { change, either, joined, rawSql, rowsOf, sql, type Sql } from "./sql";
+import { change, either, joined, noSql, rawSql, rowsOf, sql, type Sql } from "./sql";
 
 /**
  * Everything in which the SQL of one database differs from another's. All other SQL of the rooms is common to both that
@@ -52,16 +52,26 @@ export const dialect = {
         ON CONFLICT ("number") DO UPDATE SET "words" = excluded."words"`,
     }),
 
-  /** Numbers of the beads that hold every one of these; each is a list of words of which one must be there, by its beginning. */
-  numbersWithWords: (asked: readonly (readonly string[])[]): Sql =>
-    either({
+  /**
+   * Numbers, in a column "number", of the beads that hold every one of these; each is a list of words of which one must be
+   * there, by its beginning. `within`: of these numbers alone, which an index can begin and stop at.
+   */
+  numbersWithWords: (
+    asked: readonly (readonly string[])[],
+    within: { readonly least: number; readonly most: number } | null = null,
+  ): Sql => {
+    const only = (of: Sql): Sql =>
+      within === null ? noSql : sql` AND ${of} >= ${within.least} AND ${of} <= ${within.most}`;
+    return either({
       sqlite: () => {
         const quoted = (word: string): string => `"${word.replaceAll('"', '""')}" *`;
         const match = asked.map((words) => `(${words.map(quoted).join(" OR ")})`).join(" AND ");
-        return sql`SELECT rowid FROM "BeadWords" WHERE "BeadWords" MATCH ${match}`;
+        return sql`SELECT rowid AS "number" FROM "BeadWords" WHERE "BeadWords" MATCH ${match}${only(sql`rowid`)}`;
       },
-      postgresql: () => sql`SELECT "number" FROM "BeadWords" WHERE "words" @@ ${prefixQuery(asked)}::tsquery`,
-    }),
+      postgresql: () =>
+        sql`SELECT "number" FROM "BeadWords" WHERE "words" @@ ${prefixQuery(asked)}::tsquery${only(sql`"number"`)}`,
+    });
+  },
 
   /** Writes the kept words anew, so that what was taken out of them leaves no bytes behind. */
   tidyWords: (): Sql =>

@@ -5,7 +5,8 @@ import type { NamedBead } from "@/lib/report";
 import type { BeadFilter } from "./bead-filter";
 import { behind, keyColumns, orderBy, readKey, writeKey, type BeadOrder, type Key } from "./order";
 import type { Scope } from "./scope";
-import { scopeWhere, whereOf } from "./where";
+import { nextStretch, type Stretch } from "./stretch";
+import { asksWords, whereOf } from "./where";
 
 export type VerdictWord = "accept" | "reject" | "cannot-say";
 
@@ -102,6 +103,57 @@ function keyOf(row: Row | undefined, order: BeadOrder): Key {
   });
 }
 
+interface Part {
+  readonly also: Sql;
+  readonly skip: number;
+  readonly from: Sql;
+  readonly backwards: boolean;
+  readonly most: number;
+  /** Beads whose words are looked up before those of all are. */
+  readonly lookAhead: number;
+}
+
+/** A word that stands on every twentieth bead fills a page out of these. */
+const LOOK_AHEAD = 1000;
+
+interface AskedPage {
+  readonly at: PageAt;
+  readonly size: number;
+  /** One more condition on "BeadFacts" f. */
+  readonly also?: Sql;
+  readonly lookAhead?: number;
+}
+
+/** The rows from a place on, in the order asked for: `most` of them at most. */
+async function rowsFrom(
+  db: Db,
+  filter: BeadFilter,
+  scope: Scope,
+  part: Part,
+  stretch: Stretch | null = null,
+): Promise<readonly Row[]> {
+  const order = filter.sort ?? "newest";
+  const { also, skip, from, backwards, most } = part;
+  const bound = stretch === null ? sql`1 = 1` : stretch.where;
+  const where = sql`${whereOf(filter, scope, stretch?.numbers)} AND ${also} AND ${from} AND ${bound}`;
+  const by = orderBy(order, backwards);
+  const which = sql`${numbers(where)} ORDER BY ${by} LIMIT ${most} OFFSET ${skip}`;
+  return rowsOf<Row>(db, listed(which, by, keysOf(order)));
+}
+
+/**
+ * The same, where words are asked for: what is found often is found among the next few hundred beads, whose words alone are
+ * looked up then. Else, of a word that is found seldom, all of its beads are.
+ */
+async function wordedRows(db: Db, filter: BeadFilter, scope: Scope, part: Part): Promise<readonly Row[]> {
+  const order = filter.sort ?? "newest";
+  const stretch =
+    asksWords(filter) && part.skip === 0 ? await nextStretch(db, scope, { ...part, order }) : null;
+  if (stretch === null) return rowsFrom(db, filter, scope, part);
+  const rows = await rowsFrom(db, filter, scope, part, stretch);
+  return rows.length === part.most || stretch.isAll ? rows : rowsFrom(db, filter, scope, part);
+}
+
 /**
  * One page of the beads that fit, in the order asked for (newest first unless asked otherwise): `size` rows are read, and
  * one more to know whether there is another page. A place that no page of this order wrote is the start.
@@ -110,7 +162,7 @@ export async function findPage(
   db: Db,
   filter: BeadFilter,
   scope: Scope,
-  { at, size, also = sql`1 = 1` }: { readonly at: PageAt; readonly size: number; readonly also?: Sql },
+  { at, size, also = sql`1 = 1`, lookAhead = LOOK_AHEAD }: AskedPage,
 ): Promise<FoundPage> {
   const order = filter.sort ?? "newest";
   const text = typeof at === "string" || "skip" in at ? null : "after" in at ? at.after : at.before;
@@ -118,10 +170,14 @@ export async function findPage(
   const key = text === null ? null : readKey(text, order);
   const backwards = at === "end" || (typeof at !== "string" && "before" in at && key !== null);
   const from = key === null ? sql`1 = 1` : behind(order, key, backwards);
-  const where = sql`${whereOf(filter, scope)} AND ${also} AND ${from}`;
-  const by = orderBy(order, backwards);
-  const which = sql`${numbers(where)} ORDER BY ${by} LIMIT ${size + 1} OFFSET ${skip}`;
-  const rows = await rowsOf<Row>(db, listed(which, by, keysOf(order)));
+  const rows = await wordedRows(db, filter, scope, {
+    also,
+    skip,
+    from,
+    backwards,
+    lookAhead,
+    most: size + 1,
+  });
   const more = rows.length > size;
   const shown = backwards ? rows.slice(0, size).reverse() : rows.slice(0, size);
   const [isFirst, isLast] = backwards ? [!more, key === null] : [key === null && skip === 0, !more];
@@ -137,19 +193,4 @@ export async function findPage(
 export async function listedBeads(db: Db, ids: readonly string[]): Promise<readonly ListedBead[]> {
   const which = numbers(dialect.isOneOf(sql`f."beadId"`, ids));
   return (await rowsOf<Row>(db, listed(which, orderBy("number"), keysOf("number")))).map(toListed);
-}
-
-/** How many beads fit, and how many there are to be found. */
-export async function countBeads(
-  db: Db,
-  filter: BeadFilter,
-  scope: Scope,
-): Promise<{ readonly found: number; readonly all: number }> {
-  const count = (where: Sql): Sql => sql`(SELECT COUNT(*) FROM "BeadFacts" f WHERE ${where})`;
-  const isAsked = Object.entries(filter).some(([field, value]) => field !== "sort" && value !== undefined);
-  const found = isAsked ? count(whereOf(filter, scope)) : sql`NULL`;
-  const query = sql`SELECT ${count(scopeWhere(scope))} AS "all", ${found} AS "found"`;
-  const [row] = await rowsOf<{ all: unknown; found: unknown }>(db, query);
-  const all = dialect.numberOut(row?.all);
-  return { found: isAsked ? dialect.numberOut(row?.found) : all, all };
 }

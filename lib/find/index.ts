@@ -11,7 +11,8 @@ export {
 } from "./bead-filter";
 export { recordedChoices, type Choices } from "./choices";
 export { deleteFilter, listSavedFilters, saveFilter } from "./filters";
-export { countBeads, findPage, listedBeads, type ListedBead, type PageAt } from "./find-page";
+export { countBeads, countSome } from "./count-beads";
+export { findPage, listedBeads, type ListedBead, type PageAt } from "./find-page";
 export { newestBeads } from "./name-list";
 export { openChanges } from "./open-changes";
 export type { Scope } from "./scope";

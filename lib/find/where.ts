@@ -46,14 +46,26 @@ function thicknessWhere({ minThickness, maxThickness }: BeadFilter): readonly Sq
  * Words that must all be there, each by its beginning; "#12" is the bead of that number. A wire is found as it was asked
  * for and as the tables write it.
  */
-function wordsWhere(q: string | undefined): readonly Sql[] {
+function wordsAsked(q: string | undefined): {
+  readonly numbers: readonly number[];
+  readonly words: readonly (readonly string[])[];
+} {
   const words = (q ?? "").normalize("NFKC").toLowerCase().split(/\s+/).filter(Boolean);
-  const numbers = words.flatMap((word) => /^#(\d{1,9})$/.exec(word)?.[1] ?? []);
   const others = words.filter((word) => !/^#\d{1,9}$/.test(word) && /[\p{L}\p{N}]/u.test(word));
-  const asked = others.map((word) => [...new Set(electrodeWords(word))]);
+  return {
+    numbers: words.flatMap((word) => /^#(\d{1,9})$/.exec(word)?.[1] ?? []).map(Number),
+    words: others.map((word) => [...new Set(electrodeWords(word))]),
+  };
+}
+
+/** Whether a filter asks for words, which are looked up in their own index before anything else. */
+export const asksWords = ({ q }: BeadFilter): boolean => wordsAsked(q).words.length > 0;
+
+function wordsWhere(q: string | undefined, within: NumberRange | null): readonly Sql[] {
+  const { numbers, words } = wordsAsked(q);
   return [
-    ...numbers.map((number) => sql`${f("number")} = ${Number(number)}`),
-    ...(asked.length === 0 ? [] : [sql`${f("number")} IN (${dialect.numbersWithWords(asked)})`]),
+    ...numbers.map((number) => sql`${f("number")} = ${number}`),
+    ...(words.length === 0 ? [] : [sql`${f("number")} IN (${dialect.numbersWithWords(words, within)})`]),
   ];
 }
 
@@ -83,13 +95,40 @@ export function scopeWhere({ welderId }: Scope): Sql {
   return welderId === undefined ? sql`1 = 1` : sql`${f("welderId")} = ${welderId}`;
 }
 
-/** The rows that fit everything asked, as a condition on "BeadFacts" f. */
-export function whereOf(filter: BeadFilter, scope: Scope): Sql {
-  const parts = [
+/** Numbers of beads from one to another, both among them. */
+export interface NumberRange {
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * The rows that fit everything asked, as a condition on "BeadFacts" f. `within`: words are looked up among these numbers
+ * alone, where whoever asks knows that no other row is meant.
+ */
+export function whereOf(filter: BeadFilter, scope: Scope, within: NumberRange | null = null): Sql {
+  return joined([...wordsWhere(filter.q, within), ...plainParts(filter, scope)], " AND ");
+}
+
+/**
+ * The same rows as what stands behind FROM, for whoever stops before the last of them: words come one after the other out of
+ * their index, and none is looked up that nobody waits for.
+ */
+export function streamedWhere(filter: BeadFilter, scope: Scope): Sql {
+  const { numbers, words } = wordsAsked(filter.q);
+  if (words.length === 0) return sql`"BeadFacts" f WHERE ${whereOf(filter, scope)}`;
+  const own = numbers.map((number) => sql`${f("number")} = ${number}`);
+  const rest = joined([...own, ...plainParts(filter, scope)], " AND ");
+  return sql`(${dialect.numbersWithWords(words)}) AS "worded" CROSS JOIN "BeadFacts" f
+    WHERE f."number" = "worded"."number" AND ${rest}`;
+}
+
+/** Everything but the words. */
+function plainParts(filter: BeadFilter, scope: Scope): readonly Sql[] {
+  return [
     scopeWhere(scope),
     ...(filter.id === undefined ? [] : [dialect.isOneOf(f("beadId"), filter.id)]),
-    ...wordsWhere(filter.q),
     ...fits(f("welder"), filter.welder),
+    ...(filter.anyWelder === undefined ? [] : [dialect.isOneOf(f("welder"), filter.anyWelder)]),
     ...filterableFields.flatMap((field) => fits(f(field), filter[filterName(field)])),
     ...thicknessWhere(filter),
     ...markWhere(filter),
@@ -101,5 +140,4 @@ export function whereOf(filter: BeadFilter, scope: Scope): Sql {
     ...seriesWhere(filter),
     ...verdictWhere(filter.verdict),
   ];
-  return joined(parts, " AND ");
 }

@@ -77,7 +77,7 @@ async function move(
 }
 
 /** Bare: a Konva stage of that size with the same picture laid the same way, and a ring on a layer above it. */
-async function openBare(browser: Browser, picture: Buffer, box: { width: number; height: number }) {
+export async function openBare(browser: Browser, picture: Buffer, box: { width: number; height: number }) {
   const page = await newPage(browser);
   await page.goto("data:text/html,");
   await page.evaluate("globalThis.__name = (named) => named");

@@ -4,7 +4,6 @@
  */
 import { once } from "node:events";
 import { request, type ClientRequest, type IncomingMessage } from "node:http";
-import heicDecode from "heic-decode";
 import sharp, { type Sharp } from "sharp";
 import { median, type Figure } from "./figures";
 import { cameraHeic, cameraJpeg, withComment, withFreeBox } from "./photos";
@@ -85,12 +84,28 @@ function outputs(pixels: Buffer, width: number, height: number): readonly (() =>
   ];
 }
 
+interface Picture {
+  readonly width: number;
+  readonly height: number;
+  /** RGBA. */
+  readonly data: Uint8ClampedArray;
+}
+
+/** The package has no types. */
+const heicDecode = async (buffer: Buffer): Promise<Picture> => {
+  const name: string = "heic-decode";
+  const { default: decode } = (await import(name)) as {
+    default: (from: { buffer: Buffer }) => Promise<Picture>;
+  };
+  return decode({ buffer });
+};
+
 async function bareMs({ bytes, type }: Sent, turn: number, atOnce: boolean): Promise<number> {
   const body = bytes(turn);
   const from = performance.now();
   const source =
     type === "image/heic"
-      ? await heicDecode({ buffer: body }).then(({ data, width, height }) =>
+      ? await heicDecode(body).then(({ data, width, height }) =>
           sharp(data, { raw: { width, height, channels: 4 } }),
         )
       : sharp(body, { sequentialRead: true }).autoOrient();

@@ -25,6 +25,7 @@ import { clockBehindMs } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { layMigrated } from "../setup/migrated";
 import { smallBead, smallPhoto } from "../setup/small-shop";
+import { itDeep } from "../setup/in-depth";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 let work = "";
@@ -133,7 +134,7 @@ describe("a process that runs short", () => {
     });
   });
 
-  it("of file size refuses in words, and what is there can be read", async () => {
+  itDeep("of file size refuses in words, and what is there can be read", async () => {
     expect(await narrowed("-f 620", "files")).toEqual({
       bead: "ok",
       photo: "ok",

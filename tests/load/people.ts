@@ -33,7 +33,7 @@ async function bigPhoto(): Promise<Buffer> {
     .toBuffer();
 }
 
-function withComment(jpeg: Buffer, text: string): Buffer {
+export function withComment(jpeg: Buffer, text: string): Buffer {
   const words = Buffer.from(text);
   const head = Buffer.from([0xff, 0xfe, 0, 0]);
   head.writeUInt16BE(words.length + 2, 2);

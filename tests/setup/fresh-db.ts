@@ -28,15 +28,24 @@ export async function freshDb(): Promise<FreshDb> {
   return { db, pen: { db, by: "test" }, folder, url };
 }
 
+/** What a test asks as the server would is asked of this data folder, until the file ends. */
+export function serveFrom(folder: string): void {
+  process.env["TOELINE_DATA"] = folder;
+}
+
 /** Call at the top of a test file: a real database with every migration applied, gone when the file ends. */
 export function useFreshDb(): () => FreshDb {
   let fresh: FreshDb | null = null;
+  const before = process.env["TOELINE_DATA"];
   beforeAll(async () => {
     fresh = await freshDb();
     // What a test asks as the server would, from the data folder it names, is asked of this one.
     if (postgresToTest()) process.env["DATABASE_URL"] = fresh.url;
   });
   afterAll(async () => {
+    // The next file of this process is told nothing of a folder that is gone.
+    if (before === undefined) delete process.env["TOELINE_DATA"];
+    else process.env["TOELINE_DATA"] = before;
     await fresh?.db.$disconnect();
     if (fresh) rmSync(fresh.folder, { recursive: true, force: true });
   });

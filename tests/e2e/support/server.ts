@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -46,7 +46,9 @@ function isFree(port: number): Promise<boolean> {
   });
 }
 
-function launch(port: number, dataFolder: string, accounts: boolean): ChildProcess {
+type Env = Readonly<Record<string, string>>;
+
+function launch(port: number, dataFolder: string, accounts: boolean, env: Env): ChildProcess {
   return spawn(
     process.execPath,
     [
@@ -65,6 +67,7 @@ function launch(port: number, dataFolder: string, accounts: boolean): ChildProce
         TOELINE_DATA: dataFolder,
         TOELINE_ACCOUNTS: accounts ? "required" : "",
         NEXT_TELEMETRY_DISABLED: "1",
+        ...env,
       },
     },
   );
@@ -90,15 +93,20 @@ function ended(child: ChildProcess): Promise<void> {
   });
 }
 
-/** The built server on an empty, migrated data folder of its own; with `accounts` it asks everybody to sign in. `npm test` has built the pages before. */
+/**
+ * The built server on an empty, migrated data folder of its own; with `accounts` it asks everybody to sign in. `env` may name
+ * another database and another place of photos. `npm test` has built the pages before.
+ */
 export async function startServer(
   dataFolder = mkdtempSync(path.join(tmpdir(), "toeline-e2e-")),
-  { accounts = false } = {},
+  { accounts = false, env = {} as Env } = {},
 ): Promise<TestServer> {
-  await layMigrated(path.join(dataFolder, "toeline.db"));
+  // A folder that was made before is served as it is, and stays.
+  const isOld = existsSync(path.join(dataFolder, "toeline.db"));
+  if (!isOld) await layMigrated(path.join(dataFolder, "toeline.db"));
   const port = await freePort();
   const url = `http://127.0.0.1:${port}`;
-  let child = launch(port, dataFolder, accounts);
+  let child = launch(port, dataFolder, accounts, env);
   await untilServing(url, child);
   return {
     url,
@@ -112,17 +120,17 @@ export async function startServer(
     },
     async revive() {
       if (child.exitCode === null && child.signalCode === null) return;
-      child = launch(port, dataFolder, accounts);
+      child = launch(port, dataFolder, accounts, env);
       await untilServing(url, child);
     },
     async restart() {
       await ended(child);
-      child = launch(port, dataFolder, accounts);
+      child = launch(port, dataFolder, accounts, env);
       await untilServing(url, child);
     },
     async stop() {
       await ended(child);
-      rmSync(dataFolder, { recursive: true, force: true });
+      if (!isOld) rmSync(dataFolder, { recursive: true, force: true });
     },
   };
 }

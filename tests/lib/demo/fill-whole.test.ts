@@ -9,6 +9,7 @@ import { openDb } from "@/lib/db";
 import { createBead } from "@/lib/beads";
 import { readSetting, type Pen } from "@/lib/store";
 import { layMigrated } from "../../setup/migrated";
+import { itDeep } from "../../setup/in-depth";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 let folder = "";
@@ -83,7 +84,7 @@ describe("the demo shop", () => {
     expect(await found()).toEqual({ beads: 2, filled: true, photos: 2, aside: false });
   });
 
-  it("is not filled in beside a full photo folder: that is said, and nothing is touched", async () => {
+  itDeep("is not filled in beside a full photo folder: that is said, and nothing is touched", async () => {
     mkdirSync(path.join(folder, "photos/originals"), { recursive: true });
     for (const name of ["a", "b", "c"]) writeFileSync(path.join(folder, "photos/originals", name), name);
     const args = ["--conditions=react-server", "--import", "tsx", "lib/cli/demo.ts"];

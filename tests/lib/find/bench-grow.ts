@@ -1,23 +1,25 @@
 /**
- * `npm run bench:grow -- [--postgresql] [--verify] [--list] [BEADS …]`: databases of that many beads (1 000 and 10 000 unless said
- * otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them. Beside each the very same
- * SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which works elsewhere, of time.
- * Only this run's machine is meant by the times. `--list`: the list with what waits above it alone, as JSON, for `npm run bench`.
+ * `npm run bench:grow -- [--postgresql] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many beads (1 000
+ * and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them.
+ * Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which
+ * works elsewhere, of time. Only this run's machine is meant by the times. `--keep`: a data folder on SQLite for each number
+ * stays in FOLDER, can be served, and is measured again the next time. `--list`: the list with what waits above it alone, as
+ * JSON, for `npm run bench`.
  */
-import { rmSync } from "node:fs";
+import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";
+import { parseArgs } from "node:util";
 import Database from "better-sqlite3";
 import pg from "pg";
-import sharp from "sharp";
 import { archiveOf } from "@/lib/archive";
-import { attachPhoto, createBead, getBead, saveBead, staleBeads, type NewPhoto } from "@/lib/beads";
-import { engineOf, type Db, type Sql } from "@/lib/db";
+import { createBead, getBead, saveBead, staleBeads } from "@/lib/beads";
+import { engineOf, openDb, type Db, type Sql } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
 import { beadTable, csvHead, csvRows, judgedCells } from "@/lib/exchange";
 import { assessBead } from "@/lib/assess";
 import {
   beadSlices,
-  countBeads,
+  countSome,
   findPage,
   openChanges,
   recordedChoices,
@@ -32,6 +34,8 @@ import { trendFigures } from "@/lib/trends";
 import { metric } from "@/lib/units";
 import { verifyRecords } from "@/lib/verify";
 import { freshDb } from "../../setup/fresh-db";
+import { layMigrated } from "../../setup/migrated";
+import { storePlainPhotos } from "../../setup/plain-photos";
 import { setup as startPostgres } from "../../setup/postgres-global";
 
 interface Folder {
@@ -46,10 +50,9 @@ interface Folder {
 const median = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[times.length >> 1] ?? 0;
 const ms = (time: number): string => (time < 10 ? time.toFixed(1) : time.toFixed(0));
 
-async function makeFolder(): Promise<Folder> {
-  const { db: real, folder, url } = await freshDb();
+/** The client itself, whose questions are listened to: whatever knows it by itself still does. */
+function listened(path: string, url: string, real: Db): Folder {
   const asked: Sql[] = [];
-  // The client itself, whose questions are listened to: whatever knows it by itself still does.
   const ask = real.$queryRaw.bind(real) as (query: Sql) => Promise<unknown>;
   Object.defineProperty(real, "$queryRaw", {
     value: (query: Sql) => {
@@ -57,7 +60,45 @@ async function makeFolder(): Promise<Folder> {
       return ask(query);
     },
   });
-  return { path: folder, url, db: real, pen: { db: real, by: "owner" }, asked };
+  return { path, url, db: real, pen: { db: real, by: "owner" }, asked };
+}
+
+async function makeFolder(): Promise<Folder> {
+  const { db, folder, url } = await freshDb();
+  return listened(folder, url, db);
+}
+
+/** The kept folder of so many beads, as an earlier run left it; made whole under another name first. */
+async function keptFolder(keep: string, beads: number): Promise<Folder> {
+  const folder = path.resolve(keep, `${beads}`);
+  const making = `${folder}.making`;
+  if (!existsSync(folder)) {
+    rmSync(making, { recursive: true, force: true });
+    mkdirSync(making, { recursive: true });
+    await layMigrated(path.join(making, "toeline.db"));
+    const one = openedIn(making);
+    await fill(one, beads);
+    await one.db.$disconnect();
+    renameSync(making, folder);
+  }
+  return openedIn(folder);
+}
+
+function openedIn(folder: string): Folder {
+  const url = `file:${path.join(folder, "toeline.db")}`;
+  return listened(folder, url, openDb(url, folder));
+}
+
+async function fill(folder: Folder, beads: number): Promise<void> {
+  const isFile = engineOf(folder.db) === "sqlite";
+  const from = performance.now();
+  // What is made for measuring need not outlive a power cut.
+  if (isFile) await folder.db.$queryRawUnsafe("PRAGMA synchronous = OFF");
+  const photos = await storePlainPhotos(folder.db, folder.path);
+  await growShop(folder.pen, { beads, seed: 1, until: new Date("2026-11-26T12:00:00Z"), photos });
+  if (isFile) await folder.db.$queryRawUnsafe("PRAGMA synchronous = FULL");
+  const seconds = ((performance.now() - from) / 1000).toFixed(0);
+  console.error(`\n${beads} beads on ${engineOf(folder.db)} made in ${seconds} s`);
 }
 
 /** The driver by itself: how many rows a statement gives. */
@@ -85,34 +126,12 @@ async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
   };
 }
 
-/** Three plain pictures: bytes to be stored and exported, nothing to look at. */
-async function storePhotos({ db, path: dataDir }: Folder): Promise<readonly NewPhoto[]> {
-  const photos: NewPhoto[] = [];
-  for (const shade of [90, 120, 150]) {
-    const create = {
-      width: 1600,
-      height: 1200,
-      channels: 3 as const,
-      background: { r: shade, g: 90, b: 60 },
-    };
-    const bytes = await sharp({ create }).jpeg().toBuffer();
-    const one = async function* () {
-      yield new Uint8Array(bytes);
-    };
-    await attachPhoto(db, { dataDir, source: one(), declaredBytes: bytes.length }, async (photo) => {
-      photos.push(photo);
-      return { ok: true, value: null };
-    });
-  }
-  return photos;
-}
-
 /** What the list page does: counts, choices, a page, its cards in words. */
 async function listPage(db: Db, filter: BeadFilter, at: PageAt): Promise<number> {
   const [{ weighedBy }, page] = await Promise.all([
     assessContext(db),
     findPage(db, filter, {}, { at, size: 48 }),
-    countBeads(db, filter, {}),
+    countSome(db, filter, {}),
     staleBeads(db),
     recordedChoices(db, {}),
   ]);
@@ -217,7 +236,7 @@ async function works(
     ["save a bead", save, 15],
     ["beads.csv", () => csvBytes(db), 1],
     ["archive of a week", () => archiveBytes(folder), 1],
-    ...(process.argv.includes("--verify")
+    ...(values.verify
       ? ([
           ["verify everything", () => verifyRecords(db, folder.path), 1],
           ["verify the newest 100 entries", () => verifyNewest(folder), 1],
@@ -245,17 +264,12 @@ function listWorks({ db }: Folder): Awaited<ReturnType<typeof works>> {
   ];
 }
 
-async function bench(beads: number): Promise<void> {
-  const folder = await makeFolder();
+async function bench(beads: number, keep: string | null): Promise<void> {
+  const folder = keep === null ? await makeFolder() : await keptFolder(keep, beads);
   try {
-    const from = performance.now();
-    // What is made for measuring need not outlive a power cut.
-    if (engineOf(folder.db) === "sqlite") await folder.db.$queryRawUnsafe("PRAGMA synchronous = OFF");
-    const photos = await storePhotos(folder);
-    await growShop(folder.pen, { beads, seed: 1, until: new Date("2026-11-26T12:00:00Z"), photos });
-    if (engineOf(folder.db) === "sqlite") await folder.db.$queryRawUnsafe("PRAGMA synchronous = FULL");
+    if (keep === null) await fill(folder, beads);
     const bare = await openBare(folder);
-    if (process.argv.includes("--list")) {
+    if (values.list) {
       const lines = [];
       for (const [work, run, runs] of listWorks(folder)) {
         const { ours, bare: theirs } = await time(folder, bare, run, runs);
@@ -265,10 +279,7 @@ async function bench(beads: number): Promise<void> {
       return void (await bare.close());
     }
     console.log(
-      `\n${beads} beads on ${engineOf(folder.db)}: made in ${((performance.now() - from) / 1000).toFixed(0)} s\n`,
-    );
-    console.log(
-      "| work | ours, ms | same SQL, bare driver | rows given | memory after, MB |\n| --- | --- | --- | --- | --- |",
+      `\n${beads} beads on ${engineOf(folder.db)}\n\n| work | ours, ms | same SQL, bare driver | rows given | memory after, MB |\n| --- | --- | --- | --- | --- |`,
     );
     for (const [name, work, runs] of await works(folder)) {
       const { ours, bare: theirs, rows } = await time(folder, bare, work, runs);
@@ -280,17 +291,23 @@ async function bench(beads: number): Promise<void> {
     await bare.close();
   } finally {
     await folder.db.$disconnect();
-    rmSync(folder.path, { recursive: true, force: true });
+    if (keep === null) rmSync(folder.path, { recursive: true, force: true });
   }
 }
 
-const sizes = process.argv
-  .slice(2)
-  .map(Number)
-  .filter((n) => Number.isInteger(n) && n > 0);
-const stop = process.argv.includes("--postgresql") ? await startPostgres() : null;
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    postgresql: { type: "boolean" },
+    verify: { type: "boolean" },
+    keep: { type: "string" },
+    list: { type: "boolean" },
+  },
+});
+const sizes = positionals.map(Number).filter((n) => Number.isInteger(n) && n > 0);
+const stop = values.postgresql ? await startPostgres() : null;
 try {
-  for (const beads of sizes.length > 0 ? sizes : [1000, 10_000]) await bench(beads);
+  for (const beads of sizes.length > 0 ? sizes : [1000, 10_000]) await bench(beads, values.keep ?? null);
 } finally {
   await stop?.();
 }

@@ -17,10 +17,16 @@ export const grow = (pen: Pen, beads: number) =>
   growShop(pen, { beads, seed: 11, until: new Date("2026-11-26T12:00:00Z") });
 
 /** Every page of a list from one end to the other, by the places the pages themselves name. */
-export async function walk(db: Db, filter: BeadFilter, from: "start" | "end", size = 48): Promise<string[]> {
+export async function walk(
+  db: Db,
+  filter: BeadFilter,
+  from: "start" | "end",
+  size = 48,
+  lookAhead = 1000,
+): Promise<string[]> {
   const ids: string[] = [];
   for (let at: PageAt = from; ;) {
-    const { beads, next, previous } = await findPage(db, filter, {}, { at, size });
+    const { beads, next, previous } = await findPage(db, filter, {}, { at, size, lookAhead });
     const page = beads.map(({ id }) => id);
     if (from === "start") ids.push(...page);
     else ids.unshift(...page);

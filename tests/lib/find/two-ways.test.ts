@@ -6,6 +6,7 @@ import {
   BeadFilterSchema,
   beadSlices,
   countBeads,
+  countSome,
   findPage,
   readFilter,
   recordedChoices,
@@ -16,11 +17,12 @@ import { addPerson } from "@/lib/roster";
 import { saveShopSet } from "@/lib/shop";
 import { filterableFields } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
-import { trendFigures } from "@/lib/trends";
+import { shareOf, trendFigures } from "@/lib/trends";
 import { trendReport } from "./one-by-one/trend-report";
 import type { Pen } from "@/lib/store";
 import { useFreshDb } from "../../setup/fresh-db";
 import { inDepth } from "../../setup/in-depth";
+import { walk } from "./many-beads";
 import { findByHand, observeAll, type ObservedBead } from "./by-hand";
 
 /**
@@ -124,11 +126,16 @@ function figuresOf(
   found: readonly ObservedBead[],
   by: (one: ObservedBead) => string | null,
   period: "week" | "month",
+  ofWelders = false,
 ) {
+  const known = new Set(all.filter(({ bead }) => bead.welderId !== null).map(({ welder }) => welder));
   const report = trendReport(found, { period, by, most: 4 });
   const pareto = ({ total, rows }: typeof report.imperfections) => ({
     total,
-    rows: rows.map(({ beadIds: _, ...row }) => row),
+    rows: rows.map(({ beadIds: _, ...row }) => ({
+      ...row,
+      ofBeads: row.key === null ? null : shareOf(row.count, report.beads),
+    })),
   });
   return {
     beads: report.beads,
@@ -150,6 +157,8 @@ function figuresOf(
       beads,
       rejected: rejects.rejected,
       mostSeen,
+      keys: key === null ? [] : [key],
+      standing: !ofWelders || key === null ? null : known.has(key) ? "person" : "nobody",
     })),
   };
 }
@@ -187,6 +196,7 @@ describe("the kept facts and the beads themselves say the same", () => {
           found,
           (one) => (by === "welder" ? one.welder : one.bead.content.setup[by]),
           period,
+          by === "welder",
         );
         expect(trendFigures(counts, { period, most: 4 })).toEqual(byHand);
       }
@@ -216,6 +226,27 @@ describe("the kept facts and the beads themselves say the same", () => {
       const marked = new Set(beads.flatMap(({ imperfections }) => imperfections));
       expect(given.imperfection).toEqual(imperfectionIds.filter((id) => marked.has(id)));
     }
+  });
+
+  it("words are found the same, however far is looked ahead for them, and counts stop where they are told to", async () => {
+    const { db } = fresh();
+    const sorts = BeadFilterSchema.shape.sort.unwrap().options;
+    for (const q of ["tee", "e71t", "w-01", "lap cold", "nowhere"]) {
+      const { found } = await countBeads(db, { q }, {});
+      for (const most of [1, Math.max(1, found - 1), found, found + 1]) {
+        const some = await countSome(db, { q }, {}, most);
+        expect(some.found).toEqual({ count: Math.min(found, most), isMore: found > most });
+        expect(some.all).toEqual({ count: Math.min(BEADS, most), isMore: BEADS > most });
+      }
+      for (const sort of sorts) {
+        const far = await walk(db, { q, sort }, "start", 11);
+        expect(far).toHaveLength(found);
+        for (const lookAhead of [5, 37])
+          for (const way of ["start", "end"] as const)
+            expect(await walk(db, { q, sort }, way, 11, lookAhead)).toEqual(far);
+      }
+    }
+    expect((await countBeads(db, { q: "tee" }, {})).found).toBeGreaterThan(20);
   });
 
   it("any combination of filters finds the same beads", async () => {

@@ -26,7 +26,7 @@ import {} from "@/lib/beads/beads";
 import { deleteBead } from "@/lib/beads/deleted-beads";
 import { stateDigest } from "@/lib/store/log";
 import { openAccountOf } from "../../setup/account";
-import { useFreshDb } from "../../setup/fresh-db";
+import { serveFrom, useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
 let pen: Pen;
@@ -77,7 +77,7 @@ async function logCoversEverything() {
 
 beforeAll(async () => {
   // The accounts library keeps its key in the data folder.
-  process.env["TOELINE_DATA"] = fresh().folder;
+  serveFrom(fresh().folder);
   pen = fresh().pen;
   inspector = value(await addPerson(pen, { name: "Vesna Harcourt-Ling", mark: "I-03", role: "inspector" }));
   owner = value(await addPerson(pen, { name: "Odo Marsh", mark: null, role: "owner" }));

@@ -4,6 +4,7 @@ import { measureSpot } from "@/lib/measure/figures";
 import type { Point } from "@/lib/geometry";
 import { chance, normal, photograph, type Camera } from "./camera";
 import { kinds, median, study } from "./study";
+import { inDepth } from "../../setup/in-depth";
 
 /**
  * Picked at full size (one photo pixel per viewed pixel, as after zooming in): viewed smaller, the errors grow with it.
@@ -43,7 +44,8 @@ describe("coverage of the stated intervals", () => {
     },
   );
 
-  it.each(kinds.filter((kind) => kind !== "disc"))(
+  // The strip takes longest by far.
+  it.each(kinds.filter((kind) => kind !== "disc" && (kind !== "strip" || inDepth(false, true))))(
     "%s: picked twice as badly, the interval visibly fails",
     (kind) => {
       expect(study(kind, 150, 2, 77).inside).toBeLessThan(0.9);

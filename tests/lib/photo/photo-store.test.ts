@@ -1,9 +1,10 @@
 import { createHash } from "node:crypto";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { AwsClient } from "aws4fetch";
+import sharp from "sharp";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import {
   discardPhoto,
@@ -17,9 +18,13 @@ import type { PhotoFile } from "@/lib/photo";
 import { s3Keys, startS3Stub, tellS3, type S3Stub } from "../../setup/s3-stub";
 import { allFiles, send } from "./store";
 
-const picture = readFileSync(
+/** A real bead, small: places are compared here, not pictures. */
+const picture = await sharp(
   fileURLToPath(new URL("../../../demo-images/set/lap-cold-lap.jpg", import.meta.url)),
-);
+)
+  .resize(600)
+  .jpeg()
+  .toBuffer();
 const sha256 = createHash("sha256").update(picture).digest("hex");
 const every: readonly PhotoFile[] = ["original", "view", "small", "thumb", "meta"];
 

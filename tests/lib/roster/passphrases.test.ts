@@ -12,7 +12,7 @@ import {
 } from "@/lib/roster";
 import type { Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
-import { useFreshDb } from "../../setup/fresh-db";
+import { serveFrom, useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
 const OWN = "eleven copper kettles";
@@ -32,7 +32,7 @@ const inUse = async () => (await listKeys(pen.db)).filter(({ until }) => until =
 const code = async (now = noon) => value(await giveOneTimeCode(pen, personId, now)).code;
 
 beforeAll(async () => {
-  process.env["TOELINE_DATA"] = fresh().folder;
+  serveFrom(fresh().folder);
   pen = { db: fresh().db, by: "owner" };
   const person = value(await addPerson(pen, { name: "Vesna Ling", mark: "I-03", role: "inspector" }));
   personId = person.id;

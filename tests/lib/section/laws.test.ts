@@ -186,33 +186,38 @@ describe("the figures of a section", () => {
  * error, a section must give them back; what is left is what lies between picks a seventh of a millimetre apart.
  */
 describe("a section drawn without an error", () => {
-  it.each(macroNames)("%s: gives the sizes it was made with", (name) => {
-    for (const seed of inDepth([1], [1, 2, 3])) {
-      const truth = macroTruthOf({
-        scenario: name,
-        seed,
-        megapixels: 2,
-        tiltDeg: 0,
-        rollDeg: 0,
-        distortion: 0,
-      });
-      const key = truth.scaleObject!.keyPoints;
-      const by = 4000 / truth.widthPx;
-      const [a, b] = [key[0]!, key.at(-1)!].map(({ px: [x, y] }) => ({ x: by * x, y: by * y }));
-      const rule: Scale = {
-        kind: "two-points",
-        a: a!,
-        b: b!,
-        lengthMm: truth.scaleObject!.sizes["graduatedLengthMm"]!,
-      };
-      const section = drawSection(truth, (at) => at, chance(seed), 0.15);
-      const figures = figuresOf(section, rule);
-      for (const id of sectionFigureIds) {
-        const size = truth.sizes[id];
-        if (size === undefined) continue;
-        const tolerance = sectionFigures[id].unit === "mm" ? 0.03 : Math.max(0.005 * size, 0.002);
-        expect(Math.abs((figures[id]?.value ?? NaN) - size), `${name} ${seed} ${id}`).toBeLessThan(tolerance);
+  it.each(macroNames.filter((_, i) => i % inDepth(3, 1) === 0))(
+    "%s: gives the sizes it was made with",
+    (name) => {
+      for (const seed of inDepth([1], [1, 2, 3])) {
+        const truth = macroTruthOf({
+          scenario: name,
+          seed,
+          megapixels: 2,
+          tiltDeg: 0,
+          rollDeg: 0,
+          distortion: 0,
+        });
+        const key = truth.scaleObject!.keyPoints;
+        const by = 4000 / truth.widthPx;
+        const [a, b] = [key[0]!, key.at(-1)!].map(({ px: [x, y] }) => ({ x: by * x, y: by * y }));
+        const rule: Scale = {
+          kind: "two-points",
+          a: a!,
+          b: b!,
+          lengthMm: truth.scaleObject!.sizes["graduatedLengthMm"]!,
+        };
+        const section = drawSection(truth, (at) => at, chance(seed), 0.15);
+        const figures = figuresOf(section, rule);
+        for (const id of sectionFigureIds) {
+          const size = truth.sizes[id];
+          if (size === undefined) continue;
+          const tolerance = sectionFigures[id].unit === "mm" ? 0.03 : Math.max(0.005 * size, 0.002);
+          expect(Math.abs((figures[id]?.value ?? NaN) - size), `${name} ${seed} ${id}`).toBeLessThan(
+            tolerance,
+          );
+        }
       }
-    }
-  });
+    },
+  );
 });

@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { digestOf, tablesDigest } from "@/lib/shop/tables-digest";
 import { sealedTables } from "@/lib/assess";
+import { inDepth } from "../../setup/in-depth";
 
 type Path = readonly (string | number)[];
 
@@ -29,7 +30,9 @@ describe("the seal over the tables", () => {
     const known = new WeakMap<object, string>();
     const whole = digestOf(sealedTables, known);
     expect(whole).toBe(tablesDigest());
-    const unseen = numbers.filter(
+    // The ordinary run takes every third number; a table that is left out is left out with all of its.
+    const tried = numbers.filter((_, i) => i % inDepth(3, 1) === 0);
+    const unseen = tried.filter(
       ({ at, value }) =>
         digestOf(withLeaf(sealedTables, at, (value as number) * 1.0001 + 1e-9), known) === whole,
     );

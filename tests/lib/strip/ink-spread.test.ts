@@ -3,6 +3,7 @@ import { expect, it } from "vitest";
 import { distance } from "@/lib/geometry";
 import { findStrip } from "@/lib/strip";
 import { drawStrip } from "./draw-strip";
+import { inDepth } from "../../setup/in-depth";
 
 const seenAt = [
   { x: 120, y: 120 },
@@ -27,6 +28,6 @@ it("corners are found where they were drawn, however far the ink has spread", ()
         expect(distance(corner, truth)).toBeLessThan(0.3);
       }
     }),
-    { numRuns: 4, seed: 2 },
+    { numRuns: inDepth(2, 12), seed: 2 },
   );
 });

@@ -4,6 +4,7 @@ import { calibrate, defaultMeasureOptions } from "@/lib/measure";
 import { beadProfile } from "@/lib/trace";
 import type { TraceStation } from "@/lib/trace/types";
 import { random } from "../diagnose/sweep/grid";
+import { inDepth } from "../../setup/in-depth";
 
 /** Ten pixels a millimetre. */
 const scale = calibrate(
@@ -75,7 +76,7 @@ describe("a bead's profile", () => {
           expect(swollen.differenceMm).toBeGreaterThan(swollen.doubtMm);
         },
       ),
-      { seed: 5, numRuns: 200 },
+      { seed: 5, numRuns: inDepth(60, 600) },
     );
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { proposeLine, SQUARE, type ReadWhole } from "@/lib/trace";
 import { drawnBead, flawless } from "./drawn";
+import { inDepth } from "../../setup/in-depth";
 
 /** A finder without a flaw for the drawn beads: what is brighter than halfway is bead. */
 const brightIsBead: ReadWhole = (planes) => {
@@ -46,7 +47,7 @@ describe("a weld line proposed without a click", () => {
           expect(Math.hypot(b.x - to, b.y - middle)).toBeLessThan(0.03 * long);
         },
       ),
-      { seed: 4, numRuns: 5 },
+      { seed: 4, numRuns: inDepth(2, 15) },
     );
   });
 

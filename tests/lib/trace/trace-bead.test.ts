@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { traceBead, type ReadStrip } from "@/lib/trace";
 import { along, drawnBead, flawless } from "./drawn";
+import { inDepth } from "../../setup/in-depth";
 
 /** A bead with a course and a swelling that are known everywhere. */
 const beads = fc.record({
@@ -43,7 +44,7 @@ describe("a traced bead", () => {
       fc.asyncProperty(beads, async (bead) => {
         expect(await errorOf(bead, flawless)).toBeLessThan(0.8);
       }),
-      { seed: 7, numRuns: 12 },
+      { seed: 7, numRuns: inDepth(4, 40) },
     );
   });
 

@@ -70,9 +70,7 @@ export async function POST(
   if (who.signedInAs === null && personId === null && givenName === null)
     return refused([{ code: "hand-in-nameless", path: [], data: {} }]);
   const hand = `${taking.value.id}:${who.signedInAs ?? personId ?? givenName?.toLowerCase() ?? ""}`;
-  // Counted before the bytes are taken in: that is what costs.
-  const counters = [[photosByCode, taking.value.id] as const, [photosByHand, hand] as const];
-  const seconds = await takeAll(now.db, counters, Date.now());
+  const seconds = await takeAll(now.db, photoCounters(taking.value.id, hand), Date.now());
   if (seconds > 0) return later("too-many-photos", seconds);
   const arriving = {
     dataDir: photoPlace(),
@@ -96,6 +94,13 @@ function declaredBytes(request: Request): number | null {
   const declared = Number(request.headers.get("content-length"));
   return Number.isFinite(declared) && declared > 0 ? declared : null;
 }
+
+/** Counted before the bytes are taken in: that is what costs. */
+const photoCounters = (exercise: string, hand: string) =>
+  [
+    [photosByCode, exercise],
+    [photosByHand, hand],
+  ] as const;
 
 function readForm(text: string | null): unknown {
   try {

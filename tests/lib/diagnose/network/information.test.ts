@@ -6,6 +6,7 @@ import { coefficients, information, powers } from "@/lib/diagnose/network/inform
 import type { Evidence, Network } from "@/lib/diagnose/network/types";
 import { anyCase } from "./arbitraries";
 import { assignmentsOf, logJoint } from "./enumerate";
+import { inDepth } from "../../../setup/in-depth";
 
 /** What lib/diagnose/network/information.ts states as its largest error, bits. */
 const SILENCE_ERROR_BITS = 3e-4;
@@ -54,7 +55,7 @@ describe("information", () => {
           expect(gap).toBeLessThan(SILENCE_ERROR_BITS);
         }
       }),
-      { numRuns: 400 },
+      { numRuns: inDepth(120, 1200), seed: 3 },
     );
   });
 
