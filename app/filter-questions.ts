@@ -165,10 +165,15 @@ const labels: Readonly<
   ),
 );
 
-function sayAny(field: "anyOf" | "anyCause", value: unknown): string {
-  const names: Words = field === "anyOf" ? imperfectionNames : causeNames;
+type AnyField = "anyOf" | "anyCause" | "anyWelder";
+const isAny = (field: Field): field is AnyField =>
+  field === "anyOf" || field === "anyCause" || field === "anyWelder";
+const anyLabels = { anyOf: "Marked", anyCause: "Confirmed cause", anyWelder: "Run by" } as const;
+
+function sayAny(field: AnyField, value: unknown): string {
+  const names: Words = { anyOf: imperfectionNames, anyCause: causeNames, anyWelder: {} }[field];
   const words = (Array.isArray(value) ? value.map(String) : []).map((one) => names[one] ?? one);
-  return `${field === "anyOf" ? "Marked" : "Confirmed cause"}: ${words.join(" or ")}`;
+  return `${anyLabels[field]}: ${words.join(" or ")}`;
 }
 
 function sayPart(
@@ -178,7 +183,7 @@ function sayPart(
   units: UnitPreferences,
 ): string {
   if (field === "q") return `“${String(value)}”`;
-  if (field === "anyOf" || field === "anyCause") return sayAny(field, value);
+  if (isAny(field)) return sayAny(field, value);
   if (Array.isArray(value)) return value.length === 1 ? "1 picked bead" : `${value.length} picked beads`;
   if (field === "job") return "Of one job";
   if (field === "trial") return value === UNKNOWN ? "In no trial" : "Of one trial";
@@ -224,12 +229,9 @@ export function asParams(search: Readonly<Record<string, string | string[] | und
 }
 
 /** The parts of a filter that no form asks about and none may lose. */
-export const many = ({ id, anyOf, anyCause, trial, card }: BeadFilter): BeadFilter => ({
-  id,
-  anyOf,
-  anyCause,
-  trial,
-  card,
+export const many = ({ id, anyOf, anyCause, anyWelder, trial, card }: BeadFilter): BeadFilter => ({
+  ...{ id, anyOf, anyCause, anyWelder },
+  ...{ trial, card },
 });
 
 /** Said wherever figures leave out, and lists mark, what is being worked out again. */

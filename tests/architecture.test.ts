@@ -454,9 +454,7 @@ function namesFrom(door: string, text: string): string[] {
 
 /** Who takes a name through a door: rooms, sorted. */
 function takersOf(name: string, door: string): string[] {
-  const takers = files.filter((file) =>
-    namesFrom(door, textOf(file)).includes(name),
-  );
+  const takers = files.filter((file) => namesFrom(door, textOf(file)).includes(name));
   return [...new Set(takers.map((file) => roomOf(file)?.room ?? ""))].toSorted();
 }
 
@@ -481,9 +479,7 @@ describe("points and maps in lib", () => {
   it("say which plane is theirs", () => {
     const silent = files
       .filter((file) => file.startsWith("lib/") && !anyPlane.some((start) => file.startsWith(start)))
-      .flatMap((file) =>
-        spacelessTypes(file, textOf(file)).map((name) => `${file}: ${name}`),
-      );
+      .flatMap((file) => spacelessTypes(file, textOf(file)).map((name) => `${file}: ${name}`));
     expect(silent).toEqual([]);
   });
 

@@ -25,6 +25,7 @@ const others: Readonly<Record<string, string>> = {
   "components/bead/profile-chart.tsx": "coordinates of a drawing",
   "components/canvas-kit/view.ts": "what counts as the same magnification",
   "components/criteria/shop-row-fields.tsx": "a share as it is edited",
+  "components/gauge/study-chart.tsx": "coordinates of a drawing",
   "components/report/compare-pictures.tsx": "magnification of a picture",
   "components/report/laid-transform.ts": "coordinates of a drawing",
   "components/report/ruler.tsx": "coordinates of a drawing",

@@ -119,8 +119,8 @@ export const addPhraseAction = actionFor(
 export const changePhraseAction = actionFor(
   "course.write",
   [id, form],
-  async ({ pen }, id, form): Promise<Answer<unknown>> => {
-    const changed = await changePhrase(pen, id, form.get("text"));
+  async ({ pen, actor }, id, form): Promise<Answer<unknown>> => {
+    const changed = await changePhrase(pen, id, form.get("text"), personIdOf(actor));
     revalidatePath("/feedback/phrases");
     return recordAnswer(changed);
   },
@@ -129,8 +129,8 @@ export const changePhraseAction = actionFor(
 export const movePhraseAction = actionFor(
   "course.write",
   [id, anything],
-  async ({ pen }, id, by): Promise<Answer<unknown>> => {
-    const moved = await movePhrase(pen, id, by === -1 ? -1 : 1);
+  async ({ pen, actor }, id, by): Promise<Answer<unknown>> => {
+    const moved = await movePhrase(pen, id, by === -1 ? -1 : 1, personIdOf(actor));
     revalidatePath("/feedback/phrases");
     return recordAnswer(moved);
   },
@@ -139,8 +139,8 @@ export const movePhraseAction = actionFor(
 export const deletePhraseAction = actionFor(
   "course.write",
   [id],
-  async ({ pen }, id): Promise<Answer<unknown>> => {
-    const gone = await deletePhrase(pen, id);
+  async ({ pen, actor }, id): Promise<Answer<unknown>> => {
+    const gone = await deletePhrase(pen, id, personIdOf(actor));
     revalidatePath("/feedback/phrases");
     return recordAnswer(gone);
   },

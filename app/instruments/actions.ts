@@ -3,10 +3,10 @@
 import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
 import type { Answer, Result } from "@/lib/base";
-import { addInstrument, changeInstrument, retireInstrument } from "@/lib/jobs";
+import { addInstrument, addStudy, changeInstrument, retireInstrument, withdrawStudy } from "@/lib/jobs";
 import type { RecordIssue } from "@/lib/store";
 import { actionFor, anything, form, id, yes } from "../_door/action-for";
-import { recordSaid } from "../_door/answer";
+import { recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
 function instrumentOf(form: FormData) {
@@ -49,6 +49,30 @@ export const retireInstrumentAction = actionFor(
     return answer(
       await retireInstrument(pen, id, retire ? new Date() : null),
       retire ? "Out of use." : "In use again.",
+    );
+  },
+);
+
+/** A study as its sheet sends it; read whole by the store, whatever was sent. */
+export const addStudyAction = actionFor(
+  "job.write",
+  [id, anything],
+  async ({ pen }, instrumentId, study): Promise<Answer<{ readonly id: string }>> => {
+    const added = await addStudy(pen, instrumentId, study);
+    revalidatePath("/instruments", "layout");
+    return recordAnswer(added);
+  },
+);
+
+export const withdrawStudyAction = actionFor(
+  "job.write",
+  [id, yes],
+  async ({ pen }, studyId, withdraw): Promise<Answer<Said>> => {
+    const done = await withdrawStudy(pen, studyId, withdraw ? new Date() : null);
+    revalidatePath("/instruments", "layout");
+    return recordSaid(
+      done,
+      withdraw ? "Withdrawn: readings from now on do not carry it." : "It counts again from now on.",
     );
   },
 );

@@ -1,9 +1,11 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { InstrumentFields } from "@/components/inspect";
 import { Header } from "@/components/shell";
-import { page, Panel, SaidForm } from "@/components/ui";
-import { calibrationOn, instrumentNames } from "@/lib/inspect";
-import { listInstruments } from "@/lib/jobs";
+import { buttonClass, page, Panel, SaidForm } from "@/components/ui";
+import { calibrationOn, canBeStudied, instrumentNames } from "@/lib/inspect";
+import type { ReadingStudy } from "@/lib/gauge";
+import { listInstruments, studiesForReadings } from "@/lib/jobs";
 import { pageFor } from "../_door/here";
 import { addInstrumentAction, changeInstrumentAction, retireInstrumentAction } from "./actions";
 
@@ -14,6 +16,7 @@ export default async function InstrumentsPage() {
   const now = await pageFor("job.read");
   const instruments = await listInstruments(now.db);
   const today = new Date().toISOString().slice(0, 10);
+  const studies = await studiesForReadings(now.db, today);
   const writes = now.may("job.write");
   return (
     <>
@@ -31,6 +34,13 @@ export default async function InstrumentsPage() {
                 {!isOverdue && content.dueOn ? `Calibration due ${content.dueOn}.` : null}
                 {retiredAt ? " Out of use." : ""}
               </p>
+              {canBeStudied(content.kind) && (
+                <p>
+                  <Link className={buttonClass()} href={`/instruments/${id}`}>
+                    {studyLine(studies.get(id) ?? null)}
+                  </Link>
+                </p>
+              )}
               {writes && (
                 <details className={page.details}>
                   <summary>Change</summary>
@@ -58,3 +68,8 @@ export default async function InstrumentsPage() {
     </>
   );
 }
+
+const studyLine = (study: ReadingStudy | null): string =>
+  study === null
+    ? "Studies: none that counts for readings"
+    : `Studies: that of ${study.on} counts for readings`;

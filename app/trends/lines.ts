@@ -28,6 +28,8 @@ export function paretoLines(
     count: row.count,
     share: shareText(row.share),
     cumulative: `${row.cumulative.count} of ${row.cumulative.of}`,
+    cumulativeShare: row.cumulative.value ?? 0,
+    ofBeads: row.ofBeads === null ? "" : shareText(row.ofBeads),
     href: rowHref(filter, field, row),
   }));
 }
@@ -63,9 +65,11 @@ export function groupLines(
   filter: BeadFilter,
   by: Grouping,
 ): readonly GroupLine[] {
-  return groups.map(({ key, beads, rejected, mostSeen }) => ({
+  return groups.map(({ key, beads, rejected, mostSeen, keys, standing }) => ({
     key: key ?? UNKNOWN,
     name: key === null ? (by.none ?? "Not recorded") : by.wordOf(key),
+    also: keys.filter((one) => one !== key),
+    standing,
     beads,
     decided: rejected.of,
     share: shareText(rejected),
@@ -73,6 +77,8 @@ export function groupLines(
     low: rejected.low,
     high: rejected.high,
     mostSeen: mostSeen && (imperfectionNames[mostSeen] ?? mostSeen),
-    href: listOf({ ...filter, [by.field]: key ?? UNKNOWN }),
+    href: listOf(
+      keys.length > 1 ? { ...filter, anyWelder: [...keys] } : { ...filter, [by.field]: keys[0] ?? UNKNOWN },
+    ),
   }));
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { FilterPanel, type FilterQuestion } from "@/components/beads";
+import { PrintButton } from "@/components/report";
 import { Header } from "@/components/shell";
 import { GroupPanel, ParetoPanel, RejectPanel } from "@/components/trends";
 import { page, Panel } from "@/components/ui";
@@ -49,13 +50,15 @@ export default async function TrendsPage({
   const called = await seriesNames(now.db, by.column);
   const report = trendFigures(counts, { period, most: MOST_BARS });
   const { preferences: units } = await currentUnits();
-  const rest = new URLSearchParams({ by: by.id, period }).toString();
   return (
     <>
       <Header />
       <main className={page.wide}>
         <div>
-          <h1>Trends</h1>
+          <div className={page.top}>
+            <h1>Trends</h1>
+            <PrintButton />
+          </div>
           <p role="status" className={page.sum}>
             {summary(report, all)}
           </p>
@@ -69,7 +72,10 @@ export default async function TrendsPage({
             ...chartQuestions(by.id, period),
             ...filterQuestions(filter, choices, { sort: false, shopSets, units }),
           ]}
-          asked={askedFor(filter, "/trends", { rest, shopSets, units })}
+          asked={askedFor(filter, "/trends", {
+            rest: new URLSearchParams({ by: by.id, period }).toString(),
+            ...{ shopSets, units },
+          })}
           hidden={hiddenParts({ ...many(filter), q: filter.q, job: filter.job })}
         />
         <ParetoPanel
@@ -78,7 +84,7 @@ export default async function TrendsPage({
           what="Imperfection"
           lines={paretoLines(report.imperfections.rows, filter, "imperfection")}
           none="Nothing is marked on these beads."
-          note="Each imperfection counts once per bead, however often it is marked on it."
+          note="Each imperfection counts once per bead, however often it is marked on it. What is found on one bead comes together, so “of all beads” is the surer share."
         />
         <ParetoPanel
           title="Confirmed causes"

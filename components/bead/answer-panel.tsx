@@ -9,6 +9,7 @@ import { Button, Panel } from "@/components/ui";
 import type { AnswerKind, Proposal } from "@/lib/assess";
 import type { Change, Check, DiagnoseInput, Diagnosis } from "@/lib/diagnose";
 import { answerWords, changeText, reasonLine } from "@/lib/report";
+import { checkSetup } from "@/lib/setup";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./causes-panel.module.css";
 import { CheckQuestion } from "./check-question";
@@ -34,7 +35,7 @@ export function AnswerPanel(props: AnswerProps) {
     case "inspector":
       return <InspectorFirst {...props} />;
     case "change":
-      if (props.inTrial) return <NextPoint {...props} trial={props.inTrial} />;
+      if (props.inTrial && !isUnsound(props.evidence)) return <NextPoint {...props} trial={props.inTrial} />;
       return proposed && <ChangeAnswer {...props} proposed={proposed} />;
     case "ask":
       return <Settling diagnosis={diagnosis} onAnswer={props.onAnswer} />;
@@ -57,6 +58,10 @@ export function AnswerPanel(props: AnswerProps) {
       );
   }
 }
+
+/** The record itself says that something is plainly wrong: it is mended first, in a series too, which would show nothing. */
+const isUnsound = ({ setup }: DiagnoseInput): boolean =>
+  checkSetup(setup).some(({ severity }) => severity === "stop");
 
 function InspectorFirst({ diagnosis, units }: AnswerProps) {
   const stops = diagnosis.cautions.filter(({ level }) => level === "stop");

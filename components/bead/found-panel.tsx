@@ -1,6 +1,6 @@
 import { ArrowLeftRight, Check, X } from "lucide-react";
 import { Button } from "@/components/ui";
-import type { EditAction } from "@/lib/marks";
+import type { EditAction, PhotoPoint } from "@/lib/marks";
 import { setLooksByItself } from "./looks-by-itself";
 import styles from "./trace-panel.module.css";
 import type { Found } from "./use-found";
@@ -10,22 +10,26 @@ export function FoundPanel({
   found,
   onFound,
   onAction,
+  onRim,
 }: {
   found: Found;
   onFound: (found: Found | null) => void;
   onAction: (action: EditAction) => void;
+  /** A disc was accepted: asks how wide it is. */
+  onRim: (rim: readonly PhotoPoint[]) => void;
 }) {
-  const { busy, scale, line, said } = found;
+  const { busy, scale, rim, line, words, said } = found;
   const drop = () => onFound(null);
   const accept = () => {
     if (scale) onAction({ type: "scale.set", scale });
     if (line) onAction({ type: "weldLine.set", points: line });
+    if (rim) onRim(rim);
     drop();
   };
-  if (scale === null && line === null)
-    return busy || said ? (
+  if (scale === null && rim === null && line === null)
+    return busy || said || words ? (
       <div className={styles.panel} data-testid="found">
-        <p role="status">{said ?? "Looking for the printed strip and the weld on this photo …"}</p>
+        <p role="status">{said ?? words ?? "Looking for a scale and the weld on this photo …"}</p>
         <OffSwitch onOff={drop} />
       </div>
     ) : null;
@@ -51,15 +55,17 @@ export function FoundPanel({
   );
 }
 
-const acceptWords = ({ scale, line }: Found): string =>
-  scale && line ? "Accept scale and weld line" : scale ? "Accept the scale" : "Accept the weld line";
+function acceptWords({ scale, rim, line }: Found): string {
+  const what = scale ? "scale" : rim ? "disc" : null;
+  if (what === null) return "Accept the weld line";
+  return line ? `Accept ${what} and weld line` : `Accept the ${what}`;
+}
 
-function foundWords({ scale, line }: Found): string {
-  const strip = scale ? "The printed strip was found on this photo. " : "";
+function foundWords({ words, line }: Found): string {
   const weld = line
     ? "A weld line is proposed, start at its left or upper end. Look at both ends: one in the wrong place is dragged with the Weld tool."
     : "";
-  return `${strip}${weld}`.trim();
+  return `${words ?? ""} ${weld}`.trim();
 }
 
 function OffSwitch({ onOff }: { onOff: () => void }) {

@@ -1,5 +1,6 @@
 import type { Result } from "@/lib/base";
 import type { Scale } from "@/lib/marks";
+import { stripScale } from "@/lib/sight";
 import type { FoundStrip, StripIssue } from "@/lib/strip";
 import { photoPixels } from "./photo-pixels";
 
@@ -24,15 +25,5 @@ export async function lookForStrip(photo: StripPhoto): Promise<Result<Scale, Str
   const image = await photoPixels(photo.url);
   const found = await askWorker(image);
   if (!found.ok) return found;
-  const factor = photo.widthPx / image.width;
-  const corners = found.value.corners.map(({ x, y, xMm, yMm }) => ({
-    x: x * factor,
-    y: y * factor,
-    xMm,
-    yMm,
-  }));
-  return {
-    ok: true,
-    value: { kind: "strip", corners, cornerSigmaPx: found.value.cornerSigmaPx * factor, printFactor: 1 },
-  };
+  return { ok: true, value: stripScale(found.value, photo.widthPx / image.width) };
 }

@@ -60,7 +60,13 @@ export function PhotoBoard(props: BoardProps) {
           onToolChange={setTool}
         />
       </div>
-      {found && <FoundPanel found={found} onFound={setFound} onAction={onAction} />}
+      {found && (
+        <FoundPanel
+          {...{ found, onAction }}
+          onFound={setFound}
+          onRim={(rim) => picking.ask({ kind: "disc", points: rim })}
+        />
+      )}
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
           section={desk.section}
@@ -184,7 +190,9 @@ function PhotoCanvas({
       section={desk.work}
       sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
       shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, calibration, units)}
-      scaleLabel={scaleText(drawing.scale, units)}
+      scaleLabel={
+        found?.rim && photo.history.present.scale === null ? "Round disc" : scaleText(drawing.scale, units)
+      }
       scaleKind={picking.kind}
       onScalePicked={picking.onPicked}
       onScaleCancelled={picking.drop}
@@ -202,6 +210,7 @@ function useScalePicking(setScale: (scale: Scale | null) => void) {
     kind,
     setKind,
     picks,
+    ask: setPicks,
     drop: () => setPicks(null),
     onPicked: (points: readonly PhotoPoint[]) => {
       if (sizesAsked[kind] === 0) setScale(scaleFromPicks(kind, points, []));

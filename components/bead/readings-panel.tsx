@@ -6,6 +6,7 @@ import { parseReading } from "@/components/setup";
 import { Button, Choice, Field, Panel } from "@/components/ui";
 import { gaugeLabel, useGauges, type Gauge } from "@/components/canvas";
 import type { BeadReading } from "@/lib/assess";
+import { carriedBy, carriedText } from "@/lib/gauge";
 import { beadQuantities, beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import { lengthText } from "@/lib/report";
 import { unitsSentence, type UnitPreferences } from "@/lib/units";
@@ -15,7 +16,7 @@ const nameOf = (quantity: BeadQuantity): string => beadQuantityRows[quantity].la
 const isAngle = (quantity: BeadQuantity): boolean => beadQuantityRows[quantity].unit === "deg";
 
 /** Reads degrees, so only a bead's reading is taken with it. */
-const protractor: Gauge = { name: "protractor", resolution: 1, doubt: null };
+const protractor: Gauge = { name: "protractor", resolution: 1, doubt: null, study: null };
 
 const degrees = (value: number) => `${value}°`;
 
@@ -40,7 +41,8 @@ export function ReadingsPanel({
                 <strong>
                   {isAngle(reading.quantity) ? degrees(reading.value) : lengthText(reading.value, units)}
                 </strong>{" "}
-                ({reading.instrument})
+                ({reading.instrument}
+                {carriedText(reading.study ?? null, isAngle(reading.quantity) ? "deg" : units.length)})
               </span>
               <Button
                 aria-label={`Remove ${nameOf(reading.quantity)}`}
@@ -69,7 +71,9 @@ function useTypedReading(units: UnitPreferences, onAdd: (reading: BeadReading) =
   const add = () => {
     const parsed = parseReading(quantity, text, units);
     if (!parsed.ok) return setError(parsed.issues[0] ? unitsSentence(parsed.issues[0]) : "Type a number.");
-    onAdd({ quantity, value: parsed.value, instrument: gauge.name, resolution: gauge.resolution });
+    const { name: instrument, resolution, study } = gauge;
+    const carried = carriedBy(study, isAngle(quantity) ? "deg" : "mm");
+    onAdd({ quantity, value: parsed.value, instrument, resolution, ...carried });
     setText("");
     setError(null);
   };

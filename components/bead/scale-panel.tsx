@@ -3,7 +3,7 @@ import { Button } from "@/components/ui";
 import type { Scale } from "@/lib/marks";
 import { defaultMeasureOptions, measureSentence, type Calibrated } from "@/lib/measure";
 import { lengthText, scaleText } from "@/lib/report";
-import { formatAngle, formatTwoFigures, type UnitPreferences } from "@/lib/units";
+import { formatAngle, formatFigures, type UnitPreferences } from "@/lib/units";
 import { ScaleCorrections } from "./scale-corrections";
 import { ScaleDrawing } from "./scale-drawing";
 import { scaleObjects } from "./scale-objects";
@@ -130,8 +130,8 @@ function planeText({ surface }: Scale, units: UnitPreferences): string {
 /** A pixel is small: thousandths of an inch, where inches are read. */
 const pixelText = (mmPerPx: number, units: UnitPreferences): string =>
   units.length === "in"
-    ? formatTwoFigures("thousandths", mmPerPx, "inch")
-    : formatTwoFigures("length", mmPerPx, "metric");
+    ? formatFigures("thousandths", mmPerPx, "inch", 2)
+    : formatFigures("length", mmPerPx, "metric", 2);
 
 function tilt(tiltDeg: number | null): string {
   return tiltDeg === null ? "tilt not seen" : `camera tilted ${formatAngle(tiltDeg)}`;

@@ -7,7 +7,7 @@ import { Button } from "@/components/ui";
 import { newMark, type Drawing, type EditAction, type Mark, type Toes } from "@/lib/marks";
 import type { Calibrated } from "@/lib/measure";
 import { isUneven, WIDTH_NOTE, widthRows } from "@/lib/report";
-import { beadProfile, stationsOf, traceSentence, type BeadProfile } from "@/lib/trace";
+import { drawnProfile, isGuess, stationsOf, traceSentence, type BeadProfile } from "@/lib/trace";
 import type { UnitPreferences } from "@/lib/units";
 import { ProfileChart } from "./profile-chart";
 import { readToes } from "./read-toes";
@@ -33,7 +33,7 @@ export function TracePanel(props: TraceProps) {
   const { busy, said, read } = useReading(props);
   const shown = proposed ?? toes ?? null;
   const profile =
-    shown && calibration?.ok ? beadProfile(calibration.value, { stations: stationsOf(shown) }) : null;
+    shown && calibration?.ok ? drawnProfile(calibration.value, shown, photo.history.present.marks) : null;
   if (weldLine === null)
     return <p>Draw the weld line from start to crater, and the bead’s toes are read along it.</p>;
   return (
@@ -72,7 +72,7 @@ export function TracePanel(props: TraceProps) {
           {said}
         </p>
       )}
-      {shown && !profile && <p>With a scale on this photo the width is shown along the bead.</p>}
+      {shown && !profile && <p>{whyNone(shown, calibration)}</p>}
       {profile && <Profile profile={profile} units={units} accepted={proposed === null} />}
       {profile && proposed === null && isUneven(profile) && (
         <div>
@@ -84,6 +84,13 @@ export function TracePanel(props: TraceProps) {
     </div>
   );
 }
+
+const whyNone = (toes: Toes, calibration: Calibrated | null): string =>
+  !calibration?.ok
+    ? "With a scale on this photo the width is shown along the bead."
+    : isGuess(stationsOf(toes))
+      ? "As a whole these toes are a guess, so no width is stated. Drag them where they belong, or take the photo again from straight above."
+      : "Too little of the bead is left to state a width of it.";
 
 /** The stretch in which the width differs most, as a mark of the person's who pressed for it; as any other from then on. */
 function unevenMark(toes: Toes, { stations, worst25 }: BeadProfile): Mark {

@@ -10,7 +10,7 @@ import {
   type Scale,
 } from "@/lib/marks";
 import { traceSentence, type TraceIssue } from "@/lib/trace";
-import { lookForStrip } from "./look-for-strip";
+import { lookForScale } from "./look-for-scale";
 import { looksByItself } from "./looks-by-itself";
 import { lookForLine } from "./read-toes";
 import type { WorkPhoto } from "./work-state";
@@ -20,6 +20,10 @@ export interface Found {
   readonly photoId: string;
   readonly busy: boolean;
   readonly scale: Scale | null;
+  /** Of a disc whose diameter nobody has said yet. */
+  readonly rim: readonly PhotoPoint[] | null;
+  /** What the scale was found from. */
+  readonly words: string | null;
   readonly line: readonly PhotoPoint[] | null;
   /** Why no weld line is proposed, where that helps to take a better photo. */
   readonly said: string | null;
@@ -40,7 +44,7 @@ const untouched = ({ scale, weldLine, marks, toes }: Drawing): boolean =>
 /** Photos of this visit that were looked at: once each. */
 const looked = new Set<string>();
 
-/** Looks at a photo of a face on which nobody has drawn anything: for the printed strip, and for the weld. */
+/** Looks at a photo of a face on which nobody has drawn anything: for a scale, and for the weld. */
 function useFound(photo: WorkPhoto, url: string) {
   const { id, role, widthPx, history } = photo;
   const [found, setFound] = useState<Found | null>(null);
@@ -55,7 +59,15 @@ function useFound(photo: WorkPhoto, url: string) {
     looked.add(id);
     let gone = false;
     const tell = (part: Partial<Found>) => {
-      const none: Found = { photoId: id, busy: true, scale: null, line: null, said: null };
+      const none: Found = {
+        photoId: id,
+        busy: true,
+        scale: null,
+        rim: null,
+        words: null,
+        line: null,
+        said: null,
+      };
       if (!gone) setFound((was) => ({ ...(was?.photoId === id ? was : none), ...part }));
     };
     tell({});
@@ -74,8 +86,8 @@ async function look(
   tell: (part: Partial<Found>) => void,
 ): Promise<void> {
   try {
-    const strip = await lookForStrip(photo);
-    if (strip.ok) tell({ scale: strip.value });
+    const seen = await lookForScale(photo);
+    if (seen) tell(seen);
     const line = await lookForLine(photo);
     const issue = line.ok ? undefined : line.issues.find(({ code }) => told.includes(code));
     tell({ line: line.ok ? line.value : null, said: issue === undefined ? null : traceSentence(issue) });
@@ -89,7 +101,7 @@ export function withFound<D extends Drawing>(drawing: D, found: Found | null): D
   if (found === null) return drawing;
   return {
     ...drawing,
-    scale: drawing.scale ?? found.scale,
+    scale: drawing.scale ?? found.scale ?? (found.rim && rimAlone(found.rim)),
     weldLine: drawing.weldLine ?? (found.line && [...found.line]),
   };
 }
@@ -104,6 +116,9 @@ export function useFoundOn(photo: WorkPhoto, url: string, act: (action: EditActi
   };
   return { found, setFound, actOrDrag };
 }
+
+/** A disc's rim for the eye: it is no scale before somebody says how wide the disc is. */
+const rimAlone = (rim: readonly PhotoPoint[]): Scale => ({ kind: "disc", rim: [...rim], diameterMm: 1 });
 
 /** A proposed line that was dragged; null: the action is about something else. */
 function draggedLine(drawing: Drawing, found: Found | null, action: EditAction): Found | null {

@@ -22,7 +22,7 @@ import { ToolBar } from "./tool-bar";
 import type { TagLevel } from "./tag-level";
 import { toolsMissing } from "./tools-missing";
 import type { BeadCanvasProps } from "./types";
-import { useFollowedEdges } from "./use-follow";
+import { useFollowedEdges } from "./use-followed-edges";
 import { useHands } from "./use-hands";
 import { useKeys } from "./use-keys";
 import { useMarking, type Marking } from "./use-marking";

@@ -1,5 +1,5 @@
 import { budgetLines, type Quantity } from "@/lib/measure";
-import { formatTwoFigures, lengthSystem, type UnitPreferences } from "@/lib/units";
+import { formatFigures, lengthSystem, type UnitPreferences } from "@/lib/units";
 import styles from "./mark-card.module.css";
 
 /** The parts of a figure's uncertainty, largest first, and what makes each smaller. */
@@ -33,5 +33,5 @@ const printedAs = { mm: "length", mm2: "area", deg: "angle", ratio: "share" } as
 
 /** Two digits say how large an uncertainty is; its own decimals would round the small parts to nought. */
 function amountText(u: number, unit: Quantity["unit"], units: UnitPreferences): string {
-  return formatTwoFigures(printedAs[unit], u, lengthSystem(units.length));
+  return formatFigures(printedAs[unit], u, lengthSystem(units.length), 2);
 }

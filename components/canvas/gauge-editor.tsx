@@ -3,6 +3,7 @@
 import { Plus, Trash2 } from "lucide-react";
 import { useState } from "react";
 import { Button, Choice, Field } from "@/components/ui";
+import { carriedBy, carriedText } from "@/lib/gauge";
 import { gaugeQuantities, type GaugeQuantity, type GaugeReading } from "@/lib/marks";
 import {
   formatLength,
@@ -79,7 +80,7 @@ export function GaugeEditor({
 }
 
 function ReadingRow({
-  reading: { quantity, valueMm, instrument },
+  reading: { quantity, valueMm, instrument, study },
   units,
   onRemove,
 }: {
@@ -92,7 +93,10 @@ function ReadingRow({
     <li>
       <span>
         {name} <strong>{formatLength(valueMm, { system: lengthSystem(units.length) })}</strong>{" "}
-        <span className={styles.hint}>{instrument}</span>
+        <span className={styles.hint}>
+          {instrument}
+          {carriedText(study ?? null, units.length)}
+        </span>
       </span>
       {onRemove && (
         <button
@@ -126,7 +130,8 @@ function ReadingForm({
   const add = () => {
     const parsed = parseLength(value, { default: units.length, max: LARGEST_MM, allowZero: true });
     if (!parsed.ok) return setProblem(parsed.issues.map(unitsSentence).join(" "));
-    onAdd({ quantity, valueMm: parsed.value, instrument: gauge.name, resolutionMm: gauge.resolution });
+    const { name: instrument, resolution: resolutionMm, study } = gauge;
+    onAdd({ quantity, valueMm: parsed.value, instrument, resolutionMm, ...carriedBy(study, "mm") });
   };
   return (
     <form

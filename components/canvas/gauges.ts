@@ -1,5 +1,6 @@
 "use client";
 
+import type { ReadingStudy } from "@/lib/gauge";
 import { createContext, useContext } from "react";
 
 /** What a reading can be taken with, and the smallest step it reads, mm (a protractor: degrees). */
@@ -9,9 +10,14 @@ export interface Gauge {
   readonly resolution: number;
   /** Why it should be looked at before it is used: its calibration; null: nothing to say. */
   readonly doubt: string | null;
+  /** What a study of it says readings are uncertain by; null: none counts. */
+  readonly study: ReadingStudy | null;
 }
 
-const plain = (name: string, resolution: number): Gauge => ({ name, resolution, doubt: null });
+const plain = (name: string, resolution: number): Gauge => ({
+  ...{ name, resolution },
+  ...{ doubt: null, study: null },
+});
 
 /** Where the shop lists none of its own: kinds with their usual smallest division (common practice, no source). */
 export const plainGauges: readonly Gauge[] = [

@@ -41,7 +41,7 @@ export function CardView({
           <div key={label}>
             <dt>{label}</dt>
             <dd className={styles.range}>{range}</dd>
-            {value && <dd>run at {value}</dd>}
+            {value && <dd>begin at {value}</dd>}
           </div>
         ))}
       </dl>

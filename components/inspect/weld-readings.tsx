@@ -5,6 +5,7 @@ import { parseReading, useTyped } from "@/components/setup";
 import { SaveBar, useEdited, type Editing } from "@/components/saving";
 import { Choice, Field, Panel } from "@/components/ui";
 import type { BeadReading } from "@/lib/assess";
+import { carriedBy, carriedText, type ReadingStudy } from "@/lib/gauge";
 import { instrumentNames, quantitiesAtBench, readingOf, withReading } from "@/lib/inspect";
 import { beadQuantityRows, type BeadQuantity } from "@/lib/measure";
 import type { Joint } from "@/lib/trade";
@@ -17,6 +18,7 @@ export interface BenchGauge {
   readonly resolution: number;
   readonly kind: string;
   readonly doubt: string | null;
+  readonly study: ReadingStudy | null;
 }
 
 interface Content {
@@ -37,8 +39,9 @@ function useReadings(editing: Editing<Content>, joint: Joint | null, ticked: rea
   const put = (quantity: BeadQuantity, value: number | null) => {
     const gauge = gaugeOf(quantity);
     if (!gauge) return;
-    const { name: instrument, resolution } = gauge;
-    const reading = value === null ? null : { quantity, value, instrument, resolution };
+    const { name: instrument, resolution, study } = gauge;
+    const carried = carriedBy(study, beadQuantityRows[quantity].unit);
+    const reading = value === null ? null : { quantity, value, instrument, resolution, ...carried };
     edited.change({ readings: withReading(readings, quantity, reading) });
   };
   const choose = (kind: string, name: string) => {
@@ -80,7 +83,7 @@ export function WeldReadings({
               quantity={quantity}
               value={readingOf(readings, quantity)?.value ?? null}
               gauge={gaugeOf(quantity)}
-              taken={readingOf(readings, quantity)?.instrument}
+              taken={takenText(readingOf(readings, quantity), units)}
               units={units}
               onChange={(value) => put(quantity, value)}
             />
@@ -129,10 +132,17 @@ function offeredGauges(
     .filter((kind) => !gauges.some((one) => one.kind === kind))
     // Steps of common gauges (common practice, no source): half a millimetre, a degree.
     .map((kind) => ({
-      ...{ name: instrumentNames[kind], kind, doubt: "not ticked here" },
+      ...{ name: instrumentNames[kind], kind, doubt: "not ticked here", study: null },
       resolution: kind === "protractor" ? 1 : 0.5,
     }));
   return [...gauges, ...plain];
+}
+
+/** What a stored reading was taken with, and what it carries of a study of it. */
+function takenText(reading: BeadReading | undefined, units: UnitPreferences): string | undefined {
+  if (!reading) return undefined;
+  const { unit } = beadQuantityRows[reading.quantity];
+  return reading.instrument + carriedText(reading.study ?? null, unit === "deg" ? "deg" : units.length);
 }
 
 /** The first gauge of the kind that gives this reading. */
@@ -144,13 +154,13 @@ const readWith = (
   readings: readonly BeadReading[],
   quantities: readonly BeadQuantity[],
   kind: string,
-  { name, resolution }: BenchGauge,
+  { name: instrument, resolution, study }: BenchGauge,
 ): readonly BeadReading[] =>
-  readings.map((one) =>
-    quantities.includes(one.quantity) && beadQuantityRows[one.quantity].gauge === kind
-      ? { ...one, instrument: name, resolution }
-      : one,
-  );
+  readings.map((one) => {
+    const { quantity, value } = one;
+    if (!quantities.includes(quantity) || beadQuantityRows[quantity].gauge !== kind) return one;
+    return { quantity, value, instrument, resolution, ...carriedBy(study, beadQuantityRows[quantity].unit) };
+  });
 
 function ReadingField({
   quantity,

@@ -15,6 +15,7 @@ const kindWords: Readonly<Record<string, string>> = {
   eye: "Training of the eye",
   criteria: "Shop's own limits",
   instrument: "Instrument",
+  study: "Gauge study",
   job: "Job",
   inspection: "Inspection",
   record: "Inspection",

@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { Bar, BarChart, Cell, LabelList, ResponsiveContainer, XAxis, YAxis } from "recharts";
+import { Bar, Cell, ComposedChart, LabelList, Line, ResponsiveContainer, XAxis, YAxis } from "recharts";
 import type { ParetoLine } from "./trend-links";
 import styles from "./trends.module.css";
 
@@ -16,7 +16,7 @@ export function ParetoChart({ lines, label }: { lines: readonly ParetoLine[]; la
   return (
     <figure className={styles.chart} aria-label={label}>
       <ResponsiveContainer width="100%" height={lines.length * BAR_PX + 40}>
-        <BarChart
+        <ComposedChart
           data={[...lines]}
           layout="vertical"
           margin={{ left: 0, right: 48, top: 4, bottom: 4 }}
@@ -55,8 +55,23 @@ export function ParetoChart({ lines, label }: { lines: readonly ParetoLine[]; la
             ))}
             <LabelList dataKey="count" position="right" fill="var(--ink)" fontSize={17} fontWeight={700} />
           </Bar>
-        </BarChart>
+          <XAxis xAxisId="all" type="number" domain={[0, 1]} hide />
+          <Line
+            xAxisId="all"
+            dataKey="cumulativeShare"
+            stroke="var(--ink)"
+            strokeWidth={2}
+            strokeDasharray="2 3"
+            dot={{ r: 4, fill: "var(--ink)" }}
+            isAnimationActive={false}
+            activeDot={false}
+          />
+        </ComposedChart>
       </ResponsiveContainer>
+      <figcaption className={styles.key}>
+        <span>bars: beads that have it</span>
+        <span>● with those above it, of all found; the right edge is all</span>
+      </figcaption>
     </figure>
   );
 }

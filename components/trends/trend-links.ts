@@ -7,6 +7,10 @@ export interface ParetoLine {
   readonly share: string;
   /** This line and all before it, "12 of 20". */
   readonly cumulative: string;
+  /** The same, 0 to 1. */
+  readonly cumulativeShare: number;
+  /** How many of all beads have it, in words with its interval; empty where rows are gathered. */
+  readonly ofBeads: string;
   readonly href: string;
 }
 
@@ -35,5 +39,9 @@ export interface GroupLine {
   readonly low: number;
   readonly high: number;
   readonly mostSeen: string | null;
+  /** Other words that the same person stands under. */
+  readonly also: readonly string[];
+  /** Of welders: a person here, nobody here by that word, or a word that several share. */
+  readonly standing: "person" | "nobody" | "several" | null;
   readonly href: string;
 }

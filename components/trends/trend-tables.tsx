@@ -35,12 +35,20 @@ function Rows({
   );
 }
 
-function Name({ href, name }: { href: string; name: string }) {
+/** Under which words a person stands, or why a word is no person's. */
+function whoText(also: readonly string[], standing: GroupLine["standing"]): string {
+  if (standing === "nobody") return "typed; nobody here by that name or mark";
+  if (standing === "several") return "typed; several people here go by it";
+  return also.length > 0 ? `also ${also.join(", ")}` : "";
+}
+
+function Name({ href, name, note = "" }: { href: string; name: string; note?: string }) {
   return (
     <th scope="row" role="rowheader">
       <Link href={href} className={styles.link}>
         {name}
       </Link>
+      {note && <small className={styles.note}> {note}</small>}
     </th>
   );
 }
@@ -65,11 +73,12 @@ export function ParetoTable({
   what: string;
 }) {
   return (
-    <Rows caption={caption} heads={[what, "Beads", "Share of all found", "With those above"]}>
-      {lines.map(({ key, href, name, count, share, cumulative }) => (
+    <Rows caption={caption} heads={[what, "Beads", "Of all beads", "Share of all found", "With those above"]}>
+      {lines.map(({ key, href, name, count, share, cumulative, ofBeads }) => (
         <tr key={key} role="row">
           <Name href={href} name={name} />
           <Cell head="Beads">{count}</Cell>
+          <Cell head="Of all beads">{ofBeads}</Cell>
           <Cell head="Share of all found">{share}</Cell>
           <Cell head="With those above">{cumulative}</Cell>
         </tr>
@@ -106,9 +115,9 @@ export function GroupTable({ lines, what }: { lines: readonly GroupLine[]; what:
       caption={`Beads by ${what.toLowerCase()}`}
       heads={[what, "Beads", "Rejected of those with a verdict", "0 to 100 %", "Marked most"]}
     >
-      {lines.map(({ key, href, name, beads, share, value, low, high, mostSeen }) => (
+      {lines.map(({ key, href, name, beads, share, value, low, high, mostSeen, also, standing }) => (
         <tr key={key} role="row">
-          <Name href={href} name={name} />
+          <Name href={href} name={name} note={whoText(also, standing)} />
           <Cell head="Beads">{beads}</Cell>
           <Cell head="Rejected of those with a verdict">{share}</Cell>
           <Cell head="0 to 100 %">

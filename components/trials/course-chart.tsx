@@ -31,6 +31,10 @@ export function CourseChart({ sheet, target, showKnob, showValue }: Props) {
       aria-label={`${sheet.responseLabel} over ${sheet.knobs[0]!.label}`}
       data-testid="course"
     >
+      <p className={styles.axis}>
+        {sheet.responseLabel} over {sheet.knobs[0]!.label.toLowerCase()}, {sheet.knobs[0]!.low} to{" "}
+        {sheet.knobs[0]!.high}
+      </p>
       <ResponsiveContainer width="100%" height={300}>
         <ComposedChart
           data={data}
@@ -45,8 +49,16 @@ export function CourseChart({ sheet, target, showKnob, showValue }: Props) {
           {target !== null && (
             <ReferenceLine y={target} stroke="var(--blue)" strokeDasharray="8 5" strokeWidth={2} />
           )}
-          <Line dataKey="mean" {...still} type="monotone" stroke="var(--ink)" strokeWidth={2} dot={false} />
-          <Scatter data={beads} dataKey="value" fill="var(--purple)" isAnimationActive={false} />
+          <Line dataKey="mean" {...still} {...course} stroke="var(--panel)" strokeWidth={6} />
+          <Line dataKey="mean" {...still} {...course} stroke="var(--ink)" strokeWidth={2} />
+          <Scatter
+            data={beads}
+            dataKey="value"
+            fill="var(--purple)"
+            stroke="var(--panel)"
+            strokeWidth={2}
+            isAnimationActive={false}
+          />
         </ComposedChart>
       </ResponsiveContainer>
       <Key hasTarget={target !== null} />
@@ -54,6 +66,8 @@ export function CourseChart({ sheet, target, showKnob, showValue }: Props) {
   );
 }
 
+/** Drawn twice: in the dark look a light line would be lost on straw, so it lies on a dark one. */
+const course = { type: "monotone", dot: false } as const;
 const still = { isAnimationActive: false, activeDot: false } as const;
 const axis = {
   type: "number",

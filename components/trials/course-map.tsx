@@ -38,7 +38,7 @@ export function CourseMap({
           strokeWidth={2}
         />
         {laid.best.map(({ key, ...cell }) => (
-          <rect key={key} {...cell} fill="var(--straw)" />
+          <rect key={key} {...cell} fill="var(--straw)" shapeRendering="crispEdges" />
         ))}
         {laid.levels.map((level) => (
           <Contour
@@ -137,7 +137,9 @@ function Contour({
     .join("");
   return (
     <g>
-      <path d={d} stroke="var(--ink)" strokeWidth={1.5} fill="none" />
+      {/* In the dark look a light line would be lost on straw: it lies on a dark one. */}
+      <path d={d} stroke="var(--panel)" strokeWidth={5} fill="none" />
+      <path d={d} stroke="var(--ink)" strokeWidth={2} fill="none" />
       <text
         x={Math.min(SIZE - 22, Math.max(22, px(label[0])))}
         y={Math.min(SIZE - 6, Math.max(16, py(label[1])))}

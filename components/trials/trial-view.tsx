@@ -1,6 +1,6 @@
 "use client";
 
-import { Flame } from "lucide-react";
+import { Archive, Flame } from "lucide-react";
 import { useState, useTransition, type ReactNode } from "react";
 import { Button, buttonClass, form, page, Panel } from "@/components/ui";
 import { inWords, type Answer } from "@/lib/base";
@@ -19,12 +19,14 @@ interface Props {
   units: UnitPreferences;
   /** Begins the bead of a point; null for whoever may not. */
   onBegin: ((place: number) => Promise<Answer<null>>) | null;
+  /** The trial with its beads as an archive; null for whoever may not export. */
+  archive: string | null;
   /** Beads side by side. */
   children: ReactNode;
 }
 
 /** A trial: what to run next, what may be said of a best, the course, the beads. */
-export function TrialView({ id, trial, sheet, units, onBegin, children }: Props) {
+export function TrialView({ id, trial, sheet, units, onBegin, archive, children }: Props) {
   return (
     <>
       <h1>{sheet.title}</h1>
@@ -58,6 +60,13 @@ export function TrialView({ id, trial, sheet, units, onBegin, children }: Props)
       <Panel title="Side by side, in the order of the knob" tone="blue">
         {children}
       </Panel>
+      {archive && (
+        <div>
+          <a className={buttonClass()} href={archive} download>
+            <Archive size={20} aria-hidden="true" /> Archive of the trial and its beads
+          </a>
+        </div>
+      )}
     </>
   );
 }
@@ -71,6 +80,7 @@ function Next({ sheet: { advice, next }, onBegin }: Pick<Props, "sheet" | "onBeg
       {advice.code === "run" && onBegin && (
         <Button
           size="large"
+          tone="main"
           className={styles.begin}
           disabled={pending}
           onClick={() => start(async () => setAnswer(await onBegin(advice.place)))}

@@ -35,14 +35,14 @@ export function termsOf(
     const middleMm =
       observation.alongMm === null ? null : (observation.alongMm[0] + observation.alongMm[1]) / 2;
     const threshold = test.only === undefined ? [] : sizeOf(observation, [test.only.size]).figures;
-    const amount = amountOf(test, observation, context);
+    const amount = amountOf(test, observation);
     return [{ observation, counts: passed, middleMm, ...amount, figures: [...amount.figures, ...threshold] }];
   });
 }
 
 type Amount = Pick<Term, "least" | "most" | "wanted" | "figures">;
 
-function amountOf(test: TotalTest, observation: Observation, context: CaseContext): Amount {
+function amountOf(test: TotalTest, observation: Observation): Amount {
   if (test.of === "count") return numberOf(observation);
   if (isPatch(observation) && test.of.includes("diameter")) return patchAmount(observation);
   const { quantity, whole, wanted, figures } = sizeOf(observation, test.of);

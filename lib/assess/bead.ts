@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { DrawingSchema, emptyDrawing } from "@/lib/marks";
+import { DrawingSchema, emptyDrawing, ReadingStudySchema } from "@/lib/marks";
 import { beadQuantities } from "@/lib/measure";
 import { emptyRunSetup, RunSetupSchema } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
@@ -15,6 +15,8 @@ export const BeadReadingSchema = z.object({
   value: z.number().min(0).max(20_000),
   instrument: z.string().trim().min(1).max(80),
   resolution: z.number().positive().max(10),
+  /** In the reading's unit; left out where the gauge had no study then. */
+  study: ReadingStudySchema.optional(),
 });
 export type BeadReading = z.infer<typeof BeadReadingSchema>;
 

@@ -107,6 +107,6 @@ function beadReadings(content: BeadContent): BeadReadings {
 /** Resolution and value of a protractor are in degrees; the arithmetic of a reading is the same. */
 function asQuantity(reading: BeadReading | null, unit: Quantity["unit"]): Quantity | null {
   if (reading === null) return null;
-  const { value, resolution, instrument } = reading;
-  return { ...gaugeQuantity({ valueMm: value, resolutionMm: resolution, instrument }), unit };
+  const { value, resolution, instrument, study } = reading;
+  return { ...gaugeQuantity({ valueMm: value, resolutionMm: resolution, instrument, study }), unit };
 }

@@ -39,11 +39,25 @@ export async function addPhrase(
   });
 }
 
-export async function changePhrase(pen: Pen, id: string, text: unknown): Promise<Result<null, RecordIssue>> {
+/** What somebody may change: everybody's and their own; what another keeps for themselves is not there for them. */
+const within = (id: string, personId: string | null) => ({
+  id,
+  OR: [{ ownerId: null }, ...(personId === null ? [] : [{ ownerId: personId }])],
+});
+
+export async function changePhrase(
+  pen: Pen,
+  id: string,
+  text: unknown,
+  personId: string | null,
+): Promise<Result<null, RecordIssue>> {
   const parsed = TextSchema.safeParse(text);
   if (!parsed.success) return fail(issue("phrase-not-understood", ["text"]));
   return writing(pen, async (tx, log) => {
-    const { count } = await tx.phrase.updateMany({ where: { id }, data: { text: parsed.data } });
+    const { count } = await tx.phrase.updateMany({
+      where: within(id, personId),
+      data: { text: parsed.data },
+    });
     if (count === 0) return fail(issue("phrase-gone"));
     await log(`phrase:${id}`, "phrase.changed");
     return ok(null);
@@ -51,16 +65,20 @@ export async function changePhrase(pen: Pen, id: string, text: unknown): Promise
 }
 
 /** Changes places with the neighbour above or below; at the end of the list nothing happens. */
-export async function movePhrase(pen: Pen, id: string, by: -1 | 1): Promise<Result<null, RecordIssue>> {
+export async function movePhrase(
+  pen: Pen,
+  id: string,
+  by: -1 | 1,
+  personId: string | null,
+): Promise<Result<null, RecordIssue>> {
   return writing(pen, async (tx, log) => {
     const rows = await tx.phrase.findMany({ orderBy: [{ place: "asc" }, { id: "asc" }] });
-    const at = rows.findIndex((row) => row.id === id);
-    if (at < 0) return fail(issue("phrase-gone"));
-    const one = rows[at];
+    const one = rows.find((row) => row.id === id);
+    if (!one || (one.ownerId !== null && one.ownerId !== personId)) return fail(issue("phrase-gone"));
     // Neighbours on the screen are of the same keeper.
-    const same = rows.filter(({ ownerId }) => ownerId === one?.ownerId);
+    const same = rows.filter(({ ownerId }) => ownerId === one.ownerId);
     const other = same[same.findIndex((row) => row.id === id) + by];
-    if (!one || !other) return ok(null);
+    if (!other) return ok(null);
     await tx.phrase.update({ where: { id: one.id }, data: { place: other.place } });
     await tx.phrase.update({ where: { id: other.id }, data: { place: one.place } });
     for (const row of [one, other]) await log(`phrase:${row.id}`, "phrase.moved");
@@ -68,9 +86,13 @@ export async function movePhrase(pen: Pen, id: string, by: -1 | 1): Promise<Resu
   });
 }
 
-export async function deletePhrase(pen: Pen, id: string): Promise<Result<null, RecordIssue>> {
+export async function deletePhrase(
+  pen: Pen,
+  id: string,
+  personId: string | null,
+): Promise<Result<null, RecordIssue>> {
   return writing(pen, async (tx, log) => {
-    const { count } = await tx.phrase.deleteMany({ where: { id } });
+    const { count } = await tx.phrase.deleteMany({ where: within(id, personId) });
     if (count === 0) return fail(issue("phrase-gone"));
     await log(`phrase:${id}`, "phrase.deleted");
     return ok(null);

@@ -1,13 +1,14 @@
 import { z } from "zod";
 import { ShopCriteriaSchema, shopSetId, type ShopCriteria } from "@/lib/accept";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
-import { draftSaysMore, jobSaysMore, textSaysMore } from "@/lib/inspect";
+import { draftSaysMore, jobSaysMore, textHasStudy, textSaysMore } from "@/lib/inspect";
 import { PublicKeySchema } from "@/lib/signature";
 import {
   ExchangeBeadSchema,
   hasCount,
   hasPlan,
   hasSection,
+  hasStudy,
   Sha256Schema,
   type ExchangeBead,
   type ExchangePhoto,
@@ -24,7 +25,9 @@ import {
 } from "./series-file";
 
 /** Bump when the archive's shape changes; a reader refuses what is newer than itself. */
-export const ARCHIVE_VERSION = 8;
+export const ARCHIVE_VERSION = 9;
+/** Readings keep nothing of a study of their gauge. */
+const WITHOUT_STUDIES = 8;
 /** Jobs of this version say the extent of a weld as a free text; they are read into the present shape. */
 const EXTENT_IN_WORDS = 3;
 const WITHOUT_SECTIONS = 4;
@@ -46,6 +49,7 @@ export const ArchiveManifestSchema = z.object({
     WITHOUT_KEYS,
     SAYING_LESS,
     WITHOUT_SERIES,
+    WITHOUT_STUDIES,
     ARCHIVE_VERSION,
   ]),
   beads: z.array(ExchangeBeadSchema).max(2000).readonly(),
@@ -105,13 +109,17 @@ const saysMore = ({ content, inspections }: JobsAlong["jobs"][number]): boolean 
     ({ draft, signed }) => draftSaysMore(draft) || signed.some((one) => textSaysMore(one.content)),
   );
 
+const signedWithStudy = ({ inspections }: JobsAlong["jobs"][number]): boolean =>
+  inspections.some(({ signed }) => signed.some(({ content }) => textHasStudy(content)));
+
 function oldestFor(
   beads: readonly ExchangeBead[],
   criteria: readonly ShopCriteria[],
   { jobs, keys }: JobsAlong,
   { trials, cards }: SeriesAlong,
 ): ArchiveManifest["schemaVersion"] {
-  if (trials.length > 0 || cards.length > 0 || beads.some(hasPlan)) return ARCHIVE_VERSION;
+  if (beads.some(hasStudy) || jobs.some(signedWithStudy)) return ARCHIVE_VERSION;
+  if (trials.length > 0 || cards.length > 0 || beads.some(hasPlan)) return WITHOUT_STUDIES;
   if (beads.some(hasCount) || jobs.some(saysMore)) return WITHOUT_SERIES;
   if (keys.length > 0) return SAYING_LESS;
   if (beads.some(hasSection)) return WITHOUT_KEYS;

@@ -2,14 +2,22 @@ import { z } from "zod";
 import { BeadContentSchema, photoRoles } from "@/lib/assess";
 
 /** Bump when the published shape changes; a reader refuses what is newer than itself. */
-const BEAD_FILE_VERSION = 4;
-/** A reader of this version knows no plan beside a set-up and would leave it out without a word. */
+const BEAD_FILE_VERSION = 5;
+/** A reader of this version knows no studies of gauges at readings and would leave them out without a word. */
+const WITHOUT_STUDIES = 4;
+/** The same of a plan beside a set-up. */
 const WITHOUT_PLANS = 3;
 /** The same of counts by eye. */
 const WITHOUT_COUNTS = 2;
 /** The same of sections. */
 export const WITHOUT_SECTIONS = 1;
-export const beadFileVersions = [WITHOUT_SECTIONS, WITHOUT_COUNTS, WITHOUT_PLANS, BEAD_FILE_VERSION] as const;
+export const beadFileVersions = [
+  WITHOUT_SECTIONS,
+  WITHOUT_COUNTS,
+  WITHOUT_PLANS,
+  WITHOUT_STUDIES,
+  BEAD_FILE_VERSION,
+] as const;
 
 /** SHA-256 as 64 lower-case hexadecimal digits. */
 export const Sha256Schema = z.string().regex(/^[0-9a-f]{64}$/);
@@ -68,6 +76,13 @@ export const hasSection = ({ content }: Pick<ExchangeBead, "content">): boolean 
 export const hasCount = ({ content }: Pick<ExchangeBead, "content">): boolean =>
   content.photos.some(({ drawing }) => drawing.marks.some(({ aboutCount }) => aboutCount !== undefined));
 
+/** Whether a reading keeps what a study of its gauge said. */
+export const hasStudy = ({ content }: Pick<ExchangeBead, "content">): boolean =>
+  content.judgement.readings.some(({ study }) => study !== undefined) ||
+  content.photos.some(({ drawing }) =>
+    drawing.marks.some(({ gauge }) => gauge.some(({ study }) => study !== undefined)),
+  );
+
 /** Whether a bead says what it was to be run with. */
 export const hasPlan = ({ content }: Pick<ExchangeBead, "content">): boolean =>
   Boolean(content.judgement.planned);
@@ -76,7 +91,8 @@ export const hasPlan = ({ content }: Pick<ExchangeBead, "content">): boolean =>
 export function beadFileVersion(
   beads: readonly Pick<ExchangeBead, "content">[],
 ): (typeof beadFileVersions)[number] {
-  if (beads.some(hasPlan)) return BEAD_FILE_VERSION;
+  if (beads.some(hasStudy)) return BEAD_FILE_VERSION;
+  if (beads.some(hasPlan)) return WITHOUT_STUDIES;
   if (beads.some(hasCount)) return WITHOUT_PLANS;
   return beads.some(hasSection) ? WITHOUT_COUNTS : WITHOUT_SECTIONS;
 }

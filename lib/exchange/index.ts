@@ -31,4 +31,4 @@ export { digestLine, MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "./pack-archive"
 export { storedZip, type ZipEntry } from "./stored-zip";
 export { exchangeSentence } from "./sentences";
 export { csvHead, csvRows, type Table } from "./table";
-export { unpackArchive, unpackSteps, type UnpackedArchive } from "./unpack-archive";
+export { unpackSteps, type UnpackedArchive } from "./unpack-archive";

@@ -56,6 +56,8 @@ export const BeadFilterSchema = z.object({
   /** Words that must all stand somewhere in the record. */
   q: text(200),
   welder: text(120),
+  /** One of these words stands for who ran it: one person under several. */
+  anyWelder: z.array(z.string().trim().min(1).max(120)).max(200).optional(),
   ...setupFilters,
   minThickness: number,
   maxThickness: number,
@@ -88,7 +90,7 @@ export type FilterField = keyof BeadFilter;
 export const filterFields = Object.keys(BeadFilterSchema.shape) as readonly FilterField[];
 
 /** Fields that stand in an address once for each of their values. */
-const manyFields: readonly FilterField[] = ["id", "anyOf", "anyCause"];
+const manyFields: readonly FilterField[] = ["id", "anyOf", "anyCause", "anyWelder"];
 
 /** What was asked, and the fields whose values say nothing (a mistyped date, a joint there is none of). */
 export interface ReadFilter {

@@ -1,19 +1,32 @@
 import { column, dialect, noSql, rowsOf, sql, type Db, type Sql } from "@/lib/db";
 import type { FilterableField } from "@/lib/setup";
-import type { Counted, TrendCounts } from "@/lib/trends";
+import type { Counted, GroupCount, TrendCounts } from "@/lib/trends";
 import type { BeadFilter } from "./bead-filter";
+import { welderJoiner } from "./join-welders";
 import type { Scope } from "./scope";
 import { isCurrent, whereOf } from "./where";
 
 /** What beads are grouped by on a trend. */
 export type GroupColumn = FilterableField | "welder" | "trial" | "card";
 
+interface GroupSource {
+  readonly of: Sql;
+  /** Whom a bead is linked to, where beads are grouped by who ran them. */
+  readonly welderId: Sql;
+  readonly groupedBy: Sql;
+  readonly beside: Sql;
+}
+
 /** Where a group's key stands: on the bead's own row, or beside it. */
-function groupSource(by: GroupColumn): { readonly of: Sql; readonly beside: Sql } {
+function groupSource(by: GroupColumn): GroupSource {
+  const plain = (of: Sql, beside: Sql): GroupSource => ({ of, welderId: sql`NULL`, groupedBy: of, beside });
   const on = sql`ON s."beadId" = f."beadId"`;
-  if (by === "trial") return { of: sql`s."trialId"`, beside: sql`LEFT JOIN "TrialBead" s ${on}` };
-  if (by === "card") return { of: sql`s."cardId"`, beside: sql`LEFT JOIN "CardBead" s ${on}` };
-  return { of: column(by, "f"), beside: noSql };
+  if (by === "trial") return plain(sql`s."trialId"`, sql`LEFT JOIN "TrialBead" s ${on}`);
+  if (by === "card") return plain(sql`s."cardId"`, sql`LEFT JOIN "CardBead" s ${on}`);
+  const of = column(by, "f");
+  if (by !== "welder") return plain(of, noSql);
+  const welderId = sql`f."welderId"`;
+  return { of, welderId, groupedBy: sql`${of}, ${welderId}`, beside: noSql };
 }
 
 const decided = sql`SUM(CASE WHEN f."verdict" IN ('accept', 'reject') THEN 1 ELSE 0 END)`;
@@ -54,34 +67,31 @@ export async function trendCounts(
   const seen = await seenRows(db, where, by);
   return {
     ...sums(groups),
-    imperfections: counted(overGroups(seen)),
+    imperfections: counted(tallied(seen)),
     causes: await causeCounts(db, where),
     days: await dayCounts(db, where),
-    groups: ranked(groups).map(({ key, ...group }) => ({
-      key,
-      ...sums([group]),
-      mostSeen: ranked(seen.filter((one) => one.group === key))[0]?.key ?? null,
-    })),
+    groups:
+      by === "welder" ? mergeWelders(groups, seen, await joinerOf(db)) : ranked(groups).map(groupOf(seen)),
   };
 }
 
 type Sums = Readonly<Record<"beads" | "decided" | "rejected", number>>;
 
-function sums(rows: readonly Pick<GroupRow, "n" | "decided" | "rejected">[]): Sums {
-  const of = (name: "n" | "decided" | "rejected"): number =>
-    rows.reduce((sum, row) => sum + dialect.numberOut(row[name]), 0);
-  return { beads: of("n"), decided: of("decided"), rejected: of("rejected") };
-}
+const sums = (rows: readonly Pick<GroupRow, "n" | "decided" | "rejected">[]): Sums => ({
+  beads: sumOf(rows, "n"),
+  decided: sumOf(rows, "decided"),
+  rejected: sumOf(rows, "rejected"),
+});
 
-/** What was seen in each group, over all of them. */
-function overGroups(seen: readonly SeenRow[]): readonly Tally[] {
-  const all = new Map<string, { key: string; n: number; at: string }>();
-  for (const { key, n, at } of seen) {
-    const sum = all.get(key) ?? { key, n: 0, at: "" };
-    all.set(key, { key, n: sum.n + dialect.numberOut(n), at: at > sum.at ? at : sum.at });
-  }
-  return [...all.values()];
-}
+const groupOf =
+  (seen: readonly SeenRow[]) =>
+  (group: GroupRow): GroupCount => ({
+    key: group.key,
+    ...sums([group]),
+    mostSeen: ranked(seen.filter((one) => one.group === group.key))[0]?.key ?? null,
+    keys: group.key === null ? [] : [group.key],
+    standing: null,
+  });
 
 async function causeCounts(db: Db, where: Sql): Promise<readonly Counted[]> {
   const query = sql`SELECT f."confirmedCause" AS "key", COUNT(*) AS "n", MAX(f."place") AS "at"
@@ -102,6 +112,7 @@ async function dayCounts(db: Db, where: Sql): Promise<TrendCounts["days"]> {
 
 interface GroupRow {
   readonly key: string | null;
+  readonly welderId: string | null;
   readonly n: unknown;
   readonly at: string;
   readonly decided: unknown;
@@ -109,21 +120,69 @@ interface GroupRow {
 }
 
 function groupRows(db: Db, where: Sql, by: GroupColumn): Promise<readonly GroupRow[]> {
-  const { of, beside } = groupSource(by);
+  const { of, welderId, groupedBy, beside } = groupSource(by);
   return rowsOf<GroupRow>(
     db,
-    sql`SELECT ${of} AS "key", COUNT(*) AS "n", MAX(f."place") AS "at", ${decided} AS "decided", ${rejected} AS "rejected"
-      FROM "BeadFacts" f ${beside} WHERE ${where} GROUP BY ${of}`,
+    sql`SELECT ${of} AS "key", ${welderId} AS "welderId", COUNT(*) AS "n", MAX(f."place") AS "at",
+      ${decided} AS "decided", ${rejected} AS "rejected"
+      FROM "BeadFacts" f ${beside} WHERE ${where} GROUP BY ${groupedBy}`,
   );
 }
 
-type SeenRow = Tally & { readonly group: string | null };
+type SeenRow = Tally & { readonly group: string | null; readonly welderId: string | null };
 
 function seenRows(db: Db, where: Sql, by: GroupColumn): Promise<readonly SeenRow[]> {
-  const { of, beside } = groupSource(by);
+  const { of, welderId, groupedBy, beside } = groupSource(by);
   return rowsOf<SeenRow>(
     db,
-    sql`SELECT ${of} AS "group", b."imperfection" AS "key", COUNT(*) AS "n", ${seenAt} AS "at"
-      FROM "BeadFacts" f JOIN "BeadFound" b ON b."number" = f."number" ${beside} WHERE ${where} GROUP BY ${of}, b."imperfection"`,
+    sql`SELECT ${of} AS "group", ${welderId} AS "welderId", b."imperfection" AS "key", COUNT(*) AS "n", ${seenAt} AS "at"
+      FROM "BeadFacts" f JOIN "BeadFound" b ON b."number" = f."number" ${beside} WHERE ${where}
+      GROUP BY ${groupedBy}, b."imperfection"`,
   );
+}
+
+const joinerOf = async (db: Db): Promise<ReturnType<typeof welderJoiner>> =>
+  welderJoiner(await db.person.findMany({ select: { id: true, mark: true, name: true } }));
+
+/** One person is one row, whether beads are linked to them or carry a word that is theirs alone. */
+function mergeWelders(
+  groups: readonly GroupRow[],
+  seen: readonly SeenRow[],
+  join: ReturnType<typeof welderJoiner>,
+): readonly GroupCount[] {
+  const rows = new Map<string, GroupRow[]>();
+  const idOf = (welderId: string | null, word: string | null): string => join(welderId, word)?.id ?? "";
+  for (const row of groups) {
+    const id = idOf(row.welderId, row.key);
+    rows.set(id, [...(rows.get(id) ?? []), row]);
+  }
+  const merged = [...rows].map(([id, own]) => {
+    const [first] = ranked(own);
+    const joined = first && join(first.welderId, first.key);
+    const marked = seen.filter((one) => idOf(one.welderId, one.group) === id);
+    return {
+      ...{ n: sumOf(own, "n"), at: latest(own), joined, key: joined?.label ?? first?.key ?? null },
+      ...sums(own),
+      keys: [...new Set(own.flatMap(({ key }) => (key === null ? [] : [key])))].sort(),
+      mostSeen: ranked(tallied(marked))[0]?.key ?? null,
+    };
+  });
+  return ranked(merged).map(({ key, n, decided: judged, rejected: failed, mostSeen, keys, joined }) => ({
+    ...{ key: joined ? key : null, beads: n, decided: judged, rejected: failed, mostSeen, keys },
+    standing: joined?.standing ?? null,
+  }));
+}
+
+const sumOf = <K extends string>(rows: readonly Readonly<Record<K, unknown>>[], name: K): number =>
+  rows.reduce((sum, row) => sum + dialect.numberOut(row[name]), 0);
+
+/** A text that is larger for what was seen earlier, as `seenAt` makes it. */
+const latest = (rows: readonly { readonly at: string }[]): string =>
+  rows.reduce((found, { at }) => (at > found ? at : found), "");
+
+/** What several rows count of the same kind, added up. */
+function tallied(rows: readonly Tally[]): readonly Tally[] {
+  const byKey = new Map<string, Tally[]>();
+  for (const row of rows) byKey.set(row.key, [...(byKey.get(row.key) ?? []), row]);
+  return [...byKey].map(([key, own]) => ({ key, n: sumOf(own, "n"), at: latest(own) }));
 }

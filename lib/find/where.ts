@@ -128,6 +128,7 @@ function plainParts(filter: BeadFilter, scope: Scope): readonly Sql[] {
     scopeWhere(scope),
     ...(filter.id === undefined ? [] : [dialect.isOneOf(f("beadId"), filter.id)]),
     ...fits(f("welder"), filter.welder),
+    ...(filter.anyWelder === undefined ? [] : [dialect.isOneOf(f("welder"), filter.anyWelder)]),
     ...filterableFields.flatMap((field) => fits(f(field), filter[filterName(field)])),
     ...thicknessWhere(filter),
     ...markWhere(filter),

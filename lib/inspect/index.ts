@@ -8,6 +8,7 @@ export { extentText, weldPartText } from "./extent-text";
 export {
   calibrationDoubt,
   calibrationOn,
+  canBeStudied,
   daysInOrder,
   instrumentKinds,
   instrumentLabel,
@@ -21,7 +22,7 @@ export { keyWords } from "./key-words";
 export { drawSample, planText, sampleLots, type Sample, type SampleTake } from "./sample";
 export { quantitiesAtBench, readingOf, withReading } from "./weld-readings";
 export { weldChecklist, type CheckRow } from "./weld-checklist";
-export { draftSaysMore, jobSaysMore, textSaysMore } from "./later-fields";
+export { draftSaysMore, jobSaysMore, textHasStudy, textSaysMore } from "./later-fields";
 export { lookedAt } from "./looked-at";
 export { makeRecord, openPoints, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";

@@ -36,6 +36,12 @@ export const instrumentNames: Readonly<Record<InstrumentKind, string>> = {
 /** What is only looked through shows no size, so it carries no calibration. */
 const uncalibrated: ReadonlySet<InstrumentKind> = new Set(["magnifier", "borescope", "camera"]);
 
+/** What is only looked through, or reads light, gives no size. */
+const withoutSize: ReadonlySet<InstrumentKind> = new Set([...uncalibrated, "light-meter"]);
+
+/** Whether it gives sizes, so that a study can say how uncertain they are. */
+export const canBeStudied = (kind: InstrumentKind): boolean => !withoutSize.has(kind);
+
 /** A calendar day, "2026-11-25". */
 export const DaySchema = z.iso.date();
 
@@ -61,6 +67,7 @@ export const instrumentLabel = ({ name, serial }: Instrument): string =>
 export function calibrationDoubt(instrument: Instrument, day: string): string | null {
   const standing = calibrationOn(instrument, day);
   if (standing === "overdue") return `calibration was due ${instrument.dueOn}`;
+  if (standing === "not-yet") return `calibrated only on ${instrument.calibratedOn}`;
   if (standing === "not-recorded") return "no calibration date";
   return null;
 }

@@ -54,3 +54,20 @@ export function textSaysMore(text: string): boolean {
     return false;
   }
 }
+
+/** Whether a reading in a signed text keeps what a study of its gauge said; a text that no longer reads says nothing. */
+export function textHasStudy(text: string): boolean {
+  type Read = { readonly study?: unknown };
+  type Seen = { judgement: { readings: Read[] }; photos: { drawing: { marks: { gauge: Read[] }[] } }[] };
+  try {
+    const { beads } = JSON.parse(text) as { beads: Seen[] };
+    return beads
+      .flatMap(({ judgement, photos }) => [
+        ...judgement.readings,
+        ...photos.flatMap(({ drawing }) => drawing.marks.flatMap(({ gauge }) => gauge)),
+      ])
+      .some(({ study }) => study !== undefined);
+  } catch {
+    return false;
+  }
+}

@@ -48,12 +48,24 @@ export type MarkShapeData = z.infer<typeof MarkShapeSchema>;
 export const gaugeQuantities = ["depth", "height", "diameter", "length"] as const;
 export type GaugeQuantity = (typeof gaugeQuantities)[number];
 
+/**
+ * What a study of the gauge says of a reading, as it was known when the reading was taken: standard uncertainty in the
+ * reading's unit, how many of them hold about 95 %, and the day of the study.
+ */
+export const ReadingStudySchema = z.object({
+  on: z.string().regex(/^\d{4}-\d{2}-\d{2}$/),
+  u: z.number().positive().max(100),
+  k: z.number().min(2).max(20),
+});
+
 /** A reading taken with an instrument on this imperfection. It outranks whatever the photo says. */
 export const GaugeReadingSchema = z.object({
   quantity: z.enum(gaugeQuantities),
   valueMm: z.number().min(0).max(1000),
   instrument: z.string().trim().min(1).max(80),
   resolutionMm: z.number().positive().max(10),
+  /** Left out where the gauge had no study then. */
+  study: ReadingStudySchema.optional(),
 });
 export type GaugeReading = z.infer<typeof GaugeReadingSchema>;
 

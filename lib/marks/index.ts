@@ -9,6 +9,7 @@ export {
   MarkShapeSchema,
   PhotoPlaceSchema,
   PhotoPointSchema,
+  ReadingStudySchema,
   ScaleSchema,
   type Drawing,
   type GaugeQuantity,

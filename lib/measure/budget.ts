@@ -22,6 +22,7 @@ export const budgetNames: Readonly<Record<BudgetPartName, string>> = {
   height: "Height above the scale",
   lens: "Lens",
   resolution: "Step of the gauge",
+  "gauge-study": "Gauge and hand",
 };
 
 /** Where each part comes from, and what the person can do about it. */
@@ -37,6 +38,8 @@ export const budgetSentences: Readonly<Record<BudgetPartName, string>> = {
   height: "The mark may lie above or below the plane of the scale. Lay the scale level with the mark.",
   lens: "What the camera leaves of the lens's bending of straight lines. Keep scale and mark near the middle.",
   resolution: "The finest step of the gauge it was read with.",
+  "gauge-study":
+    "How far readings with this gauge lie apart, by the study made of it: the same person again, and another person.",
 };
 
 /** The parts of a figure's uncertainty, largest first; empty for a figure that was stated or has none. */

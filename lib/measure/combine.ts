@@ -2,7 +2,7 @@ import { expanded } from "./expanded";
 import { budgetParts, type BudgetPart, type Quantity } from "./types";
 
 /** Errors that differ from reading to reading; the other parts come from one scale and one camera and go together. */
-const ownError: ReadonlySet<BudgetPart["part"]> = new Set(["picks", "resolution"]);
+const ownError: ReadonlySet<BudgetPart["part"]> = new Set(["picks", "resolution", "gauge-study"]);
 
 /**
  * Sum of quantities of one unit. Pick and resolution errors add in squares, errors of the shared scale add as they are;

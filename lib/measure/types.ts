@@ -23,6 +23,7 @@ export const budgetParts = [
   "height",
   "lens",
   "resolution",
+  "gauge-study",
 ] as const;
 export type BudgetPartName = (typeof budgetParts)[number];
 

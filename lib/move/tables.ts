@@ -18,6 +18,7 @@ export const movedTables = {
   phrase: "id",
   shopCriteria: "id",
   instrument: "id",
+  gaugeStudy: "id",
   inspection: "id",
   signedRevision: "id",
   signingKey: "id",

@@ -1,4 +1,5 @@
 export { betaQuantile } from "./beta-quantile";
+export { chiSquareQuantile } from "./chi-square";
 export { clamp } from "./clamp";
 export { erf } from "./erf";
 export { binaryEntropyBits, entropyBits } from "./entropy";
@@ -6,4 +7,4 @@ export { interpolate, type Knot } from "./interpolate";
 export { logOdds } from "./log-odds";
 export { cohenKappa, fleissKappa, type Kappa } from "./kappa";
 export { normalDensity, normalShare } from "./normal";
-export { fShareAbove, studentQuantile } from "./student";
+export { fQuantile, fShareAbove, studentQuantile } from "./student";

@@ -17,3 +17,10 @@ export function fShareAbove(f: number, above: number, below: number): number {
   if (!(f >= 0 && above > 0 && below > 0)) return NaN;
   return betaIncomplete(below / (below + above * f), below / 2, above / 2);
 }
+
+/** The f with share p of the F distribution below it, for p in (0, 1). Abramowitz and Stegun 26.6.2. */
+export function fQuantile(p: number, above: number, below: number): number {
+  if (!(p > 0 && p < 1 && above > 0 && below > 0)) return NaN;
+  const x = betaQuantile(p, above / 2, below / 2);
+  return (below * x) / (above * (1 - x));
+}

@@ -56,8 +56,8 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 function readingOf({ judgement }: BeadContent, quantity: BeadQuantity): Quantity | null {
   const found = judgement.readings.findLast((reading) => reading.quantity === quantity);
   if (found === undefined) return null;
-  const { value, resolution, instrument } = found;
-  const read = gaugeQuantity({ valueMm: value, resolutionMm: resolution, instrument });
+  const { value, resolution, instrument, study } = found;
+  const read = gaugeQuantity({ valueMm: value, resolutionMm: resolution, instrument, study });
   return { ...read, unit: beadQuantityRows[quantity].unit };
 }
 

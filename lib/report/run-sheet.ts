@@ -46,7 +46,7 @@ export interface RunSheetDocument {
 }
 
 export interface RunPace {
-  /** "6.4 s": for each 25 mm, an inch. */
+  /** "6.4 s": for each 25 mm, or for each inch where the reader measures so. */
   readonly seconds: string;
   readonly secondsExactly: number;
   readonly length: string;
@@ -100,7 +100,9 @@ const onTape = (knob: Plan["knobs"][number]): Plan["knobs"][number] =>
 const SIXTEENTH = MM_PER_INCH / 16;
 
 function paceOf({ travelSpeedMmPerMin }: RunSetup, units: UnitPreferences): RunPace {
-  const seconds = secondsFor25mm(travelSpeedMmPerMin!);
+  // An inch is a little more than 25 mm, and takes that much longer.
+  const each = units.length === "in" ? MM_PER_INCH / 25 : 1;
+  const seconds = each * secondsFor25mm(travelSpeedMmPerMin!);
   return {
     seconds: formatQuantity("seconds", seconds, "metric"),
     secondsExactly: seconds,

@@ -1,17 +1,17 @@
 import type { PhotoAssessment } from "@/lib/assess";
 import type { Drawing } from "@/lib/marks";
-import { beadProfile, stationsOf, type BeadProfile } from "@/lib/trace";
+import { drawnProfile, type BeadProfile } from "@/lib/trace";
 import { formatQuantity, type UnitPreferences } from "@/lib/units";
 import { lengthText, markSizeText } from "./length-text";
 import type { LabelledRow } from "./setup-rows";
 
-/** The profile of toes that somebody accepted; null without toes, or without a scale that holds. */
+/** The profile of toes that somebody accepted; null without toes, without a scale that holds, and where the toes are a guess. */
 export function acceptedProfile(
-  { toes }: Drawing,
+  { toes, marks }: Pick<Drawing, "toes" | "marks">,
   calibration: PhotoAssessment["calibration"] | null,
 ): BeadProfile | null {
   if (toes === undefined || !calibration?.ok) return null;
-  return beadProfile(calibration.value, { stations: stationsOf(toes) });
+  return drawnProfile(calibration.value, toes, marks);
 }
 
 /** A tenth of a percent where it is under ten. */
@@ -47,4 +47,4 @@ export function widthRows(profile: BeadProfile, units: UnitPreferences): readonl
 
 /** What stands below the figures wherever they are shown. */
 export const WIDTH_NOTE =
-  "Read off the photo and accepted by hand. Dark slag or soot along a toe can pull it outwards. No verdict is made from these figures.";
+  "Read off the photo and accepted by hand. Dark slag or soot along a toe can pull it outwards; where metal rolled over the toe, the roll’s edge is read: mark overlap there, and it is left out. No verdict is made from these figures.";

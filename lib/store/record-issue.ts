@@ -70,6 +70,8 @@ export type RecordIssue = Issue<
   | "instrument-not-understood"
   | "instrument-due-before-done"
   | "instrument-gone"
+  | "study-not-understood"
+  | "study-gone"
   | "inspection-gone"
   | "inspection-not-understood"
   | "inspection-changed-elsewhere"

@@ -104,6 +104,9 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
     "A calibration cannot be due before it was done. Correct one of the two days.",
   "instrument-not-understood": ({ path }) =>
     `An instrument needs a kind and a name, and its days as year, month, day (${path.join(" › ") || "form"}).`,
+  "study-not-understood": ({ path }) =>
+    `This study could not be kept (${path.join(" › ") || "form"}). What you typed stays on this screen; correct it and save again.`,
+  "study-gone": () => "This study is no longer here. Go back to the instrument.",
   "instrument-gone": () => "This instrument is no longer in the list. Reload the page.",
   "inspection-gone": () => "This inspection is no longer in the list. Go back to the jobs.",
   "inspection-not-understood": ({ path }) =>

@@ -103,6 +103,10 @@ const readers = {
     one: (tx: Tx, id: string) => tx.instrument.findUnique({ where: { id } }),
     ids: (tx: Tx, slice: Slice) => tx.instrument.findMany(byId(slice)),
   },
+  study: {
+    one: (tx: Tx, id: string) => tx.gaugeStudy.findUnique({ where: { id } }),
+    ids: (tx: Tx, slice: Slice) => tx.gaugeStudy.findMany(byId(slice)),
+  },
   job: {
     one: (tx: Tx, id: string) => tx.job.findUnique({ where: { id } }),
     ids: (tx: Tx, slice: Slice) => tx.job.findMany(byId(slice)),

@@ -1,3 +1,4 @@
+export { drawnProfile, isGuess, withoutRolled } from "./drawn-profile";
 export { beadProfile, type BeadProfile, type ProfileStation } from "./profile";
 export { finder, reader } from "./model";
 export { proposeLine, type ProposedLine } from "./propose-line";

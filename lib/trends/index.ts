@@ -1,4 +1,5 @@
 export { periodDays } from "./calendar";
+export { changeSentence } from "./difference";
 export { periods, type Period } from "./group";
 export { pareto } from "./pareto";
 export { trendSentence } from "./sentences";
@@ -12,6 +13,7 @@ export {
   type FigureGroup,
   type FigurePoint,
   type FigureRow,
+  type GroupCount,
   type TrendCounts,
   type TrendFigures,
 } from "./trend-figures";

@@ -27,6 +27,10 @@ export interface GroupCount {
   readonly rejected: number;
   /** Found on most of its beads; null where nothing is marked. */
   readonly mostSeen: string | null;
+  /** Every word that is counted here: several where one person stands on beads under several. */
+  readonly keys: readonly string[];
+  /** Of welders: whether the row is a person here, nobody here, or one word of several people; null: of no welders. */
+  readonly standing: "person" | "nobody" | "several" | null;
 }
 
 /**
@@ -53,6 +57,8 @@ export interface FigureRow {
   readonly share: Share;
   /** This row and all before it, of everything counted. */
   readonly cumulative: Share;
+  /** Of all beads, how many have it: beads are independent, what is found on one bead is not. null: a gathered row. */
+  readonly ofBeads: Share | null;
 }
 
 export interface FigurePareto {
@@ -68,6 +74,8 @@ export interface FigureGroup {
   readonly beads: number;
   readonly rejected: Share;
   readonly mostSeen: string | null;
+  readonly keys: GroupCount["keys"];
+  readonly standing: GroupCount["standing"];
 }
 
 export interface TrendFigures {
@@ -91,19 +99,17 @@ export function trendFigures(
     beads: counts.beads,
     rejected: shareOf(counts.rejected, counts.decided),
     undecided: counts.beads - counts.decided,
-    imperfections: paretoOf(counts.imperfections, most),
-    causes: paretoOf(counts.causes, most),
+    imperfections: paretoOf(counts.imperfections, most, counts.beads),
+    causes: paretoOf(counts.causes, most, counts.beads),
     chart: chartOf(counts.days, period),
-    groups: counts.groups.map(({ key, beads, decided, rejected, mostSeen }) => ({
-      key,
-      beads,
+    groups: counts.groups.map(({ decided, rejected, ...group }) => ({
+      ...group,
       rejected: shareOf(rejected, decided),
-      mostSeen,
     })),
   };
 }
 
-function paretoOf(counted: readonly Counted[], most: number): FigurePareto {
+function paretoOf(counted: readonly Counted[], most: number, beads: number): FigurePareto {
   const total = counted.reduce((sum, { count }) => sum + count, 0);
   const gather = counted.length > most + 1;
   const heads = gather ? counted.slice(0, most) : counted;
@@ -120,7 +126,12 @@ function paretoOf(counted: readonly Counted[], most: number): FigurePareto {
   let before = 0;
   const rows = parts.map((part) => {
     before += part.count;
-    return { ...part, share: shareOf(part.count, total), cumulative: shareOf(before, total) };
+    return {
+      ...part,
+      share: shareOf(part.count, total),
+      cumulative: shareOf(before, total),
+      ofBeads: part.key === null ? null : shareOf(part.count, beads),
+    };
   });
   return { total, rows };
 }

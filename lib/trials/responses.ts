@@ -1,5 +1,5 @@
 import { assessedPhotos, type Assessed } from "@/lib/assess";
-import { beadProfile, stationsOf } from "@/lib/trace";
+import { drawnProfile } from "@/lib/trace";
 import type { ResponseName } from "./trial";
 
 /** A reading of one bead; `spread`: its own expanded uncertainty (about 95 %), null where none is stated. */
@@ -20,7 +20,8 @@ export function responsesOf(bead: Assessed): BeadResponses {
     const read = bead.content.judgement.readings.filter(({ quantity }) => names.includes(quantity));
     if (read.length === 0 || new Set(read.map(({ quantity }) => quantity)).size < names.length) return null;
     const least = read.reduce((a, b) => (b.value < a.value ? b : a));
-    return { value: least.value, spread: least.resolution };
+    const { value, resolution, study } = least;
+    return { value, spread: study ? Math.max(resolution, study.k * study.u) : resolution };
   };
   const profile = profileOf(bead);
   return {
@@ -35,9 +36,9 @@ export function responsesOf(bead: Assessed): BeadResponses {
 
 function profileOf(bead: Assessed) {
   for (const { photo, found } of assessedPhotos(bead)) {
-    const { toes } = photo.drawing;
+    const { toes, marks } = photo.drawing;
     if (photo.role !== "face" || !toes || !found?.calibration?.ok) continue;
-    const profile = beadProfile(found.calibration.value, { stations: stationsOf(toes) });
+    const profile = drawnProfile(found.calibration.value, toes, marks);
     if (profile !== null) return profile;
   }
   return null;

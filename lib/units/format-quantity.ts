@@ -28,10 +28,18 @@ export function formatQuantity(
   return `${Number(middle) === 0 ? "" : sign}${middle} ± ${spread.value.toFixed(spread.places)}${printed.suffix}`;
 }
 
-/** Two figures: how large a small uncertainty is, where the table's places would round it to nought: "0.031 mm". */
-export function formatTwoFigures(quantity: PrintedQuantity, value: number, system: LengthSystem): string {
+/**
+ * To so many figures that count: how large something small is, where the table's places would round it to nought:
+ * "0.031 mm".
+ */
+export function formatFigures(
+  quantity: PrintedQuantity,
+  value: number,
+  system: LengthSystem,
+  figures: 2 | 3,
+): string {
   const { per, suffix }: Printed = rounding[quantity][system];
-  return `${Number((value / per).toPrecision(2))}${suffix}`;
+  return `${Number((value / per).toPrecision(figures))}${suffix}`;
 }
 
 /** A value in the unit it is printed in, for axes and tables that name the unit once: to the table's places. */

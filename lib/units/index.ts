@@ -9,7 +9,7 @@ export {
   formatVolts,
   formatWireFeed,
 } from "./format-rates";
-export { bareQuantity, formatQuantity, formatTwoFigures } from "./format-quantity";
+export { bareQuantity, formatQuantity, formatFigures } from "./format-quantity";
 export { fieldText } from "./field-text";
 export { inputText, type InputQuantity } from "./input-text";
 export { type UnitsIssue } from "./issue";

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import axeCore from "axe-core";
-import { desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { windows } from "./support/windows";
 import { PATIENT_MS } from "../setup/patience";
@@ -12,7 +12,7 @@ beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
 });
 
@@ -70,8 +70,18 @@ describe("planning a run", () => {
     await plan.getByText("Start a bead from this plan").click();
     await page.waitForURL(/\/beads\//);
     await page.locator('[data-tab="setup"]').click();
-    await page.getByLabel(/^Wire feed(?! knob)/).waitFor();
-    expect(await page.getByLabel(/^Wire feed(?! knob)/).inputValue()).toBe("10.1");
+    const feedField = page.getByLabel(/^Wire feed(?! knob)/);
+    await feedField.waitFor();
+    // What was planned is not what was run, until somebody says so.
+    expect(await feedField.inputValue()).toBe("");
+    const asPlanned = page.getByTestId("run-plan");
+    await asPlanned.getByText(/wire feed 10\.1 m\/min/).waitFor();
+    await page.evaluate(() => globalThis.scrollTo(0, 0));
+    await shoot(page, `plan-to-bead-${name}`);
+    expect(await axe(page)).toEqual([]);
+    await asPlanned.getByRole("button", { name: "I ran it like this" }).click();
+    await asPlanned.waitFor({ state: "detached" });
+    expect(await feedField.inputValue()).toBe("10.1");
     expect(await page.getByLabel(/^Current/).inputValue()).toBe("");
   });
 

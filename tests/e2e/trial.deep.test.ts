@@ -1,4 +1,4 @@
-import type { Browser, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
@@ -14,10 +14,19 @@ afterAll(async () => {
   await server?.stop();
 });
 
+const sizes = [
+  ["phone", phone],
+  ["desktop", desktop],
+] as const;
+const looks = [
+  ["", "light"],
+  ["-dark", "dark"],
+] as const;
+
 const tee =
   "electrodeClass=E71T-11&electrodeDiameterMm=0.9&joint=tee&position=horizontal&thicknessMm=5&inputPower=230V";
 
-async function open(window: typeof desktop | typeof phone, path: string): Promise<Page> {
+async function open(window: BrowserContextOptions, path: string): Promise<Page> {
   const page = await (await browser.newContext(window)).newPage();
   page.setDefaultTimeout(PATIENT_MS);
   await page.goto(`${server.url}${path}`);
@@ -103,8 +112,48 @@ describe("from a plan to a card, on a phone", () => {
       .getByText(/Voltage 27\.5 V, card/)
       .waitFor();
     await shoot(page, "card-watch-phone");
-    const wide = await open(desktop, trialUrl.slice(server.url.length));
-    await wide.getByTestId("course").waitFor();
-    await shoot(wide, "trial-desktop");
+    const trialAt = trialUrl.slice(server.url.length);
+    for (const [look, colorScheme] of looks) {
+      const wide = await open({ ...desktop, colorScheme }, trialAt);
+      await wide.getByTestId("course").waitFor();
+      await wide.getByTestId("course").scrollIntoViewIfNeeded();
+      await shoot(wide, `trial-desktop${look}`);
+      await wide.goto(`${server.url}/cards`);
+      await wide.getByRole("link", { name: /^Card 1/ }).click();
+      await wide.getByTestId("card").waitFor();
+      expect(await fits(wide)).toBe(true);
+      await shoot(wide, `card-desktop${look}`);
+    }
+    const trends = await open(desktop, "/trends?by=card");
+    await trends.getByRole("link", { name: /^Card 1/ }).waitFor();
+    await trends.getByText("By no card").waitFor();
+    await shoot(trends, "trends-by-card-desktop");
+  });
+
+  it("two knobs as contours, at a desk and on a phone, light and dark", async () => {
+    const page = await open(desktop, `/trials/new?${tee}`);
+    await page.getByRole("button", { name: "Travel speed" }).click();
+    await page.getByRole("button", { name: "Make the trial" }).click();
+    const next = page.getByTestId("next");
+    await next.getByText(/^Run 1 of/).waitFor();
+    const trialUrl = page.url();
+    for (const [run, leg] of [8, 6, 5, 4].entries()) {
+      await next.getByText(new RegExp(`^Run ${run + 1} of`)).waitFor();
+      await next.getByRole("button", { name: "Begin this bead" }).click();
+      await page.waitForURL(/\/beads\//);
+      await readLegs(page, page.url().split("/").at(-1)!, leg);
+      await page.goto(trialUrl);
+    }
+    for (const [size, window] of sizes)
+      for (const [look, colorScheme] of looks) {
+        const seen = await open({ ...window, colorScheme }, trialUrl.slice(server.url.length));
+        const map = seen.getByTestId("course-map");
+        await map.waitFor();
+        expect(await map.locator("path").count()).toBeGreaterThan(2);
+        expect(await map.locator("circle").count()).toBeGreaterThan(4);
+        expect(await fits(seen)).toBe(true);
+        await map.scrollIntoViewIfNeeded();
+        await shoot(seen, `trial-contours-${size}${look}`);
+      }
   });
 });

@@ -30,6 +30,8 @@ async function restore(): Promise<void> {
   if (!done.ok) throw new Error(JSON.stringify(done.issues));
 }
 
+// Whoever kills may be stopped themselves: nobody goes on writing then.
+process.once("disconnect", () => process.exit());
 tell({ what: "ready" });
 tell({ what: "began", deed });
 await (deed === "migrate" ? migrate() : restore());

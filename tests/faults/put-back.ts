@@ -12,7 +12,7 @@ import {
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { withChanges, type Defect } from "./defects";
+import { withChange, type Defect } from "./defects";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 /** A test that hangs by the defect has found it too; so long at most. */
@@ -98,15 +98,13 @@ function readReport(file: string): Report["testResults"] {
 }
 
 /** Puts a defect back, runs its test, and takes the defect away again. */
-export function putBack(scratch: string, { id, changes, test }: Defect): Outcome {
-  const files = [...new Set(changes.map(({ file }) => file))];
-  const sound = files.map((file) => readFileSync(path.join(scratch, file), "utf8"));
+export function putBack(scratch: string, { id, change, test }: Defect): Outcome {
+  const file = path.join(scratch, change.file);
+  const sound = readFileSync(file, "utf8");
   try {
-    files.forEach((file, i) =>
-      writeFileSync(path.join(scratch, file), withChanges(id, file, sound[i]!, changes)),
-    );
+    writeFileSync(file, withChange(sound, id, change));
     return runTests(scratch, [test], MOST_MS);
   } finally {
-    files.forEach((file, i) => writeFileSync(path.join(scratch, file), sound[i]!));
+    writeFileSync(file, sound);
   }
 }

@@ -103,6 +103,8 @@ const order: readonly Deed[] = [
   "photo",
   "backup",
 ];
+// Whoever kills may be stopped themselves: nobody goes on writing then.
+process.once("disconnect", () => process.exit());
 tell({ what: "ready" });
 for (let count = 0; ; count += 1) {
   const deed = order[chance(order.length)]!;

@@ -17,6 +17,7 @@ import {
 import { saveFilter } from "@/lib/find";
 import {
   addInstrument,
+  addStudy,
   attachBead,
   createInspection,
   createJob,
@@ -33,6 +34,7 @@ import { saveSetup, saveShopSet } from "@/lib/shop";
 import { preparePersonKey, writePersonKey } from "@/lib/keys";
 import { writeSetting, type Pen } from "@/lib/store";
 import { RunSetupSchema } from "@/lib/setup";
+import { handbook } from "../lib/gauge/handbook";
 import { base, trialOf } from "../lib/trials/simulated";
 import type { FreshDb } from "./fresh-db";
 
@@ -123,6 +125,7 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   await fillSeries(pen, student.id);
 
   const gauge = value(await addInstrument(pen, { kind: "fillet-gauge", name: "Gauge 2", serial: "F-2" }));
+  value(await addStudy(pen, gauge.id, handbook));
   const weld = { id: "w1", number: "W1", welderId: student.id };
   const job = JobContentSchema.parse({ title: "Bracket run 4", welds: [weld] });
   const jobId = value(await createJob(pen, job)).id;

@@ -103,7 +103,7 @@ const beads: readonly Operation[] = [
     summary: "The sheet of a bead as a PDF.",
     deed: "bead.read",
     success: answers(200, file("application/pdf")),
-    refusals: [404],
+    refusals: [404, 429],
   },
   {
     path: "/api/beads/{beadId}/card.pdf",
@@ -112,7 +112,7 @@ const beads: readonly Operation[] = [
     summary: "The bench card of a bead as a PDF: the one change and the settings of the next bead.",
     deed: "bead.read",
     success: answers(200, file("application/pdf")),
-    refusals: [404],
+    refusals: [404, 429],
   },
   {
     path: "/api/photos/{sha256}/{size}",
@@ -161,7 +161,7 @@ const data: readonly Operation[] = [
     "exportArchive",
     "Beads with their original photos and checksums: one (id), a job's (job) or whatever fits.",
     file("application/zip"),
-    [404, 409, 413],
+    [404, 409, 413, 429],
   ),
   {
     path: "/api/export/beads.schema.json",
@@ -181,7 +181,7 @@ const data: readonly Operation[] = [
     parameters: importParameters,
     body: file("application/zip"),
     success: answers(201, json("ImportPlan")),
-    refusals: [409, 413, 422, 503],
+    refusals: [409, 413, 422, 429, 503],
   },
   {
     path: "/api/criteria",
@@ -268,7 +268,7 @@ const series: readonly Operation[] = [
     summary: "A card as a PDF.",
     deed: "bead.read",
     success: answers(200, file("application/pdf")),
-    refusals: [404],
+    refusals: [404, 429],
   },
 ];
 
@@ -302,7 +302,7 @@ export const operations: readonly Operation[] = [
     deed: "record.read",
     parameters: recordParameters,
     success: answers(200, file("application/pdf")),
-    refusals: [404, 409],
+    refusals: [404, 409, 429],
   },
   {
     path: "/api/groups",
@@ -332,6 +332,24 @@ export const operations: readonly Operation[] = [
     refusals: [404],
   },
   {
+    path: "/api/gauge-studies",
+    method: "get",
+    id: "listGaugeStudies",
+    summary: "Studies of gauges, people by parts by tries, each with its variance components.",
+    deed: "job.read",
+    success: answers(200, json("GaugeStudyList")),
+    refusals: [],
+  },
+  {
+    path: "/api/gauge-studies/{studyId}/csv",
+    method: "get",
+    id: "gaugeStudyCsv",
+    summary: "A study as CSV: every reading, then what came of them.",
+    deed: "job.read",
+    success: answers(200, file("text/csv")),
+    refusals: [404],
+  },
+  {
     path: "/api/hand-in/{code}",
     method: "post",
     id: "handIn",
@@ -350,7 +368,7 @@ export const operations: readonly Operation[] = [
     deed: null,
     body: file("application/zip"),
     success: answers(200, plainJson),
-    refusals: [403, 413, 503],
+    refusals: [403, 413, 429, 503],
   },
   {
     path: "/api/jobs",

@@ -9,6 +9,7 @@ import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
 import { CardSchema } from "@/lib/cards";
 import { PlanAskSchema } from "@/lib/plan";
+import { componentIds, GaugeStudySchema } from "@/lib/gauge";
 import { TrialSchema } from "@/lib/trials";
 import { periods } from "@/lib/trends";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
@@ -42,6 +43,36 @@ const TrialListSchema = z.object({
       personId: text.nullable(),
       content: TrialSchema,
       runs: z.array(z.object({ place: z.int(), beadId: text })),
+    }),
+  ),
+});
+
+const GaugeStudyListSchema = z.object({
+  studies: z.array(
+    z.object({
+      id: text,
+      instrumentId: text,
+      createdAt: z.iso.datetime(),
+      withdrawnAt: z.iso.datetime().nullable(),
+      study: GaugeStudySchema,
+      figures: z.object({
+        lines: z.array(
+          z.object({
+            id: z.enum(componentIds),
+            variance: z.number(),
+            sigma: z.number(),
+            bounds: z.object({ low: z.number(), high: z.number() }).nullable(),
+            ofStudy: z.number().nullable(),
+            ofTolerance: z.number().nullable(),
+          }),
+        ),
+        pooled: z.boolean(),
+        gaugeDegrees: z.number().nullable(),
+        categories: z.int().nullable(),
+        reading: z
+          .object({ on: z.iso.date(), u: z.number(), k: z.number(), unit: z.enum(["mm", "deg"]) })
+          .nullable(),
+      }),
     }),
   ),
 });
@@ -224,6 +255,7 @@ const inputs = {
   NewJob: JobFieldsSchema,
   TrialList: TrialListSchema,
   CardList: CardListSchema,
+  GaugeStudyList: GaugeStudyListSchema,
 } as const;
 
 const outputs = {

@@ -3,7 +3,7 @@ import { notFound } from "next/navigation";
 import { CardView } from "@/components/cards";
 import { PrintButton } from "@/components/report";
 import { Header, UnitSwitch } from "@/components/shell";
-import { Button } from "@/components/ui";
+import { Button, buttonClass } from "@/components/ui";
 import { chooseUnitsAction } from "@/app/beads/actions";
 import { currentUnits } from "@/app/_door/current-units";
 import { pageFor } from "@/app/_door/here";
@@ -36,6 +36,11 @@ export default async function CardPage({ params }: Props) {
         pdf={`/api/cards/${cardId}/pdf`}
         onBegin={inUse && now.may("bead.create") ? beginByCardAction.bind(null, cardId) : null}
       >
+        {now.may("data.export") && (
+          <a className={buttonClass()} href={`/api/export/archive.zip?card=${cardId}`} download>
+            Archive
+          </a>
+        )}
         {now.may("settings.write") && (
           <form action={retireCardAction.bind(null, cardId, inUse)}>
             <Button type="submit">{inUse ? "Take it out of use" : "Back into use"}</Button>

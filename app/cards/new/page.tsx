@@ -10,6 +10,7 @@ import { asParams } from "@/app/filter-questions";
 import { getBead } from "@/lib/beads";
 import { CardSchema, proposeRanges, type Card } from "@/lib/cards";
 import { db } from "@/lib/db";
+import { onDial } from "@/lib/plan";
 import { trialSheet } from "@/lib/report";
 import { getTrial } from "@/lib/series";
 import { setupAt } from "@/lib/trials";
@@ -51,7 +52,7 @@ async function fromTrial(trialId: string, units: UnitPreferences): Promise<Card 
     const values = region.map(({ at }) => at[i]!);
     return values.length === 0 ? [] : [{ field, low: Math.min(...values), high: Math.max(...values) }];
   });
-  const middle = known.map(({ low, high }) => (low + high) / 2);
+  const middle = known.map(({ field, low, high }) => onDial(content.dials, field, (low + high) / 2));
   const setup = known.length === 0 ? content.base : setupAt(content, middle);
   return CardSchema.parse({
     title: content.title,

@@ -44,6 +44,7 @@ export default async function TrialPage({ params }: Props) {
           sheet={sheet}
           units={units.preferences}
           onBegin={mayBegin ? beginRunAction.bind(null, trial.id) : null}
+          archive={now.may("data.export") ? `/api/export/archive.zip?trial=${trial.id}` : null}
         >
           <BeadRow
             beads={inOrder(trial.content, runs).map(({ bead, at }) => ({

@@ -27,6 +27,11 @@ const same = (stored: string, suffix: string, places: number, per = 1): Rounding
   inch: { suffix, per, places },
 });
 
+const withNoughts = (stored: string, suffix: string, places: number): RoundingRow => {
+  const printed = { suffix, per: 1, places, keepsNoughts: true };
+  return { stored, metric: printed, inch: printed };
+};
+
 /** Exactly, by the international pound. */
 const KG_PER_POUND = 0.45359237;
 
@@ -111,20 +116,16 @@ export const rounding = {
   measuredAngle: same("°", "°", 1),
   share: same("ratio", " %", 1, 0.01),
   wholeShare: same("ratio", " %", 0, 0.01),
+  /** Of a hundred, the sign of percent left out. */
+  wholePoints: same("ratio", "", 0, 0.01),
   /** As somebody typed it. */
   statedShare: same("ratio", " %", 2, 0.01),
   ratio: same("ratio", "", 2),
-  carbonEquivalent: {
-    stored: "%",
-    metric: { suffix: " %", per: 1, places: 2, keepsNoughts: true },
-    inch: { suffix: " %", per: 1, places: 2, keepsNoughts: true },
-  },
+  carbonEquivalent: withNoughts("%", " %", 2),
+  statistic: withNoughts("1", "", 2),
+  probability: withNoughts("1", "", 3),
   /** An agreement between people, and its interval. */
-  kappa: {
-    stored: "ratio",
-    metric: { suffix: "", per: 1, places: 2, keepsNoughts: true },
-    inch: { suffix: "", per: 1, places: 2, keepsNoughts: true },
-  },
+  kappa: withNoughts("ratio", "", 2),
   seconds: same("s", " s", 1),
   fileSize: same("bytes", " MB", 1, 2 ** 20),
   minutes: same("min", " min", 1),

@@ -1,6 +1,4 @@
 import { createReadStream } from "node:fs";
-import { readdir, readFile } from "node:fs/promises";
-import path from "node:path";
 import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -20,6 +18,7 @@ import { verifyOriginal } from "@/lib/photo";
 import { addPerson, placesOfName, removePerson } from "@/lib/roster";
 import { stateDigest } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
+import { filesWith } from "../../setup/files-with";
 import { useFreshDb } from "../../setup/fresh-db";
 import { fillWholeRecord } from "../../setup/whole-record";
 import { inDepth } from "../../setup/in-depth";
@@ -57,12 +56,6 @@ async function beadWithPhoto(start: Parameters<typeof createBead>[1] = {}) {
   );
   const next = value(await createBead(pen, { previousId: bead.id }));
   return { id: bead.id, number: bead.number, sha256, nextId: next.id };
-}
-/** Files of a folder, by name, in which this text stands. */
-async function filesWith(folder: string, text: string): Promise<readonly string[]> {
-  const names = (await readdir(folder)).filter((name) => name.startsWith("toeline.db"));
-  const texts = await Promise.all(names.map((name) => readFile(path.join(folder, name), "latin1")));
-  return names.filter((_, i) => texts[i]!.includes(text));
 }
 const findings = async () => {
   const { db, folder } = fresh();
@@ -141,9 +134,9 @@ describe("a deleted bead", () => {
     value(await saveBead(pen, bead.id, 1, { ...emptyBeadContent, title: "Quondam bracket, chipped" }));
     value(await deleteBead(pen, bead.id, later(33)));
     const holds = () => filesWith(folder, "Quondam");
-    expect(await holds()).toEqual(["toeline.db"]);
+    expect(holds()).toEqual(["toeline.db"]);
     expect(await eraseDeletedBeads(pen, folder, later(64))).toBeGreaterThan(0);
-    expect(await holds()).toEqual([]);
+    expect(holds()).toEqual([]);
     expect(await db.deletedBead.count({ where: { beadId: bead.id, number: bead.number } })).toBe(1);
     expect(await findings()).toEqual([]);
   });

@@ -301,11 +301,11 @@ describe("groups and phrases", () => {
       value(await addPhrase(pen, "Second", null)),
       value(await addPhrase(pen, "Third", null)),
     ];
-    value(await movePhrase(pen, c.id, -1));
-    value(await movePhrase(pen, a.id, -1));
+    value(await movePhrase(pen, c.id, -1, null));
+    value(await movePhrase(pen, a.id, -1, null));
     expect((await listPhrases(db, null)).map(({ text }) => text)).toEqual(["First", "Third", "Second"]);
-    value(await deletePhrase(pen, b.id));
-    expect(codes(await deletePhrase(pen, b.id))).toEqual(["phrase-gone"]);
+    value(await deletePhrase(pen, b.id, null));
+    expect(codes(await deletePhrase(pen, b.id, null))).toEqual(["phrase-gone"]);
     await expectLogCoversEverything();
   });
 });

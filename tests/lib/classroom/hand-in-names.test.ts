@@ -2,6 +2,9 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { getBead } from "@/lib/beads";
 import {
   addPhrase,
+  changePhrase,
+  deletePhrase,
+  movePhrase,
   copyExercise,
   createExercise,
   getExercise,
@@ -156,6 +159,21 @@ describe("phrases, copies and marks", () => {
     expect((await listPhrases(db, "person-2")).map(({ text }) => text)).toEqual(["Everybody's"]);
     expect((await listPhrases(db, null)).map(({ text }) => text)).toEqual(["Everybody's"]);
     expect(await subjectState(db, `phrase:${id}`)).toHaveProperty("ownerId", "person-1");
+    await allHolds();
+  });
+
+  it("nobody changes, moves or deletes what another keeps for themselves", async () => {
+    const { id } = value(await addPhrase(pen, "Mine too", "person-1"));
+    for (const other of ["person-2", null]) {
+      expect(codes(await changePhrase(pen, id, "Taken over", other))).toEqual(["phrase-gone"]);
+      expect(codes(await movePhrase(pen, id, -1, other))).toEqual(["phrase-gone"]);
+      expect(codes(await deletePhrase(pen, id, other))).toEqual(["phrase-gone"]);
+    }
+    expect((await listPhrases(db, "person-1")).map(({ text }) => text)).toContain("Mine too");
+    value(await changePhrase(pen, id, "Mine, reworded", "person-1"));
+    expect((await listPhrases(db, "person-1")).map(({ text }) => text)).toContain("Mine, reworded");
+    value(await deletePhrase(pen, id, "person-1"));
+    expect((await listPhrases(db, "person-1")).map(({ text }) => text)).not.toContain("Mine, reworded");
     await allHolds();
   });
 

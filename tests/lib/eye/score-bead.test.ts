@@ -48,6 +48,18 @@ describe("what was seen against what is there", () => {
     });
   });
 
+  it("what was found is not named wrongly as well, however often the spot was marked", () => {
+    const both = [mark("overlap", 205, 210), mark("undercut", 200, 200), mark("overlap", 195, 200)];
+    expect(scoreBead(bead, { marks: both })).toMatchObject({
+      found: ["undercut"],
+      misnamed: [],
+      falseCalls: [],
+    });
+    expect(scoreBead(bead, { marks: [both[0]!, both[2]!] }).misnamed).toEqual([
+      { is: "undercut", called: "overlap" },
+    ]);
+  });
+
   it("the bead's whole shape is found by its name and catches no other mark", () => {
     const whole = { whole: true, outlinePx: squareAt(500, 375, 700), sizes: { widthMm: 17 } };
     const wide = drawnBead([fault("flat-wide-bead", 500, 375, whole)]);

@@ -1,10 +1,10 @@
 /**
- * `npm run bench:grow -- [--postgresql] [--verify] [--keep FOLDER] [--list] [BEADS …]`: databases of that many beads (1 000 and
- * 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them. Beside
- * each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which works
- * elsewhere, of time. Only this run's machine is meant by the times. `--keep`: a data folder on SQLite for each number stays
- * in FOLDER, can be served, and is measured again the next time. `--list`: the list with what waits above it alone, as JSON,
- * for `npm run bench`.
+ * `npm run bench:grow -- [--postgresql] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many beads (1 000
+ * and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them.
+ * Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which
+ * works elsewhere, of time. Only this run's machine is meant by the times. `--keep`: a data folder on SQLite for each number
+ * stays in FOLDER, can be served, and is measured again the next time. `--list`: the list with what waits above it alone, as
+ * JSON, for `npm run bench`.
  */
 import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";

@@ -17,7 +17,7 @@ import { addPerson } from "@/lib/roster";
 import { saveShopSet } from "@/lib/shop";
 import { filterableFields } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
-import { trendFigures } from "@/lib/trends";
+import { shareOf, trendFigures } from "@/lib/trends";
 import { trendReport } from "./one-by-one/trend-report";
 import type { Pen } from "@/lib/store";
 import { useFreshDb } from "../../setup/fresh-db";
@@ -126,11 +126,16 @@ function figuresOf(
   found: readonly ObservedBead[],
   by: (one: ObservedBead) => string | null,
   period: "week" | "month",
+  ofWelders = false,
 ) {
+  const known = new Set(all.filter(({ bead }) => bead.welderId !== null).map(({ welder }) => welder));
   const report = trendReport(found, { period, by, most: 4 });
   const pareto = ({ total, rows }: typeof report.imperfections) => ({
     total,
-    rows: rows.map(({ beadIds: _, ...row }) => row),
+    rows: rows.map(({ beadIds: _, ...row }) => ({
+      ...row,
+      ofBeads: row.key === null ? null : shareOf(row.count, report.beads),
+    })),
   });
   return {
     beads: report.beads,
@@ -152,6 +157,8 @@ function figuresOf(
       beads,
       rejected: rejects.rejected,
       mostSeen,
+      keys: key === null ? [] : [key],
+      standing: !ofWelders || key === null ? null : known.has(key) ? "person" : "nobody",
     })),
   };
 }
@@ -189,6 +196,7 @@ describe("the kept facts and the beads themselves say the same", () => {
           found,
           (one) => (by === "welder" ? one.welder : one.bead.content.setup[by]),
           period,
+          by === "welder",
         );
         expect(trendFigures(counts, { period, most: 4 })).toEqual(byHand);
       }

@@ -44,6 +44,26 @@ describe("Fleiss' kappa", () => {
       expect(fleissKappa(counts).value).toBeNull();
   });
 
+  it("its interval holds the truth in about 95 of 100 studies of 60 beads by three people", () => {
+    // Each calls a bead right with 0.85, half of all beads bad: agreement 0.85² + 0.15², by chance 0.5.
+    const truth = (0.85 ** 2 + 0.15 ** 2 - 0.5) / 0.5;
+    let state = 5;
+    const chance = () => (state = (state * 48271) % 2147483647) / 2147483647;
+    const studies = inDepth(300, 3000);
+    let held = 0;
+    for (let study = 0; study < studies; study++) {
+      const counts = Array.from({ length: 60 }, () => {
+        const isBad = chance() < 0.5;
+        const bad = [0, 1, 2].filter(() => chance() < 0.85 === isBad).length;
+        return [bad, 3 - bad];
+      });
+      const { low, high } = fleissKappa(counts);
+      held += Number(low! <= truth && truth <= high!);
+    }
+    expect(held / studies).toBeGreaterThan(0.91);
+    expect(held / studies).toBeLessThan(0.985);
+  });
+
   it("law: of two people it is near Cohen's and never above it (Scott's chance is never the smaller one)", () => {
     const cell = fc.integer({ min: 0, max: 12 });
     fc.assert(
@@ -98,6 +118,40 @@ describe("Cohen's kappa", () => {
         [c, d],
       ]).value,
     ).toBeCloseTo(printed, 2);
+  });
+
+  /** Fleiss, Statistical Methods for Rates and Proportions, 2nd edition, table 13.1: kappa 0.676, error 0.088 (from memory). */
+  it("has the error that Fleiss prints of his hundred patients", () => {
+    const kappa = cohenKappa([
+      [75, 1, 4],
+      [5, 4, 1],
+      [0, 0, 10],
+    ]);
+    expect(kappa.value).toBeCloseTo(0.676, 3);
+    expect((kappa.high! - kappa.value!) / 1.959964).toBeCloseTo(0.088, 3);
+  });
+
+  it("law: its error is that of the delta method, worked out by changing each cell a little", () => {
+    const cell = fc.integer({ min: 1, max: 30 });
+    fc.assert(
+      fc.property(fc.array(cell, { minLength: 9, maxLength: 9 }), (cells) => {
+        const n = cells.reduce((sum, count) => sum + count, 0);
+        const of = (counts: readonly number[]) =>
+          cohenKappa([counts.slice(0, 3), counts.slice(3, 6), counts.slice(6)]);
+        const slopes = cells.map((_, at) => {
+          const moved = (by: number) => of(cells.map((count, i) => (i === at ? count + by : count))).value!;
+          return (n * (moved(1e-4) - moved(-1e-4))) / 2e-4;
+        });
+        // Counts are multinomial: the variance of a smooth function of them, to first order.
+        const mean = (power: number) =>
+          cells.reduce((sum, count, i) => sum + (count / n) * slopes[i]! ** power, 0);
+        const error = Math.sqrt((mean(2) - mean(1) ** 2) / n);
+        const { value, low, high } = of(cells);
+        if (high! < 1) expect((high! - value!) / 1.959964).toBeCloseTo(error, 5);
+        if (low! > -1) expect((value! - low!) / 1.959964).toBeCloseTo(error, 5);
+      }),
+      { numRuns: inDepth(60, 1000), seed: 18 },
+    );
   });
 
   it("law: it does not ask who is first, lies within its interval, and is 1 exactly where all agree", () => {

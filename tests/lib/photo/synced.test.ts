@@ -1,4 +1,5 @@
 import { mkdtempSync, rmSync } from "node:fs";
+import type * as FileSystem from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { Readable } from "node:stream";
@@ -9,7 +10,7 @@ import { smallPhoto } from "../../setup/small-shop";
 /** What is done to the disk, in order: names inside the data folder. */
 const told = vi.hoisted(() => [] as string[]);
 vi.mock("node:fs/promises", async (original) => {
-  const real = await original<typeof import("node:fs/promises")>();
+  const real = await original<typeof FileSystem>();
   return {
     ...real,
     rename: async (from: string, to: string) => (await real.rename(from, to), told.push(`place ${to}`)),

@@ -44,7 +44,12 @@ describe("the run sheet", () => {
     const seconds = 1500 / plan.setup.travelSpeedMmPerMin!;
     expect(sheet.pace.secondsExactly).toBeCloseTo(seconds, 9);
     expect(sheet.pace.seconds).toBe(`${seconds.toFixed(1)} s`);
-    expect(sheetOf({}, inch).sheet.pace.length).toBe("each inch");
+  });
+
+  it("and for each inch where that is the measure: 25.4 mm at the plan's own travel", () => {
+    const { plan, sheet } = sheetOf({}, inch);
+    expect(sheet.pace.length).toBe("each inch");
+    expect(sheet.pace.secondsExactly).toBeCloseTo((25.4 * 60) / plan.setup.travelSpeedMmPerMin!, 9);
   });
 
   it("tells cautions, and what the figures are counted for", () => {

@@ -3,8 +3,8 @@ import { effects } from "@/lib/trials";
 import { twoLevel } from "@/lib/trials/designs";
 
 /**
- * NIST/SEMATECH e-Handbook, eddy current probe sensitivity: a full two-level design in three factors (turns, winding
- * distance, wire gauge) in standard order. Data and printed effects restated from memory; the arithmetic vouches for them.
+ * NIST/SEMATECH e-Handbook 5.6.1, eddy current probe sensitivity: a full two-level design in three factors (turns, winding
+ * distance, wire gauge) in standard order. Data and effects, twice the printed estimates, read in a transcript of the handbook.
  */
 const sensitivity = [1.7, 4.57, 0.55, 3.39, 1.51, 4.59, 0.67, 4.29];
 const printed = {

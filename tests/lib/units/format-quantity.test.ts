@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bareQuantity, formatQuantity, formatTwoFigures, type PrintedQuantity } from "@/lib/units";
+import { bareQuantity, formatQuantity, formatFigures, type PrintedQuantity } from "@/lib/units";
 import { rounding, type Printed } from "@/lib/units/tables/rounding";
 
 const systems = ["metric", "inch"] as const;
@@ -35,8 +35,8 @@ describe("a quantity in words", () => {
   it("names the unit once where the axis does", () => {
     expect(bareQuantity("modelLength", 25.4, "inch")).toBe("1");
     expect(bareQuantity("tenths", 2.04, "metric")).toBe("2");
-    expect(formatTwoFigures("length", 0.0314, "metric")).toBe("0.031 mm");
-    expect(formatTwoFigures("thousandths", 0.0762, "inch")).toBe("3 thousandths of an inch");
+    expect(formatFigures("length", 0.0314, "metric", 2)).toBe("0.031 mm");
+    expect(formatFigures("thousandths", 0.0762, "inch", 2)).toBe("3 thousandths of an inch");
   });
 });
 

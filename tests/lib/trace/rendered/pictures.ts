@@ -6,15 +6,26 @@ import {
   streetScene,
   trainingScenarios,
 } from "@/demo-images/street/street-scene";
+import type { SceneSpec } from "@/demo-images/scene";
+import type { Truth } from "@/demo-images/truth";
 import type { Point } from "@/lib/geometry";
 import type { Pixels } from "@/lib/trace";
 
 /**
  * "calibration": joints the reader was trained on, in pictures it never saw; "kept-street" and "kept-plain": joints it was
  * never trained on, as they lie about and as on the demo's bench. The stated intervals are set on "fit-street" and
- * "fit-plain", other scenes of joints never trained on, and on no others.
+ * "fit-plain", other scenes of joints never trained on, and on no others. "fresh-tune" and "fresh-kept" came when the
+ * kept ones had been seen: every joint twice on the street and twice on the bench in 24 pictures.
  */
-export const pictureKinds = ["calibration", "fit-street", "fit-plain", "kept-street", "kept-plain"] as const;
+export const pictureKinds = [
+  "calibration",
+  "fit-street",
+  "fit-plain",
+  "kept-street",
+  "kept-plain",
+  "fresh-tune",
+  "fresh-kept",
+] as const;
 export type PictureKind = (typeof pictureKinds)[number];
 
 export interface TracePicture {
@@ -22,6 +33,11 @@ export interface TracePicture {
   readonly image: Pixels;
   /** How many beads lie in the scene; one is asked about. */
   readonly beads: number;
+  readonly truth: Truth;
+  /** Outlines of metal rolled over a toe, px. */
+  readonly rolls: readonly (readonly Pixel[])[];
+  /** From ripple to ripple as the bead was drawn, mm. */
+  readonly ripplePitchMm: number;
   readonly left: readonly Pixel[];
   readonly right: readonly Pixel[];
   /** The weld line's two ends as somebody might pick them; null where hardly any of the bead is in the picture. */
@@ -36,6 +52,8 @@ const seeds = {
   "kept-street": 9211,
   "kept-plain": 9212,
   refusal: 9221,
+  "fresh-tune": 9311,
+  "fresh-kept": 9312,
 } as const;
 
 export function pixelsOf(rgb: Uint8Array, width: number, height: number): Pixels {
@@ -47,18 +65,30 @@ export function pixelsOf(rgb: Uint8Array, width: number, height: number): Pixels
 /** The n-th picture of a kind, with its truth. */
 export function tracePicture(kind: PictureKind | "refusal", n: number, megapixels = 1.2): TracePicture {
   const names = kind === "calibration" ? trainingScenarios : keptBackScenarios;
+  // Fresh kinds go round their joints on the street, and then on the bench.
+  const onBench =
+    kind.endsWith("plain") || (kind.startsWith("fresh") && n % (2 * names.length) >= names.length);
   const scenario = names[n % names.length]!;
   const seed = mixSeed(seeds[kind], n) % 2147483647;
-  const picture =
-    kind === "kept-plain" || kind === "fit-plain"
-      ? renderScene({ scenario, seed, megapixels })
-      : renderScene(streetParams(scenario, seed, megapixels), (spec) => streetScene(spec, mixSeed(seed, 24)));
+  let ripplePitchMm = NaN;
+  const noted = (spec: SceneSpec): SceneSpec => {
+    ripplePitchMm = spec.beads[spec.beads.length - 1]!.ripple.pitchMm;
+    return spec;
+  };
+  const picture = onBench
+    ? renderScene({ scenario, seed, megapixels }, noted)
+    : renderScene(streetParams(scenario, seed, megapixels), (spec) =>
+        noted(streetScene(spec, mixSeed(seed, 24))),
+      );
   const { rgb, width, height, truth } = picture;
   const { leftToePx: left, rightToePx: right } = truth.weld;
   return {
     scenario,
     image: pixelsOf(rgb, width, height),
     beads: 1 + (truth.before ?? []).filter(([line]) => line.length > 3).length,
+    truth,
+    rolls: truth.imperfections.filter(({ kind }) => kind === "overlap").map(({ outlinePx }) => outlinePx),
+    ripplePitchMm,
     left,
     right,
     picked: picks(left, right, width, height, seed),

@@ -9,10 +9,13 @@ type Line = StudiedPicture | SpoiltAnswer;
 
 const isPicture = (line: Line): line is StudiedPicture => "stations" in line;
 
-/** Renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. */
-export async function printTraceStudy([word = "12"]: readonly string[]): Promise<void> {
+/**
+ * Renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. The second word begins the
+ * kinds that are asked for, such as "fresh"; without it all are, and spoilt pictures too.
+ */
+export async function printTraceStudy([word = "12", only = ""]: readonly string[]): Promise<void> {
   const today = new Date().toISOString().slice(0, 10);
-  const lines = existsSync(word) ? readStudy(word) : await makeStudy(Number(word));
+  const lines = existsSync(word) ? readStudy(word) : await makeStudy(Number(word), only);
   const spoilt = lines.filter((line): line is SpoiltAnswer => !isPicture(line));
   console.log(`${traceTables(lines.filter(isPicture), today)}\n\n${spoiltTable(spoilt)}`);
 }
@@ -23,11 +26,13 @@ const readStudy = (file: string): readonly Line[] =>
     .filter((line) => line !== "")
     .map((line) => JSON.parse(line) as Line);
 
-async function makeStudy(pictures: number): Promise<readonly Line[]> {
+async function makeStudy(pictures: number, only: string): Promise<readonly Line[]> {
   const [read, readWhole] = [await nodeReader(), await nodeFinder()];
   const lines: (Line | null)[] = [];
   for (let n = 0; n < pictures; n++) {
-    for (const kind of pictureKinds) lines.push(await studyPicture(kind, n, read, readWhole));
+    for (const kind of pictureKinds.filter((one) => one.startsWith(only)))
+      lines.push(await studyPicture(kind, n, read, readWhole));
+    if (only !== "") continue;
     for (const kind of spoiltKinds) lines.push(await spoiltAnswer(kind, n, readWhole, read));
   }
   return lines.filter((line) => line !== null);

@@ -1,6 +1,6 @@
 import type { Pixel } from "@/demo-images";
 import { distance, type Point } from "@/lib/geometry";
-import { traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
+import { traceBead, withoutRolled, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
 import type { TraceStation } from "@/lib/trace/types";
 import { isClear, lookAtWhole, type WholeLook } from "@/lib/trace/propose-line";
 import { tracePicture, type PictureKind, type TracePicture } from "./pictures";
@@ -13,6 +13,8 @@ export type StudiedStation = readonly [
   lowerSpread: number,
   upperSure: number,
   lowerSure: number,
+  /** 1 where metal is rolled over a toe there, as somebody would mark it. */
+  rolled?: number,
 ];
 
 /** Both ends' distances, and what the proposal was judged by. */
@@ -35,15 +37,18 @@ export interface StudiedPicture {
   readonly seconds: number;
 }
 
+/** What is asked of a picture: its pixels, the true toes, the weld line's ends as picked, and metal rolled over a toe. */
+type Asked = Pick<TracePicture, "scenario" | "image" | "beads" | "left" | "right" | "picked" | "rolls">;
+
 /** Traces the bead of one picture along lightly wrong picks and compares with the truth; null: no bead in view. */
 export async function studyPicture(
   kind: PictureKind,
   n: number,
   read: ReadStrip,
   readWhole: ReadWhole | null = null,
-  picture: TracePicture = tracePicture(kind, n),
+  picture: Asked = tracePicture(kind, n),
 ): Promise<StudiedPicture | null> {
-  const { scenario, image, beads, left, right, picked } = picture;
+  const { scenario, image, beads, left, right, picked, rolls } = picture;
   if (picked === null) return null;
   const widths = left
     .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))
@@ -55,15 +60,23 @@ export async function studyPicture(
   const proposal = readWhole === null ? "not asked" : await endsProposed(image, left, right, readWhole, read);
   const common = { kind, n, scenario, beads, widthPx, seconds, proposal };
   if (!trace.ok) return { ...common, refused: trace.issues[0]!.code, stations: [] };
+  const marks = rolls.map((line) => ({
+    imperfection: "overlap" as const,
+    shape: { kind: "outline" as const, points: line.map(([x, y]) => ({ x, y })) },
+  }));
+  const marked = withoutRolled(trace.value.stations, marks);
   const stations = trace.value.stations
-    .filter(({ end }) => !end)
-    .flatMap((station) => {
+    .map((station, i) => ({ station, rolled: marked[i]!.end ? 1 : 0 }))
+    .filter(({ station }) => !station.end)
+    .flatMap(({ station, rolled }) => {
       const errors = errorsAt(station, left, right);
       if (errors === null) return [];
       const { upper, lower } = station;
       const [a, b] = errors.map((error) => error / trace.value.widthPx);
       return [
-        [a!, b!, upper.spread, lower.spread, upper.sure, lower.sure].map(short) as unknown as StudiedStation,
+        [a!, b!, upper.spread, lower.spread, upper.sure, lower.sure, rolled].map(
+          short,
+        ) as unknown as StudiedStation,
       ];
     });
   return { ...common, refused: null, stations };

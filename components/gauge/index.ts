@@ -1,0 +1,2 @@
+export { StudyResult } from "./study-result";
+export { StudySheet } from "./study-sheet";

@@ -1,0 +1,68 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { createBead } from "@/lib/beads";
+import { findPage, readFilter, trendCounts } from "@/lib/find";
+import { welderJoiner } from "@/lib/find/join-welders";
+import { addPerson } from "@/lib/roster";
+import { useFreshDb } from "../../setup/fresh-db";
+
+const people = [
+  { id: "m", mark: "W-07", name: "Marit Oddny" },
+  { id: "v", mark: null, name: "Vesna Ling" },
+  { id: "w", mark: "W-09", name: "Vesna Ling" },
+];
+
+describe("whose a bead is", () => {
+  const join = welderJoiner(people);
+
+  it("is its person's where it is linked, whatever stands on it", () => {
+    expect(join("m", "somebody")).toEqual({ id: "person:m", standing: "person", label: "W-07" });
+    expect(join("gone", "W-07")).toMatchObject({ id: "person:gone", standing: "person", label: null });
+  });
+
+  it("is the one person's whose mark or name it is, whatever its case and blanks", () => {
+    for (const word of ["W-07", " w-07 ", "marit  oddny", "MARIT ODDNY"])
+      expect(join(null, word)?.id).toBe("person:m");
+  });
+
+  it("stays a word where nobody or several go by it, and is nobody's where nothing is recorded", () => {
+    expect(join(null, "vesna ling")).toMatchObject({ id: "word:vesna ling", standing: "several" });
+    expect(join(null, "Shift 2")).toMatchObject({ standing: "nobody" });
+    expect(join(null, "SHIFT 2")?.id).toBe(join(null, "Shift 2")?.id);
+    expect([join(null, null), join(null, "  ")]).toEqual([null, null]);
+  });
+});
+
+describe("trends by welder", () => {
+  const fresh = useFreshDb();
+  const value = <T>(result: { ok: true; value: T } | { ok: false; issues: unknown }): T => {
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    return result.value;
+  };
+  beforeAll(async () => {
+    const { pen } = fresh();
+    const { id } = value(await addPerson(pen, { name: "Marit Oddny", mark: "W-07", role: "welder" }));
+    for (const start of [
+      { welderId: id },
+      { welderId: id },
+      { welder: "Marit Oddny" },
+      { welder: "w-07" },
+      { welder: "Shift 2" },
+      { welder: "shift 2" },
+      {},
+    ])
+      value(await createBead(pen, start));
+  });
+
+  it("have one row for one person, linked or typed, which leads to all of their beads", async () => {
+    const { groups } = await trendCounts(fresh().db, {}, {}, "welder");
+    const [first, second, third] = groups;
+    expect(groups).toHaveLength(3);
+    expect(first).toMatchObject({ key: "W-07", beads: 4, standing: "person" });
+    expect(first?.keys).toEqual(["Marit Oddny", "W-07", "w-07"]);
+    expect(second).toMatchObject({ beads: 2, standing: "nobody", keys: ["Shift 2", "shift 2"] });
+    expect(third).toMatchObject({ key: null, beads: 1, standing: null, keys: [] });
+    const query = new URLSearchParams(first!.keys.map((word) => ["anyWelder", word]));
+    const { filter } = readFilter(query);
+    expect((await findPage(fresh().db, filter, {}, { at: "start", size: 50 })).beads).toHaveLength(4);
+  });
+});
