@@ -18,6 +18,5 @@ export {
   listStudies,
   studiesForReadings,
   withdrawStudy,
-  type StudyRecord,
 } from "./studies";
 export { listSigned, seenDigest, signInspection } from "./signed";
