@@ -18,8 +18,8 @@ export function RunPlan({ state, dispatch, units }: Pick<BenchProps, "state" | "
   if (!planned || open.length === 0) return null;
   return (
     <aside className={styles.yours} aria-label="The plan" data-testid="run-plan">
-      <p>
-        Planned, and not said to be run so: <strong>{planText(planned, open, units)}</strong>
+      <p className={styles.planText}>
+        Planned, and nobody said yet that it was run so: <b>{planText(planned, open, units)}</b>
       </p>
       <div className={styles.plan}>
         <Button onClick={() => dispatch({ type: "setup", setup: ranAsPlanned(state.setup, planned) })}>

@@ -71,16 +71,8 @@ export function useView(photo: Size, box: Size): ViewControl {
       };
     return { zoomBy: after(steps.zoomBy), panBy: after(steps.panBy), show: after(steps.show) };
   }, [live, steps]);
-  // The same object while it is the same: what is painted by it is kept.
-  const view = useMemo(() => {
-    const [ofPhoto, ofBox] = [
-      { width, height },
-      { width: boxWidth, height: boxHeight },
-    ];
-    return moved === null ? fitView(ofPhoto, ofBox) : keepInSight(moved, ofPhoto, ofBox);
-  }, [moved, width, height, boxWidth, boxHeight]);
   return {
-    view,
+    view: useSettled(moved, width, height, boxWidth, boxHeight),
     live,
     hand: steps,
     ...atOnce,
@@ -107,3 +99,20 @@ const handSteps = ({ move }: LiveView): Pick<ViewControl, "zoomBy" | "panBy" | "
   panBy: (by) => move((view) => ({ ...view, pan: add(view.pan, by) })),
   show: (point) => move((view, _, room) => reveal(view, point, room, 40)),
 });
+
+/** The same object while it is the same: what is painted by it is kept. Sizes of photo and box. */
+function useSettled(
+  moved: View | null,
+  width: number,
+  height: number,
+  boxWidth: number,
+  boxHeight: number,
+): View {
+  return useMemo(() => {
+    const [photo, box] = [
+      { width, height },
+      { width: boxWidth, height: boxHeight },
+    ];
+    return moved === null ? fitView(photo, box) : keepInSight(moved, photo, box);
+  }, [moved, width, height, boxWidth, boxHeight]);
+}

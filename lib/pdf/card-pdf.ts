@@ -57,7 +57,7 @@ function drawRanges(flow: Flow, { dials }: CardSheetDocument): void {
       const blocks = [
         ["Lbl", layText(flow.faces, [run(label, "text", 9, GREY.words)], CELL - 8)],
         ["LBody", layText(flow.faces, [run(range, "heavy", 14)], CELL - 8, { leading: 1.15 })],
-        ["LBody", layText(flow.faces, [run(value && `run at ${value}`, "text", 8)], CELL - 8)],
+        ["LBody", layText(flow.faces, [run(value && `begin at ${value}`, "text", 8)], CELL - 8)],
       ] as const;
       let y = flow.y;
       for (const [type, block] of blocks) {

@@ -66,6 +66,8 @@ describe("a thumb on a phone", () => {
     expect(points.length).toBeGreaterThan(9);
 
     await page.reload();
+    // A bead that has something to say opens on that.
+    await bench.section("Marks");
     await bench.photoHere();
     await bench.tool("Line");
     expect(await along.getAttribute("aria-pressed")).toBe("true");

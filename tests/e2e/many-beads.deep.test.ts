@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openDb, type Db } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
 import { PATIENT_MS } from "../setup/patience";
+import { storePlainPhotos } from "../setup/plain-photos";
 import { closeWindows, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { windows } from "./support/windows";
@@ -21,14 +22,17 @@ let browser: Browser;
 let db: Db;
 let beads = IN_ALL;
 
-const growTo = (count: number): Promise<void> =>
-  growShop({ db, by: "test" }, { beads: count, seed: 11, until: new Date("2026-11-26T12:00:00Z") });
+async function grow(count: number): Promise<void> {
+  const photos = await storePlainPhotos(db, server.dataFolder);
+  const until = new Date("2026-11-26T12:00:00Z");
+  await growShop({ db, by: "test" }, { beads: count, seed: 11, until, photos });
+}
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(kept || undefined), openBrowser()]);
   db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
   if (kept) beads = await db.bead.count();
-  else await growTo(AT_FIRST);
+  else await grow(AT_FIRST);
 });
 afterAll(async () => {
   await closeWindows(browser);
@@ -75,7 +79,7 @@ describe.runIf(!kept)("998 beads", () => {
     const page = await open(windows[0]![1]);
     expect(await status(page)).toContain("998 recorded, newest first.");
     expect(await cards(page)).toBe(48);
-    await growTo(IN_ALL - AT_FIRST);
+    await grow(IN_ALL - AT_FIRST);
   });
 });
 

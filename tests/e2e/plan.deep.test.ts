@@ -76,7 +76,7 @@ describe("planning a run", () => {
     expect(await feedField.inputValue()).toBe("");
     const asPlanned = page.getByTestId("run-plan");
     await asPlanned.getByText(/wire feed 10\.1 m\/min/).waitFor();
-    await page.evaluate(() => globalThis.scrollTo(0, 0));
+    await page.evaluate(() => scrollTo(0, 0));
     await shoot(page, `plan-to-bead-${name}`);
     expect(await axe(page)).toEqual([]);
     await asPlanned.getByRole("button", { name: "I ran it like this" }).click();

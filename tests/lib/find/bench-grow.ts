@@ -11,9 +11,8 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import Database from "better-sqlite3";
 import pg from "pg";
-import sharp from "sharp";
 import { archiveOf } from "@/lib/archive";
-import { attachPhoto, createBead, getBead, saveBead, staleBeads, type NewPhoto } from "@/lib/beads";
+import { createBead, getBead, saveBead, staleBeads } from "@/lib/beads";
 import { engineOf, openDb, type Db, type Sql } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
 import { beadTable, csvHead, csvRows, judgedCells } from "@/lib/exchange";
@@ -36,6 +35,7 @@ import { metric } from "@/lib/units";
 import { verifyRecords } from "@/lib/verify";
 import { freshDb } from "../../setup/fresh-db";
 import { layMigrated } from "../../setup/migrated";
+import { storePlainPhotos } from "../../setup/plain-photos";
 import { setup as startPostgres } from "../../setup/postgres-global";
 
 interface Folder {
@@ -94,11 +94,11 @@ async function fill(folder: Folder, beads: number): Promise<void> {
   const from = performance.now();
   // What is made for measuring need not outlive a power cut.
   if (isFile) await folder.db.$queryRawUnsafe("PRAGMA synchronous = OFF");
-  const photos = await storePhotos(folder);
+  const photos = await storePlainPhotos(folder.db, folder.path);
   await growShop(folder.pen, { beads, seed: 1, until: new Date("2026-11-26T12:00:00Z"), photos });
   if (isFile) await folder.db.$queryRawUnsafe("PRAGMA synchronous = FULL");
   const seconds = ((performance.now() - from) / 1000).toFixed(0);
-  console.log(`\n${beads} beads on ${engineOf(folder.db)} made in ${seconds} s`);
+  console.error(`\n${beads} beads on ${engineOf(folder.db)} made in ${seconds} s`);
 }
 
 /** The driver by itself: how many rows a statement gives. */
@@ -124,28 +124,6 @@ async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
     rows: async ({ sql, values }) => file.prepare(sql).all(...values).length,
     close: async () => file.close(),
   };
-}
-
-/** Three plain pictures: bytes to be stored and exported, nothing to look at. */
-async function storePhotos({ db, path: dataDir }: Folder): Promise<readonly NewPhoto[]> {
-  const photos: NewPhoto[] = [];
-  for (const shade of [90, 120, 150]) {
-    const create = {
-      width: 1600,
-      height: 1200,
-      channels: 3 as const,
-      background: { r: shade, g: 90, b: 60 },
-    };
-    const bytes = await sharp({ create }).jpeg().toBuffer();
-    const one = async function* () {
-      yield new Uint8Array(bytes);
-    };
-    await attachPhoto(db, { dataDir, source: one(), declaredBytes: bytes.length }, async (photo) => {
-      photos.push(photo);
-      return { ok: true, value: null };
-    });
-  }
-  return photos;
 }
 
 /** What the list page does: counts, choices, a page, its cards in words. */

@@ -11,6 +11,7 @@ import { assessContext } from "@/lib/shop";
 import { verifyRecords } from "@/lib/verify";
 import { growShop } from "@/lib/demo/grow-shop";
 import { useFreshDb } from "../../setup/fresh-db";
+import { storePlainPhotos } from "../../setup/plain-photos";
 import { startS3Stub, s3Keys, tellS3, type S3Stub } from "../../setup/s3-stub";
 import { bytesOf, listBeads } from "../../setup/stored-beads";
 import { usePostgres } from "../../setup/use-postgres";
@@ -66,17 +67,11 @@ const clean = { status: 0, stderr: "" };
 
 describe("npm run move", () => {
   it("there and back: archives are the same to the byte, verify finds nothing, and nothing goes where something is", async () => {
-    const whole = await fillWholeRecord(fresh());
+    await fillWholeRecord(fresh());
     const { db, pen, folder } = fresh();
     // More than one slice of each table.
-    const { sha256, format, bytes, widthPx, heightPx } = await db.photo.findFirstOrThrow({
-      where: { sha256: whole.sha256 },
-    });
-    const photos = [{ sha256, format, bytes, widthPx, heightPx }] as Parameters<
-      typeof growShop
-    >[1]["photos"] &
-      object;
-    await growShop(pen, { beads: 450, seed: 5, until: new Date("2026-11-26T12:00:00Z"), photos });
+    const photos = await storePlainPhotos(db, folder);
+    await growShop(pen, { beads: 250, seed: 5, until: new Date("2026-11-26T12:00:00Z"), photos });
     await installationSigner(pen, new Date());
     const before = await archived(db, folder);
     const { entries, head } = await verifyRecords(db, folder);
