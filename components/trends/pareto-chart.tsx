@@ -62,7 +62,7 @@ export function ParetoChart({ lines, label }: { lines: readonly ParetoLine[]; la
             stroke="var(--ink)"
             strokeWidth={2}
             strokeDasharray="2 3"
-            dot={{ r: 4, fill: "var(--ink)" }}
+            dot={{ r: 4, fill: "var(--ink)", strokeDasharray: "0" }}
             isAnimationActive={false}
             activeDot={false}
           />

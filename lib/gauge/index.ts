@@ -1,4 +1,4 @@
-export { carriedBy, componentIds, studyFigures, type ReadingStudy, type StudyFigures } from "./figures";
+export { carriedBy, componentIds, studyFigures, type ReadingStudy } from "./figures";
 export { placeCells, type SheetCell } from "./place-cells";
 export { pastedCells, readCell, type CellUnit } from "./read-cells";
 export { studyStanding } from "./standing";
