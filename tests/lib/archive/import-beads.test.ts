@@ -11,6 +11,7 @@ import { receivePhoto } from "@/lib/photo";
 import { viewPath } from "@/lib/photo/paths";
 import { isSha256 } from "@/lib/photo/paths";
 import { archiveOf, checkArchive, importArchive, importSentence } from "@/lib/archive";
+import { ARCHIVE_VERSION } from "@/lib/exchange/archive-manifest";
 import { addPhoto, createBead, getBead, saveBead } from "@/lib/beads";
 import type { Pen } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
@@ -210,7 +211,13 @@ describe("a bad archive", () => {
       () =>
         tampered((files) => {
           const text = new TextDecoder().decode(files["manifest.json"]);
-          reseal(files, text.replace(/"schemaVersion":1,"tablesDigest"/, '"schemaVersion":9,"tablesDigest"'));
+          reseal(
+            files,
+            text.replace(
+              /"schemaVersion":1,"tablesDigest"/,
+              `"schemaVersion":${ARCHIVE_VERSION + 1},"tablesDigest"`,
+            ),
+          );
         }),
       "version-newer",
     ],
