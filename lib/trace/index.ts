@@ -1,5 +1,5 @@
-export { drawnProfile, isGuess, withoutRolled } from "./drawn-profile";
-export { beadProfile, type BeadProfile, type ProfileStation } from "./profile";
+export { drawnProfile, isGuess } from "./drawn-profile";
+export { type BeadProfile, type ProfileStation } from "./profile";
 export { finder, reader } from "./model";
 export { proposeLine, type ProposedLine } from "./propose-line";
 export { traceSentence } from "./sentences";

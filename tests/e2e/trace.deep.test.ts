@@ -111,6 +111,35 @@ describe("a bead that reads itself", () => {
     await shoot(page, "found-on-sheet-phone");
   });
 
+  it("is given its scale by a rule or a disc that lies beside it, the disc once somebody said its width", async () => {
+    const page = await (await browser.newContext(phone)).newPage();
+    page.setDefaultTimeout(PATIENT_MS);
+    for (const [name, words, press] of [
+      ["restart-cluster", "A rule was found", /^Accept (the )?scale/],
+      ["hard-cracks", "A round disc was found", /^Accept (the )?disc/],
+    ] as const) {
+      const bench = new Bench(page);
+      await bench.newBead(server.url, { looks: true });
+      await bench.addPhoto(path.join(set, `${name}.jpg`));
+      await bench.photoShown();
+      await page.getByTestId("found").getByText(words).waitFor();
+      const accept = page.getByRole("button", { name: press });
+      await accept.waitFor();
+      await page.getByTestId("found").scrollIntoViewIfNeeded();
+      await shoot(page, `found-${name}-phone`);
+      await accept.tap();
+      if (name === "hard-cracks") {
+        const size = page.getByRole("dialog", { name: "How wide is the disc?" }).getByRole("textbox");
+        await size.fill("20 mm");
+        await size.press("Enter");
+      }
+      await page
+        .getByTestId("scale-note")
+        .getByText(/Scale set/)
+        .waitFor();
+    }
+  });
+
   it("offers the worst stretch of an uneven bead to be marked, and only then it is evidence", async () => {
     const { weld, scaleObject } = Truth.parse(
       JSON.parse(readFileSync(path.join(set, "vertical-up-uneven.json"), "utf8")),

@@ -27,13 +27,14 @@ describe("the division of a rule", () => {
     );
   });
 
-  it("is not told of lines that are all alike, that scatter, or that are longer at each fifth alone", () => {
+  it("is not told of lines that are all alike, that scatter, or that are longer at each fourth, fifth or tenth alone", () => {
     fc.assert(
       fc.property(start, seed, (from, chance) => {
         expect(divisionOf(lines([1], from, 60, 0.1, chance))).toBeNull();
         expect(divisionOf(lines([1], from, 60, 0.9, chance))).toBeNull();
         expect(divisionOf(lines([5, 1], from, 60, 0.1, chance))).toBeNull();
         expect(divisionOf(lines([4, 1], from, 60, 0.1, chance))).toBeNull();
+        expect(divisionOf(lines([10, 1], from, 60, 0.02, chance))).toBeNull();
       }),
       { seed: 6, numRuns: 60 },
     );

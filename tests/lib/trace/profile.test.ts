@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { calibrate, defaultMeasureOptions } from "@/lib/measure";
-import { beadProfile } from "@/lib/trace";
+import { beadProfile } from "@/lib/trace/profile";
 import type { TraceStation } from "@/lib/trace/types";
 import { random } from "../diagnose/sweep/grid";
 import { inDepth } from "../../setup/in-depth";

@@ -1,6 +1,7 @@
 import type { Pixel } from "@/demo-images";
 import { distance, type Point } from "@/lib/geometry";
-import { traceBead, withoutRolled, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
+import { traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
+import { withoutRolled } from "@/lib/trace/drawn-profile";
 import type { TraceStation } from "@/lib/trace/types";
 import { isClear, lookAtWhole, type WholeLook } from "@/lib/trace/propose-line";
 import { tracePicture, type PictureKind, type TracePicture } from "./pictures";
