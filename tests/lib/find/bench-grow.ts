@@ -301,6 +301,7 @@ const { values, positionals } = parseArgs({
     postgresql: { type: "boolean" },
     verify: { type: "boolean" },
     keep: { type: "string" },
+    list: { type: "boolean" },
   },
 });
 const sizes = positionals.map(Number).filter((n) => Number.isInteger(n) && n > 0);
