@@ -23,6 +23,7 @@ export { lengthText } from "./length-text";
 export { looks, type Look } from "./look-words";
 export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
+export { notCarriedSentence } from "./not-carried-sentence";
 export { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 export { rowLimitText, rowValueText } from "./row-text";
 export { rulerTicks } from "./ruler";
