@@ -66,6 +66,15 @@ describe("a study of a gauge", () => {
     await shoot(page, "gauge-study-phone");
     await page.setViewportSize(desktop.viewport);
     await shoot(page, "gauge-study");
+    const onPaper = async (names: readonly string[]) => {
+      const shown = names.map((name) => page.getByText(name, { exact: true }).first().isVisible());
+      return Promise.all(shown);
+    };
+    const parts = ["Print", "As CSV", "Withdraw it", "Standard deviation"];
+    expect(await onPaper(parts)).toEqual([true, true, true, true]);
+    await page.emulateMedia({ media: "print" });
+    expect(await onPaper(parts)).toEqual([false, false, false, true]);
+    await page.emulateMedia({ media: "screen" });
 
     const { studies } = (await (await page.request.get(`${server.url}/api/gauge-studies`)).json()) as {
       studies: { id: string; figures: { reading: { u: number; k: number } } }[];
