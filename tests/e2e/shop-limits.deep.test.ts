@@ -78,3 +78,33 @@ it("limits written here judge a bead, and the bead keeps its version when the ne
     ["shop-stringers-first-week@1", false],
   ]);
 });
+
+it("a copy of a code names what it did not carry, in the editor, in the saved version and in a verdict by it", async () => {
+  await page.goto(`${server.url}/criteria/new?from=iso-5817-c&kind=fillet&thickness=10`);
+  const panel = page.getByRole("heading", { name: /^Not carried over from ISO 5817/ });
+  await panel.waitFor();
+  await page.getByText(/^Table 1, 1\.20 Insufficient throat/).waitFor();
+  await page.getByRole("button", { name: /^A limit of ours says it: Table 1, 1\.23/ }).click();
+  await page.getByText(/^Table 1, 1\.23 Spatter/).waitFor({ state: "detached" });
+  await panel.scrollIntoViewIfNeeded();
+  await shoot(page, "not-carried-desktop");
+  await page.setViewportSize({ width: 390, height: 844 });
+  await panel.scrollIntoViewIfNeeded();
+  await shoot(page, "not-carried-phone");
+  await page.setViewportSize(desktop.viewport);
+  await page.getByLabel("Title").first().fill("Copy of C");
+  await page.getByRole("button", { name: "Save as version 1" }).click();
+  await page.waitForURL(/\/criteria\/shop-copy-of-c$/);
+  await page.goto(`${server.url}/criteria/shop-copy-of-c?version=1`);
+  await page.getByText(/^Not looked at here: .*1\.20 Insufficient throat/).waitFor();
+
+  const bench = new Bench(page);
+  await bench.newBead(server.url);
+  await bench.section("Verdict");
+  await page.getByLabel("Judge by").selectOption("shop-copy-of-c@1");
+  const said = page.getByTestId("not-carried");
+  await said.getByText(/1\.20 Insufficient throat/).waitFor();
+  expect(await said.textContent()).not.toContain("Spatter");
+  await bench.saved();
+  await shoot(page, "not-carried-verdict-desktop");
+});
