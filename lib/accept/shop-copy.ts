@@ -44,7 +44,7 @@ export function shopRowsFrom(
   }
   return {
     rows: rows.map((row, i) => ({ ...row, id: `row-${i + 1}` })),
-    notCarried: { from: `${set.document} ${set.edition}`.slice(0, 200), clauses },
+    notCarried: { from: `${set.title}, ${set.edition}`.slice(0, 200), clauses },
   };
 }
 
