@@ -1,7 +1,7 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import type { SavedShopSet, ShopDraft, TriedVerdict } from "@/components/criteria";
+import { draftOf, type SavedShopSet, type ShopDraft, type TriedVerdict } from "@/components/criteria";
 import type { Stored } from "@/components/saving";
 import type { Said } from "@/components/ui";
 import { ShopCriteriaSchema, shopSetId } from "@/lib/accept";
@@ -12,7 +12,7 @@ import type { Db } from "@/lib/db";
 import { getBead } from "@/lib/beads";
 import { getPerson } from "@/lib/roster";
 import { listShopSets, newestVersions, saveShopSet, withdrawShopSet } from "@/lib/shop";
-import { codeUnitsOf, resultWords, rowSentence, verdictSays } from "@/lib/report";
+import { codeUnitsOf, notCarriedSentence, resultWords, rowSentence, verdictSays } from "@/lib/report";
 import { actionFor, anything, basedOn, id, yes } from "../_door/action-for";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { currentUnits } from "../_door/current-units";
@@ -63,8 +63,7 @@ export const readShopSetAction = actionFor(
   async ({ db }, key): Promise<Answer<Stored<ShopDraft>>> => {
     const [newest] = newestVersions(await listShopSets(db, { key }));
     if (!newest) return recordAnswer(fail(issue("criteria-gone")));
-    const { title, note, rows } = newest.content;
-    return ok({ revision: newest.version, content: { title, note, rows } });
+    return ok({ revision: newest.version, content: draftOf(newest.content) });
   },
 );
 
@@ -105,14 +104,17 @@ export const tryShopSetAction = actionFor(
     const { preferences } = await currentUnits();
     return {
       word: `${verdictSays(verdict.value).short}.`,
-      lines: verdict.value.rows.map((row) => {
-        const words = {
-          units: preferences,
-          codeUnits: codeUnitsOf(verdict.value),
-          markNumber: (id: string) => numbers.get(id) ?? null,
-        };
-        return `${row.title}: ${resultWords[row.result]}. ${rowSentence(row, words)}`;
-      }),
+      lines: [
+        ...[notCarriedSentence(verdict.value.notCarried)].filter(Boolean),
+        ...verdict.value.rows.map((row) => {
+          const words = {
+            units: preferences,
+            codeUnits: codeUnitsOf(verdict.value),
+            markNumber: (id: string) => numbers.get(id) ?? null,
+          };
+          return `${row.title}: ${resultWords[row.result]}. ${rowSentence(row, words)}`;
+        }),
+      ],
     };
   },
 );

@@ -2,7 +2,7 @@ import { classCounts, wallPage, type WallContent } from "@/lib/course";
 import type { Db } from "@/lib/db";
 import { listHandIns, type ExerciseRecord } from "@/lib/classroom";
 import { getGroup } from "@/lib/roster";
-import { dayText } from "@/lib/report";
+import { shopDay } from "../_door/shop-day";
 import { classBeads } from "./class-beads";
 
 /** The page for the wall of one exercise, as it stands now; no name is in it. */
@@ -17,7 +17,7 @@ export async function wallContent(db: Db, exercise: ExerciseRecord): Promise<Wal
     title: exercise.title,
     group: exercise.group.name,
     aim: exercise.content.aim,
-    day: dayText(new Date().toISOString()),
+    day: shopDay(new Date().toISOString()),
     handedIn: members.filter(({ id }) => handIns.some(({ personId }) => personId === id)).length,
     members: members.length,
   });

@@ -21,7 +21,7 @@ const files: readonly { href: string; title: string; tone: PanelTone; text: stri
     href: "/api/export/beads.csv",
     title: "Beads as a table",
     tone: "straw",
-    text: "CSV for a spreadsheet: one row per bead with its set-up, readings, verdict and likeliest cause. Metric; text that would run as a formula is guarded by an apostrophe.",
+    text: "CSV for a spreadsheet: one row per bead with its job and weld, set-up, readings, verdict and likeliest cause. Metric; text that would run as a formula is guarded by an apostrophe.",
   },
   {
     href: "/api/export/marks.csv",

@@ -1,10 +1,10 @@
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
+import { shopDay } from "@/app/_door/shop-day";
 import { layerInk, palette } from "@/components/picture";
 import type { Db } from "@/lib/db";
 import { feedbackPdf } from "@/lib/pdf";
 import { getFeedback, type HandInRecord } from "@/lib/classroom";
-import { dayText } from "@/lib/report";
 
 /** Returned feedback as a PDF; 404 while it is a draft. Whoever calls has asked whether they may. */
 export async function feedbackPdfAnswer(db: Db, handIn: HandInRecord, recordUrl: string): Promise<Response> {
@@ -15,7 +15,7 @@ export async function feedbackPdfAnswer(db: Db, handIn: HandInRecord, recordUrl:
     returned,
     digest,
     student: handIn.student,
-    day: dayText(returnedAt),
+    day: shopDay(returnedAt),
     reply,
     photos,
     palette,

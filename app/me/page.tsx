@@ -2,9 +2,8 @@ import type { Metadata } from "next";
 import { headers } from "next/headers";
 import { notFound } from "next/navigation";
 import { Header } from "@/components/shell";
-import { Field, page, Panel, SaidForm } from "@/components/ui";
+import { Field, LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { listSessions, secondFactorState } from "@/lib/account";
-import { dayText } from "@/lib/report";
 import { roleDuties, roleNames } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { pageFor } from "../_door/here";
@@ -60,7 +59,7 @@ export default async function MePage() {
             {sessions.map(({ id, isThis, createdAt, address, browser }) => (
               <li key={id}>
                 <strong>{isThis ? "Here" : (address ?? "Unknown address")}</strong>, since{" "}
-                {dayText(createdAt)}
+                <LocalTime iso={createdAt} only="day" />
                 {browser ? `: ${browser.slice(0, 120)}` : ""}
                 {!isThis && (
                   <SaidForm action={endSessionAction.bind(null, id)} submit="End this one" tone="danger" />

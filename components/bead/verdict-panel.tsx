@@ -10,6 +10,7 @@ import {
   looks,
   resultWords,
   rowSentence,
+  notCarriedSentence,
   unusedSentence,
   verdictSays,
   type RowWords,
@@ -123,6 +124,7 @@ function Outcome({
   onChange,
 }: VerdictPanelProps & { verdict: Verdict }) {
   const words = verdictSays(verdict);
+  const notCarried = notCarriedSentence(verdict.notCarried);
   const unused = unusedSentence(verdict, markNumber);
   return (
     <>
@@ -134,6 +136,7 @@ function Outcome({
         <p className={styles.small}>
           {verdict.criteriaTitle}, {verdict.edition}
         </p>
+        {notCarried && <p data-testid="not-carried">{notCarried}</p>}
         {verdict.checkYourCopy && (
           <p className={styles.check} data-testid="check-your-copy">
             {CHECK_YOUR_COPY}

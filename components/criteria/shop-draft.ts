@@ -1,11 +1,21 @@
-import { ShopCriteriaSchema, type ShopQuantity, type ShopRow } from "@/lib/accept";
+import { ShopCriteriaSchema, type NotCarried, type ShopQuantity, type ShopRow } from "@/lib/accept";
 
 /** What a person writes of a set. */
 export interface ShopDraft {
   readonly title: string;
   readonly note: string;
   readonly rows: readonly ShopRow[];
+  /** Absent: written from nothing, or saved before this was kept. */
+  readonly notCarried?: NotCarried | undefined;
 }
+
+/** What a person changes of a saved set. */
+export const draftOf = ({ title, note, rows, notCarried }: ShopDraft): ShopDraft => ({
+  title,
+  note,
+  rows,
+  notCarried,
+});
 
 export const emptyDraft: ShopDraft = { title: "", note: "", rows: [] };
 
@@ -30,6 +40,22 @@ export function newRow(rows: readonly ShopRow[]): ShopRow {
     windowMm: null,
     note: "",
   };
+}
+
+/** The draft without a row; the clause it alone carried is then named as not carried. */
+export function withoutRow(
+  { rows, notCarried }: ShopDraft,
+  id: string,
+): Pick<ShopDraft, "rows" | "notCarried"> {
+  const left = rows.filter((row) => row.id !== id);
+  const carried = rows.find((row) => row.id === id)?.carries;
+  const same = (one: { readonly clause: string; readonly title: string } | undefined) =>
+    one?.clause === carried?.clause && one?.title === carried?.title;
+  const isNamed =
+    !carried || left.some(({ carries }) => same(carries)) || notCarried?.clauses.some((one) => same(one));
+  if (!notCarried || isNamed) return { rows: left, notCarried };
+  const clauses = [...notCarried.clauses, { ...carried, why: "its limit was taken out" }];
+  return { rows: left, notCarried: { ...notCarried, clauses } };
 }
 
 /** Another way to measure: what it has no use for is taken off, the rest stays. */

@@ -8,7 +8,8 @@ import { Button, Field, form, Panel } from "@/components/ui";
 import type { ShopRow } from "@/lib/accept";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./criteria.module.css";
-import { draftErrors, movedRow, newRow, type ShopDraft } from "./shop-draft";
+import { NotCarriedPanel } from "./not-carried";
+import { draftErrors, movedRow, newRow, withoutRow, type ShopDraft } from "./shop-draft";
 import { ShopRowFields } from "./shop-row-fields";
 import { TryOut, type TriedBead, type TryOn } from "./try-out";
 
@@ -46,7 +47,16 @@ export function ShopEditor({ tryOn, beads, units, ...editing }: ShopEditorProps)
       }}
     >
       <NamePanel {...{ content, change }} titleError={error("title")} />
-      <Rows rows={content.rows} units={units} error={error} onRows={(rows) => change({ rows })} />
+      {content.notCarried && content.notCarried.clauses.length > 0 && (
+        <NotCarriedPanel notCarried={content.notCarried} onChange={(notCarried) => change({ notCarried })} />
+      )}
+      <Rows
+        rows={content.rows}
+        units={units}
+        error={error}
+        onRows={(rows) => change({ rows })}
+        onRemove={(id) => change(withoutRow(content, id))}
+      />
       {content.rows.length === 0 && asked && (
         <p role="alert" className={`${form.said} ${form.refused}`}>
           Add at least one limit.
@@ -128,11 +138,13 @@ function Rows({
   units,
   error,
   onRows,
+  onRemove,
 }: {
   rows: readonly ShopRow[];
   units: UnitPreferences;
   error: (path: string) => string | undefined;
   onRows: (rows: readonly ShopRow[]) => void;
+  onRemove: (id: string) => void;
 }) {
   return (
     <>
@@ -146,7 +158,7 @@ function Rows({
           error={(field) => error(`rows.${place}.${field}`)}
           onChange={(next) => onRows(rows.map((one) => (one.id === row.id ? next : one)))}
           onMove={(by) => onRows(movedRow(rows, place, by))}
-          onRemove={() => onRows(rows.filter(({ id }) => id !== row.id))}
+          onRemove={() => onRemove(row.id)}
         />
       ))}
       {rows.length < MOST_ROWS && (

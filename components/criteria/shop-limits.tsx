@@ -1,5 +1,5 @@
 import type { ShopCriteria } from "@/lib/accept";
-import { shopRowText } from "@/lib/report";
+import { notCarriedSentence, shopRowText } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 import styles from "./criteria.module.css";
 
@@ -15,6 +15,7 @@ export function ShopLimits({ set, units }: { readonly set: ShopCriteria; readonl
           </li>
         ))}
       </ol>
+      {set.notCarried && <p>{notCarriedSentence(set.notCarried)}</p>}
       {set.note && <p>{set.note}</p>}
     </>
   );

@@ -251,6 +251,7 @@ function VerdictPart({ sheet }: { sheet: SheetDocument }) {
       {verdict.contradictions.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {verdict.notCarried && <p>{verdict.notCarried}</p>}
       {verdict.unused && <p>{verdict.unused}</p>}
       {verdict.missing.length > 0 && <p>Missing: {verdict.missing.join("; ")}.</p>}
       {verdict.notLookedFor.length > 0 && <p>Not looked for: {verdict.notLookedFor.join(", ")}.</p>}

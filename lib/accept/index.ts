@@ -23,6 +23,7 @@ export {
   ShopKeySchema,
   shopQuantities,
   shopSetId,
+  type NotCarried,
   type ShopCriteria,
   type ShopQuantity,
   type ShopRow,

@@ -80,6 +80,7 @@ function verdictOf(set: CriteriaSet, context: CaseContext): Verdict {
       .filter((one) => imperfections[one.imperfection].inspectorFirst)
       .map(({ id }) => id),
     notCovered: set.notCovered,
+    notCarried: set.notCarried ?? null,
     checkYourCopy: rows.some((row) => row.checkYourCopy && row.result !== "not-applicable"),
   };
 }

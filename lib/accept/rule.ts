@@ -1,6 +1,7 @@
 import type { Source } from "@/lib/base";
 import { beadQuantityRows, forEachQuantity } from "@/lib/measure";
 import type { ImperfectionId, Place } from "@/lib/trade";
+import type { NotCarried } from "./shop-criteria";
 import type { WeldFacts, WeldKind } from "./types";
 import type { CriteriaSetting, GaugeId, MissingQuantity } from "./verdict";
 
@@ -141,6 +142,8 @@ export interface CriteriaSet {
   readonly settings: readonly CriteriaSetting[];
   readonly criteria: readonly Criterion[];
   readonly notCovered: readonly { readonly clause: string; readonly note: string }[];
+  /** Of the shop's own limits: what was not carried over from the code they started from. */
+  readonly notCarried?: NotCarried | null;
 }
 
 /** What a clause says from one edition on, until a later entry; null: the clause ends there. */

@@ -5,13 +5,19 @@ import { findCriteria } from "./criteria";
 import { constantValue, evaluateFormula } from "./formula";
 import type { CriteriaSet, Criterion, Formula, Test, Variant } from "./rule";
 import { commonSettings, resolveSettings } from "./settings";
-import { shopQuantities, ShopRowSchema, type ShopQuantity, type ShopRow } from "./shop-criteria";
+import {
+  shopQuantities,
+  ShopRowSchema,
+  type NotCarried,
+  type ShopQuantity,
+  type ShopRow,
+} from "./shop-criteria";
 import { JudgeInputSchema, type WeldKind } from "./types";
 
 export interface ShopCopy {
   readonly rows: readonly ShopRow[];
-  /** What a row of the shop's own cannot say, so that nobody believes it was copied. */
-  readonly leftOut: readonly { readonly clause: string; readonly title: string; readonly why: string }[];
+  /** What was not copied, so that nobody believes it was: these and what the rows carry are the whole code. */
+  readonly notCarried: NotCarried;
 }
 
 /**
@@ -29,14 +35,17 @@ export function shopRowsFrom(
   if (!settings.ok) return null;
   const context = caseContext(JudgeInputSchema.parse({ criteriaId, weld }), settings.value);
   const rows: ShopRow[] = [];
-  const leftOut: ShopCopy["leftOut"][number][] = [];
+  const clauses: NotCarried["clauses"] = [];
   for (const criterion of set.criteria) {
     const copied = copyCriterion(set, criterion, context);
     rows.push(...copied.rows);
     if (copied.why !== null)
-      leftOut.push({ clause: criterion.clause, title: criterion.title, why: copied.why });
+      clauses.push({ clause: criterion.clause, title: criterion.title, why: copied.why });
   }
-  return { rows: rows.map((row, i) => ({ ...row, id: `row-${i + 1}` })), leftOut };
+  return {
+    rows: rows.map((row, i) => ({ ...row, id: `row-${i + 1}` })),
+    notCarried: { from: `${set.document} ${set.edition}`.slice(0, 200), clauses },
+  };
 }
 
 interface Copied {
@@ -49,7 +58,7 @@ function copyCriterion(set: CriteriaSet, criterion: Criterion, context: CaseCont
   const answers = criterion.variants.map((variant) => ({ variant, ...applicability(variant.when, context) }));
   // The first that applies counts; one before it that may apply leaves that open.
   const first = answers.find(({ applies }) => applies !== false);
-  if (first === undefined) return { rows: [], why: null };
+  if (first === undefined) return leave("it does not hold for this kind of weld and thickness");
   if (first.applies === null) return leave("it depends on more than the weld and its thickness");
   if (criterion.onlyWhenRead === true) return leave("it is judged only where the reading was taken");
   const tests = first.variant.tests.map((test) => copyTest(test, context));
@@ -57,7 +66,7 @@ function copyCriterion(set: CriteriaSet, criterion: Criterion, context: CaseCont
   const rows = tests.flatMap((test) =>
     typeof test === "string" ? [] : [rowOf(set, criterion, first.variant, test)],
   );
-  return { rows, why: whys[0] ?? null };
+  return { rows, why: whys[0] ?? (rows.length === 0 ? "it sets no limit" : null) };
 }
 
 type Limits = Pick<ShopRow, "quantity" | "limit" | "windowMm">;
@@ -115,6 +124,7 @@ function rowOf(set: CriteriaSet, criterion: Criterion, { source }: Variant, limi
     id: "row",
     title: criterion.title.slice(0, 120),
     imperfections: criterion.imperfections,
+    carries: { clause: criterion.clause, title: criterion.title },
     ...limits,
     note: `after ${set.document} ${set.edition}, ${criterion.clause}${places}${doubt}`,
   });

@@ -22,6 +22,12 @@ export const shopQuantities = [
 ] as const;
 export type ShopQuantity = (typeof shopQuantities)[number];
 
+/** One clause of a code, as its verdicts name it. */
+const ClauseNameSchema = z.object({
+  clause: z.string().trim().min(1).max(200),
+  title: z.string().trim().min(1).max(200),
+});
+
 /** One limit of the shop's own. `windowMm` makes totals and counts hold for the worst stretch of that length. */
 export const ShopRowSchema = z
   .object({
@@ -39,6 +45,8 @@ export const ShopRowSchema = z
     ofThickness: z.number().positive().max(10).nullable().default(null),
     windowMm: z.number().positive().max(10_000).nullable().default(null),
     note: z.string().max(500).default(""),
+    /** The clause it was copied from; absent: written by hand, or copied before this was kept. */
+    carries: ClauseNameSchema.optional(),
   })
   .superRefine((row, context) => {
     const total = ["total-length", "total-diameter", "count"].includes(row.quantity);
@@ -62,6 +70,16 @@ export const ShopRowSchema = z
   });
 export type ShopRow = z.infer<typeof ShopRowSchema>;
 
+/**
+ * The clauses of the code a set was started from that none of its rows carries, and why. A set without it (written
+ * from nothing, or saved before this was kept) claims nothing.
+ */
+export const NotCarriedSchema = z.object({
+  from: z.string().trim().min(1).max(200),
+  clauses: z.array(ClauseNameSchema.extend({ why: z.string().max(200) })).max(300),
+});
+export type NotCarried = z.infer<typeof NotCarriedSchema>;
+
 export const ShopKeySchema = z
   .string()
   .trim()
@@ -79,6 +97,7 @@ export const ShopCriteriaSchema = z
     author: z.string().trim().min(1).max(80),
     rows: z.array(ShopRowSchema).min(1).max(100),
     note: z.string().max(2000).default(""),
+    notCarried: NotCarriedSchema.optional(),
   })
   .superRefine((set, context) => {
     const seen = new Set<string>();

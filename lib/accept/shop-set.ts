@@ -31,6 +31,7 @@ export function shopSet(shop: ShopCriteria): CriteriaSet {
       imperfections: row.imperfections,
       variants: [{ when: [], tests: [shopTest(row)], source: source(row) }],
     })),
+    notCarried: shop.notCarried ?? null,
     notCovered: [{ clause: "codes", note: "A shop's own set replaces no code and no contract." }],
   };
 }

@@ -1,6 +1,7 @@
 import type { Issue, Source } from "@/lib/base";
 import { judgedQuantities, type Quantity } from "@/lib/measure";
 import type { ImperfectionId } from "@/lib/trade";
+import type { NotCarried } from "./shop-criteria";
 import type { WeldKind } from "./types";
 import type { WeldFactName } from "./weld-fact-names";
 
@@ -175,6 +176,8 @@ export interface Verdict {
   readonly referToInspector: readonly string[];
   /** Parts of the code this set does not carry, and why: clause -> reason. */
   readonly notCovered: readonly { readonly clause: string; readonly note: string }[];
+  /** Clauses that the shop's own limits did not carry over: nothing here looked at them. Null: none is known of. */
+  readonly notCarried: NotCarried | null;
   /** Decided rows whose figure must be checked against the licensed copy. */
   readonly checkYourCopy: boolean;
 }

@@ -27,7 +27,11 @@ export interface JudgedCells {
 }
 
 /** The bead of a row, with what its assessment said. */
-export type TableBead = ExchangeBead & { readonly judged: JudgedCells };
+export type TableBead = ExchangeBead & {
+  readonly judged: JudgedCells;
+  /** Number of its job, and its weld as the drawing names it; null: on none. */
+  readonly liesOn: { readonly job: number; readonly weld: string | null } | null;
+};
 
 /** Column heading (unit in brackets) and how to fill it. Every quantity is metric, whatever the person's units are. */
 type Column = readonly [heading: string, cell: (bead: TableBead) => Cell];
@@ -40,6 +44,8 @@ const beadColumns: readonly Column[] = [
   ["Run after bead", ({ previous }) => previous?.number ?? null],
   ["Title", ({ content }) => content.title],
   ["Welder", ({ content }) => content.welder],
+  ["Job", ({ liesOn }) => liesOn?.job ?? null],
+  ["Weld", ({ liesOn }) => liesOn?.weld ?? null],
 ];
 
 const setupColumns: readonly Column[] = setupFieldNames.map((field) => [

@@ -1,9 +1,9 @@
 import { staleFacts } from "@/lib/beads";
 import { column, dialect, joined, sql, type Sql } from "@/lib/db";
-import { electrodeWords } from "@/lib/facts";
 import { filterableFields, filterName } from "@/lib/setup";
 import { UNKNOWN, type BeadFilter } from "./bead-filter";
 import type { Scope } from "./scope";
+import { wordsAsked } from "./words-asked";
 
 /** Every condition of this room speaks of "BeadFacts" under this name. */
 const f = (name: string): Sql => column(name, "f");
@@ -40,22 +40,6 @@ function thicknessWhere({ minThickness, maxThickness }: BeadFilter): readonly Sq
     ...(minThickness === undefined ? [] : [sql`${at} >= ${minThickness}`]),
     ...(maxThickness === undefined ? [] : [sql`${at} <= ${maxThickness}`]),
   ];
-}
-
-/**
- * Words that must all be there, each by its beginning; "#12" is the bead of that number. A wire is found as it was asked
- * for and as the tables write it.
- */
-function wordsAsked(q: string | undefined): {
-  readonly numbers: readonly number[];
-  readonly words: readonly (readonly string[])[];
-} {
-  const words = (q ?? "").normalize("NFKC").toLowerCase().split(/\s+/).filter(Boolean);
-  const others = words.filter((word) => !/^#\d{1,9}$/.test(word) && /[\p{L}\p{N}]/u.test(word));
-  return {
-    numbers: words.flatMap((word) => /^#(\d{1,9})$/.exec(word)?.[1] ?? []).map(Number),
-    words: others.map((word) => [...new Set(electrodeWords(word))]),
-  };
 }
 
 /** Whether a filter asks for words, which are looked up in their own index before anything else. */

@@ -16,6 +16,7 @@ export function beadRows(bead: SignedBead): readonly RecordRow[] {
     { label: "Result", value: resultNames[bead.result] },
     { label: "Criteria", value: verdict ? `${verdict.criteria}, ${verdict.edition}` : "none chosen" },
     ...(verdict ? [{ label: "Decision rule", value: ruleOf(verdict) }] : []),
+    ...(verdict?.notCarried ? [{ label: "Not carried over", value: verdict.notCarried }] : []),
     ...bead.photos.map((photo, i) => ({
       label: `Photo ${i + 1}`,
       value: `${photo.role}, SHA-256 ${photo.sha256}`,

@@ -77,6 +77,7 @@ function signedVerdict(
     decisionRule: decisionRuleText(verdict.settings),
     missing: [...(mm.verdict?.missing ?? [])],
     notLookedFor: [...(mm.verdict?.notLookedFor ?? [])],
+    ...(mm.verdict?.notCarried ? { notCarried: mm.verdict.notCarried } : {}),
     clauses: (mm.verdict?.clauses ?? []).map((one, i) => ({
       ...one,
       detail: { metric: one.detail, inch: inches.verdict?.clauses[i]?.detail ?? "" },

@@ -52,6 +52,8 @@ export const SignedVerdictSchema = z.object({
   /** How gauge readings near a limit were decided, in words with the reference; empty in a record of version 1. */
   decisionRule: z.string().default(""),
   notLookedFor: z.array(z.string()),
+  /** Clauses that the shop's own limits did not carry over, in a sentence; left out where none is known of. */
+  notCarried: z.string().optional(),
   clauses: z.array(SignedClauseSchema),
   /** Every applicable clause with its numbers, mm or degrees: value, its U (k = 2) and the limit. */
   rows: z.array(

@@ -13,4 +13,5 @@ export {
 export { addInstrument, changeInstrument, listInstruments, retireInstrument } from "./instruments";
 export { attachBead, createJob, getJob, listJobs, saveJob, toJob } from "./jobs";
 export { addStudy, getStudy, listStudies, studiesForReadings, withdrawStudy } from "./studies";
+export { weldsNamed } from "./welds-named";
 export { listSigned, seenDigest, signInspection } from "./signed";

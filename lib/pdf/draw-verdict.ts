@@ -24,6 +24,7 @@ export function drawVerdict(flow: Flow, { verdict }: SheetDocument): void {
   say(verdict.long);
   if (verdict.checkYourCopy) say(CHECK_YOUR_COPY);
   for (const sentence of verdict.contradictions) say(sentence);
+  if (verdict.notCarried) say(verdict.notCarried);
   if (verdict.unused) say(verdict.unused);
   if (verdict.missing.length > 0) say(`Missing: ${verdict.missing.join("; ")}.`);
   if (verdict.notLookedFor.length > 0) say(`Not looked for: ${verdict.notLookedFor.join(", ")}.`);

@@ -150,6 +150,7 @@ const clauses: readonly Column[] = [
 
 function drawClauses(flow: Flow, verdict: NonNullable<SignedBead["verdict"]>, units: PaperUnits): void {
   const say = (text: string) => flowText(flow, [run(text, "text", 9)]);
+  if (verdict.notCarried) say(verdict.notCarried);
   if (verdict.missing.length > 0) say(`Missing: ${verdict.missing.join("; ")}.`);
   if (verdict.notLookedFor.length > 0) say(`Not looked for: ${verdict.notLookedFor.join(", ")}.`);
   if (verdict.clauses.length === 0) return;

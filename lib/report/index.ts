@@ -18,11 +18,13 @@ export {
 export { compareSizes, type ComparedSize } from "./compare-sizes";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
+export { localDayText, whenText, zoneText } from "./when-text";
 export { gainWords } from "./gain-words";
 export { lengthText } from "./length-text";
 export { looks, type Look } from "./look-words";
 export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
+export { notCarriedSentence } from "./not-carried-sentence";
 export { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 export { rowLimitText, rowValueText } from "./row-text";
 export { rulerTicks } from "./ruler";

@@ -27,6 +27,7 @@ import { basisOf, type Change, type DiagnoseInput, type Diagnosis, type RankedCa
 import type { UnitPreferences } from "@/lib/units";
 import { looks } from "./look-words";
 import { contradictionSentence } from "./contradiction-words";
+import { notCarriedSentence } from "./not-carried-sentence";
 import { codeUnitsOf, rowSentence, unusedSentence, type RowWords } from "./row-sentence";
 import { findingLines } from "./finding-lines";
 import type { SheetClause } from "./sheet-clause";
@@ -95,6 +96,8 @@ export interface SheetDocument {
     readonly contradictions: readonly string[];
     /** What was read and no clause went by; empty when everything was used. */
     readonly unused: string;
+    /** Clauses the shop's own limits did not carry over; empty: none is known of. */
+    readonly notCarried: string;
     readonly missing: readonly string[];
     readonly notLookedFor: readonly string[];
     readonly clauses: readonly SheetClause[];
@@ -252,6 +255,7 @@ function sheetVerdict(
     long: said.long,
     contradictions: verdict.contradictions.map((one) => contradictionSentence(one, markNumber)),
     unused: unusedSentence(verdict, markNumber),
+    notCarried: notCarriedSentence(verdict.notCarried),
     criteria: `${verdict.criteriaTitle}, ${verdict.edition}`,
     checkYourCopy: verdict.checkYourCopy,
     missing: missingSentences(

@@ -70,7 +70,7 @@ export async function shopSetsToChoose(
 }
 
 /** What a person writes of a set; key, version and author are given by the shop's record. */
-export type ShopDraft = Pick<ShopCriteria, "title" | "rows" | "note">;
+export type ShopDraft = Pick<ShopCriteria, "title" | "rows" | "note" | "notCarried">;
 
 function misread(error: { issues: readonly { path: readonly PropertyKey[]; message: string }[] }) {
   return fail<RecordIssue>(
@@ -155,7 +155,8 @@ export async function saveShopSet(
 }
 
 function sameDraft(a: ShopDraft, b: ShopDraft): boolean {
-  const part = ({ title, rows, note }: ShopDraft) => canonicalJson({ title, rows, note });
+  const part = ({ title, rows, note, notCarried }: ShopDraft) =>
+    canonicalJson({ title, rows, note, notCarried: notCarried ?? null });
   return part(a) === part(b);
 }
 

@@ -146,7 +146,7 @@ const data: readonly Operation[] = [
   exportOf(
     "beads.csv",
     "exportBeadsCsv",
-    "One row per bead, metric, guarded against formulas.",
+    "One row per bead with the number of its job and its weld as the drawing names it, metric, guarded against formulas.",
     file("text/csv"),
   ),
   exportOf(

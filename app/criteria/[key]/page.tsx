@@ -3,7 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { currentUnits } from "@/app/_door/current-units";
 import { ownOnly, pageFor } from "@/app/_door/here";
-import { ShopEditor, ShopLimits, Versions } from "@/components/criteria";
+import { ShopEditor, draftOf, ShopLimits, Versions } from "@/components/criteria";
 import { Header, UnitSwitch } from "@/components/shell";
 import { page, Panel, SaidForm } from "@/components/ui";
 import { chooseUnitsAction } from "@/app/beads/actions";
@@ -65,7 +65,7 @@ export default async function ShopSetPage({ params, searchParams }: Props) {
         )}
         {edits && (
           <ShopEditor
-            start={{ title: shown.content.title, note: shown.content.note, rows: shown.content.rows }}
+            start={draftOf(shown.content)}
             revision={newest.version}
             save={saveShopSetAction.bind(null, key)}
             readStored={readShopSetAction.bind(null, key)}

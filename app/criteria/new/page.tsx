@@ -2,18 +2,11 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { currentUnits } from "@/app/_door/current-units";
 import { ownOnly, pageFor } from "@/app/_door/here";
-import { CriteriaOptions, ShopEditor, emptyDraft, type ShopDraft } from "@/components/criteria";
+import { CriteriaOptions, ShopEditor, draftOf, emptyDraft, type ShopDraft } from "@/components/criteria";
 import { Header, UnitSwitch } from "@/components/shell";
 import { buttonClass, Field, form, page, Panel } from "@/components/ui";
 import { chooseUnitsAction } from "@/app/beads/actions";
-import {
-  listCriteria,
-  shopRowsFrom,
-  weldKinds,
-  type ShopCopy,
-  type ShopCriteria,
-  type WeldKind,
-} from "@/lib/accept";
+import { listCriteria, shopRowsFrom, weldKinds, type ShopCriteria, type WeldKind } from "@/lib/accept";
 import { getShopSet, shopSetsToChoose } from "@/lib/shop";
 import { parseLength, type UnitPreferences } from "@/lib/units";
 import type { Db } from "@/lib/db";
@@ -48,7 +41,6 @@ export default async function NewShopSetPage({ searchParams }: { searchParams: P
       <main className={page.page}>
         <h1>Write limits</h1>
         <StartForm asked={asked} sets={sets} units={units.preferences} problem={start.problem} />
-        {start.leftOut.length > 0 && <NotCopied leftOut={start.leftOut} />}
         <ShopEditor
           key={JSON.stringify(asked)}
           start={start.draft}
@@ -119,36 +111,20 @@ function StartForm({
   );
 }
 
-function NotCopied({ leftOut }: Pick<Start, "leftOut">) {
-  return (
-    <Panel title="Not copied" tone="bronze">
-      <p>These the shop’s limits cannot say; where the code governs they hold all the same.</p>
-      <ul>
-        {leftOut.map(({ clause, title, why }) => (
-          <li key={clause + title}>
-            {clause} {title}: {why}
-          </li>
-        ))}
-      </ul>
-    </Panel>
-  );
-}
-
 const kindOf = ({ kind }: Asked): WeldKind => weldKinds.find((one) => one === kind) ?? "fillet";
 
 interface Start {
   readonly draft: ShopDraft;
-  readonly leftOut: ShopCopy["leftOut"];
   readonly problem?: string;
 }
 
 async function startFrom(db: Db, asked: Asked, units: UnitPreferences): Promise<Start> {
-  const nothing: Start = { draft: emptyDraft, leftOut: [] };
+  const nothing: Start = { draft: emptyDraft };
   if (!asked.from) return nothing;
   const own = await getShopSet(db, asked.from);
   if (own) {
-    const { title, note, rows } = own.content;
-    return { draft: { title: `${title}, copy`.slice(0, 120), note, rows }, leftOut: [] };
+    const draft = draftOf(own.content);
+    return { draft: { ...draft, title: `${draft.title}, copy`.slice(0, 120) } };
   }
   const set = listCriteria().find(({ id }) => id === asked.from);
   if (!set) return nothing;
@@ -159,5 +135,5 @@ async function startFrom(db: Db, asked: Asked, units: UnitPreferences): Promise<
   const copy = shopRowsFrom(set.id, { kind, thicknessMm: thickness.value });
   if (!copy) return nothing;
   const note = `Started from ${set.title}, ${set.edition}, as it reads for ${kind} welds on ${asked.thickness?.trim()} ${units.length}. Now the shop's own: the text of the code governs.`;
-  return { draft: { title: "", note, rows: copy.rows }, leftOut: copy.leftOut };
+  return { draft: { title: "", note, ...copy } };
 }

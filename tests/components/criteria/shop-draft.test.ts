@@ -8,6 +8,7 @@ import {
   measuredBy,
   movedRow,
   newRow,
+  withoutRow,
 } from "@/components/criteria/shop-draft";
 import { listCriteria, shopQuantities, ShopCriteriaSchema, type ShopRow } from "@/lib/accept";
 
@@ -41,6 +42,20 @@ describe("limits being written", () => {
       const errors = [...draftErrors({ ...emptyDraft, title: "T", rows: [row] }).keys()];
       expect(errors, quantity).toEqual(quantity === "count" ? ["rows.0.limit"] : []);
     }
+  });
+
+  it("name the clause of a copied row that is taken out, once its last row is gone", () => {
+    const carries = { clause: "1.7", title: "Undercut" };
+    const rows = ["a", "b"].map((id) => ({ ...full, id, carries }));
+    const notCarried = { from: "a code", clauses: [] };
+    const one = withoutRow({ ...emptyDraft, rows, notCarried }, "a");
+    expect(one.notCarried?.clauses).toEqual([]);
+    const none = withoutRow({ ...emptyDraft, ...one }, "b");
+    expect(none.rows).toEqual([]);
+    expect(none.notCarried?.clauses).toMatchObject([carries]);
+    // By hand, or from a set that kept nothing: nothing is claimed.
+    expect(withoutRow({ ...emptyDraft, rows: [full], notCarried }, full.id).notCarried).toEqual(notCarried);
+    expect(withoutRow({ ...emptyDraft, rows }, "a").notCarried).toBeUndefined();
   });
 
   it("move within the list and not out of it", () => {

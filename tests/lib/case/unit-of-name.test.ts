@@ -21,6 +21,7 @@ const bare = [
   "lensCornerRelativeU",
   "shopCounts",
   "sure",
+  "k",
 ];
 
 type Json = Readonly<Record<string, unknown>>;

@@ -68,10 +68,17 @@ const bead: ExchangeBead = {
 
 function tableBead(one: ExchangeBead) {
   const assessed = assessBead(one);
-  return { ...one, judged: judgedCells(assessed), measured: assessed.assessment.photos };
+  return { ...one, judged: judgedCells(assessed), liesOn: null, measured: assessed.assessment.photos };
 }
 
 describe("table of beads", () => {
+  it("names the job by its number and the weld as the drawing does, and neither where it lies on none", () => {
+    const on = { ...tableBead(bead), liesOn: { job: 12, weld: "W-07" } };
+    const table = beadTable([on, tableBead(bead), { ...on, liesOn: { job: 12, weld: null } }]);
+    expect([0, 1, 2].map((row) => cell(table, row, "Job"))).toEqual([12, null, 12]);
+    expect([0, 1, 2].map((row) => cell(table, row, "Weld"))).toEqual(["W-07", null, null]);
+  });
+
   it("says what was recorded, in metric numbers, and leaves unknown cells empty", () => {
     const table = beadTable([tableBead(bead)]);
     expect(cell(table, 0, "Bead")).toBe(7);

@@ -15,6 +15,7 @@ import { archiveOf } from "@/lib/archive";
 import { createBead, getBead, saveBead, staleBeads } from "@/lib/beads";
 import { engineOf, openDb, type Db, type Sql } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
+import { weldsNamed } from "@/lib/jobs";
 import { beadTable, csvHead, csvRows, judgedCells } from "@/lib/exchange";
 import { assessBead } from "@/lib/assess";
 import {
@@ -185,8 +186,13 @@ async function csvBytes(db: Db): Promise<number> {
   const context = await assessContext(db);
   let bytes = csvHead(beadTable([]).columns).length;
   for await (const slice of beadSlices(db, {}, {})) {
+    const welds = await weldsNamed(
+      db,
+      slice.map(({ bead }) => bead),
+    );
     const beads = slice.map(({ bead, said }) => ({
       ...bead,
+      liesOn: welds.get(bead.id) ?? null,
       judged:
         said?.weighedBy === context.weighedBy ? said.card.judged : judgedCells(assessBead(bead, context)),
     }));

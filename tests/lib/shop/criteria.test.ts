@@ -199,6 +199,22 @@ describe("in an archive", () => {
     expect(again).toMatchObject({ value: { fresh: 0, criteria: [{ fate: "same" }, { fate: "same" }] } });
   });
 
+  it("keep the names of clauses they did not carry; a name taken off is a new version", async () => {
+    const to = await shop();
+    const clauses = [
+      { clause: "1.20", title: "Insufficient throat", why: "it follows the throat asked for" },
+    ];
+    const draft = { ...width(7), title: "Copied", notCarried: { from: "a code", clauses } };
+    const first = await saveShopSet(to.pen, null, 0, draft, "Instructor");
+    expect(first).toMatchObject({ ok: true, value: { version: 1 } });
+    expect((await getShopSet(to.pen.db, "shop-copied@1"))?.content.notCarried).toEqual(draft.notCarried);
+    const less = { ...draft, notCarried: { from: "a code", clauses: [] } };
+    const again = await saveShopSet(to.pen, "shop-copied", 1, draft, "Instructor");
+    expect(again).toMatchObject({ value: { version: 1, isNew: false } });
+    const next = await saveShopSet(to.pen, "shop-copied", 1, less, "Instructor");
+    expect(next).toMatchObject({ value: { version: 2, isNew: true } });
+  });
+
   it("a version that is here with other content stops it, whole, in a sentence", async () => {
     const to = await shop();
     await saveShopSet(to.pen, null, 0, width(5), "Instructor");
