@@ -18,8 +18,15 @@ function refusal(status: keyof typeof refusals, headers: Record<string, string> 
   return Response.json({ issues: [refusals[status]] }, { status, headers });
 }
 
-/** Every route handler is made here: who asks and whether they may, then the work; or the answer that refuses them. */
-function routeOn<P>(deed: Deed, thingOf: (params: P) => Promise<Thing | undefined>, work: Work<P>): Route<P> {
+/**
+ * Every route handler is made here: who asks and whether they may, then the work; or the answer that refuses them. This one
+ * is for what belongs to somebody, as `thingOf` says.
+ */
+export function routeOn<P>(
+  deed: Deed,
+  thingOf: (params: P) => Promise<Thing | undefined>,
+  work: Work<P>,
+): Route<P> {
   return async (request, context) => {
     const foreign = refuseForeign(request);
     if (foreign) return foreign;

@@ -12,5 +12,12 @@ export {
 } from "./inspections";
 export { addInstrument, changeInstrument, listInstruments, retireInstrument } from "./instruments";
 export { attachBead, createJob, getJob, listJobs, saveJob, toJob } from "./jobs";
-export { addStudy, getStudy, listStudies, studiesForReadings, withdrawStudy } from "./studies";
+export {
+  addStudy,
+  getStudy,
+  listStudies,
+  studiesForReadings,
+  withdrawStudy,
+  type StudyRecord,
+} from "./studies";
 export { listSigned, seenDigest, signInspection } from "./signed";
