@@ -18,15 +18,8 @@ function refusal(status: keyof typeof refusals, headers: Record<string, string> 
   return Response.json({ issues: [refusals[status]] }, { status, headers });
 }
 
-/**
- * Every route handler is made here: who asks and whether they may, then the work; or the answer that refuses them. This one
- * is for what belongs to somebody, as `thingOf` says.
- */
-export function routeOn<P>(
-  deed: Deed,
-  thingOf: (params: P) => Promise<Thing | undefined>,
-  work: Work<P>,
-): Route<P> {
+/** Every route handler is made here: who asks and whether they may, then the work; or the answer that refuses them. */
+function routeOn<P>(deed: Deed, thingOf: (params: P) => Promise<Thing | undefined>, work: Work<P>): Route<P> {
   return async (request, context) => {
     const foreign = refuseForeign(request);
     if (foreign) return foreign;
@@ -49,6 +42,15 @@ export function routeFor(deed: Deed, work: Work<object>): (request: Request) => 
 /** As `routeFor`, where the address has parameters. */
 export function pathRouteFor<P>(deed: Deed, work: Work<P>): Route<P> {
   return routeOn<P>(deed, async () => undefined, work);
+}
+
+/** As `routeFor`, for what belongs to somebody, as `thingOf` says. */
+export function thingRouteFor<P>(
+  deed: Deed,
+  thingOf: (params: P) => Promise<Thing>,
+  work: Work<P>,
+): Route<P> {
+  return routeOn<P>(deed, thingOf, work);
 }
 
 /** As `routeFor`, for what belongs to one bead. */

@@ -1,4 +1,4 @@
-import { routeOn } from "@/app/_door/route-for";
+import { thingRouteFor } from "@/app/_door/route-for";
 import { thingOfTrial } from "@/app/_door/series";
 import { issue, linesOf } from "@/lib/base";
 import { db } from "@/lib/db";
@@ -8,7 +8,7 @@ import { recordSentence } from "@/lib/store";
 export const dynamic = "force-dynamic";
 
 /** One trial; of their own, for whoever sees only that. */
-export const GET = routeOn<{ trialId: string }>(
+export const GET = thingRouteFor<{ trialId: string }>(
   "bead.read",
   ({ trialId }) => thingOfTrial(db(), trialId),
   async (now, _request, { trialId }) => {
