@@ -31,7 +31,7 @@ const open: Readonly<Record<string, string>> = {
 const asks = /\b(pageFor|beadPageFor|here)\(/;
 /** What every route handler is made by, but for the rooms with a secret address. */
 const routeAsks =
-  /^ (\w+|\{[\w, ]+\}) = (routeFor|pathRouteFor|beadRouteFor|handInRouteFor|machineDoor)(<.*>)?\(/;
+  /^ (\w+|\{[\w, ]+\}) = (routeFor|pathRouteFor|beadRouteFor|handInRouteFor|thingRouteFor|machineDoor)(<.*>)?\(/;
 /** What every server action is made by: these ask before the work begins (tests/app/action-for.test.ts) … */
 const asksFirst = /^ = (actionFor|actionOn|beadActionFor|handInActionFor|personActionFor)\(/;
 /** … and here the work asks. */

@@ -44,6 +44,15 @@ export function pathRouteFor<P>(deed: Deed, work: Work<P>): Route<P> {
   return routeOn<P>(deed, async () => undefined, work);
 }
 
+/** As `routeFor`, for what belongs to somebody, as `thingOf` says. */
+export function thingRouteFor<P>(
+  deed: Deed,
+  thingOf: (params: P) => Promise<Thing>,
+  work: Work<P>,
+): Route<P> {
+  return routeOn<P>(deed, thingOf, work);
+}
+
 /** As `routeFor`, for what belongs to one bead. */
 export function beadRouteFor<P extends { readonly beadId: string } = { beadId: string }>(
   deed: Deed,

@@ -7,23 +7,14 @@ import type { Said } from "@/components/ui";
 import { ShopCriteriaSchema, shopSetId } from "@/lib/accept";
 import { assess, defaultAssessContext, marksAcrossPhotos } from "@/lib/assess";
 import { fail, issue, ok, type Answer } from "@/lib/base";
-import { roleNames, type Actor } from "@/lib/people";
-import type { Db } from "@/lib/db";
 import { getBead } from "@/lib/beads";
-import { getPerson } from "@/lib/roster";
 import { listShopSets, newestVersions, saveShopSet, withdrawShopSet } from "@/lib/shop";
 import { codeUnitsOf, notCarriedSentence, resultWords, rowSentence, verdictSays } from "@/lib/report";
 import { actionFor, anything, basedOn, id, yes } from "../_door/action-for";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { currentUnits } from "../_door/current-units";
 import { mustOnBead } from "../_door/here";
-
-/** Role and identification: a version is never changed, so no name may stand in it. */
-async function authorOf(db: Db, actor: Actor): Promise<string> {
-  if (actor.kind !== "person") return roleNames.owner;
-  const person = await getPerson(db, actor.personId);
-  return [roleNames[actor.role], person?.mark].filter(Boolean).join(" ");
-}
+import { authorOf } from "./author-of";
 
 function everywhere(): void {
   revalidatePath("/criteria", "layout");

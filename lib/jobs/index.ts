@@ -12,6 +12,13 @@ export {
 } from "./inspections";
 export { addInstrument, changeInstrument, listInstruments, retireInstrument } from "./instruments";
 export { attachBead, createJob, getJob, listJobs, saveJob, toJob } from "./jobs";
-export { addStudy, getStudy, listStudies, studiesForReadings, withdrawStudy } from "./studies";
 export { weldsNamed } from "./welds-named";
+export {
+  addStudy,
+  getStudy,
+  listStudies,
+  studiesForReadings,
+  withdrawStudy,
+  type StudyRecord,
+} from "./studies";
 export { listSigned, seenDigest, signInspection } from "./signed";

@@ -7,6 +7,7 @@ export const scopes = [
   "course:read",
   "jobs:read",
   "jobs:write",
+  "limits:write",
   "trends:read",
   "data:export",
   "data:import",
@@ -15,11 +16,12 @@ export const scopes = [
 export type Scope = (typeof scopes)[number];
 
 export const scopeNames: Readonly<Record<Scope, string>> = {
-  "beads:read": "Read beads, photos and sheets",
+  "beads:read": "Read beads, photos, sheets, limits, trials and cards",
   "beads:write": "Make and change beads",
   "course:read": "Read groups, exercises, hand-ins and feedback",
-  "jobs:read": "Read jobs and signed records",
+  "jobs:read": "Read jobs, gauge studies and signed records",
   "jobs:write": "Make and change jobs and drafts of inspections",
+  "limits:write": "Make new versions of the shop's own limits",
   "trends:read": "Read trends",
   "data:export": "Export tables and archives",
   "data:import": "Import archives",
@@ -37,6 +39,7 @@ export const scopeOfDeed: Readonly<Partial<Record<Deed, Scope>>> = {
   "job.read": "jobs:read",
   "job.write": "jobs:write",
   "record.read": "jobs:read",
+  "criteria.write": "limits:write",
   "trends.read": "trends:read",
   "data.export": "data:export",
   "data.import": "data:import",

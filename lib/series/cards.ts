@@ -53,6 +53,18 @@ export async function cardOfBead(db: Db, beadId: string): Promise<CardRecord | n
   return link && getCard(db, link.cardId);
 }
 
+/** The same cards with no beads but those of `only`'s welder: a card is everybody's, the beads run by it are not. */
+export async function withOwnBeads(
+  db: Db,
+  cards: readonly CardRecord[],
+  only: { readonly welderId?: string },
+): Promise<readonly CardRecord[]> {
+  if (only.welderId === undefined) return cards;
+  const rows = await db.bead.findMany({ where: { welderId: only.welderId }, select: { id: true } });
+  const own = new Set(rows.map(({ id }) => id));
+  return cards.map((card) => ({ ...card, beadIds: card.beadIds.filter((id) => own.has(id)) }));
+}
+
 /** A new card with the next running number. A card is never changed: a better one is another card. */
 export async function createCard(
   pen: Pen,

@@ -7,6 +7,7 @@ export {
   getCard,
   listCards,
   retireCard,
+  withOwnBeads,
   type CardRecord,
 } from "./cards";
 export { beginRun, createTrial, getTrial, listTrials, trialOfBead, type TrialRecord } from "./trials";

@@ -3,7 +3,10 @@ import { MOST_JSON_BYTES } from "@/lib/base";
 import { readBody } from "@/app/_door/read-body";
 import { PUT } from "@/app/api/beads/[beadId]/route";
 import { POST as makeBead } from "@/app/api/beads/route";
+import { PUT as saveLimits } from "@/app/api/criteria/[key]/route";
+import { POST as makeLimits } from "@/app/api/criteria/route";
 import { POST as diagnose } from "@/app/api/diagnose/route";
+import { PUT as saveJob } from "@/app/api/jobs/[jobId]/route";
 import { POST as judge } from "@/app/api/judge/route";
 import { POST as measure } from "@/app/api/measure/route";
 import { createBead, getBead } from "@/lib/beads";
@@ -38,6 +41,9 @@ function endless(bytes: number): { readonly body: ReadableStream<Uint8Array>; re
 const doors: Readonly<Record<string, (body: BodyInit) => Promise<Response>>> = {
   "POST /api/beads": (body) => makeBead(sent(body, "POST")),
   "PUT /api/beads/x": (body) => PUT(sent(body, "PUT"), { params: Promise.resolve({ beadId: "x" }) }),
+  "PUT /api/jobs/x": (body) => saveJob(sent(body, "PUT"), { params: Promise.resolve({ jobId: "x" }) }),
+  "POST /api/criteria": (body) => makeLimits(sent(body, "POST")),
+  "PUT /api/criteria/x": (body) => saveLimits(sent(body, "PUT"), { params: Promise.resolve({ key: "x" }) }),
   "POST /api/measure": (body) => measure(sent(body, "POST")),
   "POST /api/judge": (body) => judge(sent(body, "POST")),
   "POST /api/diagnose": (body) => diagnose(sent(body, "POST")),

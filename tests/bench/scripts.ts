@@ -4,7 +4,8 @@
  * with a photo on a Konva stage.
  */
 import { spawn } from "node:child_process";
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
@@ -15,12 +16,13 @@ import type { Shop } from "./shop";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const NEXT = path.join(root, "node_modules/next/dist/bin/next");
-const BARE = path.join(root, "tests/.out/bench/bare");
+/** Outside of this house, whose own instrumentation Next would take along; its packages are linked. */
+const BARE = path.join(tmpdir(), "toeline-bare-pages");
 const BARE_PORT = 19_800 + (process.pid % 100);
 
 const bareFiles: Readonly<Record<string, string>> = {
   "package.json": `{ "name": "bare", "private": true, "type": "module" }`,
-  "next.config.mjs": `export default { turbopack: { root: ${JSON.stringify(root)} }, outputFileTracingRoot: ${JSON.stringify(root)} };`,
+  "next.config.mjs": `export default { turbopack: { root: "/" }, outputFileTracingRoot: "/" };`,
   "app/layout.jsx": `export default ({ children }) => <html lang="en"><body>{children}</body></html>;`,
   "app/page.jsx": `export default () => <main data-stands="">Nothing</main>;`,
   "app/stage/page.jsx": `"use client";
@@ -48,7 +50,9 @@ async function buildBare(): Promise<void> {
     mkdirSync(path.dirname(path.join(BARE, name)), { recursive: true });
     writeFileSync(path.join(BARE, name), text);
   }
-  const child = spawn(process.execPath, [NEXT, "build", BARE], {
+  symlinkSync(path.join(root, "node_modules"), path.join(BARE, "node_modules"));
+  const child = spawn(process.execPath, [NEXT, "build"], {
+    cwd: BARE,
     stdio: ["ignore", "ignore", "inherit"],
     env: { ...process.env, NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" },
   });
@@ -65,7 +69,8 @@ const versions = (): readonly string[] =>
 
 async function withBare<T>(work: (url: string) => Promise<T>): Promise<T> {
   await buildBare();
-  const child = spawn(process.execPath, [NEXT, "start", BARE, "-H", "127.0.0.1", "-p", String(BARE_PORT)], {
+  const child = spawn(process.execPath, [NEXT, "start", "-H", "127.0.0.1", "-p", String(BARE_PORT)], {
+    cwd: BARE,
     stdio: ["ignore", "ignore", "inherit"],
     env: { ...process.env, NODE_ENV: "production" },
   });

@@ -98,14 +98,18 @@ async function stopped(page: Page, press: () => Promise<void>): Promise<Sent> {
         ["next-action", "next-router-state-tree", "content-type", "accept"].includes(name),
       );
       void route.abort();
-      void page.unroute("**/*", catchIt);
       resolve({
         url: request.url(),
         headers: Object.fromEntries(headers),
         body: request.postDataBuffer()?.toString("utf8") ?? "",
       });
     };
-    page.route("**/*", catchIt).then(press).catch(reject);
+    // What was stopped once is sent again by the page itself: the way stays shut until the next one is caught.
+    page
+      .unroute("**/*")
+      .then(() => page.route("**/*", catchIt))
+      .then(press)
+      .catch(reject);
   });
 }
 
@@ -230,10 +234,10 @@ describe("who may what, through the doors", () => {
     await page.goto(`${server.url}/jobs/${job.value.id}`);
     const savesJob = await stopped(page, () => page.getByRole("button", { name: "Save the job" }).click());
     await page.goto(server.url + address);
-    await page.getByLabel("Light at the surface, lx").fill("520");
-    const saves = await stopped(page, () =>
-      page.getByRole("button", { name: "Save the inspection" }).click(),
-    );
+    const saves = await stopped(page, async () => {
+      await page.getByLabel("Light at the surface, lx").fill("520");
+      await page.getByRole("button", { name: "Save the inspection" }).click();
+    });
     await page.reload();
     await page.getByLabel("What you say to the open points").fill("Seen; they stay open.");
     await page.getByLabel("Passphrase of the inspector").fill(passphrase);
@@ -277,6 +281,7 @@ describe("who may what, through the doors", () => {
     expect(await db.signedRevision.findMany()).toEqual([signed]);
     expect(signed.signedById).toBe(people.inspector.id);
     expect((await verifyRecords(db, server.dataFolder)).findings).toEqual([]);
+    await page.unroute("**/*");
   });
 
   it("the owner adds a person with an account, and removes them again", async () => {

@@ -1,15 +1,14 @@
+import { listPage } from "@/app/_door/list-page";
 import { routeFor } from "@/app/_door/route-for";
-import { studyFigures } from "@/lib/gauge";
 import { listStudies } from "@/lib/jobs";
+import { studyJson } from "./study-json";
 
 export const dynamic = "force-dynamic";
 
-/** Every study of a gauge with what came of it, the newest day first. */
-export const GET = routeFor("job.read", async (now) => {
-  const studies = (await listStudies(now.db)).map(({ study, ...rest }) => {
-    const { lines, components, categories, reading } = studyFigures(study);
-    const { pooled, gaugeDegrees } = components;
-    return { ...rest, study, figures: { lines, pooled, gaugeDegrees, categories, reading } };
-  });
-  return Response.json({ studies });
+/** Studies of gauges with what came of each, the newest day first, a page at a time. */
+export const GET = routeFor("job.read", async (now, request) => {
+  const page = listPage(await listStudies(now.db), request);
+  return page instanceof Response
+    ? page
+    : Response.json({ studies: page.rows.map(studyJson), next: page.next });
 });

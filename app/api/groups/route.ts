@@ -1,16 +1,14 @@
+import { listPage } from "@/app/_door/list-page";
 import { routeFor } from "@/app/_door/route-for";
 import { listGroups } from "@/lib/roster";
+import { groupJson } from "./group-json";
 
 export const dynamic = "force-dynamic";
 
-/** Every group with its id, so that a program finds its gradebook. */
-export const GET = routeFor("course.read", async ({ db }) => {
-  const groups = (await listGroups(db)).map(({ id, name, closedAt, members, exercises }) => ({
-    id,
-    name,
-    closedAt,
-    students: members.length,
-    exercises,
-  }));
-  return Response.json({ groups });
+/** Groups with their ids, a page at a time, so that a program finds members and gradebook. */
+export const GET = routeFor("course.read", async ({ db }, request) => {
+  const page = listPage(await listGroups(db), request);
+  return page instanceof Response
+    ? page
+    : Response.json({ groups: page.rows.map(groupJson), next: page.next });
 });

@@ -12,6 +12,8 @@ import { PlanAskSchema } from "@/lib/plan";
 import { componentIds, GaugeStudySchema } from "@/lib/gauge";
 import { TrialSchema } from "@/lib/trials";
 import { periods } from "@/lib/trends";
+import { ListPageSchema } from "@/app/_door/list-page";
+import { ExerciseContentSchema } from "@/lib/course";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
 import { LogPageSchema } from "../log/shapes";
 
@@ -33,62 +35,53 @@ const BeadSchema = z.object({
   photos: z.array(ExchangePhotoSchema),
 });
 
-const TrialListSchema = z.object({
-  trials: z.array(
-    z.object({
-      id: text,
-      number: z.int(),
-      revision: z.int(),
-      createdAt: z.iso.datetime(),
-      personId: text.nullable(),
-      content: TrialSchema,
-      runs: z.array(z.object({ place: z.int(), beadId: text })),
-    }),
-  ),
+/** What `after` is to be for the page after; null: this was the last. */
+const next = text.nullable();
+
+const TrialRecordSchema = z.object({
+  id: text,
+  number: z.int(),
+  revision: z.int(),
+  createdAt: z.iso.datetime(),
+  personId: text.nullable(),
+  content: TrialSchema,
+  runs: z.array(z.object({ place: z.int(), beadId: text })),
 });
 
-const GaugeStudyListSchema = z.object({
-  studies: z.array(
-    z.object({
-      id: text,
-      instrumentId: text,
-      createdAt: z.iso.datetime(),
-      withdrawnAt: z.iso.datetime().nullable(),
-      study: GaugeStudySchema,
-      figures: z.object({
-        lines: z.array(
-          z.object({
-            id: z.enum(componentIds),
-            variance: z.number(),
-            sigma: z.number(),
-            bounds: z.object({ low: z.number(), high: z.number() }).nullable(),
-            ofStudy: z.number().nullable(),
-            ofTolerance: z.number().nullable(),
-          }),
-        ),
-        pooled: z.boolean(),
-        gaugeDegrees: z.number().nullable(),
-        categories: z.int().nullable(),
-        reading: z
-          .object({ on: z.iso.date(), u: z.number(), k: z.number(), unit: z.enum(["mm", "deg"]) })
-          .nullable(),
+const GaugeStudyRecordSchema = z.object({
+  id: text,
+  instrumentId: text,
+  createdAt: z.iso.datetime(),
+  withdrawnAt: z.iso.datetime().nullable(),
+  study: GaugeStudySchema,
+  figures: z.object({
+    lines: z.array(
+      z.object({
+        id: z.enum(componentIds),
+        variance: z.number(),
+        sigma: z.number(),
+        bounds: z.object({ low: z.number(), high: z.number() }).nullable(),
+        ofStudy: z.number().nullable(),
+        ofTolerance: z.number().nullable(),
       }),
-    }),
-  ),
+    ),
+    pooled: z.boolean(),
+    gaugeDegrees: z.number().nullable(),
+    categories: z.int().nullable(),
+    reading: z
+      .object({ on: z.iso.date(), u: z.number(), k: z.number(), unit: z.enum(["mm", "deg"]) })
+      .nullable(),
+  }),
 });
 
-const CardListSchema = z.object({
-  cards: z.array(
-    z.object({
-      id: text,
-      number: z.int(),
-      createdAt: z.iso.datetime(),
-      retiredAt: z.iso.datetime().nullable(),
-      personId: text.nullable(),
-      content: CardSchema,
-      beadIds: z.array(text),
-    }),
-  ),
+const CardRecordSchema = z.object({
+  id: text,
+  number: z.int(),
+  createdAt: z.iso.datetime(),
+  retiredAt: z.iso.datetime().nullable(),
+  personId: text.nullable(),
+  content: CardSchema,
+  beadIds: z.array(text),
 });
 
 const IssuesSchema = z.object({
@@ -153,10 +146,12 @@ const CriteriaListSchema = z.object({
         .nullable(),
     }),
   ),
+  next: text.nullable(),
 });
 
 const ShopCriteriaVersionsSchema = z.object({
   key: ShopKeySchema,
+  next: text.nullable(),
   versions: z.array(
     z.object({
       id: text,
@@ -188,17 +183,30 @@ const ShareSchema = z.object({
 
 const share = z.number().min(0).max(1).nullable();
 
-const GroupListSchema = z.object({
-  groups: z.array(
-    z.object({
-      id: text,
-      name: text,
-      closedAt: z.iso.datetime().nullable(),
-      students: z.int(),
-      exercises: z.int(),
-    }),
-  ),
+const GroupSchema = z.object({
+  id: text,
+  name: text,
+  closedAt: z.iso.datetime().nullable(),
+  students: z.int(),
+  exercises: z.int(),
 });
+
+const ExerciseSchema = z.object({
+  id: text,
+  group: z.object({ id: text, name: text, closed: z.boolean() }),
+  title: text,
+  content: ExerciseContentSchema,
+  revision: z.int(),
+  code: text,
+  codeUntil: z.iso.datetime(),
+  open: z.boolean(),
+  withoutAccount: z.boolean(),
+  dueAt: z.iso.datetime().nullable(),
+  handIns: z.int(),
+});
+
+/** What a person writes of limits; key, version and author are given here. */
+const ShopDraftSchema = z.object(ShopCriteriaSchema.shape).pick({ title: true, rows: true, note: true });
 
 const GradesSchema = z.object({
   group: z.object({ id: text, name: text }),
@@ -253,9 +261,15 @@ const inputs = {
   MeasureCase: MeasureCaseSchema,
   PlanCase: PlanAskSchema,
   NewJob: JobFieldsSchema,
-  TrialList: TrialListSchema,
-  CardList: CardListSchema,
-  GaugeStudyList: GaugeStudyListSchema,
+  SaveJob: z.object({ basedOn: z.int().min(1), content: JobFieldsSchema }),
+  NewShopCriteria: ShopDraftSchema,
+  SaveShopCriteria: z.object({ basedOn: z.int().min(1), content: ShopDraftSchema }),
+  Trial: TrialRecordSchema,
+  TrialList: z.object({ trials: z.array(TrialRecordSchema), next }),
+  Card: CardRecordSchema,
+  CardList: z.object({ cards: z.array(CardRecordSchema), next }),
+  GaugeStudy: GaugeStudyRecordSchema,
+  GaugeStudyList: z.object({ studies: z.array(GaugeStudyRecordSchema), next }),
 } as const;
 
 const outputs = {
@@ -278,11 +292,15 @@ const outputs = {
   BeadsFile: BeadsFileSchema,
   CriteriaList: CriteriaListSchema,
   ShopCriteriaVersions: ShopCriteriaVersionsSchema,
+  ShopCriteriaSaved: z.object({ key: ShopKeySchema, version: z.int(), isNew: z.boolean() }),
   ImportPlan: ImportPlanSchema,
   Issues: IssuesSchema,
   Errors: z.object({ errors: z.array(text) }),
   Trends: TrendsSchema,
-  GroupList: GroupListSchema,
+  Group: GroupSchema.extend({
+    members: z.array(z.object({ id: text, name: text, mark: text.nullable(), hasAccount: z.boolean() })),
+  }),
+  GroupList: z.object({ groups: z.array(GroupSchema), next }),
   Grades: GradesSchema,
   PhotoTaken: z.object({
     photo: ExchangePhotoSchema,
@@ -291,26 +309,14 @@ const outputs = {
   }),
   Revision: z.object({ revision: z.int() }),
   Job: JobSchema,
-  JobList: z.object({ jobs: z.array(JobSchema) }),
+  JobList: z.object({ jobs: z.array(JobSchema), next }),
   JobWithInspections: JobSchema.extend({
     inspections: z.array(
       z.looseObject({ id: text, number: z.int(), revision: z.int(), signed: z.int(), imported: z.boolean() }),
     ),
   }),
-  ExerciseList: z.object({
-    exercises: z.array(
-      z.looseObject({
-        id: text,
-        group: z.object({ id: text, name: text, closed: z.boolean() }),
-        title: text,
-        revision: z.int(),
-        open: z.boolean(),
-        withoutAccount: z.boolean(),
-        dueAt: z.iso.datetime().nullable(),
-        handIns: z.int(),
-      }),
-    ),
-  }),
+  Exercise: ExerciseSchema,
+  ExerciseList: z.object({ exercises: z.array(ExerciseSchema), next }),
   LogEntries: z.object({
     entries: z.array(z.looseObject({ seq: z.int(), at: text, by: text, action: text, subject: text })),
     /** What `before` is to be for the page after; null: this was the last. */
@@ -365,6 +371,7 @@ export const recordParameters = queryOf(
 );
 export const logParameters = queryOf(LogPageSchema);
 export const pageParameters = queryOf(PageSchema);
+export const listPageParameters = queryOf(ListPageSchema);
 export const trendParameters = queryOf(
   z.object({ by: z.enum(groupings.map(({ id }) => id)).optional(), period: z.enum(periods).optional() }),
 );

@@ -174,6 +174,7 @@ describe("trials and cards in an archive", () => {
     expect(await listCards(to.db)).toEqual([]);
     expect((await getTrial(to.db, ids.trial))!.runs).toEqual((await getTrial(db, ids.trial))!.runs);
     // The bead it was made from stays behind, so its number says nothing there.
+    expect(manifestOf(await packed(fresh(), [ids.byCard])).cards![0]!.content.from).toBeNull();
     value(await importArchive(to.pen, to.folder, await packed(fresh(), [ids.byCard])));
     expect((await getCard(to.db, ids.card))!.content.from).toBeNull();
     value(await importArchive(to.pen, to.folder, archive));

@@ -33,6 +33,8 @@ const real = process.env["TOELINE_TEST_S3"] ?? "";
 let stub: S3Stub;
 let forget: () => void;
 let folder = "";
+/** Where half uploads lie: this file's own, since others on this machine have theirs in the usual one. */
+const usualTmp = process.env["TMPDIR"];
 const places: Record<string, string> = {};
 
 beforeAll(async () => {
@@ -43,11 +45,14 @@ beforeAll(async () => {
       method: "PUT",
     });
   folder = mkdtempSync(path.join(tmpdir(), "toeline-photos-"));
+  process.env["TMPDIR"] = folder;
   Object.assign(places, { folder, bucket: `s3://toeline/${Date.now()}` });
 });
 afterAll(async () => {
   forget();
   await stub.close();
+  if (usualTmp === undefined) delete process.env["TMPDIR"];
+  else process.env["TMPDIR"] = usualTmp;
   rmSync(folder, { recursive: true, force: true });
 });
 afterEach(() =>

@@ -3,9 +3,11 @@ import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { pathRouteFor } from "@/app/_door/route-for";
 import { palette } from "@/components/picture";
+import { issue, linesOf } from "@/lib/base";
 import { cardPdf } from "@/lib/pdf";
 import { cardSheet } from "@/lib/report";
 import { getCard } from "@/lib/series";
+import { recordSentence } from "@/lib/store";
 
 export const dynamic = "force-dynamic";
 
@@ -14,7 +16,8 @@ export const GET = pathRouteFor<{ cardId: string }>(
   "bead.read",
   dear(async (now, _request, { cardId }) => {
     const card = await getCard(now.db, cardId);
-    if (card === null) return Response.json({ issues: [{ code: "card-gone" }] }, { status: 404 });
+    if (card === null)
+      return Response.json({ issues: linesOf([issue("card-gone")], recordSentence) }, { status: 404 });
     const { preferences } = await currentUnits();
     const bytes = await cardPdf({
       sheet: cardSheet(card.content, card.number, preferences),
