@@ -1,4 +1,4 @@
-import { localDayText } from "@/lib/report";
+import { localDayText } from "@/components/ui";
 
 /** Where the clocks of the shop hang: the time zone of the machine that serves, which the variable `TZ` sets. */
 const shopZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || "UTC";

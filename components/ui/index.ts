@@ -6,6 +6,7 @@ export { DictateButton } from "./dictate-button";
 export { Field } from "./field";
 export { default as form } from "./form.module.css";
 export { LocalTime } from "./local-time";
+export { localDayText } from "./when-text";
 export { MakeFoot } from "./make-foot";
 export { default as page } from "./page.module.css";
 export { Panel, type PanelTone } from "./panel";

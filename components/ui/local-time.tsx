@@ -1,7 +1,7 @@
 "use client";
 
 import { useSyncExternalStore } from "react";
-import { localDayText, whenText, zoneText } from "@/lib/report";
+import { localDayText, whenText, zoneText } from "./when-text";
 
 const never = () => () => undefined;
 const ownZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || "UTC";

@@ -16,7 +16,7 @@ export {
   type Test,
 } from "./rule";
 export { patchPatterns } from "./size-of";
-export { shopRowsFrom, type ShopCopy } from "./shop-copy";
+export { shopRowsFrom } from "./shop-copy";
 export {
   readShopSetId,
   ShopCriteriaSchema,

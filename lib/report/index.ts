@@ -18,7 +18,6 @@ export {
 export { compareSizes, type ComparedSize } from "./compare-sizes";
 export { compareSheets, type ComparedMark, type Comparison } from "./compare-sheets";
 export { dayText } from "./day-text";
-export { localDayText, whenText, zoneText } from "./when-text";
 export { gainWords } from "./gain-words";
 export { lengthText } from "./length-text";
 export { looks, type Look } from "./look-words";

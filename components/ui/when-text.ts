@@ -1,4 +1,4 @@
-import { dayText } from "./day-text";
+import { dayText } from "@/lib/report";
 
 /** Date and time of an instant as clocks of a zone show it: year, month, day, hour, minute as written, two digits. */
 function clockOf(iso: string, timeZone: string): Readonly<Record<string, string>> {

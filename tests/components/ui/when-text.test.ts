@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { localDayText, whenText, zoneText } from "@/lib/report";
+import { localDayText, whenText, zoneText } from "@/components/ui/when-text";
 import { inDepth } from "../../setup/in-depth";
 
 /**
