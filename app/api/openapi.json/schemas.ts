@@ -206,7 +206,9 @@ const ExerciseSchema = z.object({
 });
 
 /** What a person writes of limits; key, version and author are given here. */
-const ShopDraftSchema = z.object(ShopCriteriaSchema.shape).pick({ title: true, rows: true, note: true });
+const ShopDraftSchema = z
+  .object(ShopCriteriaSchema.shape)
+  .pick({ title: true, rows: true, note: true, notCarried: true });
 
 const GradesSchema = z.object({
   group: z.object({ id: text, name: text }),
