@@ -175,5 +175,13 @@ async function untilStill(child: ChildProcess): Promise<void> {
       return true;
     }
   };
-  while (!readdirSync(tasks).every(stands)) await pause(2);
+  // One that ended meanwhile stands still as well.
+  const all = () => {
+    try {
+      return readdirSync(tasks);
+    } catch {
+      return [];
+    }
+  };
+  while (!all().every(stands)) await pause(2);
 }

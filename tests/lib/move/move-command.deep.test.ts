@@ -71,7 +71,7 @@ describe("npm run move", () => {
     const { db, pen, folder } = fresh();
     // More than one slice of each table.
     const photos = await storePlainPhotos(db, folder);
-    await growShop(pen, { beads: 250, seed: 5, until: new Date("2026-11-26T12:00:00Z"), photos });
+    await growShop(pen, { beads: 120, seed: 5, until: new Date("2026-11-26T12:00:00Z"), photos });
     await installationSigner(pen, new Date());
     const before = await archived(db, folder);
     const { entries, head } = await verifyRecords(db, folder);

@@ -43,20 +43,22 @@ export function drawStrip(
   const map = fitHomography(page, corners)!;
   const back = invertHomography(map)!;
   const data = new Uint8ClampedArray(4 * width * height).fill(255);
-  const inked = columnsOf(ink, lengthMm, spreadMm);
+  const inked = columnsOf(ink, lengthMm, Math.max(0, spreadMm));
   const placeOf = (x: number, y: number): readonly [number, number] => {
     const at = applyHomography(back, { x, y });
     return [at.x, at.y + bow(at.x)];
   };
+  const isInk = (x: number, y: number, by: number): boolean =>
+    (inked[Math.max(0, Math.min(Math.floor(x), inked.length - 1))] ?? []).some(
+      (r) => x >= r.x - by && x < r.x + r.width + by && y >= r.y - by && y < r.y + r.height + by,
+    );
   const lightAt = ([x, y]: readonly [number, number]): number => {
     if (x < 0 || y < 0 || x > lengthMm || y > widthMm) return 0.19;
-    const dark = inked[Math.min(Math.floor(x), inked.length - 1)]!.some(
-      (r) =>
-        x >= r.x - spreadMm &&
-        x < r.x + r.width + spreadMm &&
-        y >= r.y - spreadMm &&
-        y < r.y + r.height + spreadMm,
-    );
+    const dark =
+      spreadMm >= 0
+        ? isInk(x, y, spreadMm)
+        : // Paper that bleeds over eats from the edge of all ink together: pieces that touch stay one.
+          [-1, 1].every((i) => [-1, 1].every((j) => isInk(x + i * spreadMm, y + j * spreadMm, 0)));
     return dark ? 0.02 : 0.75;
   };
   const isFarOff = ([x, y]: readonly [number, number]): boolean =>

@@ -77,7 +77,7 @@ describe("a trial's points", () => {
           for (const at of points) expect(outside(setupAt(trial.value, at))).toEqual([]);
         },
       ),
-      { seed: 4, numRuns: inDepth(10, 400) },
+      { seed: 4, numRuns: inDepth(10, 120) },
     );
     expect(made).toBeGreaterThan(4);
   });
