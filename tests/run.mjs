@@ -48,12 +48,6 @@ const deepLanes = [
   [
     { name: "Deep", args: vitest("tests/setup/deep.config.ts", "deep"), report: "deep" },
     { name: "Bucket", args: [path.join(root, "tests/setup/real-bucket.mjs")] },
-    // The database tests once more, on a real PostgreSQL.
-    {
-      name: "PostgreSQL",
-      args: vitest("tests/setup/postgres.config.ts", "postgresql"),
-      report: "postgresql",
-    },
   ],
   [
     {
@@ -61,6 +55,12 @@ const deepLanes = [
       before: buildTheApp,
       args: vitest("tests/setup/deep-browser.config.ts", "deep-browser"),
       report: "deep-browser",
+    },
+    // The database tests once more, on a real PostgreSQL.
+    {
+      name: "PostgreSQL",
+      args: vitest("tests/setup/postgres.config.ts", "postgresql"),
+      report: "postgresql",
     },
   ],
 ];
