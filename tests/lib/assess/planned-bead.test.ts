@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { assessBead, openOfPlan, plannedBead, ranAsPlanned } from "@/lib/assess";
 import { jobFields } from "@/lib/assess/planned-bead";
 import { askOfSetup, planRun, PlanAskSchema } from "@/lib/plan";
+import { askedFields } from "@/lib/plan/ask";
 import { emptyBeadContent } from "@/lib/assess";
 import { emptyRunSetup, exampleSetups, setupFields, type RunSetup, type SetupField } from "@/lib/setup";
 
@@ -19,6 +20,12 @@ const arbTyped = fc
   .map(([other, some]) => Object.fromEntries(some.map((field) => [field, other[field]])));
 
 describe("a bead that is begun from a plan", () => {
+  it("takes for the job what a plan is asked by, but for what a hand sets: transfer, gas, polarity", () => {
+    const byHand = askedFields.filter((field) => !isJob(field));
+    expect(byHand).toEqual(["transfer", "gas", "polarity"]);
+    expect(jobFields.filter((field) => !(askedFields as readonly SetupField[]).includes(field))).toEqual([]);
+  });
+
   it("says which job it is, and of how it is run nothing: the plan stands beside", () => {
     expect(plans.length).toBeGreaterThan(5);
     for (const plan of plans) {

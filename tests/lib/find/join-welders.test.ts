@@ -65,4 +65,17 @@ describe("trends by welder", () => {
     const { filter } = readFilter(query);
     expect((await findPage(fresh().db, filter, {}, { at: "start", size: 50 })).beads).toHaveLength(4);
   });
+
+  it("keep two people apart who go by one name and have no mark", async () => {
+    const { db, pen } = fresh();
+    const two = [
+      value(await addPerson(pen, { name: "Vesna Ling", mark: null, role: "welder" })),
+      value(await addPerson(pen, { name: "Vesna Ling", mark: null, role: "welder" })),
+    ];
+    for (const [i, { id }] of two.entries())
+      for (let bead = 0; bead <= i; bead += 1) value(await createBead(pen, { welderId: id }));
+    const { groups } = await trendCounts(db, {}, {}, "welder");
+    const theirs = groups.filter(({ key }) => key === "Vesna Ling");
+    expect(theirs.map(({ beads }) => beads)).toEqual([2, 1]);
+  });
 });

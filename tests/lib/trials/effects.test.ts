@@ -4,7 +4,7 @@ import { twoLevel } from "@/lib/trials/designs";
 
 /**
  * NIST/SEMATECH e-Handbook 5.6.1, eddy current probe sensitivity: a full two-level design in three factors (turns, winding
- * distance, wire gauge) in standard order. Data and effects, twice the printed estimates, read in a transcript of the handbook.
+ * distance, wire gauge) in standard order. Data and effects, twice the printed estimates, read in a text copy of the handbook.
  */
 const sensitivity = [1.7, 4.57, 0.55, 3.39, 1.51, 4.59, 0.67, 4.29];
 const printed = {

@@ -18,7 +18,7 @@ const digits = (values: readonly number[], places: number): readonly number[] =>
   values.map((value) => Number(value.toFixed(places)));
 
 describe("a full factorial: NIST/SEMATECH e-Handbook 5.4.7.1, strength of ceramics, five factors, 32 runs", () => {
-  // In standard order; read in a transcript of the handbook.
+  // In standard order; read in a text copy of the handbook.
   const strength = [
     680.45, 722.48, 702.14, 666.93, 703.67, 642.14, 692.98, 669.26, 491.58, 475.52, 478.76, 568.23, 444.72,
     410.37, 428.51, 491.47, 607.34, 620.8, 610.55, 638.04, 585.19, 586.17, 601.67, 608.31, 442.9, 434.41,
@@ -71,7 +71,7 @@ describe("a full factorial: NIST/SEMATECH e-Handbook 5.4.7.1, strength of cerami
 });
 
 describe("a half fraction with middles: NIST/SEMATECH e-Handbook 5.4.7.2, the catapult, five factors, 20 runs", () => {
-  // Height, start, bands, length, stop, distance, in run order; read in a transcript of the handbook.
+  // Height, start, bands, length, stop, distance, in run order; read in a text copy of the handbook.
   const runs = [
     [-1, -1, -1, -1, 1, 28],
     [0, 0, 1, 0, 0, 99],
@@ -133,7 +133,7 @@ describe("a half fraction with middles: NIST/SEMATECH e-Handbook 5.4.7.2, the ca
 });
 
 describe("a central composite: NIST/SEMATECH e-Handbook 5.4.7.3, uniformity and stress of a layer, 11 runs", () => {
-  // Pressure and gas ratio coded as the handbook prints them, uniformity, stress; read in a transcript of the handbook.
+  // Pressure and gas ratio coded as the handbook prints them, uniformity, stress; read in a text copy of the handbook.
   const runs = [
     [1, 0, 4.6, 8.04],
     [0, 0, 6.2, 7.78],
