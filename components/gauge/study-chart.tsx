@@ -3,7 +3,8 @@ import styles from "./gauge.module.css";
 
 const WIDTH = 720;
 const HEIGHT = 260;
-const LEFT = 64;
+/** The longest value, also in the larger letters of a phone. */
+const LEFT = 118;
 const BOTTOM = 34;
 const TOP = 12;
 

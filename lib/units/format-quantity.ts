@@ -39,7 +39,7 @@ export function formatFigures(
   figures: 2 | 3,
 ): string {
   const { per, suffix }: Printed = rounding[quantity][system];
-  return `${Number((value / per).toPrecision(figures))}${suffix}`;
+  return `${Number((value / per).toPrecision(figures))}${suffix}`.replace("-", "−");
 }
 
 /** A value in the unit it is printed in, for axes and tables that name the unit once: to the table's places. */

@@ -36,6 +36,7 @@ describe("a quantity in words", () => {
     expect(bareQuantity("modelLength", 25.4, "inch")).toBe("1");
     expect(bareQuantity("tenths", 2.04, "metric")).toBe("2");
     expect(formatFigures("length", 0.0314, "metric", 2)).toBe("0.031 mm");
+    expect(formatFigures("length", -2.164, "metric", 3)).toBe("−2.16 mm");
     expect(formatFigures("thousandths", 0.0762, "inch", 2)).toBe("3 thousandths of an inch");
   });
 });
