@@ -266,8 +266,9 @@ describe("a new bead", () => {
   });
 
   itDeep("opens by itself what could not be opened, once the server answers again", async () => {
-    const known = (await stored())[0]?.id ?? "";
-    expect(known).not.toBe("");
+    const elsewhere = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    const known = idOf(elsewhere);
+    await elsewhere.page.context().close();
     const context = await browser.newContext(desktop);
     const [page, other] = [await context.newPage(), await context.newPage()];
     page.setDefaultTimeout(PATIENT_MS);
