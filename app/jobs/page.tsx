@@ -11,9 +11,13 @@ import { createJobAction } from "./actions";
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Jobs and inspections" };
 
+/** The job's own page has the older ones. */
+const SHOWN = 6;
+
 export default async function JobsPage() {
   const now = await pageFor("job.read");
   const [jobs, inspections] = await Promise.all([listJobs(now.db), listInspections(now.db)]);
+  const newestOf = (id: string) => inspections.filter(({ jobId }) => jobId === id).slice(0, SHOWN);
   return (
     <>
       <Header />
@@ -35,13 +39,11 @@ export default async function JobsPage() {
               {content.procedure && ` · ${content.procedure}`}
             </p>
             <div className={form.row}>
-              {inspections
-                .filter(({ jobId }) => jobId === id)
-                .map((one) => (
-                  <Link key={one.id} href={`/inspections/${one.id}`}>
-                    Inspection {one.number}: {inspectionState(one)}
-                  </Link>
-                ))}
+              {newestOf(id).map((one) => (
+                <Link key={one.id} href={`/inspections/${one.id}`}>
+                  Inspection {one.number}: {inspectionState(one)}
+                </Link>
+              ))}
             </div>
           </Panel>
         ))}

@@ -458,10 +458,11 @@ export const operations: readonly Operation[] = [
     path: "/api/jobs/{jobId}",
     method: "get",
     id: "readJob",
-    summary: "One job with the inspections of it.",
+    summary: "One job with the inspections of it, newest first, a page of them at a time.",
     deed: "job.read",
+    parameters: listPageParameters,
     success: answers(200, json("JobWithInspections")),
-    refusals: [404],
+    refusals: [400, 404],
   },
   {
     path: "/api/jobs/{jobId}",

@@ -316,6 +316,7 @@ const outputs = {
     inspections: z.array(
       z.looseObject({ id: text, number: z.int(), revision: z.int(), signed: z.int(), imported: z.boolean() }),
     ),
+    next,
   }),
   Exercise: ExerciseSchema,
   ExerciseList: z.object({ exercises: z.array(ExerciseSchema), next }),

@@ -183,7 +183,7 @@ describe("the report", () => {
     const looked = welds.map(({ id }) => ({ weldId: id, seen, seenNote: "" }));
     const record = recordOf({ job: { welds }, draft: { welds: looked }, beads });
     const { pages, text } = await print(record, "inspection-welds");
-    const table = text.slice(text.indexOf("Welds Weld Part"), text.indexOf("Weld W1, bead"));
+    const table = text.slice(text.indexOf("Welds Weld Part"), text.indexOf("Checklist of weld W1"));
     const front = pages[0]?.text ?? "";
     for (const number of numbers) expect(front).toContain(`${number} Open`);
     for (const number of numbers) expect(table).toContain(`${number} Bracket, D-100, S235`);
@@ -218,9 +218,11 @@ describe("the report", () => {
     ])
       expect(text).toContain(words);
     const [page] = pages.filter((one) => one.text.includes("Weld Part, drawing"));
-    const head = page?.items.findLast((one) => one.text.includes("To inspect"));
-    const seen = page?.items.findLast((one) => one.text.trim() === "Seen");
-    const beads = page?.items.findLast((one) => one.text.trim() === "Beads");
+    const until = page?.items.findIndex((one) => one.text.includes("Checklist")) ?? 0;
+    const items = page?.items.slice(0, until < 0 ? undefined : until) ?? [];
+    const head = items.findLast((one) => one.text.includes("To inspect"));
+    const seen = items.findLast((one) => one.text.trim() === "Seen");
+    const beads = items.findLast((one) => one.text.trim() === "Beads");
     expect(head && seen && beads && head.x < seen.x && seen.x < beads.x).toBe(true);
     // A word that runs out of its column would lie over the next one.
     const lines = new Map<number, { x: number; width: number }[]>();

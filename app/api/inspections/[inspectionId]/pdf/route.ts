@@ -1,4 +1,5 @@
 import { currentUnits } from "@/app/_door/current-units";
+import { issuePaper } from "@/app/_door/issue-paper";
 import { pathRouteFor } from "@/app/_door/route-for";
 import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
@@ -49,6 +50,9 @@ export const GET = pathRouteFor<{ inspectionId: string }>(
       createdAt: record.signature?.signedAt ?? inspection.createdAt,
     });
     const name = `toeline-inspection-${inspection.number}-${isDraft ? "draft" : `r${one?.revision}`}.pdf`;
-    return pdfAnswer(bytes, name);
+    return pdfAnswer(
+      one && !isDraft ? await issuePaper(now.db, bytes, one.standing, new Date()) : bytes,
+      name,
+    );
   }),
 );
