@@ -106,7 +106,7 @@ const order: readonly Deed[] = [
 // Whoever kills may be stopped themselves: nobody goes on writing then.
 process.once("disconnect", () => process.exit());
 tell({ what: "ready" });
-for (let count = 0; ; count += 1) {
+for (;;) {
   const deed = order[chance(order.length)]!;
   tell({ what: "began", deed });
   await deeds[deed]((proof) => tell({ what: "done", deed, proof }));
