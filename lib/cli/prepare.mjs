@@ -174,6 +174,7 @@ const builtFrom = [
   "prisma/schema.prisma",
   "next.config.ts",
   "instrumentation.ts",
+  "instrumentation-node.ts",
   "proxy.ts",
   "tsconfig.json",
   "package-lock.json",

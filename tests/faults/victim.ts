@@ -99,7 +99,7 @@ process.once("disconnect", () => process.exit());
 tell({ what: "ready" });
 const wished: Deed[] = [];
 process.on("message", ({ next }: Wish) => wished.push(next));
-for (let count = 0; ; count += 1) {
+for (;;) {
   const deed = wished.shift() ?? order[chance(order.length)]!;
   tell({ what: "began", deed });
   await deeds[deed]((proof) => tell({ what: "done", deed, proof }));
