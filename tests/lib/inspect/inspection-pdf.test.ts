@@ -345,10 +345,14 @@ describe("the report", () => {
     for (const words of [
       "Extent 100 %, that is 300 mm 100 %, that is 300 mm done",
       "Length 300 mm Length of the weld 300 mm done",
+      "Criteria ISO 5817 level C, 2014 bead 5 accepted done",
       "Gauges ticked, and in calibration on the day Gauge 2, no. F-2 done",
       "Certificate held on the day certificate VT-204, level 2, valid until 2027-05-01 done",
     ])
       expect(done).toContain(words);
+    const listed = await print(accepted, "inspection-checked");
+    const on = listed.pages.filter((page) => /ticked, and in calibration|Extent 100 %/.test(page.text));
+    expect(on).toHaveLength(1);
     const short = { seen: { kind: "percent" as const, percent: 20 }, seenNote: "", weldId: "w1" };
     const open = (await print(recordOf({ draft: { welds: [short] }, beads: [bead] }), "inspection-fifth"))
       .text;
