@@ -82,8 +82,8 @@ const sortWords: Words = {
   "welder-down": "Welder, Z to A",
 };
 const days: readonly { field: "from" | "to"; label: string }[] = [
-  { field: "from", label: "From day" },
-  { field: "to", label: "To day" },
+  { field: "from", label: "From day (UTC)" },
+  { field: "to", label: "To day (UTC)" },
 ];
 const lengths: readonly { field: "minThickness" | "maxThickness"; label: string }[] = [
   { field: "minThickness", label: `${fieldLabel("thicknessMm")} from` },

@@ -1,10 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Header } from "@/components/shell";
-import { Field, form, page, Panel, SaidForm } from "@/components/ui";
+import { Field, form, LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { inspectionState } from "@/lib/inspect";
 import { listInspections, listJobs } from "@/lib/jobs";
-import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
 import { createJobAction } from "./actions";
 
@@ -35,7 +34,8 @@ export default async function JobsPage() {
             tone="blue"
           >
             <p className={page.note}>
-              {dayText(createdAt)} · {content.welds.length === 1 ? "1 weld" : `${content.welds.length} welds`}
+              <LocalTime iso={createdAt} only="day" /> ·{" "}
+              {content.welds.length === 1 ? "1 weld" : `${content.welds.length} welds`}
               {content.procedure && ` · ${content.procedure}`}
             </p>
             <div className={form.row}>

@@ -1,5 +1,5 @@
 import { lookedAt, weldChecklist, type CheckRow, type PaperUnits, type SignedRecord } from "@/lib/inspect";
-import { drawTable, tableStart, type Column } from "./draw-table";
+import { drawTable, tableHeight, tableStart, type Column } from "./draw-table";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { run, type Run } from "./lay-text";
 
@@ -16,7 +16,9 @@ export function drawChecklists(flow: Flow, record: SignedRecord, units: PaperUni
     const list = weldChecklist(record, id, units);
     const stands = agrees(record, id, list);
     const rows = list.map((row) => cells(row, stands));
-    makeRoom(flow, HEADING_HEIGHT + tableStart(flow, columns, rows));
+    // Eight lines: whole on a page, unless somebody wrote a page full of notes.
+    const [whole, start] = [tableHeight(flow, columns, rows), tableStart(flow, columns, rows)];
+    makeRoom(flow, HEADING_HEIGHT + (whole < MOST_WHOLE ? whole : start));
     const open = list.filter(({ isDone }) => !isDone).length;
     drawHeading(flow, `Checklist of weld ${number}${stands ? `: ${openText(open)}` : ""}`);
     drawTable(flow, columns, rows);
@@ -24,6 +26,9 @@ export function drawChecklists(flow: Flow, record: SignedRecord, units: PaperUni
     flow.y += 9;
   }
 }
+
+/** Points: about half a page. */
+const MOST_WHOLE = 360;
 
 const openText = (open: number): string => (open === 0 ? "all that was asked is there" : `${open} open`);
 
