@@ -80,13 +80,15 @@ describe("while a report of thirty photos is drawn", () => {
     // The first of each starts what is kept warm.
     expect(pagesOf(await report())).toBeGreaterThan(PHOTOS / 3);
     await cheap((asked) => asked === 30);
-    const quiet = await cheap((asked) => asked === 200);
+    const before = await cheap((asked) => asked === 150);
     let left = 8;
     const papers = (async () => {
       for (; left > 0; left -= 1) await report();
     })();
     const beside = await cheap(() => left === 0);
     await papers;
+    // What else the machine does comes and goes: at rest is before or after, whichever took longer.
+    const quiet = Math.max(before, await cheap((asked) => asked === 150));
     console.log(
       `a cheap answer, nine of ten: ${quiet.toFixed(1)} ms at rest, ${beside.toFixed(1)} ms beside`,
     );
