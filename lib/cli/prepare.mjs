@@ -190,6 +190,8 @@ export async function buildApp() {
   });
   const { buildWorker } = await import("./build-worker.mjs");
   await buildWorker(root);
+  const { buildAside } = await import("./build-aside.mjs");
+  await buildAside(root);
   leaveStamp(".next/toeline", stamp);
 }
 
