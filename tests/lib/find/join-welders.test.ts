@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { groupings } from "@/app/trends/grouping";
 import { groupLines } from "@/app/trends/lines";
 import { createBead } from "@/lib/beads";
 import { findPage, readFilter, trendCounts } from "@/lib/find";
