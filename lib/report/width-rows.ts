@@ -2,7 +2,7 @@ import type { PhotoAssessment } from "@/lib/assess";
 import type { Drawing } from "@/lib/marks";
 import { drawnProfile, type BeadProfile } from "@/lib/trace";
 import { travelByFace, travelSpeed, type RunSetup } from "@/lib/setup";
-import { formatQuantity, formatTravelSpeed, type UnitPreferences } from "@/lib/units";
+import { bareQuantity, formatQuantity, formatTravelSpeed, type UnitPreferences } from "@/lib/units";
 import { lengthText, markSizeText } from "./length-text";
 import type { LabelledRow } from "./setup-rows";
 
@@ -33,7 +33,6 @@ export function widthRows(
   setup: RunSetup | null = null,
 ): readonly LabelledRow[] {
   const { mean, spread, worst25, offStraight, widest, narrowest, sureShare, rippleSpacing } = profile;
-  const travel = setup && travelText(setup, mean, units);
   const length = (mm: number): string => lengthText(mm, units);
   return [
     { label: "Mean width", value: lengthText(mean.value, units, mean.expandedUncertainty) },
@@ -57,20 +56,26 @@ export function widthRows(
         : "no plain rhythm",
     },
     { label: "Both toes sure on", value: percent(sureShare) },
-    ...(travel ? [{ label: "Travel that such a width takes", value: travel }] : []),
+    ...(setup ? travelRows(setup, mean, units) : []),
   ];
 }
 
-/** "240 to 410 mm/min; recorded 300 mm/min fits"; null where no model tells it. */
-function travelText(setup: RunSetup, mean: BeadProfile["mean"], units: UnitPreferences): string | null {
+/** "240 to 410 mm/min" and beside it what was recorded; none where no model tells it. Two short rows: values do not wrap. */
+function travelRows(
+  setup: RunSetup,
+  mean: BeadProfile["mean"],
+  units: UnitPreferences,
+): readonly LabelledRow[] {
   const model = travelByFace(setup, mean);
-  if (model === null) return null;
+  if (model === null) return [];
   const text = (mmPerMin: number): string => formatTravelSpeed(mmPerMin, units.travel);
-  const range = `${text(model.low)} to ${text(model.high)}`;
+  const low = bareQuantity("travelSpeed", model.low, units.travel === "mm/min" ? "metric" : "inch");
+  const range = { label: "Travel for such a width", value: `${low} to ${text(model.high)}` };
   const recorded = travelSpeed(setup);
-  if (recorded === null) return range;
+  if (recorded === null) return [range];
   const fits = recorded.mmPerMin >= model.low && recorded.mmPerMin <= model.high;
-  return `${range}; recorded ${text(recorded.mmPerMin)} ${fits ? "fits" : "does not fit: check travel, feed and scale"}`;
+  const label = fits ? "Travel recorded: fits" : "Travel recorded: does not fit";
+  return [range, { label, value: text(recorded.mmPerMin) }];
 }
 
 /** What stands below the figures wherever they are shown. */

@@ -6,6 +6,7 @@ import { rippleLines, type RippleLine } from "./ripple-study";
 import { rippleTable } from "./ripple-tables";
 import { spoiltAnswer, spoiltKinds, type SpoiltAnswer } from "./spoilt";
 import { studyPicture, type StudiedPicture } from "./study-picture";
+import { traceTime } from "./trace-time";
 import { photoTables, spoiltTable, traceTables } from "./tables";
 
 type Line = StudiedPicture | SpoiltAnswer;
@@ -14,13 +15,20 @@ const isPicture = (line: Line): line is StudiedPicture => "stations" in line;
 
 /**
  * With `--photos FOLDER` labelled photographs are traced (`photo-folder.ts`); with `ripples` and how many pictures the
- * spacing of ripples is read. Otherwise renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. The second word begins the
+ * spacing of ripples is read; with `time` one trace is timed. Otherwise renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. The second word begins the
  * kinds that are asked for, such as "fresh"; without it all are, and spoilt pictures too.
  */
 export async function printTraceStudy([word = "12", only = ""]: readonly string[]): Promise<void> {
   const today = new Date().toISOString().slice(0, 10);
   if (word === "--photos") {
     console.log(photoTables(await studyFolder(only, await nodeReader(), await nodeFinder()), today));
+    return;
+  }
+  if (word === "time") {
+    const { clock, processor } = await traceTime();
+    console.log(
+      `One bead traced in WebAssembly on one thread: ${clock.toFixed(2)} s by the clock, ${processor.toFixed(2)} s of processor time (goal: under 1 s).`,
+    );
     return;
   }
   if (word === "ripples") {
