@@ -2,7 +2,6 @@ import { retryAfterMs } from "@/components/saving";
 import { serverDoors } from "./bead-doors";
 import { deviceStore, type DeviceStore } from "./device-store";
 import { photosToSend, type KeptBead } from "./kept";
-import { sendLeft } from "./send-left";
 import { windowsHere } from "./window-lock";
 
 /** A bead of which this device has more than the store. */
@@ -49,6 +48,8 @@ async function round(by: string): Promise<boolean> {
   let answered = true;
   for (const bead of await look(store, by)) {
     if (bead.stuck !== null || windowsHere.isOpenHere(bead.beadId)) continue;
+    // Asked for where there is something to send: it reads a bead, and this stands on every page.
+    const { sendLeft } = await import("./send-left");
     const send = () => sendLeft(store, bead.key, silentDoors);
     // The first that gets no answer is enough: the others would not get one either.
     answered = (await windowsHere.withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
