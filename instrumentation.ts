@@ -1,26 +1,16 @@
-/** Once for a process, however often this module is loaded. */
-const held = globalThis as { toelineFolder?: Promise<(() => void) | null> };
+declare global {
+  // eslint-disable-next-line @typescript-eslint/no-namespace -- Node's own name for it
+  namespace NodeJS {
+    interface ProcessEnv {
+      readonly NEXT_RUNTIME?: "nodejs" | "edge";
+    }
+  }
+}
 
-/** Runs in the server before its first request. */
+/**
+ * Runs in the server before its first request. Next builds this file for its other runtime too, where nothing of ours
+ * runs; asked just so, it leaves the rooms out there.
+ */
 export async function register(): Promise<void> {
-  if (process.env["NEXT_RUNTIME"] !== "nodejs") return;
-  const [
-    { tellOwnAddress },
-    { watchNights },
-    { dataDir, databaseUrl, db, engineOfUrl },
-    { inUse, SERVING, takeLock },
-  ] = await Promise.all([
-    import("@/lib/account"),
-    import("@/lib/backup"),
-    import("@/lib/db"),
-    import("@/lib/cli/data-lock.mjs"),
-  ]);
-  if (!held.toelineFolder) tellOwnAddress();
-  // What is made from now on is this user's alone.
-  process.umask(0o077);
-  // A file has one server; a PostgreSQL has as many as it likes, and is backed up by its own means.
-  if (engineOfUrl(databaseUrl()) === "postgresql") return;
-  if ((await (held.toelineFolder ??= takeLock(dataDir(), SERVING))) !== null) return watchNights(db, dataDir);
-  console.error(inUse(dataDir()));
-  process.exit(1);
+  if (process.env.NEXT_RUNTIME === "nodejs") await (await import("./instrumentation-node")).beginServing();
 }

@@ -5,6 +5,7 @@ import { nextCookies } from "better-auth/next-js";
 import { username } from "better-auth/plugins/username";
 import { dataDir, engineOf, type Db } from "@/lib/db";
 import { isRefusal } from "./is-refusal";
+import { passwords } from "./passwords";
 import { accountSecret } from "./secret";
 
 export const PASSPHRASE_LENGTH = { least: 10, most: 200 } as const;
@@ -20,6 +21,7 @@ function make(db: Db) {
       disableSignUp: true,
       minPasswordLength: PASSPHRASE_LENGTH.least,
       maxPasswordLength: PASSPHRASE_LENGTH.most,
+      password: passwords,
     },
     session: { expiresIn: 60 * 60 * 12, updateAge: 60 * 60 },
     advanced: { cookiePrefix: "toeline" },

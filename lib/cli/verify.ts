@@ -6,6 +6,7 @@ import { headSentence, readHead } from "@/lib/keys";
 import { ledgerSentence } from "@/lib/ledger";
 import { lastChecked, noteChecked, verifyRecords } from "@/lib/verify";
 import { verifyArchive } from "./verify-archive";
+import { verifyProof } from "./verify-proof";
 
 const use = `Verifies the records in the data folder (TOELINE_DATA, else ./data): the log's chain of hashes, everything
 there is against what the log last said of it, every original photo with the pictures made from it, every frozen text, every
@@ -18,6 +19,7 @@ signed what in it, and when; no data folder and no account are asked for.
   npm run -s verify -- --json         the same as JSON
   npm run -s verify -- --head HEAD    besides, against a head of the log kept elsewhere: its file, or NUMBER:HASH
   npm run -s verify -- ARCHIVE        verifies an archive by itself
+  npm run -s verify -- PROOF.json     verifies what “npm run -s prove” wrote by itself
 
 How far it is stands on the error output where that is a screen; Ctrl-C stops it. It may run while Toeline serves.
 
@@ -46,6 +48,14 @@ function asked() {
 }
 
 const { json, new: onlyNew, head: given, archive } = asked();
+if (archive?.endsWith(".json") && existsSync(archive)) {
+  const { lines, code } = verifyProof(archive);
+  if (json) {
+    console.log(JSON.stringify({ state: code === 0 ? "holds" : "does-not-hold", lines }));
+    process.exit(code);
+  }
+  leave(lines, code);
+}
 if (archive !== undefined) {
   const { state, lines, code } = verifyArchive(archive);
   if (json) {
