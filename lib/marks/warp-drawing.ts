@@ -33,7 +33,20 @@ export function warpDrawing(drawing: Drawing, map: Homography<"photo", "view">):
     ...rest,
     ...(toes === undefined
       ? {}
-      : { toes: { ...toes, upper: warped(toes.upper), lower: warped(toes.lower) } }),
+      : {
+          toes: {
+            ...toes,
+            upper: warped(toes.upper),
+            lower: warped(toes.lower),
+            ...(toes.ripples && {
+              ripples: {
+                ...toes.ripples,
+                from: applyHomography(onto, toes.ripples.from),
+                to: applyHomography(onto, toes.ripples.to),
+              },
+            }),
+          },
+        }),
     scale: null,
     weldLine: drawing.weldLine && drawing.weldLine.map((point) => applyHomography(onto, point)),
     marks: drawing.marks.map((mark) => ({ ...mark, shape: warpShape(mark.shape, onto) })),
