@@ -1,3 +1,5 @@
+"use client";
+
 import { useEffect } from "react";
 import type { EaselState } from "@/components/canvas-kit";
 import { ImperfectionPicker } from "./imperfection-picker";
