@@ -1,6 +1,5 @@
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -26,7 +25,7 @@ beforeAll(async () => {
 });
 
 function written(bytes: Uint8Array): string {
-  const file = path.join(mkdtempSync(path.join(tmpdir(), "toeline-archive-")), "job.zip");
+  const file = path.join(mkdtempSync(path.join(fresh().folder, "archive-")), "job.zip");
   writeFileSync(file, bytes);
   return file;
 }
