@@ -23,11 +23,7 @@ export async function readToes(
   const toes = toesOf(found.value);
   const grown = (list: Toes["upper"]): Toes["upper"] =>
     list.map((p) => ({ ...p, x: p.x * factor, y: p.y * factor, sigmaPx: p.sigmaPx * factor }));
-  const at = ({ x, y }: Point<"photo">): Point<"photo"> => ({ x: x * factor, y: y * factor });
-  const ripples = toes.ripples && {
-    ripples: { ...toes.ripples, from: at(toes.ripples.from), to: at(toes.ripples.to) },
-  };
-  return { ok: true, value: { ...toes, upper: grown(toes.upper), lower: grown(toes.lower), ...ripples } };
+  return { ok: true, value: { ...toes, upper: grown(toes.upper), lower: grown(toes.lower) } };
 }
 
 /** A weld line in the drawing's pixels, or why none is proposed. Throws when nothing answers. */

@@ -101,8 +101,6 @@ const judgementColumns: readonly Column[] = [
   ["Difference that the reading may make (mm)", ({ judged }) => judged.profile?.worst25DoubtMm ?? null],
   ["Middle off a straight line (mm)", ({ judged }) => judged.profile?.offStraightMm ?? null],
   ["Off a straight line, ± U with k = 2 (mm)", ({ judged }) => judged.profile?.offStraightUMm ?? null],
-  ["Ripple to ripple (mm)", ({ judged }) => judged.profile?.rippleSpacingMm ?? null],
-  ["Ripple to ripple, ± U with k = 2 (mm)", ({ judged }) => judged.profile?.rippleSpacingUMm ?? null],
   ["Both toes sure on (share)", ({ judged }) => judged.profile?.sureShare ?? null],
   ["Note", ({ content }) => content.judgement.note || null],
 ];

@@ -159,18 +159,6 @@ export const ToesSchema = z.object({
   reader: z.string().min(1).max(20),
   upper: z.array(TracedPointSchema).min(2).max(400),
   lower: z.array(TracedPointSchema).min(2).max(400),
-  /** The rhythm of the ripples; left out where none was read. */
-  ripples: z
-    .object({
-      /** The bead's middle where the reading begins and ends. */
-      from: PhotoPlaceSchema,
-      to: PhotoPlaceSchema,
-      /** Spacings between, not whole. */
-      count: z.number().positive().max(10_000),
-      /** Standard uncertainty of the count, a share of it. */
-      share: z.number().min(0).max(1),
-    })
-    .optional(),
 });
 export type Toes = z.infer<typeof ToesSchema>;
 export type TracedPoint = z.infer<typeof TracedPointSchema>;

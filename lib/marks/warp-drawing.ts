@@ -33,20 +33,7 @@ export function warpDrawing(drawing: Drawing, map: Homography<"photo", "view">):
     ...rest,
     ...(toes === undefined
       ? {}
-      : {
-          toes: {
-            ...toes,
-            upper: warped(toes.upper),
-            lower: warped(toes.lower),
-            ...(toes.ripples && {
-              ripples: {
-                ...toes.ripples,
-                from: applyHomography(onto, toes.ripples.from),
-                to: applyHomography(onto, toes.ripples.to),
-              },
-            }),
-          },
-        }),
+      : { toes: { ...toes, upper: warped(toes.upper), lower: warped(toes.lower) } }),
     scale: null,
     weldLine: drawing.weldLine && drawing.weldLine.map((point) => applyHomography(onto, point)),
     marks: drawing.marks.map((mark) => ({ ...mark, shape: warpShape(mark.shape, onto) })),

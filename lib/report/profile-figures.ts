@@ -11,8 +11,6 @@ export interface ProfileFigures {
   readonly worst25DoubtMm: number | null;
   readonly offStraightMm: number;
   readonly offStraightUMm: number;
-  readonly rippleSpacingMm: number | null;
-  readonly rippleSpacingUMm: number | null;
   /** Share of the length on which both toes are sure. */
   readonly sureShare: number;
 }
@@ -20,7 +18,7 @@ export interface ProfileFigures {
 const thousandths = (value: number): number => Math.round(1000 * value) / 1000;
 
 export function profileFigures(profile: BeadProfile): ProfileFigures {
-  const { mean, spread, worst25, offStraight, rippleSpacing, sureShare } = profile;
+  const { mean, spread, worst25, offStraight, sureShare } = profile;
   return {
     meanWidthMm: thousandths(mean.value),
     meanWidthUMm: thousandths(mean.expandedUncertainty),
@@ -29,8 +27,6 @@ export function profileFigures(profile: BeadProfile): ProfileFigures {
     worst25DoubtMm: worst25 && thousandths(worst25.doubtMm),
     offStraightMm: thousandths(offStraight.value),
     offStraightUMm: thousandths(offStraight.expandedUncertainty),
-    rippleSpacingMm: rippleSpacing && thousandths(rippleSpacing.value),
-    rippleSpacingUMm: rippleSpacing && thousandths(rippleSpacing.expandedUncertainty),
     sureShare: thousandths(sureShare),
   };
 }

@@ -32,7 +32,7 @@ export function widthRows(
   units: UnitPreferences,
   setup: RunSetup | null = null,
 ): readonly LabelledRow[] {
-  const { mean, spread, worst25, offStraight, widest, narrowest, sureShare, rippleSpacing } = profile;
+  const { mean, spread, worst25, offStraight, widest, narrowest, sureShare } = profile;
   const length = (mm: number): string => lengthText(mm, units);
   return [
     { label: "Mean width", value: lengthText(mean.value, units, mean.expandedUncertainty) },
@@ -48,12 +48,6 @@ export function widthRows(
     {
       label: "Middle off a straight line",
       value: markSizeText(offStraight.value, units, offStraight.expandedUncertainty),
-    },
-    {
-      label: "From ripple to ripple",
-      value: rippleSpacing
-        ? lengthText(rippleSpacing.value, units, rippleSpacing.expandedUncertainty)
-        : "no plain rhythm",
     },
     { label: "Both toes sure on", value: percent(sureShare) },
     ...(setup ? travelRows(setup, mean, units) : []),
@@ -80,4 +74,4 @@ function travelRows(
 
 /** What stands below the figures wherever they are shown. */
 export const WIDTH_NOTE =
-  "Read off the photo and accepted by hand. The travel is a check by metal balance, for a fillet in one pass; nothing is worked out from ripples, and how even they are is not read. Dark slag or soot along a toe can pull it outwards; where metal rolled over the toe, the roll’s edge is read: mark overlap there, and it is left out. No verdict is made from these figures.";
+  "Read off the photo and accepted by hand. Travel, where it is shown, is a check by metal balance, for a fillet laid in one pass. Dark slag or soot along a toe can pull it outwards; where metal rolled over the toe, the roll’s edge is read: mark overlap there, and it is left out. No verdict is made from these figures.";

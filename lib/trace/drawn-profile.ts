@@ -26,10 +26,7 @@ export function drawnProfile(
 ): BeadProfile | null {
   const stations = stationsOf(toes);
   if (isGuess(stations)) return null;
-  return beadProfile(calibration, {
-    stations: withoutRolled(stations, marks),
-    ripples: toes.ripples ?? null,
-  });
+  return beadProfile(calibration, { stations: withoutRolled(stations, marks) });
 }
 
 /** Stations alongside a mark of overlap count as an end does: drawn, and in no figure. */

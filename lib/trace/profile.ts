@@ -1,7 +1,7 @@
 import { distance, fitLine, type Point } from "@/lib/geometry";
 import { mapPoint, type Calibration } from "@/lib/measure";
 import { reader } from "./model";
-import type { Ripples, ToePoint, Trace, TraceStation } from "./types";
+import type { ToePoint, Trace, TraceStation } from "./types";
 
 type PlaneMap = Calibration["map"];
 
@@ -46,8 +46,6 @@ export interface BeadProfile {
   readonly waviness: readonly [number, number];
   /** Share of the length between the ends on which both toes are sure. */
   readonly sureShare: number;
-  /** Mean distance from ripple to ripple along the bead, mm; null where none plainly stood out. */
-  readonly rippleSpacing: TraceFigure | null;
 }
 
 const WORST_MM = 25;
@@ -59,10 +57,7 @@ const RANGE_OF_SCATTER = 5;
  * The trace in millimetres. The scale's uncertainty comes from the calibration's own variations, the trace's from the
  * reader's spread. Null where fewer than eight stations lie between the ends.
  */
-export function beadProfile(
-  calibration: Calibration,
-  trace: Pick<Trace, "stations"> & Partial<Pick<Trace, "ripples">>,
-): BeadProfile | null {
+export function beadProfile(calibration: Calibration, trace: Pick<Trace, "stations">): BeadProfile | null {
   const inner = trace.stations.filter((station) => !station.end);
   if (inner.length < 8) return null;
   const alongs = alongMm(calibration.map, trace.stations);
@@ -81,28 +76,7 @@ export function beadProfile(
     offStraight: offStraight(calibration, inner, value),
     waviness: [waviness(calibration, inner, "upper"), waviness(calibration, inner, "lower")],
     sureShare: measured.filter(({ sure }) => sure).length / measured.length,
-    rippleSpacing: trace.ripples ? rippleSpacing(calibration, trace.stations, trace.ripples) : null,
   };
-}
-
-/** The length of the middle between the places where the ripples were read, over their count. */
-function rippleSpacing(
-  calibration: Calibration,
-  stations: readonly TraceStation[],
-  { from, to, count, share }: Ripples,
-): TraceFigure {
-  const middles = stations.map(({ upper, lower }) => middleOf(upper.at, lower.at));
-  const nearest = (place: Point<"photo">): number =>
-    middles.reduce((best, p, i) => (distance(p, place) < distance(middles[best]!, place) ? i : best), 0);
-  const [a, b] = [nearest(from), nearest(to)];
-  // What lies between, some places apart: step by step the toes' raggedness would be walked too.
-  const knots = [from, ...middles.slice(a + 1, b).filter((_, i) => i % 8 === 4), to];
-  const of = (map: PlaneMap): number => {
-    const places = knots.map((place) => mapPoint(map, place));
-    return places.slice(1).reduce((sum, p, i) => sum + distance(p, places[i]!), 0) / count;
-  };
-  const value = of(calibration.map);
-  return figure(value, fromScale(calibration, of), share * value);
 }
 
 function figure(value: number, scale: number, trace: number): TraceFigure {

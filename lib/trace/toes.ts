@@ -1,7 +1,7 @@
-import { distance, type Point } from "@/lib/geometry";
+import { distance } from "@/lib/geometry";
 import type { Toes, TracedPoint } from "@/lib/marks";
 import { reader } from "./model";
-import type { Ripples, ToePoint, Trace, TraceStation } from "./types";
+import type { ToePoint, Trace, TraceStation } from "./types";
 
 /** Places of each toe that a drawing keeps. */
 const KEPT = 120;
@@ -14,16 +14,8 @@ const kept = ({ at, sigmaPx, sure }: ToePoint): TracedPoint => ({
   sure: round(sure, 3),
 });
 
-const place = ({ x, y }: Point<"photo">): Point<"photo"> => ({ x: round(x, 2), y: round(y, 2) });
-const keptRipples = ({ from, to, count, share }: Ripples): Ripples => ({
-  from: place(from),
-  to: place(to),
-  count: round(count, 2),
-  share,
-});
-
 /** A trace as a drawing holds it. */
-export function toesOf({ stations, ripples }: Trace): Toes {
+export function toesOf({ stations }: Trace): Toes {
   const step = Math.max(1, (stations.length - 1) / (KEPT - 1));
   const count = Math.min(KEPT, stations.length);
   const picked = Array.from({ length: count }, (_, i) => stations[Math.round(i * step)]!);
@@ -32,7 +24,6 @@ export function toesOf({ stations, ripples }: Trace): Toes {
     reader: reader.version,
     upper: picked.map(({ upper }) => kept(upper)),
     lower: picked.map(({ lower }) => kept(lower)),
-    ...(ripples && { ripples: keptRipples(ripples) }),
   };
 }
 

@@ -4,7 +4,6 @@ import { courseThrough, type Course } from "./course";
 import { alongAt, bendAt, photoPlace, sampleStrip, type StripLay } from "./lay-strip";
 import { looksOf } from "./looks";
 import { reader } from "./model";
-import { readRipples } from "./ripples";
 import { ANSWER_COLUMNS, LINE_COLUMNS, STRIP } from "./strip-size";
 import { shares, toePath, type ToePath } from "./toe-path";
 import type { Pixels, ReadStrip, ToePoint, Trace, TraceIssue, TraceStation } from "./types";
@@ -66,7 +65,7 @@ export async function traceBead(
   const sure = trace.stations.filter((station) => !station.end && sureOf(station) > 0.5);
   return sure.length < LEAST_SURE * trace.stations.length
     ? fail(issue("not-sure-enough"))
-    : ok(doubted({ ...trace, ripples: readRipples(image, trace.stations) }));
+    : ok(doubted(trace));
 }
 
 export const sureOf = ({ upper, lower }: TraceStation): number => Math.min(upper.sure, lower.sure);
@@ -212,7 +211,7 @@ function traceOf({ lay, upper, lower, seen, widthRows }: Read, course: Course): 
     const end = alongPx - from! < reader.endWidths * widthPx || to! - alongPx < reader.endWidths * widthPx;
     return { alongPx, upper: a, lower: b, widthPx: distance(a.at, b.at), end };
   });
-  return { stations, ripples: null, widthPx, lengthPx: course.lengthPx };
+  return { stations, widthPx, lengthPx: course.lengthPx };
 }
 
 /** What the answer's own spread and its doubt amount to, brought to true size on pictures kept for that; widths. */

@@ -45,21 +45,8 @@ export interface TraceStation {
   readonly end: boolean;
 }
 
-/** The rhythm of a bead's ripples along its middle, as far as it was read. */
-export interface Ripples {
-  /** The middle of the bead where the reading begins and ends, photo pixels. */
-  readonly from: Point<"photo">;
-  readonly to: Point<"photo">;
-  /** Spacings between those, not whole: the length over the mean spacing. */
-  readonly count: number;
-  /** Standard uncertainty of the count and so of the spacing, a share of it. */
-  readonly share: number;
-}
-
 export interface Trace {
   readonly stations: readonly TraceStation[];
-  /** Null where no rhythm plainly stands out. */
-  readonly ripples: Ripples | null;
   /** Median, photo pixels. */
   readonly widthPx: number;
   readonly lengthPx: number;

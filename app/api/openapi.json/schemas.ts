@@ -47,8 +47,6 @@ const ProfileSchema: z.ZodType<ProfileFigures> = z.object({
   worst25DoubtMm: mm.nullable(),
   offStraightMm: mm,
   offStraightUMm: mm,
-  rippleSpacingMm: mm.nullable(),
-  rippleSpacingUMm: mm.nullable(),
   sureShare: z.number(),
 });
 

@@ -5,7 +5,7 @@ import { beadProfile } from "@/lib/trace/profile";
 import { emptyRunSetup } from "@/lib/setup";
 import { metric } from "@/lib/units";
 
-/** Ten pixels a millimetre; a bead 8 mm wide with 40 ripples in 60 mm. */
+/** Ten pixels a millimetre; a bead 8 mm wide. */
 const scale = calibrate(
   { kind: "two-points", a: { x: 0, y: 0 }, b: { x: 1000, y: 0 }, lengthMm: 100 },
   { ...defaultMeasureOptions, photo: null },
@@ -14,25 +14,20 @@ const stations = Array.from({ length: 161 }, (_, i) => {
   const toe = (y: number) => ({ at: { x: 100 + 5 * i, y }, sigmaPx: 0.5, sure: 1, spread: 0 });
   return { alongPx: 5 * i, upper: toe(460), lower: toe(540), widthPx: 80, end: i < 10 || i > 150 };
 });
-const ripples = { from: { x: 200, y: 500 }, to: { x: 800, y: 500 }, count: 40, share: 0.09 };
-const profile = beadProfile(scale.ok ? scale.value : (null as never), { stations, ripples })!;
+const profile = beadProfile(scale.ok ? scale.value : (null as never), { stations })!;
 
 it("the figures are the profile's own, rounded to thousandths", () => {
   const figures = profileFigures(profile);
   expect(figures.meanWidthMm).toBeCloseTo(8, 3);
-  expect(figures.rippleSpacingMm).toBeCloseTo(1.5, 3);
-  expect(figures.rippleSpacingUMm).toBeCloseTo(0.276, 3);
   expect(figures.meanWidthUMm).toBeCloseTo(profile.mean.expandedUncertainty, 3);
   expect(figures.worst25Mm).toBeCloseTo(profile.worst25!.differenceMm, 3);
   expect(figures.offStraightMm).toBe(0);
   expect(figures.sureShare).toBe(1);
-  const bare = profileFigures({ ...profile, rippleSpacing: null, worst25: null });
-  expect([bare.rippleSpacingMm, bare.rippleSpacingUMm, bare.worst25Mm, bare.worst25DoubtMm]).toEqual(
-    Array(4).fill(null),
-  );
+  const short = profileFigures({ ...profile, worst25: null });
+  expect([short.worst25Mm, short.worst25DoubtMm]).toEqual([null, null]);
 });
 
-it("in words say the spacing, and the travel that such a width takes beside what was recorded", () => {
+it("in words say the travel that such a width takes beside what was recorded", () => {
   const run = {
     ...emptyRunSetup,
     process: "FCAW-G" as const,
@@ -43,7 +38,6 @@ it("in words say the spacing, and the travel that such a width takes beside what
   };
   const said = (setup: typeof run & { travelSpeedMmPerMin: number | null }) =>
     Object.fromEntries(widthRows(profile, metric, setup).map(({ label, value }) => [label, value]));
-  expect(said(run)["From ripple to ripple"]).toMatch(/^1\.5 ± 0\.3 mm$/);
   const travel = said(run)["Travel for such a width"]!;
   expect(travel).toMatch(/^\d+ to \d+ mm\/min$/);
   const [low, high] = travel.match(/\d+/g)!.map(Number) as [number, number];

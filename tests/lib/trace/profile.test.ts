@@ -119,28 +119,3 @@ describe("a bead's profile", () => {
     ).toBeNull();
   });
 });
-
-describe("the spacing of ripples in a profile", () => {
-  const straight = stations(
-    () => 40,
-    () => 0,
-  );
-  const of = (share: number) =>
-    beadProfile(calibration, {
-      stations: straight,
-      ripples: { from: { x: 200, y: 500 }, to: { x: 800, y: 500 }, count: 40, share },
-    })!.rippleSpacing!;
-
-  it("is the length between over their count, in millimetres, with scale and reading in its doubt", () => {
-    // 600 px are 60 mm.
-    expect(of(0.09).value).toBeCloseTo(1.5, 6);
-    expect(of(0.09).fromTrace).toBeCloseTo(0.135, 6);
-    expect(of(0.09).fromScale).toBeGreaterThan(0);
-    expect(of(0.09).expandedUncertainty).toBeCloseTo(2 * Math.hypot(0.135, of(0.09).fromScale), 6);
-    expect(of(0.2).expandedUncertainty).toBeGreaterThan(of(0.09).expandedUncertainty);
-  });
-
-  it("is none where no rhythm was read", () => {
-    expect(beadProfile(calibration, { stations: straight, ripples: null })!.rippleSpacing).toBeNull();
-  });
-});

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { FaceStrip } from "@/lib/trace/face-strip";
-import { plainest, ripplesOf } from "@/lib/trace/ripples";
+import type { FaceStrip } from "./rendered/face-strip";
+import { plainest, ripplesOf } from "./rendered/ripples";
 import { random } from "../diagnose/sweep/grid";
-import { inDepth } from "../../setup/in-depth";
+import { itDeep } from "../../setup/in-depth";
 import { shuffled } from "./rendered/ripple-study";
 
 const ROWS = 33;
@@ -70,8 +70,8 @@ const bare = (seed: number, count: number): readonly Laid[] =>
   fc.sample(laid(fc.constant(0)), { seed, numRuns: count });
 
 describe("ripples of an unrolled face", () => {
-  it("have their spacing read within what is stated, where it is read", () => {
-    const asked = rippled(3, inDepth(14, 200)).map(faceOf);
+  itDeep("have their spacing read within what is stated, where it is read", () => {
+    const asked = rippled(3, 200).map(faceOf);
     const read = asked.flatMap(({ face, columns }) => {
       const found = ripplesOf(face);
       return found ? [{ found, off: COLUMNS / found.count / columns - 1 }] : [];
@@ -82,16 +82,16 @@ describe("ripples of an unrolled face", () => {
     expect(read.every(({ found: { from, to } }) => from.x === 0 && to.x === COLUMNS)).toBe(true);
   });
 
-  it("are none where there are only shades and grain", () => {
-    const asked = bare(4, inDepth(8, 150)).map(faceOf);
+  itDeep("are none where there are only shades and grain", () => {
+    const asked = bare(4, 150).map(faceOf);
     expect(asked.filter(({ face }) => ripplesOf(face) !== null).length).toBeLessThanOrEqual(
       asked.length / 50,
     );
   });
 
   // As uneven as a hand lays them: a strictly even rhythm stays one, whatever its phases.
-  it("are none once each row's waves have phases of their own, though the spectrum stays", () => {
-    const asked = rippled(5, inDepth(5, 100)).map((one) => faceOf({ ...one, spread: 0.2 }).face);
+  itDeep("are none once each row's waves have phases of their own, though the spectrum stays", () => {
+    const asked = rippled(5, 100).map((one) => faceOf({ ...one, spread: 0.2 }).face);
     const read = asked.filter((face) => ripplesOf(face) !== null);
     const still = read.filter((face, i) => ripplesOf(shuffled(face, i)) !== null);
     expect(read.length).toBeGreaterThan(0.6 * asked.length);

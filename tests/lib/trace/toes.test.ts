@@ -16,7 +16,7 @@ const stations = Array.from({ length: 300 }, (_, i): TraceStation => {
 });
 
 describe("toes in a drawing", () => {
-  const toes = toesOf({ stations, ripples: null, widthPx: 60, lengthPx: 900 });
+  const toes = toesOf({ stations, widthPx: 60, lengthPx: 900 });
 
   it("are what the schema keeps, and give the stations back", () => {
     expect(ToesSchema.parse(toes)).toEqual(toes);

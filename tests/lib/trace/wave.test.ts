@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { wave, waveReach } from "@/lib/trace/wave";
+import { wave, waveReach } from "./rendered/wave";
 
 const line = (of: (x: number) => number): Float32Array => Float32Array.from({ length: 400 }, (_, x) => of(x));
 const sizeAt = (found: ReturnType<typeof wave>, x: number): number => Math.hypot(found.re[x]!, found.im[x]!);

@@ -2,9 +2,9 @@ import type { BeadShape } from "@/demo-images/geometry/bead";
 import { createRandom } from "@/demo-images/noise/random";
 import { distance, type Point } from "@/lib/geometry";
 import { traceBead, type ReadStrip } from "@/lib/trace";
-import { faceStrip, type FaceStrip } from "@/lib/trace/face-strip";
-import { ripplesOf } from "@/lib/trace/ripples";
-import type { Ripples, TraceStation } from "@/lib/trace/types";
+import { faceStrip, type FaceStrip } from "./face-strip";
+import { ripplesOf, type Ripples } from "./ripples";
+import type { TraceStation } from "@/lib/trace/types";
 import { tracePicture, type TracePicture } from "./pictures";
 
 /**

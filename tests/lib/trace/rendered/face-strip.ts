@@ -1,5 +1,5 @@
 import { distance, type Point } from "@/lib/geometry";
-import type { Pixels, TraceStation } from "./types";
+import type { Pixels, TraceStation } from "@/lib/trace/types";
 
 /** The bead's face unrolled: rows from toe to toe, columns an even way apart along its middle. */
 export interface FaceStrip {

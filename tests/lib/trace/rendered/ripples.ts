@@ -1,6 +1,17 @@
-import { faceStrip, type FaceStrip } from "./face-strip";
+import type { FaceStrip } from "./face-strip";
 import { wave, waveReach, type Wave } from "./wave";
-import type { Pixels, Ripples, TraceStation } from "./types";
+import type { Point } from "@/lib/geometry";
+
+/** The rhythm of a bead's ripples along its middle, as far as it was read. */
+export interface Ripples {
+  /** The middle of the bead where the reading begins and ends, photo pixels. */
+  readonly from: Point<"photo">;
+  readonly to: Point<"photo">;
+  /** Spacings between those, not whole: the length over the mean spacing. */
+  readonly count: number;
+  /** Standard uncertainty of the count and so of the spacing, a share of it. */
+  readonly share: number;
+}
 
 /**
  * How far the rhythm must stand out of what lies about it, how alike neighbouring rows must be in it (over a few ripples with any
@@ -21,16 +32,11 @@ const LEAST_RIPPLES = 8;
 const ROW_GAP = 3;
 
 /**
- * Reads the spacing of the ripples off the photo between accepted or proposed toes: the rhythm that neighbouring rows of
- * the unrolled face share and that stands out of the light's own slow changes. Null where none plainly does: a fine photo of a
- * ground or very smooth bead has no ripples to read. How even they are is not read: the rhythm's own sharpness said nothing of it.
+ * The spacing of the ripples of an unrolled face: the rhythm that neighbouring rows share and that stands out of the light's
+ * own slow changes. Null where none plainly does. How even ripples are is not read: the rhythm's sharpness said nothing of it.
+ *
+ * A try that the product does not use: on renders kept apart too few were read, and of those too many beside what was stated.
  */
-export function readRipples(image: Pixels, stations: readonly TraceStation[]): Ripples | null {
-  const face = faceStrip(image, stations);
-  return face === null ? null : ripplesOf(face);
-}
-
-/** The same of a face that is laid out. */
 export function ripplesOf(face: FaceStrip): Ripples | null {
   const looks = rhythms(face);
   const best = plainest(looks);
