@@ -116,6 +116,14 @@ describe("the checklist of a weld", () => {
     expect(open.map((one) => one.what)).toEqual([what]);
   });
 
+  it("calls criteria by their names: of a verdict, of the job, of the book where no bead was judged", () => {
+    const askedBy = (change: Parameters<typeof recordOf>[0]) =>
+      listOf(change).find(({ what }) => what === "Criteria")?.asked;
+    expect(askedBy({})).toBe("ISO 5817 level C, 2014");
+    expect(askedBy({ beads: [] })).toBe("ISO 5817 level C");
+    expect(askedBy({ job: asking({ criteriaId: "iso-5817-b" }), beads: [] })).toMatch(/^ISO 5817.*B.*2014/);
+  });
+
   it("is all done exactly where the weld is accepted, over every pair of faults", () => {
     const faults = [
       {},
