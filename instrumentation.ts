@@ -1,3 +1,4 @@
+import type { Within } from "@/lib/backup";
 import type { Site } from "@/lib/sites";
 
 /** Once for a process, however often this module is loaded. */
@@ -7,49 +8,42 @@ const open = globalThis as { [key: symbol]: readonly Site[] | undefined };
 
 /** Runs in the server before its first request. */
 export async function register(): Promise<void> {
+  // Whatever stands behind this line is left out where there is no Node.
   if (process.env["NEXT_RUNTIME"] !== "nodejs") return;
-  const { isManySites } = await import("@/lib/sites");
-  // What is made from now on is this user's alone.
-  process.umask(0o077);
-  return isManySites() ? registerSites() : registerOne();
-}
-
-async function registerOne(): Promise<void> {
   const [
     { tellOwnAddress },
     { watchNights },
     { dataDir, databaseUrl, db, engineOfUrl },
     { inUse, SERVING, takeLock },
+    { inSite, isManySites },
   ] = await Promise.all([
     import("@/lib/account"),
     import("@/lib/backup"),
     import("@/lib/db"),
     import("@/lib/cli/data-lock.mjs"),
+    import("@/lib/sites"),
   ]);
+  // What is made from now on is this user's alone.
+  process.umask(0o077);
+  const leave = (sentence: string): never => {
+    console.error(sentence);
+    process.exit(1);
+  };
+  if (isManySites()) {
+    const sites = open[Symbol.for("toeline.open-sites")];
+    if (!sites)
+      return leave("Several sites are served by npm start alone: nobody would know whose a request is.");
+    const files = sites.filter(({ database }) => engineOfUrl(database) === "sqlite");
+    const within = files.map(
+      (site): Within =>
+        (work) =>
+          inSite(site, work),
+    );
+    return watchNights(within, db, dataDir);
+  }
   if (!held.toelineFolder) tellOwnAddress();
   // A file has one server; a PostgreSQL has as many as it likes, and is backed up by its own means.
   if (engineOfUrl(databaseUrl()) === "postgresql") return;
-  if ((await (held.toelineFolder ??= takeLock(dataDir(), SERVING))) !== null)
-    return watchNights([(work) => work()], db, dataDir);
-  console.error(inUse(dataDir()));
-  process.exit(1);
-}
-
-async function registerSites(): Promise<void> {
-  const [{ watchNights }, { dataDir, db, engineOfUrl }, { inSite }] = await Promise.all([
-    import("@/lib/backup"),
-    import("@/lib/db"),
-    import("@/lib/sites"),
-  ]);
-  const sites = open[Symbol.for("toeline.open-sites")];
-  if (sites === undefined) {
-    console.error("Several sites are served by npm start alone: nobody would know whose a request is.");
-    process.exit(1);
-  }
-  const nightly = sites.filter(({ database }) => engineOfUrl(database) === "sqlite");
-  watchNights(
-    nightly.map((site) => (work) => inSite(site, work)),
-    db,
-    dataDir,
-  );
+  if ((await (held.toelineFolder ??= takeLock(dataDir(), SERVING))) === null) return leave(inUse(dataDir()));
+  return watchNights([(work) => work()], db, dataDir);
 }
