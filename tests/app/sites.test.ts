@@ -1,73 +1,20 @@
 import { readdirSync, rmSync } from "node:fs";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { makeToken } from "@/lib/account";
-import { auth } from "@/lib/account/auth";
-import { getBead } from "@/lib/beads";
-import { reissueAddress } from "@/lib/classroom";
 import { db } from "@/lib/db";
-import { scopes } from "@/lib/people";
-import { addPerson } from "@/lib/roster";
 import { inSite, type Site } from "@/lib/sites";
-import { openAccountOf } from "../setup/account";
+import { ownerOf, placesOf, type Owner } from "../setup/furnished-site";
 import { inDepth } from "../setup/in-depth";
 import { makeTwoSites, marksIn, marksOf, stateOf, type TwoSites } from "../setup/two-sites";
-import { fillWholeRecord } from "../setup/whole-record";
 
 const asked = vi.hoisted(() => ({ headers: new Headers() }));
 vi.mock("next/headers", () => ({ headers: async () => asked.headers, cookies: async () => new Map() }));
 vi.mock("next/cache", () => ({ revalidatePath: () => undefined }));
 
 const root = path.join(import.meta.dirname, "../..");
-const passphrase = "slag-then-bead";
-
-interface Owner {
-  readonly token: string;
-  readonly cookie: string;
-}
-
-/** An owner with an account, a token that reaches everything, and a browser that has just signed in. */
-async function ownerOf(signInName: string): Promise<Owner> {
-  const pen = { db: db(), by: "test" };
-  const person = await addPerson(pen, { name: `Owner ${signInName}`, mark: null, role: "owner" });
-  if (!person.ok) throw new Error("nobody");
-  const userId = await openAccountOf(pen, person.value.id, signInName, passphrase);
-  const token = await makeToken(pen.db, userId, { name: "test", scopes, days: 1 });
-  if (!token.ok) throw new Error("no token");
-  const body = { username: signInName, password: passphrase };
-  const { headers } = await auth(pen.db).api.signInUsername({ body, returnHeaders: true });
-  const cookies = headers.getSetCookie();
-  // Host-only: a browser sends it to the name it came from, and to no other.
-  for (const one of cookies) expect(one).not.toMatch(/domain=/i);
-  return { token: token.value, cookie: cookies.map((one) => one.split(";")[0]).join("; ") };
-}
-
 let two: TwoSites;
 let [north, south] = [{} as Owner, {} as Owner];
 let places: Record<string, string> = {};
-
-/** What stands in the places of an address: everything that one site has of it. */
-async function placesOf(): Promise<Record<string, string>> {
-  const pen = { db: db(), by: "test" };
-  const made = await fillWholeRecord({ pen, folder: two.north.folder, db: pen.db, url: "" });
-  const address = await reissueAddress(pen, made.handInId);
-  if (!address.ok) throw new Error("no address");
-  const first = async (table: { findFirst(): Promise<unknown> }) =>
-    (await table.findFirst()) as { id?: string; key?: string };
-  const [trial, card, study, instrument, limits, round] = await Promise.all(
-    [db().trial, db().procedureCard, db().gaugeStudy, db().instrument, db().shopCriteria, db().eyeRound].map(
-      (table) => first(table as never),
-    ),
-  );
-  return {
-    ...made,
-    ...address.value,
-    photoId: (await getBead(db(), made.beadId))?.photos[0]?.id ?? "",
-    ...{ trialId: trial?.id ?? "", cardId: card?.id ?? "", studyId: study?.id ?? "" },
-    ...{ instrumentId: instrument?.id ?? "", key: limits?.key ?? "", roundId: round?.id ?? "" },
-    ...{ personId: made.studentId, size: "small", file: "none", name: "none" },
-  };
-}
 
 beforeAll(async () => {
   two = await makeTwoSites();
@@ -76,7 +23,7 @@ beforeAll(async () => {
   vi.spyOn(console, "warn").mockImplementation(() => undefined);
   south = await inSite(two.south, () => ownerOf("south"));
   north = await inSite(two.north, () => ownerOf("north"));
-  places = await inSite(two.north, placesOf);
+  places = await inSite(two.north, () => placesOf(two.north));
 });
 afterAll(async () => {
   for (const site of [two.north, two.south]) await inSite(site, () => db().$disconnect());
@@ -161,6 +108,11 @@ describe("a site", () => {
     expect(found).toEqual([]);
     expect(all.length).toBeGreaterThan(60);
     expect(stateOf(two.north)).toEqual(before);
+  });
+
+  it("gives cookies to the name they came from alone", () => {
+    expect(north.cookies.length).toBeGreaterThan(0);
+    for (const one of [...north.cookies, ...south.cookies]) expect(one).not.toMatch(/domain=/i);
   });
 
   it("lets nobody in by a token or a session of another", async () => {
