@@ -3,6 +3,8 @@
  * none of the others.
  */
 import { spawnSync } from "node:child_process";
+import { existsSync, mkdirSync } from "node:fs";
+import path from "node:path";
 import { closeToOthers } from "./close-to-others.mjs";
 import { countOwners } from "./count-owners.mjs";
 import { inUse, lockForStart } from "./data-lock.mjs";
@@ -12,12 +14,24 @@ import { engineOfUrl } from "./schemas.mjs";
 const noOwner = (name) =>
   `nobody there may open accounts yet. Open the owner's: npm run -s account -- --site ${name} --role owner --name "Your name" --sign-in yourname, then start again.`;
 
-async function prepareSite({ name, folder, database }) {
+/**
+ * Makes the folder that a site's backups go into: under the data folder always, elsewhere where its disk is there. What cannot
+ * be made is said by the first backup.
+ */
+function makeBackupFolder({ folder, backups }) {
+  const around = path.dirname(backups);
+  const isOurs = around === path.resolve(folder, "../../backups");
+  if (isOurs || existsSync(around)) mkdirSync(backups, { recursive: true, mode: 0o700 });
+}
+
+async function prepareSite(site) {
+  const { name, folder, database } = site;
   const url = engineOfUrl(database) === "postgresql" ? database : null;
   // A file has one server; a PostgreSQL has as many as it likes.
   if (url === null && (await lockForStart(folder)) === null) throw new PrepareError(inUse(folder));
   await migrate(folder, url);
   closeToOthers(folder);
+  makeBackupFolder(site);
   if ((await countOwners(folder, url)) === 0) throw new PrepareError(noOwner(name));
 }
 
