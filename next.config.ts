@@ -34,6 +34,12 @@ const config: NextConfig = {
   reactStrictMode: true,
   outputFileTracingRoot: import.meta.dirname,
   turbopack: { root: import.meta.dirname },
+  experimental: {
+    // Nobody reads them: a server started without --enable-source-maps does not, and browsers get none.
+    turbopackSourceMaps: false,
+    // A build is made once for what it is made from (lib/cli/prepare.mjs); keeping its parts costs more than it brings.
+    turbopackFileSystemCacheForBuild: false,
+  },
 };
 
 export default config;

@@ -82,8 +82,8 @@ const sortWords: Words = {
   "welder-down": "Welder, Z to A",
 };
 const days: readonly { field: "from" | "to"; label: string }[] = [
-  { field: "from", label: "From day" },
-  { field: "to", label: "To day" },
+  { field: "from", label: "From day (UTC)" },
+  { field: "to", label: "To day (UTC)" },
 ];
 const lengths: readonly { field: "minThickness" | "maxThickness"; label: string }[] = [
   { field: "minThickness", label: `${fieldLabel("thicknessMm")} from` },
@@ -186,6 +186,7 @@ function sayPart(
   if (isAny(field)) return sayAny(field, value);
   if (Array.isArray(value)) return value.length === 1 ? "1 picked bead" : `${value.length} picked beads`;
   if (field === "job") return "Of one job";
+  if (field === "person") return value === UNKNOWN ? "Linked to nobody" : "Of one person of that name";
   if (field === "trial") return value === UNKNOWN ? "In no trial" : "Of one trial";
   if (field === "card") return value === UNKNOWN ? "By no card" : "By one card";
   if (field === "criteria" && value !== UNKNOWN)
@@ -229,8 +230,8 @@ export function asParams(search: Readonly<Record<string, string | string[] | und
 }
 
 /** The parts of a filter that no form asks about and none may lose. */
-export const many = ({ id, anyOf, anyCause, anyWelder, trial, card }: BeadFilter): BeadFilter => ({
-  ...{ id, anyOf, anyCause, anyWelder },
+export const many = ({ id, anyOf, anyCause, anyWelder, person, trial, card }: BeadFilter): BeadFilter => ({
+  ...{ id, anyOf, anyCause, anyWelder, person },
   ...{ trial, card },
 });
 

@@ -7,8 +7,8 @@ import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
 import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";
-import { LookHere, lookScript, MenuProvider } from "@/components/shell";
-import { actorRef } from "@/lib/people";
+import { LookHere, lookScript, MenuProvider, NoticeHere } from "@/components/shell";
+import { actorRef, reach } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { headers } from "next/headers";
 import { here } from "./_door/here";
@@ -48,6 +48,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
           <SendLeftWork />
           <WorkerHere />
           <LookHere />
+          {person && reach(actor, "feedback.read") !== null && <NoticeHere personId={person.id} />}
         </WhoProvider>
       </body>
     </html>

@@ -75,24 +75,10 @@ mkdirSync(path.join(root, "tests/.out"), { recursive: true });
 const tests = testsOf(files);
 const code = files.filter(isCode);
 const steps = [
-  step("Formatting", [
-    bin("prettier/bin/prettier.cjs"),
-    "--check",
-    "--ignore-unknown",
-    "--log-level",
-    "warn",
-    ...files,
-  ]),
+  step("Formatting", [bin("oxfmt/bin/oxfmt"), "--check", "--no-error-on-unmatched-pattern", ...files]),
   ...(code.length > 0
     ? [
-        step("Lint", [
-          bin("eslint/bin/eslint.js"),
-          "-c",
-          "tests/setup/eslint.config.mjs",
-          "--max-warnings",
-          "0",
-          ...code,
-        ]),
+        step("Lint", [bin("oxlint/bin/oxlint"), "--deny-warnings", ...code]),
         step("Types", [
           bin("typescript-7/bin/tsc"),
           "--noEmit",

@@ -12,6 +12,8 @@ const root = path.join(import.meta.dirname, "..");
 const kept: Readonly<Record<string, string>> = {
   "lib/photo/in-turn.ts toelineDecoding": "senders are named with their site (ofSite)",
   "app/_door/dear-work.ts toelineDearWork": "senders are named with their site (ofSite)",
+  "app/_door/open-exports.ts toelineOpenExports": "senders are named with their site (ofSite)",
+  "lib/aside/do-aside.ts toelineAside": "threads, which are told the site of each piece of work",
   "app/api/check/route.ts sending": "senders are named with their site (ofSite)",
   "lib/photo/one-by-one.ts last": "photos are named with their site (ofSite)",
   "lib/photo/discard-photo.ts held": "photos are named with their site (ofSite)",

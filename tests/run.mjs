@@ -23,11 +23,8 @@ const buildTheApp = [
 const lanes = [
   [{ name: "Rooms and database", args: vitest("tests/vitest.config.ts", "rooms"), report: "rooms" }],
   [
-    { name: "Formatting", args: [bin("prettier/bin/prettier.cjs"), "--check", "--log-level", "warn", "."] },
-    {
-      name: "Lint",
-      args: [bin("eslint/bin/eslint.js"), "-c", "tests/setup/eslint.config.mjs", "--max-warnings", "0", "."],
-    },
+    { name: "Formatting", args: [bin("oxfmt/bin/oxfmt"), "--check"] },
+    { name: "Lint", args: [bin("oxlint/bin/oxlint"), "--deny-warnings"] },
     { name: "Dead wood", args: [path.join(root, "tests/dead-wood.mjs")] },
     {
       name: "Types",

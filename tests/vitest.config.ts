@@ -6,19 +6,24 @@ import { PATIENT_MS } from "./setup/patience";
 
 const here = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
 const root = here("..");
-/** As the one file names it that locks by it; the deep run leaves it as it is. */
-export const cheapLocks = /^\.\/lock-cost$/;
+/** What costs time on purpose, as the one file names it that uses it; the deep run leaves it as it is. */
+const cheap = [
+  { find: /^\.\/lock-cost$/, replacement: here("./setup/lock-cost.ts") },
+  { find: /^\.\/passwords$/, replacement: here("./setup/passwords.ts") },
+];
+export const isCheap = (one: { readonly find: string | RegExp }): boolean =>
+  cheap.some(({ find }) => find === one.find);
 export const alias: { readonly find: string | RegExp; readonly replacement: string }[] = [
   { find: "@", replacement: root.replace(/\/$/, "") },
   // Vitest knows nothing of React's server condition; the marker itself has no content to test.
   { find: "server-only", replacement: here("./setup/server-only.ts") },
-  { find: cheapLocks, replacement: here("./setup/lock-cost.ts") },
+  ...cheap,
 ];
 
 const tests = path.join(root, "tests");
-/** Replaces modules or globals, or changes what the process is told from outside. */
+/** Replaces modules, or changes what the process is told from outside by another hand than Vitest's, which takes it back. */
 const changesItsProcess =
-  /\bvi\.(mock|doMock|resetModules|spyOn|stub\w+|useFakeTimers)\(|process\.env(\.\w+|\[[^\]]+\]) = |process\.chdir\(/;
+  /\bvi\.(mock|doMock|resetModules)\(|process\.env(\.\w+|\[[^\]]+\]) = |process\.chdir\(/;
 /**
  * Test files run one after the other in the same process and load each module once: what they share is code, never state,
  * and a process of its own for each would cost a third of the whole run. Alone stays what changes its process.
@@ -37,6 +42,7 @@ export default defineConfig({
   root,
   resolve: { alias },
   test: {
+    setupFiles: [here("./setup/leave-as-found.ts")],
     testTimeout: PATIENT_MS,
     hookTimeout: PATIENT_MS,
     pool: "forks",

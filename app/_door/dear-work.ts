@@ -1,4 +1,5 @@
-import { fairTurns, type FairTurns } from "@/lib/base";
+import { asideSentence, unlessStopped, type AsideIssue } from "@/lib/aside";
+import { fairTurns, linesOf, type FairTurns } from "@/lib/base";
 import { ofSite } from "@/lib/sites";
 import type { Here } from "./here";
 
@@ -21,12 +22,33 @@ export async function inDearTurn<T>(sender: string, work: () => Promise<T>): Pro
 export function dear<Rest extends readonly unknown[]>(
   work: (now: Here, request: Request, ...rest: Rest) => Response | Promise<Response>,
 ): (now: Here, request: Request, ...rest: Rest) => Promise<Response> {
-  return async (now, request, ...rest) =>
-    (await inDearTurn(now.pen.by, async () => work(now, request, ...rest))) ?? tooMuch();
+  return (now, request, ...rest) => dearAnswer(now.pen.by, request, async () => work(now, request, ...rest));
 }
 
-export const tooMuch = (): Response =>
+/** As `dear`, where the sender is known otherwise. Whoever went away while they waited gets nothing made. */
+export async function dearAnswer(
+  sender: string,
+  { signal }: Request,
+  work: () => Promise<Response>,
+): Promise<Response> {
+  const made = await inDearTurn(sender, () => (signal.aborted ? wentAway() : answerOr(work)));
+  return made ?? tooMuch();
+}
+
+/** The answer of a work that is done aside; 503 in words where it was stopped. */
+export async function answerOr(work: () => Promise<Response>): Promise<Response> {
+  const done = await unlessStopped(work);
+  return done.ok ? done.value : cameToNothing(done.issues);
+}
+
+const cameToNothing = (issues: readonly AsideIssue[]): Response =>
+  Response.json({ issues: linesOf(issues, asideSentence) }, { status: 503, headers: { "retry-after": "5" } });
+
+/** Nobody reads it. */
+const wentAway = async (): Promise<Response> => new Response(null, { status: 503 });
+
+export const tooMuch = (message = DEAR_WORK_WAITS): Response =>
   Response.json(
-    { issues: [{ code: "too-much-waiting", message: DEAR_WORK_WAITS }] },
+    { issues: [{ code: "too-much-waiting", message }] },
     { status: 429, headers: { "retry-after": "10" } },
   );

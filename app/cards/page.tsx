@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Header } from "@/components/shell";
-import { page, Panel } from "@/components/ui";
+import { LocalTime, page, Panel } from "@/components/ui";
 import { currentUnits } from "@/app/_door/current-units";
-import { dayText, setupLine } from "@/lib/report";
+import { setupLine } from "@/lib/report";
 import { listCards } from "@/lib/series";
 import { pageFor } from "../_door/here";
 
@@ -30,7 +30,7 @@ export default async function CardsPage() {
             title={<Link href={`/cards/${id}`}>{`Card ${number}: ${content.title}`}</Link>}
           >
             <p className={page.note}>
-              {setupLine(content.setup, preferences)} · {dayText(createdAt)} ·{" "}
+              {setupLine(content.setup, preferences)} · <LocalTime iso={createdAt} only="day" /> ·{" "}
               {beadIds.length === 1 ? "1 bead" : `${beadIds.length} beads`} run by it
               {retiredAt !== null && " · out of use"}
             </p>

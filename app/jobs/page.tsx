@@ -1,19 +1,22 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Header } from "@/components/shell";
-import { Field, form, page, Panel, SaidForm } from "@/components/ui";
+import { Field, form, LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { inspectionState } from "@/lib/inspect";
 import { listInspections, listJobs } from "@/lib/jobs";
-import { dayText } from "@/lib/report";
 import { pageFor } from "../_door/here";
 import { createJobAction } from "./actions";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Jobs and inspections" };
 
+/** The job's own page has the older ones. */
+const SHOWN = 6;
+
 export default async function JobsPage() {
   const now = await pageFor("job.read");
   const [jobs, inspections] = await Promise.all([listJobs(now.db), listInspections(now.db)]);
+  const newestOf = (id: string) => inspections.filter(({ jobId }) => jobId === id).slice(0, SHOWN);
   return (
     <>
       <Header />
@@ -31,17 +34,16 @@ export default async function JobsPage() {
             tone="blue"
           >
             <p className={page.note}>
-              {dayText(createdAt)} · {content.welds.length === 1 ? "1 weld" : `${content.welds.length} welds`}
+              <LocalTime iso={createdAt} only="day" /> ·{" "}
+              {content.welds.length === 1 ? "1 weld" : `${content.welds.length} welds`}
               {content.procedure && ` · ${content.procedure}`}
             </p>
             <div className={form.row}>
-              {inspections
-                .filter(({ jobId }) => jobId === id)
-                .map((one) => (
-                  <Link key={one.id} href={`/inspections/${one.id}`}>
-                    Inspection {one.number}: {inspectionState(one)}
-                  </Link>
-                ))}
+              {newestOf(id).map((one) => (
+                <Link key={one.id} href={`/inspections/${one.id}`}>
+                  Inspection {one.number}: {inspectionState(one)}
+                </Link>
+              ))}
             </div>
           </Panel>
         ))}

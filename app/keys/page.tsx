@@ -7,6 +7,7 @@ import { personNames } from "@/lib/roster";
 import { fingerprint, keyReason, type KnownKey } from "@/lib/signature";
 import { pageFor } from "../_door/here";
 import { confirmKeyAction } from "./actions";
+import { PaperPanel } from "./paper-panel";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Keys" };
@@ -27,6 +28,7 @@ export default async function KeysPage() {
         <p>
           <Link href="/log">The log</Link> · <Link href="/check">Verify an archive</Link>
         </p>
+        <PaperPanel db={now.db} manages={confirms} />
         {keys.length === 0 && <p className={page.note}>No key yet: the first is made when it is needed.</p>}
         {keys.map((key) => (
           <Panel key={key.id} title={holderText(key, names)} tone={toneOf(key)}>

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { headers } from "next/headers";
 import { notFound } from "next/navigation";
-import { Header } from "@/components/shell";
+import { Header, NoticeSwitch } from "@/components/shell";
 import { Field, LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { listSessions, secondFactorState } from "@/lib/account";
-import { roleDuties, roleNames } from "@/lib/people";
+import { reach, roleDuties, roleNames } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import { QrCode } from "@/components/course";
@@ -54,6 +54,16 @@ export default async function MePage() {
           </SaidForm>
         </Panel>
         {factor && <SecondFactorPanel factor={factor} />}
+        {reach(actor, "feedback.read") !== null && (
+          <Panel title="Notices on this device" tone="plain">
+            <p>
+              {reach(actor, "feedback.read") === "all"
+                ? "When somebody hands in."
+                : "When feedback comes back to you."}
+            </p>
+            <NoticeSwitch personId={person.id} />
+          </Panel>
+        )}
         <Panel title="Where you are signed in" tone="blue">
           <ul>
             {sessions.map(({ id, isThis, createdAt, address, browser }) => (

@@ -1,6 +1,9 @@
 export const dynamic = "force-static";
 
-/** Shown where a page is not on this device and Toeline does not answer. It knows nobody and nothing of the record. */
+/**
+ * Shown where a page is not on this device and Toeline does not answer. It knows nobody and nothing of the record. Its
+ * address is that of the page asked for, so loading it again is asking again: no script is needed for that.
+ */
 export function GET(): Response {
   return new Response(html, { headers: { "content-type": "text/html; charset=utf-8" } });
 }
@@ -10,6 +13,7 @@ const html = `<!doctype html>
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="refresh" content="10">
 <title>Without network · Toeline</title>
 <style>
   body { margin: 0; font: 18px/1.5 system-ui, sans-serif; color: #14171c; background: #fff; }
@@ -26,7 +30,7 @@ const html = `<!doctype html>
 <header>Toeline</header><div></div>
 <main>
 <h1>This page needs Toeline</h1>
-<p>Toeline does not answer, and this page was not kept on this device.</p>
+<p>Toeline does not answer, and this page was not kept on this device. It is asked again every ten seconds.</p>
 <p>What works here without it:</p>
 <ul>
 <li>a new bead: photo, marks, set-up, sizes, causes, verdict</li>

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { Header } from "@/components/shell";
-import { Field, form, page, Panel, SaidForm } from "@/components/ui";
+import { Field, form, LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { listTokens } from "@/lib/account";
 import { reach, scopeNames, scopes, scopeOfDeed, deeds, type Actor, type Scope } from "@/lib/people";
 import { getPerson, listPeople } from "@/lib/roster";
@@ -40,7 +40,11 @@ export default async function TokensPage() {
                 <li key={token.id}>
                   <strong>{token.name}</strong> <span className={page.mono}>{token.start}…</span>,{" "}
                   {token.scopes.map((scope) => scopeNames[scope]).join("; ")}
-                  {token.expiresAt ? `, until ${token.expiresAt.slice(0, 10)}` : ""}
+                  {token.expiresAt && (
+                    <>
+                      , until <LocalTime iso={token.expiresAt} />
+                    </>
+                  )}
                   <SaidForm
                     action={endTokenAction.bind(null, person.id, token.id)}
                     submit={`End ${token.name}`}

@@ -59,13 +59,20 @@ export function rejectPoints(points: readonly FigurePoint[], filter: BeadFilter)
   });
 }
 
+/** What leads to the beads of a group: one word, several of one person, or the person themselves. */
+function whoOf(person: FigureGroup["person"], keys: readonly string[], by: Grouping): BeadFilter {
+  if (person !== null)
+    return { person: person.id, ...(person.typed.length > 0 ? { anyWelder: [...person.typed] } : {}) };
+  return keys.length > 1 ? { anyWelder: [...keys] } : { [by.field]: keys[0] ?? UNKNOWN };
+}
+
 /** Groups with the way to their beads. */
 export function groupLines(
   groups: readonly FigureGroup[],
   filter: BeadFilter,
   by: Grouping,
 ): readonly GroupLine[] {
-  return groups.map(({ key, beads, rejected, mostSeen, keys, standing }) => ({
+  return groups.map(({ key, beads, rejected, mostSeen, keys, standing, person }) => ({
     key: key ?? UNKNOWN,
     name: key === null ? (by.none ?? "Not recorded") : by.wordOf(key),
     also: keys.filter((one) => one !== key),
@@ -77,8 +84,6 @@ export function groupLines(
     low: rejected.low,
     high: rejected.high,
     mostSeen: mostSeen && (imperfectionNames[mostSeen] ?? mostSeen),
-    href: listOf(
-      keys.length > 1 ? { ...filter, anyWelder: [...keys] } : { ...filter, [by.field]: keys[0] ?? UNKNOWN },
-    ),
+    href: listOf({ ...filter, ...whoOf(person, keys, by) }),
   }));
 }

@@ -1,9 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Header } from "@/components/shell";
-import { buttonClass, page, Panel } from "@/components/ui";
+import { buttonClass, LocalTime, page, Panel } from "@/components/ui";
 import { personIdOf, reach } from "@/lib/people";
-import { dayText } from "@/lib/report";
 import { listTrials } from "@/lib/series";
 import { fieldLabel } from "@/lib/setup";
 import { pageFor } from "../_door/here";
@@ -42,8 +41,9 @@ export default async function TrialsPage() {
             title={<Link href={`/trials/${id}`}>{`Trial ${number}: ${content.title}`}</Link>}
           >
             <p className={page.note}>
-              {dayText(createdAt)} · {content.knobs.map(({ field }) => fieldLabel(field)).join(" and ")} ·{" "}
-              {runs.length} of {Math.max(content.budget, content.points.length)} beads begun
+              <LocalTime iso={createdAt} only="day" /> ·{" "}
+              {content.knobs.map(({ field }) => fieldLabel(field)).join(" and ")} · {runs.length} of{" "}
+              {Math.max(content.budget, content.points.length)} beads begun
             </p>
           </Panel>
         ))}

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { LocalTime } from "@/components/ui";
 import type { BeadSummary } from "@/lib/report";
 import { ChooseBox } from "./choose-box";
 import { VerdictBadge } from "./verdict-badge";
@@ -51,7 +52,7 @@ export function BeadCard({
             )}
             <span>
               {bead.welder && `${bead.welder} · `}
-              {bead.day}
+              <LocalTime iso={bead.createdAt} only="day" />
             </span>
           </div>
         </div>

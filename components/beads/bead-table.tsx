@@ -1,5 +1,6 @@
 import { ArrowDown, ArrowUp } from "lucide-react";
 import Link from "next/link";
+import { LocalTime } from "@/components/ui";
 import type { BeadSummary } from "@/lib/report";
 import styles from "./bead-table.module.css";
 import { ChooseBox } from "./choose-box";
@@ -71,7 +72,9 @@ function Row({ bead }: { bead: BeadSummary }) {
         <Link href={`/beads/${bead.id}`}>{bead.title || "No title"}</Link>
       </th>
       <td data-column="welder">{bead.welder}</td>
-      <td data-column="day">{bead.day}</td>
+      <td data-column="day">
+        <LocalTime iso={bead.createdAt} only="day" />
+      </td>
       <td data-column="setup">{bead.setupLine}</td>
       <td data-column="seen">{bead.seen.join(" · ")}</td>
       <td data-column="verdict">{standing(bead)}</td>

@@ -1,6 +1,5 @@
 import Link from "next/link";
-import { buttonClass } from "@/components/ui";
-import { dayText } from "@/lib/report";
+import { buttonClass, LocalTime } from "@/components/ui";
 import styles from "./criteria.module.css";
 
 export interface VersionShown {
@@ -29,7 +28,7 @@ export function Versions({
               className={buttonClass()}
               aria-current={version === shown ? "page" : undefined}
             >
-              Version {version}, {dayText(createdAt)}, {content.author}
+              Version {version}, <LocalTime iso={createdAt} only="day" />, {content.author}
             </Link>
           </li>
         ))}

@@ -23,6 +23,7 @@ const kindWords: Readonly<Record<string, string>> = {
   trial: "Trial",
   card: "Procedure card",
   key: "Key",
+  certificate: "Certificate",
   log: "Log",
   checkpoint: "Signature over entry",
   passphrase: "Passphrase",

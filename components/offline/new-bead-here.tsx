@@ -60,13 +60,22 @@ const begun = (id: string): BegunBead => ({
   ...{ content: emptyBeadContent, photos: [] },
 });
 
+/** How often Toeline is asked whether it answers again, ms. */
+const ASK_AGAIN_MS = 5000;
+
 function NotHere() {
+  useEffect(() => {
+    const asking = setInterval(() => {
+      void beadOf(window.location);
+    }, ASK_AGAIN_MS);
+    return () => clearInterval(asking);
+  }, []);
   return (
     <main className={`${page.page} ${page.narrow}`}>
       <h1>This bead is not on this device</h1>
       <p>
         Without Toeline, a bead opens here once it was opened on this device before. It is safe in Toeline,
-        and opens as soon as that answers again.
+        and opens by itself as soon as that answers again.
       </p>
       <p>
         <Link className={buttonClass()} href="/">

@@ -28,7 +28,11 @@ export type Formula =
   | { readonly max: readonly Formula[] };
 
 export type WeldFlag =
-  "alongLapEdge" | "singleSided" | "transverseToTension" | "stiffenerToWeb" | "completePenetration";
+  | "alongLapEdge"
+  | "singleSided"
+  | "transverseToTension"
+  | "stiffenerToWeb"
+  | "completePenetration";
 
 export type Condition =
   | { readonly kind: readonly WeldKind[] }

@@ -6,6 +6,7 @@ import { username } from "better-auth/plugins/username";
 import { dataFolderOf, engineOf, type Db } from "@/lib/db";
 import { isRefusal } from "./is-refusal";
 import { publicAddress } from "./own-address";
+import { passwords } from "./passwords";
 import { accountSecret } from "./secret";
 
 export const PASSPHRASE_LENGTH = { least: 10, most: 200 } as const;
@@ -21,6 +22,7 @@ function make(db: Db) {
       disableSignUp: true,
       minPasswordLength: PASSPHRASE_LENGTH.least,
       maxPasswordLength: PASSPHRASE_LENGTH.most,
+      password: passwords,
     },
     session: { expiresIn: 60 * 60 * 12, updateAge: 60 * 60 },
     advanced: { cookiePrefix: "toeline" },

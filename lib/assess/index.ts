@@ -34,7 +34,7 @@ export {
   type WeldQuestions,
 } from "./bead";
 export { isPlanned } from "./is-planned";
-export { openOfPlan, plannedBead, ranAsPlanned } from "./planned-bead";
+export { openOfPlan, plannedBead, ranAsPlanned, saysHowRun } from "./planned-bead";
 export { layPair, layRow, VIEW_WIDTH, type LaidPhoto } from "./lay-pair";
 export { mergeContent } from "./merge-content";
 export { judgeBeside } from "./judge-beside";

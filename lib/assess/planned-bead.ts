@@ -40,6 +40,12 @@ export function openOfPlan(setup: RunSetup, planned: RunSetup | null | undefined
   );
 }
 
+/** Whether a set-up says more than which job it is: something that a hand or a dial was set to. */
+export const saysHowRun = (setup: RunSetup): boolean =>
+  Object.entries(setup).some(
+    ([field, value]) => field !== "schemaVersion" && value !== null && !isJobField(field),
+  );
+
 /** The set-up of a bead that was run as planned: what the person said of it stays, what was open is as planned. */
 export function ranAsPlanned(setup: RunSetup, planned: RunSetup): RunSetup {
   const open = openOfPlan(setup, planned).map((field) => [field, planned[field]] as const);

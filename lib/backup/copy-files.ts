@@ -83,8 +83,8 @@ export async function copyFiles({ from, to, sharing }: Copying): Promise<number>
   }
   for (const name of KEY_FILES)
     count += await copyOne({
-      from: path.join(from, name),
-      to: path.join(to, name),
+      from: path.join(/* turbopackIgnore: true */ from, name),
+      to: path.join(/* turbopackIgnore: true */ to, name),
       sharing: null,
     }).then(() => 1, goneMeanwhile);
   await sync(to);

@@ -1,6 +1,7 @@
 /** A value, or what is wrong with the case: lines of the form "path: sentence". */
 export type CaseAnswer<T = unknown> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly lines: readonly string[] };
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly lines: readonly string[] };
 
 /** More lines than this help nobody: the first of them are put right first. */
 const MOST_LINES = 12;

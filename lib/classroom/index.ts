@@ -21,6 +21,7 @@ export {
 } from "./feedback";
 export { linkHandIns, reissueAddress } from "./hand-in-names";
 export { handInBead, HandInFormSchema, handInPhoto, takingExercise, withdrawHandIn } from "./hand-ins";
+export { newsBetween } from "./news";
 export { addPhrase, changePhrase, deletePhrase, listPhrases, movePhrase } from "./phrases";
 export {
   countWaiting,

@@ -174,6 +174,7 @@ const builtFrom = [
   "prisma/schema.prisma",
   "next.config.ts",
   "instrumentation.ts",
+  "instrumentation-node.ts",
   "proxy.ts",
   "tsconfig.json",
   "package-lock.json",
@@ -190,6 +191,8 @@ export async function buildApp() {
   });
   const { buildWorker } = await import("./build-worker.mjs");
   await buildWorker(root);
+  const { buildAside } = await import("./build-aside.mjs");
+  await buildAside(root);
   leaveStamp(".next/toeline", stamp);
 }
 

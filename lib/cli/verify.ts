@@ -7,6 +7,7 @@ import { ledgerSentence } from "@/lib/ledger";
 import { lastChecked, noteChecked, verifyRecords } from "@/lib/verify";
 import { needSite, takeSite } from "./site-flag";
 import { verifyArchive } from "./verify-archive";
+import { verifyProof } from "./verify-proof";
 
 const use = `Verifies the records in the data folder (TOELINE_DATA, else ./data): the log's chain of hashes, everything
 there is against what the log last said of it, every original photo with the pictures made from it, every frozen text, every
@@ -19,6 +20,7 @@ signed what in it, and when; no data folder and no account are asked for.
   npm run -s verify -- --json         the same as JSON
   npm run -s verify -- --head HEAD    besides, against a head of the log kept elsewhere: its file, or NUMBER:HASH
   npm run -s verify -- ARCHIVE        verifies an archive by itself
+  npm run -s verify -- PROOF.json     verifies what “npm run -s prove” wrote by itself
 
 How far it is stands on the error output where that is a screen; Ctrl-C stops it. It may run while Toeline serves. Where
 several sites are served: --site NAME.
@@ -49,6 +51,14 @@ function asked() {
 
 takeSite();
 const { json, new: onlyNew, head: given, archive } = asked();
+if (archive?.endsWith(".json") && existsSync(archive)) {
+  const { lines, code } = verifyProof(archive);
+  if (json) {
+    console.log(JSON.stringify({ state: code === 0 ? "holds" : "does-not-hold", lines }));
+    process.exit(code);
+  }
+  leave(lines, code);
+}
 if (archive !== undefined) {
   const { state, lines, code } = verifyArchive(archive);
   if (json) {

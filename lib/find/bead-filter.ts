@@ -58,6 +58,11 @@ export const BeadFilterSchema = z.object({
   welder: text(120),
   /** One of these words stands for who ran it: one person under several. */
   anyWelder: z.array(z.string().trim().min(1).max(120)).max(200).optional(),
+  /**
+   * Linked to this person; beside `anyWelder` also what is linked to nobody and stands under one of its words. "unknown":
+   * linked to nobody.
+   */
+  person: text(60),
   ...setupFilters,
   minThickness: number,
   maxThickness: number,

@@ -28,7 +28,11 @@ export interface ListedBead extends NamedBead {
 
 /** Where to begin: at the start, behind or before a bead, so many beads on (which reads those), at the end. Texts as `FoundPage` gave them. */
 export type PageAt =
-  { readonly after: string } | { readonly before: string } | { readonly skip: number } | "start" | "end";
+  | { readonly after: string }
+  | { readonly before: string }
+  | { readonly skip: number }
+  | "start"
+  | "end";
 
 export interface FoundPage {
   readonly beads: readonly ListedBead[];

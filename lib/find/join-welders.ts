@@ -12,6 +12,8 @@ export interface KnownPerson {
 export interface JoinedWelder {
   /** Rows with the same one are the same person's. */
   readonly id: string;
+  /** Whose it is; null: a word. */
+  readonly personId: string | null;
   readonly standing: Standing;
   /** By what the person is known; null: by what stands on the rows. */
   readonly label: string | null;
@@ -34,7 +36,12 @@ export function welderJoiner(
         byWord.set(foldText(word), (byWord.get(foldText(word)) ?? new Set()).add(id));
   const personal = (id: string): JoinedWelder => {
     const person = byId.get(id);
-    return { id: `person:${id}`, standing: "person", label: person?.mark ?? person?.name ?? null };
+    return {
+      id: `person:${id}`,
+      personId: id,
+      standing: "person",
+      label: person?.mark ?? person?.name ?? null,
+    };
   };
   return (welderId, word) => {
     if (welderId !== null) return personal(welderId);
@@ -42,6 +49,11 @@ export function welderJoiner(
     const folded = foldText(word);
     const [one, ...others] = byWord.get(folded) ?? [];
     if (one !== undefined && others.length === 0) return personal(one);
-    return { id: `word:${folded}`, standing: one === undefined ? "nobody" : "several", label: null };
+    return {
+      id: `word:${folded}`,
+      personId: null,
+      standing: one === undefined ? "nobody" : "several",
+      label: null,
+    };
   };
 }

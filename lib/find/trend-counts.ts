@@ -1,7 +1,7 @@
 import { column, dialect, noSql, rowsOf, sql, type Db, type Sql } from "@/lib/db";
 import type { FilterableField } from "@/lib/setup";
 import type { Counted, GroupCount, TrendCounts } from "@/lib/trends";
-import type { BeadFilter } from "./bead-filter";
+import { UNKNOWN, type BeadFilter } from "./bead-filter";
 import { welderJoiner } from "./join-welders";
 import type { Scope } from "./scope";
 import { isCurrent, whereOf } from "./where";
@@ -91,6 +91,7 @@ const groupOf =
     mostSeen: ranked(seen.filter((one) => one.group === group.key))[0]?.key ?? null,
     keys: group.key === null ? [] : [group.key],
     standing: null,
+    person: null,
   });
 
 async function causeCounts(db: Db, where: Sql): Promise<readonly Counted[]> {
@@ -163,14 +164,28 @@ function mergeWelders(
     return {
       ...{ n: sumOf(own, "n"), at: latest(own), joined, key: joined?.label ?? first?.key ?? null },
       ...sums(own),
-      keys: [...new Set(own.flatMap(({ key }) => (key === null ? [] : [key])))].sort(),
+      keys: wordsOf(own),
+      typed: wordsOf(own.filter(({ welderId }) => welderId === null)),
       mostSeen: ranked(tallied(marked))[0]?.key ?? null,
     };
   });
-  return ranked(merged).map(({ key, n, decided: judged, rejected: failed, mostSeen, keys, joined }) => ({
-    ...{ key: joined ? key : null, beads: n, decided: judged, rejected: failed, mostSeen, keys },
-    standing: joined?.standing ?? null,
-  }));
+  const shared = sharedWords(merged.map(({ keys }) => keys));
+  return ranked(merged).map(
+    ({ key, n, decided: judged, rejected: failed, mostSeen, keys, joined, typed }) => ({
+      ...{ key: joined ? key : null, beads: n, decided: judged, rejected: failed, mostSeen, keys },
+      standing: joined?.standing ?? null,
+      person: keys.some((word) => shared.has(word)) ? { id: joined?.personId ?? UNKNOWN, typed } : null,
+    }),
+  );
+}
+
+const wordsOf = (rows: readonly GroupRow[]): readonly string[] =>
+  [...new Set(rows.flatMap(({ key }) => (key === null ? [] : [key])))].sort();
+
+/** Words that stand on more than one row. */
+function sharedWords(rows: readonly (readonly string[])[]): ReadonlySet<string> {
+  const all = rows.flat();
+  return new Set(all.filter((word, i) => all.indexOf(word) !== i));
 }
 
 const sumOf = <K extends string>(rows: readonly Readonly<Record<K, unknown>>[], name: K): number =>

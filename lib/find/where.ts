@@ -63,6 +63,16 @@ function markWhere({ imperfection, anyOf, cause, anyCause, photo }: BeadFilter):
   ];
 }
 
+/** Whose beads: by the link alone a person is told from another of the same name. */
+function whoWhere({ person, anyWelder }: BeadFilter): readonly Sql[] {
+  const named = anyWelder === undefined ? [] : [dialect.isOneOf(f("welder"), anyWelder)];
+  if (person === undefined) return named;
+  const nobody = sql`${f("welderId")} IS NULL`;
+  if (person === UNKNOWN) return [nobody, ...named];
+  const theirs = sql`${f("welderId")} = ${person}`;
+  return [named[0] === undefined ? theirs : sql`(${theirs} OR (${nobody} AND ${named[0]}))`];
+}
+
 /** Which trial or card a bead was run in stands beside it, not on it. */
 function seriesWhere({ trial, card }: BeadFilter): readonly Sql[] {
   const ran = (table: string, of: string, asked: string | undefined): readonly Sql[] => {
@@ -112,7 +122,7 @@ function plainParts(filter: BeadFilter, scope: Scope): readonly Sql[] {
     scopeWhere(scope),
     ...(filter.id === undefined ? [] : [dialect.isOneOf(f("beadId"), filter.id)]),
     ...fits(f("welder"), filter.welder),
-    ...(filter.anyWelder === undefined ? [] : [dialect.isOneOf(f("welder"), filter.anyWelder)]),
+    ...whoWhere(filter),
     ...filterableFields.flatMap((field) => fits(f(field), filter[filterName(field)])),
     ...thicknessWhere(filter),
     ...markWhere(filter),

@@ -1,3 +1,4 @@
+import { listCriteria } from "@/lib/accept";
 import { askedLegMm, judgedForAskedSize, shortOf } from "./asked-size";
 import { extentText } from "./extent-text";
 import { criteriaOf, type JobWeld } from "./job";
@@ -79,11 +80,23 @@ function sizeRows({ weld, beads, units }: Looked): readonly CheckRow[] {
   ];
 }
 
-function criteriaRow({ record: { job }, weld, beads }: Looked): CheckRow {
+/** By what a weld is to be judged, by name and edition where a verdict or a book says them. */
+function criteriaName({ record: { job }, weld, beads }: Looked): string {
+  const id = criteriaOf(job.content, weld);
+  if (id === null) return "none chosen";
+  const judged = beads.find(({ verdict }) => verdict?.criteriaId === id)?.verdict;
+  if (judged) return `${judged.criteria}, ${judged.edition}`;
+  if (id === job.content.criteriaId && job.criteria !== null) return job.criteria;
+  const carried = listCriteria().find((one) => one.id === id);
+  return carried ? `${carried.title}, ${carried.edition}` : id;
+}
+
+function criteriaRow(looked: Looked): CheckRow {
+  const { beads } = looked;
   const results = beads.map(({ number, result }) => `bead ${number} ${result.replace("-", " ")}`);
   return {
     what: "Criteria",
-    asked: criteriaOf(job.content, weld) ?? "none chosen",
+    asked: criteriaName(looked),
     seen: results.join("; ") || "no bead",
     isDone: beads.length > 0 && beads.every(({ result }) => result === "accepted"),
   };

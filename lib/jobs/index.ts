@@ -5,6 +5,7 @@ export {
   createInspection,
   draftRecord,
   getInspection,
+  inspectionPage,
   jobBeads,
   listInspections,
   newestOpen,

@@ -79,6 +79,38 @@ export async function listInspections(
   return rows.map((row) => toInspection(row, imported.has(row.id)));
 }
 
+/** A part of the inspections of a job, newest first. */
+export interface InspectionPage {
+  readonly inspections: readonly InspectionRecord[];
+  /** Id of the last of them where older ones follow; null: this was the last page. */
+  readonly next: string | null;
+}
+
+/**
+ * The inspections of a job a page at a time: so many of those older than `after`, the id of one of them, which the database
+ * finds without reading the newer ones. Null: `after` is no inspection of this job.
+ */
+export async function inspectionPage(
+  db: Db,
+  jobId: string,
+  { limit, after }: { readonly limit: number; readonly after?: string | undefined },
+): Promise<InspectionPage | null> {
+  const last = after === undefined ? null : await db.inspection.findUnique({ where: { id: after } });
+  if (after !== undefined && last?.jobId !== jobId) return null;
+  const rows = await db.inspection.findMany({
+    where: { jobId, ...(last ? { number: { lt: last.number } } : {}) },
+    include: counted,
+    orderBy: { number: "desc" },
+    take: limit + 1,
+  });
+  const imported = await importedOnes(db);
+  const shown = rows.slice(0, limit);
+  return {
+    inspections: shown.map((row) => toInspection(row, imported.has(row.id))),
+    next: rows.length > limit ? (shown.at(-1)?.id ?? null) : null,
+  };
+}
+
 export async function getInspection(db: Db, id: string): Promise<InspectionRecord | null> {
   const row = await db.inspection.findUnique({ where: { id }, include: counted });
   return row && toInspection(row, (await importedOnes(db)).has(id));

@@ -3,6 +3,16 @@ import "server-only";
 export { confirmKey } from "./confirm-key";
 export { KeyElsewhere, installationKeyId, installationSigner } from "./installation-key";
 export { nodeKeys } from "./node-port";
+export {
+  endPaperCertificate,
+  makePaperCertificate,
+  paperCertificates,
+  paperSigning,
+  uploadPaperCertificate,
+  type PaperCertificate,
+  type PaperSigning,
+} from "./paper-certificate";
+export { paperWords } from "./paper-words";
 export { endPersonKey, openPersonKey, preparePersonKey, writePersonKey, type OpenedKey } from "./person-keys";
 export { keysById, keysOfHolders, listKeys, readSignatures, signaturesOver } from "./read-keys";
 export { headSentence, readHead, signedHead } from "./signed-head";

@@ -42,6 +42,12 @@ export async function installationSigner(pen: Pen, now: Date): Promise<Signer> {
   return signer;
 }
 
+/** The private part in a data folder, for what follows from it within this room; null: there is none. */
+export function installationPart(folder: string): Buffer | null {
+  const file = path.join(folder, FILE);
+  return existsSync(file) ? readPart(file) : null;
+}
+
 /** Id of the key whose private part lies in a data folder; null: none does, or what lies there is no key. */
 export function installationKeyId(folder: string): string | null {
   try {

@@ -15,7 +15,12 @@ export type ContentIssueCode =
   | SignatureIssueCode;
 /** What signatures by key bear witness against. */
 export type SignatureIssueCode =
-  "digest-twice" | "signature-bad" | "log-cut" | "log-differs" | "key-not-ours" | "key-forgotten";
+  | "digest-twice"
+  | "signature-bad"
+  | "log-cut"
+  | "log-differs"
+  | "key-not-ours"
+  | "key-forgotten";
 
 export type ChainIssue = Issue<ChainIssueCode>;
 export type StateIssue = Issue<StateIssueCode>;

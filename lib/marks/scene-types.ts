@@ -93,7 +93,13 @@ export interface SceneLabel extends Common {
 }
 
 export type SceneShape =
-  SceneLine | SceneOutline | SceneRing | SceneSpot | SceneTick | SceneBadge | SceneLabel;
+  | SceneLine
+  | SceneOutline
+  | SceneRing
+  | SceneSpot
+  | SceneTick
+  | SceneBadge
+  | SceneLabel;
 
 /** Colours of one ink, as CSS colours. */
 export interface InkColours {

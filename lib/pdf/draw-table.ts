@@ -66,6 +66,12 @@ export function tableStart(flow: Flow, columns: readonly Column[], rows: readonl
   return titles.height + 2 + startHeight(heights, wholePage(titles));
 }
 
+/** How high a whole table is, where it is not broken. */
+export function tableHeight(flow: Flow, columns: readonly Column[], rows: readonly Cells[]): number {
+  const heights = rows.map((cells) => setRow(flow, columns, cells).height);
+  return titleRow(flow, columns).height + 2 + heights.reduce((sum, height) => sum + height, 0);
+}
+
 const titleRow = (flow: Flow, columns: readonly Column[]): SetRow =>
   setRow(
     flow,

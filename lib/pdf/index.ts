@@ -7,4 +7,5 @@ export { classPdf } from "./class-pdf";
 export { feedbackPdf } from "./feedback-pdf";
 export { runSheetPdf } from "./run-sheet-pdf";
 export { inspectionPdf } from "./inspection-pdf";
+export { signPaper } from "./sign-paper";
 export { stripPapers, stripPdf, type StripPaper } from "./strip-pdf";

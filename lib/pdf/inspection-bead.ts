@@ -100,10 +100,10 @@ export function drawInspectionBead(
 
 const found: readonly Column[] = [
   { title: "Mark", share: 0.08 },
-  { title: "Imperfection", share: 0.28 },
-  { title: "ISO 6520-1", share: 0.12 },
-  { title: "Where", share: 0.24 },
-  { title: "Size", share: 0.28 },
+  { title: "Imperfection", share: 0.24 },
+  { title: "ISO 6520-1", share: 0.1 },
+  { title: "Where", share: 0.31 },
+  { title: "Size", share: 0.27 },
 ];
 
 function drawFindings(flow: Flow, { marks, photos }: SignedBead, units: PaperUnits): void {

@@ -7,7 +7,7 @@ import {
   type SignedRecord,
 } from "@/lib/inspect";
 import { standingSentence } from "@/lib/signature";
-import { drawTable, tableStart, type Column } from "./draw-table";
+import { drawTable, tableHeight, type Column } from "./draw-table";
 import { drawRule, flowText, putBlock, type Flow } from "./flow";
 import type { InspectionPdfInput } from "./inspection-input";
 import { drawSignature, signatureHeight } from "./inspection-signature";
@@ -115,16 +115,10 @@ function drawVerdicts(flow: Flow, input: InspectionPdfInput): void {
   );
   const statement = layText(flow.faces, [run(record.statement, "text", 8.5)], BODY_WIDTH).height;
   const room = BODY_BOTTOM - flow.y - signatureHeight(flow, input) - statement - 24;
-  const isFitting = rows.length > 0 && rowsHeight(flow, rows) <= room;
+  const isFitting = rows.length > 0 && tableHeight(flow, verdicts, rows) <= room;
   if (isFitting) drawTable(flow, verdicts, rows);
   else drawCounts(flow, record);
   flow.y += 8;
-}
-
-/** The whole table's height: its first rows, one by one, because rows differ. */
-function rowsHeight(flow: Flow, rows: readonly (readonly (readonly Run[])[])[]): number {
-  const titles = tableStart(flow, verdicts, []);
-  return rows.reduce((sum, row) => sum + tableStart(flow, verdicts, [row]) - titles, titles);
 }
 
 function judgedBy({ beads }: SignedRecord, weldId: string): string {

@@ -8,6 +8,7 @@ import { drawTable, tableStart, type Column } from "./draw-table";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { drawInspectionBead, drawRows } from "./inspection-bead";
 import type { InspectionPdfInput } from "./inspection-input";
+import { drawChecklists } from "./inspection-checklist";
 import { drawFront, furtherSections } from "./inspection-front";
 import { drawWelds, partSections } from "./inspection-welds";
 import { run } from "./lay-text";
@@ -41,6 +42,7 @@ export async function inspectionPdf(input: InspectionPdfInput): Promise<Uint8Arr
   for (const { title: heading, rows } of alone) drawRows(flow, heading, rows);
   drawInstruments(flow, record);
   drawWelds(flow, welds);
+  drawChecklists(flow, record, input.units);
   for (const bead of inWeldOrder(record)) {
     // A record may hold many beads: others have their turn between two of them.
     await turn();

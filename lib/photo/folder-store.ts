@@ -15,7 +15,9 @@ export function folderStore(dataDir: string): PhotoStore {
   };
   const size = async (sha256: string, file: PhotoFile): Promise<number | null> => {
     const name = pathOf(sha256, file);
-    return name === null ? null : orAbsent(stat(name).then((facts) => facts.size));
+    return name === null
+      ? null
+      : orAbsent(stat(/* turbopackIgnore: true */ name).then((facts) => facts.size));
   };
   return {
     shared: false,
@@ -23,14 +25,14 @@ export function folderStore(dataDir: string): PhotoStore {
     keep: (sha256, desk) => keep(dataDir, sha256, desk),
     async read(sha256, file) {
       const name = pathOf(sha256, file);
-      return name === null ? null : orAbsent(readFile(name));
+      return name === null ? null : orAbsent(readFile(/* turbopackIgnore: true */ name));
     },
     async open(sha256, file, range) {
       const name = pathOf(sha256, file);
       const bytes = name === null ? null : await size(sha256, file);
       if (name === null || bytes === null) return null;
       const part = range ? { start: range.from, ...(range.to === null ? {} : { end: range.to }) } : {};
-      return { size: bytes, body: createReadStream(name, part) };
+      return { size: bytes, body: createReadStream(/* turbopackIgnore: true */ name, part) };
     },
     async discard(sha256) {
       const original = pathOf(sha256, "original");

@@ -4,7 +4,8 @@ import { looksLikeText } from "./sniff-text";
 import type { PhotoFormat } from "./types";
 
 export type Sniffed =
-  { readonly format: PhotoFormat } | { readonly refuse: PhotoIssueCode; readonly looksLike: string };
+  | { readonly format: PhotoFormat }
+  | { readonly refuse: PhotoIssueCode; readonly looksLike: string };
 
 const not = (looksLike: string): Sniffed => ({ refuse: "photo-not-a-picture", looksLike });
 const unread = (looksLike: string): Sniffed => ({ refuse: "photo-unsupported-picture", looksLike });

@@ -17,7 +17,11 @@ import { stainlessShare, surfacingShare } from "./tables/figures";
 
 /** What set the feed. */
 export type FeedSetBy =
-  "plate" | "surface" | "hand" | FeedBounds["top"]["code"] | FeedBounds["bottom"]["code"];
+  | "plate"
+  | "surface"
+  | "hand"
+  | FeedBounds["top"]["code"]
+  | FeedBounds["bottom"]["code"];
 
 export interface Chosen {
   readonly setup: RunSetup;

@@ -4,7 +4,6 @@ import { emptyRunSetup, type RunSetup } from "@/lib/setup";
 import { imperfections, type ImperfectionId } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
 import { changeText, type WordedChange } from "./amount-text";
-import { dayText } from "./day-text";
 import { setupLine } from "./setup-rows";
 
 /** What the list shows of one bead. */
@@ -13,7 +12,8 @@ export interface BeadSummary {
   readonly number: number;
   readonly title: string;
   readonly welder: string | null;
-  readonly day: string;
+  /** ISO 8601: whoever reads the list sees their own day. */
+  readonly createdAt: string;
   readonly thumbSha256: string | null;
   readonly setupLine: string;
   /** Names of what is marked, each once, with its count when more than one. */
@@ -99,7 +99,7 @@ export function summariseCard(
     number,
     title,
     welder,
-    day: dayText(createdAt),
+    createdAt,
     thumbSha256,
     setupLine: said ? setupLine({ ...emptyRunSetup, ...said.card.setup }, units) : "",
     seen: said ? countNames(said.card.marks.map((id) => imperfections[id].name)) : [],

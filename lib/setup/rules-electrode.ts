@@ -15,10 +15,7 @@ import { electrodesMeant } from "./window-for";
  * Rules that hold a set-up against its classification. A name may mean two rows (wire or rod): a rule speaks only when
  * it would speak for every one of them.
  */
-const union = <T>(
-  rows: readonly ElectrodeClass[],
-  of: (row: ElectrodeClass) => readonly T[],
-): readonly T[] =>
+const union = <T>(rows: readonly ElectrodeClass[], of: (row: ElectrodeClass) => readonly T[]): readonly T[] =>
   rows.some((row) => of(row).length === 0) ? [] : [...new Set(rows.flatMap((row) => of(row)))];
 
 export const processAgainstClass: SetupRule = (setup) => {

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
+import { saysHowRun } from "@/lib/assess";
 import { RunSetupSchema, type RunSetup } from "@/lib/setup";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 
@@ -85,16 +86,24 @@ export async function deleteSetup(
   });
 }
 
-/** The set-up of the bead started last, this one aside: what a welder running a row of coupons wants to start from. */
+/** How many beads back a set-up is looked for that says how it was run. Own estimate. */
+const LOOKED_AT = 20;
+
+/**
+ * The set-up of the bead started last, this one aside: what a welder running a row of coupons wants to start from. A bead
+ * that was only planned, or of which nothing was noted, says nothing to start from and is passed over.
+ */
 export async function lastSetup(
   db: Db,
   notOf: string,
   only: { readonly welderId?: string } = {},
 ): Promise<RunSetup | null> {
-  const row = await db.bead.findFirst({
+  const rows = await db.bead.findMany({
     where: { id: { not: notOf }, ...only },
     orderBy: { number: "desc" },
     select: { setup: true },
+    take: LOOKED_AT,
   });
-  return row ? RunSetupSchema.parse(row.setup) : null;
+  const setups = rows.map(({ setup }) => RunSetupSchema.parse(setup));
+  return setups.find(saysHowRun) ?? null;
 }

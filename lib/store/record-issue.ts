@@ -85,6 +85,13 @@ export type RecordIssue = Issue<
   | "key-gone"
   | "key-told-otherwise"
   | "key-whose-missing"
+  | "certificate-file"
+  | "certificate-passphrase"
+  | "certificate-key"
+  | "certificate-weak"
+  | "certificate-other-use"
+  | "certificate-not-now"
+  | "certificate-name"
   | "store-full"
   | "store-unusable"
 >;

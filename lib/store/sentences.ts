@@ -131,6 +131,19 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "key-told-otherwise": () =>
     "What you typed is not the fingerprint of this key, so nothing was confirmed. Ask its holder again, over another way than the archive came by.",
   "key-whose-missing": () => "Say whose key it is, in 2 to 120 letters.",
+  "certificate-file": () =>
+    "This is no PKCS #12 file (.p12, .pfx) that could be read, so nothing was set up. Export certificate and key together, once more.",
+  "certificate-passphrase": () =>
+    "This passphrase does not open the file, so nothing was set up. It is the one that was chosen when the file was exported.",
+  "certificate-key": () =>
+    "The file does not hold a private key with its own certificate, so nothing was set up. Export both together.",
+  "certificate-weak": () =>
+    "The key is too weak or of a kind that readers of PDF do not know, so nothing was set up. RSA from 2048 bits on or a NIST curve is wanted.",
+  "certificate-other-use": () =>
+    "This certificate says that it is not for signatures, so nothing was set up. Ask whoever issues it for one to sign with.",
+  "certificate-not-now": () =>
+    "This certificate is not valid today, so nothing was set up. Look at its dates, and at the clock of this machine.",
+  "certificate-name": () => "Say whom it is issued to, in 2 to 64 letters.",
   "store-full": () =>
     "The disk is full, so nothing was saved. Free some space; your changes stay on this screen and are saved at the next change.",
   "store-unusable": () =>

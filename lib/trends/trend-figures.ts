@@ -31,6 +31,11 @@ export interface GroupCount {
   readonly keys: readonly string[];
   /** Of welders: whether the row is a person here, nobody here, or one word of several people; null: of no welders. */
   readonly standing: "person" | "nobody" | "several" | null;
+  /**
+   * Of welders, where another row has one of its words too: whose beads alone are meant. `id`: the person's; "unknown":
+   * those linked to nobody. `typed`: words by which beads that are linked to nobody are theirs. null: its words say it.
+   */
+  readonly person: { readonly id: string; readonly typed: readonly string[] } | null;
 }
 
 /**
@@ -76,6 +81,7 @@ export interface FigureGroup {
   readonly mostSeen: string | null;
   readonly keys: GroupCount["keys"];
   readonly standing: GroupCount["standing"];
+  readonly person: GroupCount["person"];
 }
 
 export interface TrendFigures {

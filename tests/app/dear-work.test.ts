@@ -4,6 +4,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { dear, inDearTurn } from "@/app/_door/dear-work";
 import type { Here } from "@/app/_door/here";
+import { Stopped } from "@/lib/aside/stopped";
 
 const app = fileURLToPath(new URL("../../app/", import.meta.url));
 const by = (who: string) => ({ pen: { by: who } }) as unknown as Here;
@@ -36,7 +37,39 @@ describe("work that costs seconds", () => {
       .filter((name) => /(\.pdf|\/pdf|\.zip|\/import|\/check)\/route\.tsx?$/.test(name));
     expect(routes.length).toBeGreaterThanOrEqual(12);
     for (const route of routes)
-      expect(readFileSync(path.join(app, route), "utf8"), route).toMatch(/\bdear\(|inDearTurn\(/);
+      expect(readFileSync(path.join(app, route), "utf8"), route).toMatch(
+        /\bdear\(|dearAnswer\(|inDearTurn\(/,
+      );
     expect(readFileSync(path.join(app, "log/actions.ts"), "utf8")).toMatch(/inDearTurn\(/);
+  });
+
+  it("is made aside: no file of the server draws a paper or writes an export on its own thread", () => {
+    const files = readdirSync(app, { recursive: true, encoding: "utf8" }).filter((name) =>
+      /\.tsx?$/.test(name),
+    );
+    const draws =
+      /import \{[^}]*\b\w+Pdf\b[^}]*\} from "@\/lib\/pdf"|\b(archiveOf|beadTable|markTable|beadsFileText)\(/;
+    expect(files.filter((name) => draws.test(readFileSync(path.join(app, name), "utf8")))).toEqual([]);
+    const aside = files.filter((name) =>
+      /\b(drawPaper|doAside|tableRoute)\(/.test(readFileSync(path.join(app, name), "utf8")),
+    );
+    // Eight papers, three tables, one archive; the helper the tables share.
+    expect(aside.length).toBeGreaterThanOrEqual(13);
+  });
+
+  it("is not begun for whoever went away, and says in words that it was stopped", async () => {
+    const gone = new Request("http://localhost:3000/x", { signal: AbortSignal.abort() });
+    const never = dear(async () => expect.unreachable());
+    await never(by("gone"), gone);
+    const stopped = dear(async () => {
+      throw new Stopped("aside-memory");
+    });
+    const answer = await stopped(by("other"), request);
+    expect(answer.status).toBe(503);
+    expect(JSON.stringify(await answer.json())).toMatch(/fewer beads/);
+    const broken = dear(async () => {
+      throw new Error("our own mistake");
+    });
+    await expect(broken(by("other"), request)).rejects.toThrow("our own mistake");
   });
 });

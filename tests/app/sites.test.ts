@@ -70,7 +70,11 @@ async function ask(site: Site, { at, method, handler }: Door, credentials: Recor
     const answer = await handler(request, { params: Promise.resolve(params) });
     const text = Buffer.from(await answer.arrayBuffer()).toString("latin1");
     const said = [...answer.headers].map((pair) => pair.join(": ")).join("\n");
-    return { status: answer.status, text: `${said}\n${text}`, sent: `${filled} ${"body" in body ? body.body : ""}` };
+    return {
+      status: answer.status,
+      text: `${said}\n${text}`,
+      sent: `${filled} ${"body" in body ? body.body : ""}`,
+    };
   });
 }
 

@@ -265,6 +265,28 @@ describe("a new bead", () => {
     await page.context().close();
   });
 
+  itDeep("opens by itself what could not be opened, once the server answers again", async () => {
+    const elsewhere = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    const known = idOf(elsewhere);
+    await elsewhere.page.context().close();
+    const context = await browser.newContext(desktop);
+    const [page, other] = [await context.newPage(), await context.newPage()];
+    page.setDefaultTimeout(PATIENT_MS);
+    other.setDefaultTimeout(PATIENT_MS);
+    const bench = new Bench(page);
+    await bench.newBead(server.url);
+    await untilKept(context, bench, ["/beads/new"]);
+    await server.kill();
+    await page.goto(`${server.url}/trends`);
+    await page.getByRole("heading", { name: "This page needs Toeline" }).waitFor();
+    await other.goto(`${server.url}/beads/${known}`);
+    await other.getByRole("heading", { name: "This bead is not on this device" }).waitFor();
+    await server.revive();
+    await page.getByRole("heading", { name: "Trends", exact: true }).waitFor();
+    await other.getByLabel("Title").waitFor();
+    await context.close();
+  });
+
   itDeep("says what does not work without network, and shows nothing of anybody there", async () => {
     const context = await browser.newContext(desktop);
     const page = await context.newPage();

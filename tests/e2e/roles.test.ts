@@ -9,6 +9,7 @@ import { roles, type Role, type Scope } from "@/lib/people";
 import { receivePhoto } from "@/lib/photo";
 import { addPhoto, createBead } from "@/lib/beads";
 import { createInspection, createJob } from "@/lib/jobs";
+import { paperCertificates } from "@/lib/keys";
 import { addPerson } from "@/lib/roster";
 import { verifyRecords } from "@/lib/verify";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
@@ -282,6 +283,37 @@ describe("who may what, through the doors", () => {
     expect(signed.signedById).toBe(people.inspector.id);
     expect((await verifyRecords(db, server.dataFolder)).findings).toEqual([]);
     await page.unroute("**/*");
+  });
+
+  it("the owner alone sets up the certificate that PDFs are signed with", async () => {
+    const page = pages.owner;
+    await page.goto(`${server.url}/keys`);
+    const panel = page.locator("section", {
+      has: page.getByRole("heading", { name: "Digital signature in PDFs" }),
+    });
+    await panel.getByText("None is set up").waitFor();
+    const file = path.join(import.meta.dirname, "../fixtures/certificates/issued.p12");
+    const choose = async (passphrase: string) => {
+      await panel.getByLabel("Certificate with its key").setInputFiles(file);
+      await panel.getByLabel("Passphrase of the file").fill(passphrase);
+    };
+    await panel.getByLabel("Or made here: issued to").fill("Harrow Basin Training Bay");
+    const sent = await stopped(page, () => panel.getByRole("button", { name: "Make one here" }).click());
+    for (const role of ["inspector", "instructor", "welder"] as const) await send(role, sent);
+    expect(await paperCertificates(db)).toEqual([]);
+    await page.unroute("**/*");
+    await page.reload();
+    await choose("eleven-copper-pots");
+    await panel.getByRole("button", { name: "Use this file" }).click();
+    await panel.getByText("This passphrase does not open the file").waitFor();
+    await choose("eleven-copper-kettles");
+    await panel.getByRole("button", { name: "Use this file" }).click();
+    await panel.getByText("PDFs of signed records leave with a digital signature").waitFor();
+    await panel.getByText("issued by Quarry Lane issuer").waitFor();
+    await shoot(page, "keys-certificate");
+    await pages.inspector.goto(`${server.url}/keys`);
+    await pages.inspector.getByText("issued by Quarry Lane issuer").waitFor();
+    expect(await pages.inspector.getByRole("button", { name: "Use this file" }).count()).toBe(0);
   });
 
   it("the owner adds a person with an account, and removes them again", async () => {

@@ -174,6 +174,21 @@ describe("several sites on one server", () => {
     expect(own.text).not.toMatch(/south|broken/);
   });
 
+  it("make what is made beside the pages each for themselves, also side by side", async () => {
+    const marks = marksOf(two.north, two.south);
+    const of = async (host: string, owner: Owner, at: string) => {
+      const { status, text } = await server.ask(host, at, { headers: byToken(owner) });
+      return [status, marksIn(text, marks, "").length > 0];
+    };
+    for (const at of ["/api/export/beads.json", "/api/export/marks.csv", "/api/export/archive.zip"]) {
+      const both = await Promise.all([of(NORTH, north, at), of(SOUTH, south, at)]);
+      expect(both, at).toEqual([
+        [200, !at.endsWith("marks.csv")],
+        [200, false],
+      ]);
+    }
+  });
+
   it("outlive somebody who breaks off", async () => {
     await server.breakOff(NORTH, "/api/export/archive.zip", byToken(north));
     for (const [host, owner] of [

@@ -10,7 +10,7 @@ import { openDb, type Db } from "@/lib/db";
 import { checkData, collectStrays } from "@/lib/mend";
 import { adoptUnlogged } from "@/lib/store";
 import type { OneDeed } from "./deeds";
-import { bundleVictim, chances, startVictim } from "./kills";
+import { bundleVictim, chances, countPhase, startVictim, type PhaseCounts } from "./kills";
 
 const older = fileURLToPath(new URL("../fixtures/older/data-with-keys.zip", import.meta.url));
 
@@ -70,6 +70,9 @@ async function broughtUp(
   }
 }
 
+/** Each so many moments the process is really killed. */
+const KILL_EVERY = 5;
+
 interface CutOffAsked {
   readonly deed: OneDeed;
   readonly seed: number;
@@ -78,6 +81,8 @@ interface CutOffAsked {
   readonly within?: number;
   /** Put in on purpose; ends at the first wrong thing. */
   readonly fault?: string;
+  /** Each moment is counted here by what was under way. */
+  readonly during?: PhaseCounts;
 }
 
 /** A start that does not come through is wrong, whatever it says. */
@@ -112,7 +117,8 @@ export async function cutOffAtRandom(ground: CutOffGround, asked: CutOffAsked): 
     await victim.untilBegan(1);
     for (let isLast = false; !isLast && moment < moments; moment += 1) {
       await pause(next(within));
-      isLast = victim.hasEnded() || moment === moments - 1;
+      const hasEnded = victim.hasEnded();
+      isLast = hasEnded || moment === moments - 1 || moment % KILL_EVERY === KILL_EVERY - 1;
       const taken = isLast ? await victim.kill() : await victim.freeze(`${folder}-frozen-${moment}`);
       const stuck = await again(deed, ground, taken.folder);
       const looked =
@@ -120,7 +126,9 @@ export async function cutOffAtRandom(ground: CutOffGround, asked: CutOffAsked): 
           ? await broughtUp(taken.folder).catch(refused)
           : { holds: ground.holds, wrong: [stuck] };
       const lost = looked.holds === ground.holds ? [] : [`lost: ${looked.holds}, was ${ground.holds}`];
-      wrong.push(...[...looked.wrong, ...lost].map((text) => `${deed}, moment ${moment}: ${text}`));
+      const all = [...looked.wrong, ...lost];
+      wrong.push(...all.map((text) => `${deed}, moment ${moment}: ${text}`));
+      countPhase(asked.during ?? {}, hasEnded ? "nothing" : deed, isLast, all.length);
       rmSync(taken.folder, { recursive: true, force: true });
       victim.goOn();
     }

@@ -1,5 +1,11 @@
 /** What the victim does, and what it tells of it. */
-export type Deed = "make" | "save" | "photo" | "sign" | "import" | "backup";
+export const allDeeds = ["make", "save", "photo", "sign", "import", "backup"] as const;
+export type Deed = (typeof allDeeds)[number];
+
+/** What the victim is told to do next, so that every deed is met and not only the long ones. */
+export interface Wish {
+  readonly next: Deed;
+}
 
 /** What is done once to a folder that nobody serves. */
 export type OneDeed = "migrate" | "restore";

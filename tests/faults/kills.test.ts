@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inDepth } from "../setup/in-depth";
+import { allDeeds } from "./deeds";
 import { cutOffAtRandom, cutOffGround } from "./cut-off";
 import { killAtRandom, killGround, type KillGround } from "./kills";
 
@@ -10,18 +11,22 @@ let work = "";
 let ground: KillGround;
 beforeAll(async () => {
   work = mkdtempSync(path.join(tmpdir(), "toeline-kills-"));
-  ground = await killGround(work, inDepth(1, 6));
+  ground = await killGround(work, KILL_EVERY);
 });
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 const SEED = 20261126;
+const KILL_EVERY = inDepth(7, 11);
 
 describe("a process that is killed while it writes", () => {
   it("has lost nothing it acknowledged, and left nothing half", async () => {
-    const moments = inDepth(8, 100);
-    const counts = await killAtRandom(ground, { seed: SEED, moments, killEvery: inDepth(8, 10) });
+    const moments = inDepth(12, 120);
+    const counts = await killAtRandom(ground, { seed: SEED, moments, killEvery: KILL_EVERY });
     console.log(`kills, seed ${SEED}: ${JSON.stringify({ ...counts, wrong: counts.wrong.length })}`);
     expect(counts.wrong).toEqual([]);
+    // Every deed was under way at a moment; in the few of the ordinary run one may just have ended.
+    const met = allDeeds.filter((deed) => counts.during[deed] !== undefined);
+    expect(met.length).toBeGreaterThanOrEqual(inDepth(4, allDeeds.length));
     expect(counts.kills + counts.frozen).toBe(moments);
     expect(counts.acknowledged).toBeGreaterThan(moments / 2);
   });
@@ -30,7 +35,7 @@ describe("a process that is killed while it writes", () => {
   it.each(inDepth([], ["row-before-file", "told-too-early", "by-halves"]))(
     "is found out where it does wrong: %s",
     async (fault) => {
-      const asked = { seed: SEED, moments: 200, killEvery: 20, fault, untilWrong: true };
+      const asked = { seed: SEED, moments: 200, killEvery: KILL_EVERY, fault, untilWrong: true };
       expect((await killAtRandom(ground, asked)).wrong).not.toEqual([]);
     },
   );

@@ -5,7 +5,7 @@ import path from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import type { Told } from "./deeds";
+import { allDeeds, type Deed, type OneDeed, type Told, type Wish } from "./deeds";
 import { lookAfter, type Acknowledged } from "./look-after";
 import { prepareVictim } from "./prepare-victim";
 
@@ -24,19 +24,36 @@ export async function bundleVictim(name: "victim" | "cut-off-victim"): Promise<s
   return outfile;
 }
 
+/** Of the moments at which one thing was under way: how often it was killed, or frozen; what was wrong then. */
+export interface PhaseCount {
+  kills: number;
+  frozen: number;
+  wrong: number;
+}
+export type Phase = Deed | OneDeed | "nothing";
+export type PhaseCounts = Partial<Record<Phase, PhaseCount>>;
+
+export function countPhase(counts: PhaseCounts, phase: Phase, isKill: boolean, wrong: number): void {
+  const one = (counts[phase] ??= { kills: 0, frozen: 0, wrong: 0 });
+  one[isKill ? "kills" : "frozen"] += 1;
+  one.wrong += wrong;
+}
+
 export interface KillCounts {
   readonly kills: number;
   readonly frozen: number;
   readonly acknowledged: number;
   readonly strays: number;
-  /** Which deed was under way, how often. */
-  readonly during: Readonly<Record<string, number>>;
+  readonly during: PhaseCounts;
   readonly wrong: readonly string[];
 }
 
 interface Asked {
   readonly seed: number;
-  /** Moments to look at in all, and every how many of them the process is really killed; the others freeze it. */
+  /**
+   * Moments to look at in all, and every how many of them the process is really killed; the others freeze it. That number has
+   * no factor in common with the number of deeds, so that each of them is the one that is killed in its turn.
+   */
   readonly moments: number;
   readonly killEvery: number;
   readonly fault?: string;
@@ -62,33 +79,37 @@ export interface KillGround {
   readonly work: string;
 }
 
-/** Archives: how many imports a life has. */
-export async function killGround(work: string, archives: number): Promise<KillGround> {
+/** For lives of so many moments: every deed is wished for in turn, so each has its share of archives. */
+export async function killGround(work: string, killEvery: number): Promise<KillGround> {
+  const archives = 1 + Math.ceil(killEvery / allDeeds.length);
   return { script: await bundleVictim("victim"), template: await prepareVictim(work, archives), work };
 }
 
 /**
  * Kills a writing process hard at random moments, and looks each time whether everything it acknowledged is there and
  * nothing is half. A frozen process (SIGSTOP) whose folder is copied leaves just what a killed one leaves, and goes on: so
- * one start serves for many moments. The last moment of each start is a SIGKILL.
+ * one start serves for many moments. The last moment of each start is a SIGKILL. Each deed has its turn, and the moment
+ * falls anywhere in the time that it takes on this machine, or a little behind.
  */
 export async function killAtRandom(ground: KillGround, asked: Asked): Promise<KillCounts> {
   const { script, template, work } = ground;
   const next = chances(asked.seed);
-  const counts = { kills: 0, frozen: 0, acknowledged: 0, strays: 0, during: {} as Record<string, number> };
+  const counts = { kills: 0, frozen: 0, acknowledged: 0, strays: 0, during: {} as PhaseCounts };
+  const lasts = new Map<Deed, number>();
   const wrong: string[] = [];
   for (let moment = 0; moment < asked.moments && !(asked.untilWrong && wrong.length > 0);) {
     const folder = path.join(work, `life-${moment}`);
     cpSync(template, folder, { recursive: true });
-    const victim = startVictim(script, folder, [String(next(1e6)), asked.fault ?? ""]);
+    const victim = startVictim(script, folder, [String(next(1e6)), asked.fault ?? ""], lasts);
     for (let i = 0; i < asked.killEvery && moment < asked.moments; i += 1, moment += 1) {
       const isLast = i === asked.killEvery - 1 || moment === asked.moments - 1;
-      await victim.untilBegan(1 + next(2));
-      await pause(next(60));
+      const deed = allDeeds[moment % allDeeds.length]!;
+      await victim.begins(deed);
+      await pause(next(1 + Math.ceil(1.2 * (lasts.get(deed) ?? 20))));
       const taken = isLast ? await victim.kill() : await victim.freeze(`${folder}-frozen-${i}`);
       counts[isLast ? "kills" : "frozen"] += 1;
-      counts.during[taken.during] = (counts.during[taken.during] ?? 0) + 1;
       const looked = await lookAfter(taken.folder, taken.acknowledged);
+      countPhase(counts.during, taken.during, isLast, looked.wrong.length);
       if (isLast) counts.acknowledged += taken.acknowledged.length;
       counts.strays += looked.strays;
       wrong.push(...looked.wrong.map((text) => `moment ${moment}, ${taken.during}: ${text}`));
@@ -107,11 +128,16 @@ export async function killAtRandom(ground: KillGround, asked: Asked): Promise<Ki
 interface Taken {
   readonly folder: string;
   readonly acknowledged: readonly Acknowledged[];
-  readonly during: string;
+  readonly during: Phase;
 }
 
-/** Starts a victim on a folder, with what else it is told. */
-export function startVictim(script: string, folder: string, args: readonly string[]) {
+/** Starts a victim on a folder, with what else it is told. Into `lasts` goes how long each deed takes, ms. */
+export function startVictim(
+  script: string,
+  folder: string,
+  args: readonly string[],
+  lasts = new Map<Deed, number>(),
+) {
   const child = fork(script, [folder, ...args], {
     cwd: root,
     stdio: ["ignore", "ignore", "pipe", "ipc"],
@@ -120,12 +146,19 @@ export function startVictim(script: string, folder: string, args: readonly strin
   child.stderr?.on("data", (part: Buffer) => said.push(part));
   const acknowledged: Acknowledged[] = [];
   let began = 0;
-  let during = "nothing";
+  const times = new Map<Phase, number>();
+  let since = 0;
+  let during: Phase = "nothing";
   let wake = () => {};
   child.on("message", (told: Told) => {
     if (told.what === "done") acknowledged.push({ deed: told.deed, proof: told.proof });
+    const tookMs = performance.now() - since;
+    if (told.what === "done" && !Number.isNaN(tookMs)) lasts.set(told.deed, tookMs);
     during = told.what === "began" ? told.deed : "nothing";
-    if (told.what === "began") began += 1;
+    if (told.what === "began") {
+      [began, since] = [began + 1, performance.now()];
+      times.set(told.deed, (times.get(told.deed) ?? 0) + 1);
+    }
     wake();
   });
   let ended = false;
@@ -141,6 +174,12 @@ export function startVictim(script: string, folder: string, args: readonly strin
   return {
     hasEnded: () => ended,
     goOn: () => void (ended || child.kill("SIGCONT")),
+    /** Until it began this deed, for which it is asked. */
+    begins: async (deed: Deed) => {
+      const before = times.get(deed) ?? 0;
+      child.send({ next: deed } satisfies Wish);
+      await until(() => (times.get(deed) ?? 0) > before);
+    },
     untilBegan: async (more: number) => {
       const wanted = began + more;
       await until(() => began >= wanted);
@@ -153,7 +192,9 @@ export function startVictim(script: string, folder: string, args: readonly strin
     },
     /** Until `goOn`. */
     async freeze(copy: string): Promise<Taken> {
-      // What was acknowledged before it stands still; what the channel still holds comes later and counts then.
+      // What was acknowledged before it stands still; what the channel still holds comes later and counts then. How long
+      // this deed takes is not learnt: it stands still for most of it.
+      since = Number.NaN;
       const before = taken(copy);
       child.kill("SIGSTOP");
       await untilStill(child);

@@ -14,7 +14,7 @@ import { openDb } from "@/lib/db";
 import { createInspection, draftRecord, seenDigest, signInspection } from "@/lib/jobs";
 import { receivePhoto } from "@/lib/photo";
 import { smallPhoto } from "../setup/small-shop";
-import type { Deed, Prepared, Told } from "./deeds";
+import type { Deed, Prepared, Told, Wish } from "./deeds";
 
 const [folder = "", seed = "1", fault = ""] = process.argv.slice(2);
 const prepared = JSON.parse(readFileSync(path.join(folder, "prepared.json"), "utf8")) as Prepared;
@@ -80,7 +80,7 @@ const deeds: Record<Deed, (said: (proof: string) => void) => Promise<void>> = {
   },
   async import(said) {
     const next = archives.shift();
-    if (next === undefined) return;
+    if (next === undefined) throw new Error("no archive is left: prepare more of them");
     for (const file of fault === "by-halves" ? next.halves : [next.file])
       value(await importArchive(pen, folder, readFileSync(file)));
     said(next.file);
@@ -92,22 +92,15 @@ const deeds: Record<Deed, (said: (proof: string) => void) => Promise<void>> = {
   },
 };
 
-const order: readonly Deed[] = [
-  "make",
-  "save",
-  "photo",
-  "photo",
-  "save",
-  "import",
-  "sign",
-  "photo",
-  "backup",
-];
+/** What it does where nothing else is wished; of archives there are so many as are wished for. */
+const order: readonly Deed[] = ["make", "save", "photo", "save", "sign", "photo"];
 // Whoever kills may be stopped themselves: nobody goes on writing then.
 process.once("disconnect", () => process.exit());
 tell({ what: "ready" });
-for (let count = 0; ; count += 1) {
-  const deed = order[chance(order.length)]!;
+const wished: Deed[] = [];
+process.on("message", ({ next }: Wish) => wished.push(next));
+for (;;) {
+  const deed = wished.shift() ?? order[chance(order.length)]!;
   tell({ what: "began", deed });
   await deeds[deed]((proof) => tell({ what: "done", deed, proof }));
   // The channel to the parent has its turn.

@@ -1,11 +1,11 @@
 import { defineConfig } from "vitest/config";
-import rooms, { alias, cheapLocks } from "../vitest.config";
+import rooms, { alias, isCheap } from "../vitest.config";
 import { deeperRooms } from "./deeper";
 
 /** What is worth its minutes once a day and before a release: properties over many more cases, renders of full size. */
 export default defineConfig({
   root: rooms.root!,
-  resolve: { alias: alias.filter(({ find }) => find !== cheapLocks) },
+  resolve: { alias: alias.filter((one) => !isCheap(one)) },
   test: {
     include: deeperRooms,
     exclude: ["node_modules/**"],

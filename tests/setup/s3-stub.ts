@@ -85,11 +85,11 @@ export async function startS3Stub(): Promise<S3Stub> {
 }
 
 /** Tells this process of a store, as the environment of a server would. Answers how to take it back. */
-export function tellS3(endpoint: string): () => void {
+export function tellS3(endpoint: string, secretAccessKey: string = s3Keys.secretAccessKey): () => void {
   const told = {
     TOELINE_S3_ENDPOINT: endpoint,
     AWS_ACCESS_KEY_ID: s3Keys.accessKeyId,
-    AWS_SECRET_ACCESS_KEY: s3Keys.secretAccessKey,
+    AWS_SECRET_ACCESS_KEY: secretAccessKey,
   };
   const before = Object.keys(told).map((name) => [name, process.env[name]] as const);
   Object.assign(process.env, told);

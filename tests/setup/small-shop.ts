@@ -24,11 +24,16 @@ export interface SmallBead {
 }
 
 /** A bead with one small photo, saved once: what a crash or a hand can spoil, at little cost. */
-export async function smallBead(pen: Pen, folder: string, number: number): Promise<SmallBead> {
+export async function smallBead(
+  pen: Pen,
+  folder: string,
+  number: number,
+  size: readonly [widthPx: number, heightPx: number] = [160, 120],
+): Promise<SmallBead> {
   const made = await createBead(pen, { title: `Small ${number}` });
   if (!made.ok) throw new Error(JSON.stringify(made.issues));
   const { id } = made.value;
-  const source = Readable.from([await smallPhoto(number)]);
+  const source = Readable.from([await smallPhoto(number, ...size)]);
   const attached = await attachPhoto(pen.db, { dataDir: folder, source, declaredBytes: null }, (photo) =>
     addPhoto(pen, id, photo, "face"),
   );

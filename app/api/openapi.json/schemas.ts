@@ -16,6 +16,7 @@ import { ListPageSchema } from "@/app/_door/list-page";
 import { ExerciseContentSchema } from "@/lib/course";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
 import { LogPageSchema } from "../log/shapes";
+import { NewsAskedSchema } from "../news/shapes";
 
 const text = z.string();
 const previous = z.object({ id: text, number: z.int(), title: text }).nullable();
@@ -316,9 +317,21 @@ const outputs = {
     inspections: z.array(
       z.looseObject({ id: text, number: z.int(), revision: z.int(), signed: z.int(), imported: z.boolean() }),
     ),
+    next,
   }),
   Exercise: ExerciseSchema,
   ExerciseList: z.object({ exercises: z.array(ExerciseSchema), next }),
+  News: z.object({
+    news: z.array(
+      z.object({
+        kind: z.enum(["handed-in", "returned"]),
+        ...{ handInId: text, exercise: text },
+        at: z.iso.datetime(),
+      }),
+    ),
+    /** What `since` is to be the next time. */
+    until: z.iso.datetime(),
+  }),
   LogEntries: z.object({
     entries: z.array(z.looseObject({ seq: z.int(), at: text, by: text, action: text, subject: text })),
     /** What `before` is to be for the page after; null: this was the last. */
@@ -371,6 +384,7 @@ export const recordParameters = queryOf(
     units: z.enum(["metric", "inch", "both"]).optional(),
   }),
 );
+export const newsParameters = queryOf(NewsAskedSchema);
 export const logParameters = queryOf(LogPageSchema);
 export const pageParameters = queryOf(PageSchema);
 export const listPageParameters = queryOf(ListPageSchema);

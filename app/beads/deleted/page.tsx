@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { ownOnly, pageFor } from "@/app/_door/here";
 import { Header } from "@/components/shell";
-import { page, Panel, SaidForm } from "@/components/ui";
+import { LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { KEPT_DAYS, listDeletedBeads, type DeletedBeadRecord } from "@/lib/beads";
 import { restoreBeadAction } from "./actions";
 
@@ -35,7 +35,8 @@ function DeletedBead({ id, number, title, deletedAt, restorableUntil }: DeletedB
   return (
     <Panel title={`${number} ${title}`} tone="bronze">
       <p>
-        Deleted on {deletedAt.slice(0, 10)}, can be brought back until {restorableUntil.slice(0, 10)}.
+        Deleted on <LocalTime iso={deletedAt} only="day" />, can be brought back until{" "}
+        <LocalTime iso={restorableUntil} />.
       </p>
       <SaidForm action={restoreBeadAction.bind(null, id)} submit="Bring it back" tone="plain" />
     </Panel>

@@ -7,7 +7,7 @@ import { buttonClass, form, page, Panel, SaidForm } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { inspectionState, type JobWeld } from "@/lib/inspect";
 import type { BeadRecord } from "@/lib/beads";
-import { getJob, jobBeads, listInspections } from "@/lib/jobs";
+import { getJob, inspectionPage, jobBeads } from "@/lib/jobs";
 import { listPeople } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
 import { currentUnits } from "../../_door/current-units";
@@ -25,8 +25,13 @@ import {
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Job" };
 
-export default async function JobPage({ params }: { params: Promise<{ jobId: string }> }) {
-  const { jobId } = await params;
+interface Asked {
+  readonly params: Promise<{ jobId: string }>;
+  readonly searchParams: Promise<{ after?: string | string[] }>;
+}
+
+export default async function JobPage({ params, searchParams }: Asked) {
+  const [{ jobId }, { after }] = [await params, await searchParams];
   const now = await pageFor("job.read");
   const job = await getJob(now.db, jobId);
   if (!job) notFound();
@@ -50,7 +55,7 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
         <h1>
           Job {job.number}: {job.content.title}
         </h1>
-        <Inspections now={now} jobId={jobId} />
+        <Inspections now={now} jobId={jobId} after={typeof after === "string" ? after : undefined} />
         {welds.map((weld) => (
           <WeldPanel
             key={weld.id}
@@ -84,9 +89,14 @@ export default async function JobPage({ params }: { params: Promise<{ jobId: str
   );
 }
 
+/** So many inspections stand on a page of a job. */
+const SHOWN = 24;
+
 /** Inspections of the job, the next one, and the whole of it as an archive. */
-async function Inspections({ now, jobId }: { now: Here; jobId: string }) {
-  const inspections = await listInspections(now.db, { jobId });
+async function Inspections({ now, jobId, after }: { now: Here; jobId: string; after: string | undefined }) {
+  // A row that is gone begins the list anew.
+  const { inspections, next } = (await inspectionPage(now.db, jobId, { limit: SHOWN, after })) ??
+    (await inspectionPage(now.db, jobId, { limit: SHOWN })) ?? { inspections: [], next: null };
   return (
     <Panel title="Inspections" tone="blue">
       <div className={form.row}>
@@ -96,6 +106,12 @@ async function Inspections({ now, jobId }: { now: Here; jobId: string }) {
           </Link>
         ))}
       </div>
+      {(next !== null || after !== undefined) && (
+        <p>
+          {after !== undefined && <Link href={`/jobs/${jobId}`}>Newest inspections</Link>}{" "}
+          {next !== null && <Link href={`/jobs/${jobId}?after=${next}`}>Older inspections</Link>}
+        </p>
+      )}
       {now.may("job.write") && (
         <SaidForm action={beginInspectionAction.bind(null, jobId)} submit="New inspection" />
       )}

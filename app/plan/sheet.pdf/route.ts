@@ -2,7 +2,7 @@ import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { routeFor } from "@/app/_door/route-for";
 import { palette } from "@/components/picture";
-import { runSheetPdf } from "@/lib/pdf";
+import { drawPaper } from "@/lib/aside";
 import { planIssueSentence, planRun } from "@/lib/plan";
 import { runSheet } from "@/lib/report";
 import { planAsked } from "../plan-asked";
@@ -22,12 +22,16 @@ export const GET = routeFor(
       }));
       return Response.json({ issues }, { status: 422 });
     }
-    const bytes = await runSheetPdf({
-      sheet: runSheet(planned.value, ask, units),
-      ink: palette.text,
-      // The same plan is the same sheet on every day; a fixed date keeps the file the same as well.
-      createdAt: "2026-01-01T00:00:00.000Z",
-    });
+    const bytes = await drawPaper(
+      "runSheet",
+      {
+        sheet: runSheet(planned.value, ask, units),
+        ink: palette.text,
+        // The same plan is the same sheet on every day; a fixed date keeps the file the same as well.
+        createdAt: "2026-01-01T00:00:00.000Z",
+      },
+      request.signal,
+    );
     return pdfAnswer(bytes, "toeline-run-sheet.pdf");
   }),
 );

@@ -1,7 +1,8 @@
 import { routeFor } from "@/app/_door/route-for";
 import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
-import { stripPapers, stripPdf, type StripPaper } from "@/lib/pdf";
+import { drawPaper } from "@/lib/aside";
+import { stripPapers, type StripPaper } from "@/lib/pdf";
 
 export const dynamic = "force-dynamic";
 
@@ -16,7 +17,11 @@ export const GET = routeFor(
         { status: 422 },
       );
     // The strip is the same every day; a fixed date keeps the file the same as well.
-    const bytes = await stripPdf(asked as StripPaper, "2026-01-01T00:00:00.000Z");
+    const bytes = await drawPaper(
+      "strip",
+      { paper: asked as StripPaper, createdAt: "2026-01-01T00:00:00.000Z" },
+      request.signal,
+    );
     return pdfAnswer(bytes, `toeline-strip-${asked}.pdf`);
   }),
 );

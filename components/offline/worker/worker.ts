@@ -21,6 +21,14 @@ interface WorkerScope {
     act: (event: { readonly data?: unknown; waitUntil(work: Promise<unknown>): void }) => void,
   ): void;
   addEventListener(
+    type: "notificationclick",
+    act: (event: {
+      readonly notification: { readonly data: unknown; close(): void };
+      waitUntil(work: Promise<unknown>): void;
+    }) => void,
+  ): void;
+  readonly clients: { openWindow(url: string): Promise<unknown> };
+  addEventListener(
     type: "fetch",
     act: (event: {
       readonly request: Request;
@@ -133,6 +141,13 @@ scope.addEventListener("activate", (event) =>
     caches.keys().then((names) => Promise.all(outdated(names, BUILD).map((name) => caches.delete(name)))),
   ),
 );
+
+// A notice leads to what it tells of (components/shell/notices.ts), to our own pages alone.
+scope.addEventListener("notificationclick", (event) => {
+  event.notification.close();
+  const { data } = event.notification;
+  if (typeof data === "string" && /^\/(?!\/)/.test(data)) event.waitUntil(scope.clients.openWindow(data));
+});
 
 scope.addEventListener("message", (event) => {
   const { pages: wanted = [], pagesIfNone = [], pictures = [] } = (event.data ?? {}) as ToKeep;

@@ -19,8 +19,12 @@ export function value<T>(result: { ok: true; value: T } | { ok: false; issues: u
 }
 
 /** A person with an account, whose tokens reach as far as it is said. */
-export async function personWith(pen: Pen, role: Role, signInName: string) {
-  const mark = `${role.slice(0, 2).toUpperCase()}-1`;
+export async function personWith(
+  pen: Pen,
+  role: Role,
+  signInName: string,
+  mark = `${role.slice(0, 2).toUpperCase()}-1`,
+) {
   const person = value(await addPerson(pen, { name: `The ${role}`, mark, role }));
   const userId = value(await openAccount(pen.db, signInName));
   value(await setAccount(pen, person.id, userId));

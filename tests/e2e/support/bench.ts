@@ -56,7 +56,9 @@ export class Bench {
     await this.page
       .waitForSelector('[data-testid="bead-canvas"][data-photo-state="sharp"]', { timeout: PATIENT_MS })
       .catch(async () => {
-        throw new Error(`the photo is ${await this.canvas.getAttribute("data-photo-state")}`);
+        // Whatever else stands there says more than that the photo is missing.
+        const said = await this.page.locator("body").innerText();
+        throw new Error(`no sharp photo at ${this.page.url()}, which says: ${said.slice(0, 500)}`);
       });
   }
 

@@ -10,14 +10,14 @@ import {
 import { numberAt, stepAt, stepTyped } from "@/lib/account/totp";
 import { addPerson, takeOffSecondFactor } from "@/lib/roster";
 import { openAccountOf } from "../../setup/account";
-import { useFreshDb } from "../../setup/fresh-db";
+import { serveFrom, useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
 const PASSPHRASE = "eleven copper kettles";
 let userId = "";
 let personId = "";
 beforeAll(async () => {
-  process.env["TOELINE_DATA"] = fresh().folder;
+  serveFrom(fresh().folder);
   vi.spyOn(console, "warn").mockImplementation(() => undefined);
   const person = await addPerson(fresh().pen, { name: "Vesna Ling", mark: null, role: "owner" });
   if (!person.ok) throw new Error("no person");

@@ -4,7 +4,7 @@ import { auth } from "@/lib/account/auth";
 import { sessionOf } from "@/lib/account/sessions";
 import { addPerson } from "@/lib/roster";
 import { openAccountOf } from "../../setup/account";
-import { useFreshDb } from "../../setup/fresh-db";
+import { serveFrom, useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
 const owner = { signInName: "orla", passphrase: "a bead of slag and rain" };
@@ -12,7 +12,7 @@ const DAY = 24 * 3_600_000;
 let userId = "";
 
 beforeAll(async () => {
-  process.env["TOELINE_DATA"] = fresh().folder;
+  serveFrom(fresh().folder);
   vi.stubEnv("TOELINE_ACCOUNTS", "required");
   const person = await addPerson(fresh().pen, { name: "Orla", mark: null, role: "owner" });
   if (!person.ok) throw new Error("nobody");

@@ -1,14 +1,14 @@
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { openAccount, passphraseHash, signIn, writePassphrase } from "@/lib/account";
 import { heldBytes } from "../../setup/held-bytes";
-import { useFreshDb } from "../../setup/fresh-db";
+import { serveFrom, useFreshDb } from "../../setup/fresh-db";
 
 const fresh = useFreshDb();
 const owner = { signInName: "orla", passphrase: "a bead of slag and rain" };
 const wrong = { ...owner, passphrase: "not this one at all" };
 
 beforeAll(async () => {
-  process.env["TOELINE_DATA"] = fresh().folder;
+  serveFrom(fresh().folder);
   const { db } = fresh();
   const account = await openAccount(db, owner.signInName);
   if (!account.ok) throw new Error("no account");

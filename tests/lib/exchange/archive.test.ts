@@ -1,7 +1,7 @@
 import { crc32 } from "node:zlib";
 import fc from "fast-check";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { afterEach, describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { archiveManifest, archivePhotoName, storedZip, type ArchiveManifest } from "@/lib/exchange";
 import { packArchive } from "@/lib/exchange/pack-archive";
 import { MANIFEST_DIGEST_NAME, MANIFEST_NAME } from "@/lib/exchange/pack-archive";
@@ -31,11 +31,7 @@ const pack = (whole: readonly WholeBead[]): Uint8Array => {
 const sample = () => pack([sampleBead()]);
 const arbBeads = fc.uniqueArray(arbWholeBead, { selector: ({ bead }) => bead.id, maxLength: 3 });
 
-const savedZone = process.env.TZ;
-afterEach(() => {
-  if (savedZone === undefined) delete process.env.TZ;
-  else process.env.TZ = savedZone;
-});
+afterEach(() => void vi.unstubAllEnvs());
 
 describe("a stored ZIP written part by part", () => {
   it("is byte for byte what the library packs in memory, at the length it says", () => {
@@ -79,7 +75,7 @@ describe("archive", () => {
     const bytes = packArchive(manifest, files, sha256);
     expect(packArchive(manifest, turned, sha256)).toEqual(bytes);
     for (const zone of ["Pacific/Kiritimati", "America/Los_Angeles", "UTC"]) {
-      process.env.TZ = zone;
+      vi.stubEnv("TZ", zone);
       expect(packArchive(manifest, files, sha256)).toEqual(bytes);
     }
   });

@@ -144,6 +144,7 @@ export function fitsFilter(filter: BeadFilter, one: ObservedBead): boolean {
     (filter.id === undefined || filter.id.includes(one.beadId)) &&
     words.every((word) => one.words.includes(word)) &&
     fits(filter.welder, one.welder) &&
+    fits(filter.person, one.bead.welderId) &&
     filterableFields.every((field) => fits(filter[filterName(field)], setup[field])) &&
     fitsThickness(filter, setup.thicknessMm) &&
     (filter.imperfection === undefined || one.imperfections.includes(filter.imperfection)) &&

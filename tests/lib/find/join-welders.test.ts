@@ -1,9 +1,18 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { groupLines } from "@/app/trends/lines";
 import { createBead } from "@/lib/beads";
 import { findPage, readFilter, trendCounts } from "@/lib/find";
 import { welderJoiner } from "@/lib/find/join-welders";
 import { addPerson } from "@/lib/roster";
+import { trendFigures, type TrendCounts } from "@/lib/trends";
 import { useFreshDb } from "../../setup/fresh-db";
+
+/** Rows as the page draws them, each with the address of its beads. */
+const hrefsOf = (counts: TrendCounts) =>
+  groupLines(trendFigures(counts, { period: "month", most: 8 }).groups, {}, {
+    field: "welder",
+    wordOf: (word) => word,
+  } as Parameters<typeof groupLines>[2]);
 
 const people = [
   { id: "m", mark: "W-07", name: "Marit Oddny" },
@@ -15,7 +24,12 @@ describe("whose a bead is", () => {
   const join = welderJoiner(people);
 
   it("is its person's where it is linked, whatever stands on it", () => {
-    expect(join("m", "somebody")).toEqual({ id: "person:m", standing: "person", label: "W-07" });
+    expect(join("m", "somebody")).toMatchObject({
+      id: "person:m",
+      personId: "m",
+      standing: "person",
+      label: "W-07",
+    });
     expect(join("gone", "W-07")).toMatchObject({ id: "person:gone", standing: "person", label: null });
   });
 
@@ -74,8 +88,33 @@ describe("trends by welder", () => {
     ];
     for (const [i, { id }] of two.entries())
       for (let bead = 0; bead <= i; bead += 1) value(await createBead(pen, { welderId: id }));
-    const { groups } = await trendCounts(db, {}, {}, "welder");
+    const counts = await trendCounts(db, {}, {}, "welder");
+    const { groups } = counts;
     const theirs = groups.filter(({ key }) => key === "Vesna Ling");
     expect(theirs.map(({ beads }) => beads)).toEqual([2, 1]);
+    // Nothing but the address leads from a row to its beads: to those of this person alone.
+    for (const { href } of hrefsOf(counts).filter(({ name }) => name === "Vesna Ling")) {
+      const { filter, unread } = readFilter(new URLSearchParams(href.slice(href.indexOf("?") + 1)));
+      expect(unread).toEqual([]);
+      const { beads } = await findPage(db, filter, {}, { at: "start", size: 50 });
+      const rows = await db.bead.findMany({ where: { id: { in: beads.map(({ id }) => id) } } });
+      const owners = new Set(rows.map(({ welderId }) => welderId));
+      expect([owners.size, two.some(({ id }) => owners.has(id))]).toEqual([1, true]);
+    }
+  });
+
+  it("lead each to as many beads as it counts, over names shared, typed, marked and linked", async () => {
+    const { db, pen } = fresh();
+    for (const word of ["Vesna Ling", "VESNA LING", "Idris"]) value(await createBead(pen, { welder: word }));
+    const { id } = value(await addPerson(pen, { name: "Shift 2", mark: "W-08", role: "welder" }));
+    value(await createBead(pen, { welderId: id }));
+    const counts = await trendCounts(db, {}, {}, "welder");
+    const [{ groups }, lines] = [counts, hrefsOf(counts)];
+    for (const [i, { href }] of lines.entries()) {
+      const { filter } = readFilter(new URLSearchParams(href.slice(href.indexOf("?") + 1)));
+      const { beads } = await findPage(db, filter, {}, { at: "start", size: 50 });
+      expect([lines[i]?.name, beads.length]).toEqual([lines[i]?.name, groups[i]?.beads]);
+    }
+    expect(groups.reduce((sum, { beads }) => sum + beads, 0)).toBe(await db.bead.count());
   });
 });

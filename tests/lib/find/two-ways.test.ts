@@ -101,6 +101,8 @@ const filters: readonly string[] = [
   "cause=unknown&joint=tee",
   "welder=W-01",
   "welder=unknown",
+  "person=unknown",
+  "person=unknown&welder=unknown",
   "class=E71T-11&polarity=DCEN",
   "process=unknown",
   "outcome=cured",
@@ -159,6 +161,8 @@ function figuresOf(
       mostSeen,
       keys: key === null ? [] : [key],
       standing: !ofWelders || key === null ? null : known.has(key) ? "person" : "nobody",
+      // Each of these people has a word of their own.
+      person: null,
     })),
   };
 }

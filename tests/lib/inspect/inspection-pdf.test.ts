@@ -145,6 +145,25 @@ describe.each(inDepth([30], [1, 4, 30]))("the report of a record with %i photos"
     expect(over.filter((text) => !/^\d+$/.test(text) && text !== "20 mm")).toEqual([]);
   });
 
+  it("gives pictures the size they need, none over another, all within the page", async () => {
+    const { pages } = await print(signed(count), `inspection-${count}`);
+    // Points: one picture at about half a page's width, a few still large enough to see a toe, many three to a row.
+    const least = count === 1 ? 300 : count === 4 ? 200 : 140;
+    for (const { imageBoxes } of pages)
+      imageBoxes.forEach((box, i) => {
+        expect(box.width).toBeGreaterThan(least);
+        expect(box.width / box.height).toBeCloseTo(WIDTH_PX / HEIGHT_PX, 1);
+        expect(box.x).toBeGreaterThanOrEqual(39);
+        expect(box.x + box.width).toBeLessThanOrEqual(595.28 - 39);
+        expect(box.y).toBeGreaterThan(70);
+        for (const other of imageBoxes.slice(i + 1)) {
+          const across = Math.min(box.x + box.width, other.x + other.width) - Math.max(box.x, other.x);
+          const down = Math.min(box.y + box.height, other.y + other.height) - Math.max(box.y, other.y);
+          expect(Math.min(across, down)).toBeLessThanOrEqual(0);
+        }
+      });
+  });
+
   it("leaves no page of pictures half empty, and ends on a page that is more than a line", async () => {
     const { pages } = await print(signed(count), `inspection-${count}`);
     const lowest = pages.map(({ items }) => Math.min(...items.filter(({ y }) => y > 75).map(({ y }) => y)));
@@ -183,7 +202,7 @@ describe("the report", () => {
     const looked = welds.map(({ id }) => ({ weldId: id, seen, seenNote: "" }));
     const record = recordOf({ job: { welds }, draft: { welds: looked }, beads });
     const { pages, text } = await print(record, "inspection-welds");
-    const table = text.slice(text.indexOf("Welds Weld Part"), text.indexOf("Weld W1, bead"));
+    const table = text.slice(text.indexOf("Welds Weld Part"), text.indexOf("Checklist of weld W1"));
     const front = pages[0]?.text ?? "";
     for (const number of numbers) expect(front).toContain(`${number} Open`);
     for (const number of numbers) expect(table).toContain(`${number} Bracket, D-100, S235`);
@@ -218,9 +237,11 @@ describe("the report", () => {
     ])
       expect(text).toContain(words);
     const [page] = pages.filter((one) => one.text.includes("Weld Part, drawing"));
-    const head = page?.items.findLast((one) => one.text.includes("To inspect"));
-    const seen = page?.items.findLast((one) => one.text.trim() === "Seen");
-    const beads = page?.items.findLast((one) => one.text.trim() === "Beads");
+    const until = page?.items.findIndex((one) => one.text.includes("Checklist")) ?? 0;
+    const items = page?.items.slice(0, until < 0 ? undefined : until) ?? [];
+    const head = items.findLast((one) => one.text.includes("To inspect"));
+    const seen = items.findLast((one) => one.text.trim() === "Seen");
+    const beads = items.findLast((one) => one.text.trim() === "Beads");
     expect(head && seen && beads && head.x < seen.x && seen.x < beads.x).toBe(true);
     // A word that runs out of its column would lie over the next one.
     const lines = new Map<number, { x: number; width: number }[]>();
@@ -311,6 +332,40 @@ describe("the report", () => {
     const first = pages[0]?.text ?? "";
     for (const words of ["60 welds were looked at", "Open: 60 (W0, W1", "Signer:", digest, "Revision 2."])
       expect(first).toContain(words);
+  });
+
+  it("sets what was asked of each weld against what was seen, and says how many points are open", async () => {
+    const sound = { ...soundBead(), photos: beadOf(1).photos };
+    const photos = beadOf(1, {}, []).content.photos;
+    const bead = { ...sound, content: { ...sound.content, photos } };
+    const accepted = recordOf({ beads: [bead] });
+    const done = (await print(accepted, "inspection-checked")).text;
+    expect(accepted.result).toBe("accepted");
+    expect(done).toContain("Checklist of weld W1: all that was asked is there What Asked Seen Stands");
+    for (const words of [
+      "Extent 100 %, that is 300 mm 100 %, that is 300 mm done",
+      "Length 300 mm Length of the weld 300 mm done",
+      "Criteria ISO 5817 level C, 2014 bead 5 accepted done",
+      "Gauges ticked, and in calibration on the day Gauge 2, no. F-2 done",
+      "Certificate held on the day certificate VT-204, level 2, valid until 2027-05-01 done",
+    ])
+      expect(done).toContain(words);
+    const listed = await print(accepted, "inspection-checked");
+    const on = listed.pages.filter((page) => /ticked, and in calibration|Extent 100 %/.test(page.text));
+    expect(on).toHaveLength(1);
+    const short = { seen: { kind: "percent" as const, percent: 20 }, seenNote: "", weldId: "w1" };
+    const open = (await print(recordOf({ draft: { welds: [short] }, beads: [bead] }), "inspection-fifth"))
+      .text;
+    expect(open).toContain("Checklist of weld W1: 1 open");
+    expect(open).toContain("Extent 100 %, that is 300 mm 20 %, that is 60 mm open");
+  });
+
+  it("says nothing of its own beside a result that was signed when less was compared", async () => {
+    const older = readFileSync(path.join(root, "tests/fixtures/older/signed-record-1.txt"), "utf8");
+    const { text } = await print(readRecord(older), "inspection-older");
+    const list = text.slice(text.indexOf("Checklist of weld"));
+    expect(list).toContain("Signed when less of this was compared");
+    expect(list).not.toMatch(/Checklist of weld \S+: (all|\d+ open)/);
   });
 
   it("prints an address only where others reach it", async () => {

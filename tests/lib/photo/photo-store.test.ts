@@ -5,7 +5,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { AwsClient } from "aws4fetch";
 import sharp from "sharp";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from "vitest";
 import {
   discardPhoto,
   photoStore,
@@ -33,8 +33,6 @@ const real = process.env["TOELINE_TEST_S3"] ?? "";
 let stub: S3Stub;
 let forget: () => void;
 let folder = "";
-/** Where half uploads lie: this file's own, since others on this machine have theirs in the usual one. */
-const usualTmp = process.env["TMPDIR"];
 const places: Record<string, string> = {};
 
 beforeAll(async () => {
@@ -45,14 +43,14 @@ beforeAll(async () => {
       method: "PUT",
     });
   folder = mkdtempSync(path.join(tmpdir(), "toeline-photos-"));
-  process.env["TMPDIR"] = folder;
+  // Where half uploads lie: this file's own, since others on this machine have theirs in the usual one.
+  vi.stubEnv("TMPDIR", folder);
   Object.assign(places, { folder, bucket: `s3://toeline/${Date.now()}` });
 });
 afterAll(async () => {
   forget();
   await stub.close();
-  if (usualTmp === undefined) delete process.env["TMPDIR"];
-  else process.env["TMPDIR"] = usualTmp;
+  vi.unstubAllEnvs();
   rmSync(folder, { recursive: true, force: true });
 });
 afterEach(() =>
@@ -152,9 +150,9 @@ if (real === "")
       expect(await readStoredPhoto(place(), sha256)).toBeNull();
       expect(await send(place(), picture)).toMatchObject({ issues: [{ code: "photo-store-unusable" }] });
       expect(stub.objects.get(name)).toHaveLength(100);
-      process.env["AWS_SECRET_ACCESS_KEY"] = "another";
+      const asBefore = tellS3(stub.endpoint, "another");
       await expect(store().size(sha256, "view")).rejects.toThrow("403");
-      tellS3(stub.endpoint);
+      asBefore();
     });
 
     it("that has one byte changed is found by our own sum", async () => {

@@ -1,6 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { RunSetupSchema } from "@/lib/setup";
-import { deleteSetup, listSavedSetups, saveSetup } from "@/lib/shop";
+import { emptyRunSetup, RunSetupSchema } from "@/lib/setup";
+import { plannedBead } from "@/lib/assess";
+import { createBead } from "@/lib/beads";
+import { deleteSetup, lastSetup, listSavedSetups, saveSetup } from "@/lib/shop";
 import { stateDigest } from "@/lib/store";
 import { verifyRecords } from "@/lib/verify";
 import { useFreshDb } from "../../setup/fresh-db";
@@ -68,5 +70,18 @@ describe("a person's own set-up", () => {
     const { ownerId: _, earlier: ___, updatedAt: __, createdAt, ...before } = row!;
     const sealed = sha256Text(canonicalJson({ ...before, createdAt: createdAt.toISOString() }));
     expect(await stateDigest(fresh().db, `setup:${id}`)).toBe(sealed);
+  });
+});
+
+describe("the set-up of the last bead", () => {
+  it("is of the last that says how it was run: planned alone or empty ones are passed over", async () => {
+    const { db, pen } = fresh();
+    expect(await lastSetup(db, "")).toBeNull();
+    const run = RunSetupSchema.parse({ volts: 17.5, joint: "tee", thicknessMm: 6 });
+    const made = await createBead(pen, { setup: run });
+    await createBead(pen, plannedBead(run));
+    await createBead(pen, { setup: emptyRunSetup });
+    expect(await lastSetup(db, "")).toEqual(run);
+    expect(await lastSetup(db, made.ok ? made.value.id : "")).toBeNull();
   });
 });

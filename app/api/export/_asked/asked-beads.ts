@@ -1,6 +1,10 @@
+import { answerOr, tooMuch } from "@/app/_door/dear-work";
+import { download } from "@/app/_door/download";
 import type { Here } from "@/app/_door/here";
+import { EXPORTS_OPEN, takeExport } from "@/app/_door/open-exports";
+import { doAside, type Done } from "@/lib/aside";
 import { personIdOf, reach, type Actor, type Deed } from "@/lib/people";
-import { beadSlices, readFilter, type BeadFilter, type Scope, type WholeBead } from "@/lib/find";
+import { readFilter, type BeadFilter, type Scope } from "@/lib/find";
 
 export interface AskedBeads {
   readonly filter: BeadFilter;
@@ -26,11 +30,6 @@ export function askedBeads(now: Here, request: Request, deed: Deed): AskedBeads 
   return { filter, params, scope: reachedBeads(now.actor, deed), picked };
 }
 
-/** The beads asked for, whole, a slice at a time. */
-export function slicesOf(now: Here, asked: AskedBeads): AsyncGenerator<readonly WholeBead[]> {
-  return beadSlices(now.db, asked.filter, asked.scope, asked.picked);
-}
-
 export function notUnderstood(fields: readonly string[]): Response {
   const message = `The filter says nothing that could be read in: ${fields.join(", ")}. The values each takes stand in /api/openapi.json.`;
   return Response.json(
@@ -39,35 +38,38 @@ export function notUnderstood(fields: readonly string[]): Response {
   );
 }
 
-const encoder = new TextEncoder();
+type Table = "beadsCsv" | "marksCsv" | "beadsJson";
 
-/**
- * A file to keep, sent while it is made: what is asked for is made, no more, and whoever breaks off stops it. `bytes`: its
- * length, where that is known.
- */
-export function download(
-  parts: AsyncGenerator<string | Uint8Array>,
-  type: string,
-  name: string,
-  bytes: number | null = null,
-): Response {
-  const body = new ReadableStream<Uint8Array>({
-    async pull(controller) {
-      const { value, done } = await parts.next();
-      if (done) controller.close();
-      else controller.enqueue(typeof value === "string" ? encoder.encode(value) : value);
-    },
-    async cancel() {
-      await parts.return(undefined);
-    },
-  });
-  return new Response(body, {
-    headers: {
-      "content-type": type,
-      "content-disposition": `attachment; filename="${name}"`,
-      ...(bytes === null ? {} : { "content-length": String(bytes) }),
-      "cache-control": "private, no-store",
-      "x-content-type-options": "nosniff",
-    },
+/** The route of a table of beads: what it is, its media type and the file's name. Made aside, a slice at a time. */
+export const tableRoute =
+  (table: Table, type: string, name: string) =>
+  async (now: Here, request: Request): Promise<Response> => {
+    const asked = askedBeads(now, request, "data.export");
+    if (asked instanceof Response) return asked;
+    return exported(
+      now,
+      () => doAside(table, beadsAsked(asked), request.signal),
+      ({ parts }, ended) => download(parts, { type, name, ended }),
+    );
+  };
+
+/** What is asked for, as it travels to where it is made. */
+export const beadsAsked = ({ filter, scope, picked }: AskedBeads) => ({ filter, scope, picked });
+
+/** An export in a place of its sender's: 429 in words where there is none. The place is given back when it ended. */
+export async function exported<H>(
+  now: Here,
+  make: () => Promise<Done<H>>,
+  answer: (made: Done<H>, ended: () => void) => Response,
+): Promise<Response> {
+  const ended = takeExport(now.pen.by);
+  if (ended === null) return tooMuch(EXPORTS_OPEN);
+  return answerOr(async () => {
+    try {
+      return answer(await make(), ended);
+    } catch (error) {
+      ended();
+      throw error;
+    }
   });
 }

@@ -1,21 +1,25 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { pathRouteFor } from "@/app/_door/route-for";
+import { pageAsked, pageGone } from "@/app/_door/list-page";
 import { readJson } from "@/app/_door/read-json";
 import { saveNotUnderstood, statusOf } from "@/app/_door/save-refused";
 import { issue, linesOf } from "@/lib/base";
-import { getJob, listInspections, saveJob } from "@/lib/jobs";
+import { getJob, inspectionPage, saveJob } from "@/lib/jobs";
 import { recordSentence } from "@/lib/store";
 
 export const dynamic = "force-dynamic";
 
 const SaveSchema = z.object({ basedOn: z.number().int().min(1), content: z.unknown() });
 
-/** One job with the inspections of it, newest first. */
-export const GET = pathRouteFor<{ jobId: string }>("job.read", async ({ db }, _request, { jobId }) => {
+/** One job with the inspections of it, newest first, a page of them at a time. */
+export const GET = pathRouteFor<{ jobId: string }>("job.read", async ({ db }, request, { jobId }) => {
+  const asked = pageAsked(request);
+  if (asked instanceof Response) return asked;
   const job = await getJob(db, jobId);
   if (!job) return Response.json({ issues: linesOf([issue("job-gone")], recordSentence) }, { status: 404 });
-  return Response.json({ ...job, inspections: await listInspections(db, { jobId }) });
+  const page = await inspectionPage(db, jobId, asked);
+  return page ? Response.json({ ...job, ...page }) : pageGone();
 });
 
 /**

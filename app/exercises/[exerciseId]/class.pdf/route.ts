@@ -3,7 +3,7 @@ import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/picture";
 import { canonicalJson } from "@/lib/base";
-import { classPdf } from "@/lib/pdf";
+import { drawPaper } from "@/lib/aside";
 import { getExercise } from "@/lib/classroom";
 import { sha256Text } from "@/lib/store";
 import { wallContent } from "../../wall-content";
@@ -17,13 +17,17 @@ export const GET = pathRouteFor<{ exerciseId: string }>(
     if (!exercise) return new Response("No such exercise.", { status: 404 });
     const content = await wallContent(now.db, exercise);
     const host = request.headers.get("host") ?? "localhost";
-    const bytes = await classPdf({
-      content,
-      digest: sha256Text(canonicalJson(content)),
-      recordUrl: `http://${host}/exercises/${exerciseId}`,
-      ink: palette.text,
-      createdAt: new Date().toISOString(),
-    });
+    const bytes = await drawPaper(
+      "class",
+      {
+        content,
+        digest: sha256Text(canonicalJson(content)),
+        recordUrl: `http://${host}/exercises/${exerciseId}`,
+        ink: palette.text,
+        createdAt: new Date().toISOString(),
+      },
+      request.signal,
+    );
     return pdfAnswer(bytes, `toeline-class-${exercise.code}.pdf`);
   }),
 );

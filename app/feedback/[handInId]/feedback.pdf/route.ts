@@ -11,6 +11,6 @@ export const GET = handInRouteFor(
     const handIn = await getHandIn(now.db, handInId);
     if (!handIn) return new Response("No such hand-in.", { status: 404 });
     const host = request.headers.get("host") ?? "localhost";
-    return feedbackPdfAnswer(now.db, handIn, `http://${host}/feedback/${handInId}`);
+    return feedbackPdfAnswer(now.db, handIn, `http://${host}/feedback/${handInId}`, request.signal);
   }),
 );

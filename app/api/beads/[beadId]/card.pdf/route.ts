@@ -3,7 +3,7 @@ import { beadRouteFor } from "@/app/_door/route-for";
 import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { palette } from "@/components/picture";
-import { benchCardPdf } from "@/lib/pdf";
+import { drawPaper } from "@/lib/aside";
 import { assessBead } from "@/lib/assess";
 import { getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
@@ -21,12 +21,16 @@ export const GET = beadRouteFor(
       assessContext(now.db),
     ]);
     if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
-    const bytes = await benchCardPdf({
-      card: benchCard(assessBead(bead, known), units.preferences),
-      recordUrl: `http://${request.headers.get("host") ?? "localhost"}/beads/${bead.id}`,
-      ink: palette.text,
-      createdAt: bead.updatedAt,
-    });
+    const bytes = await drawPaper(
+      "benchCard",
+      {
+        card: benchCard(assessBead(bead, known), units.preferences),
+        recordUrl: `http://${request.headers.get("host") ?? "localhost"}/beads/${bead.id}`,
+        ink: palette.text,
+        createdAt: bead.updatedAt,
+      },
+      request.signal,
+    );
     return pdfAnswer(bytes, `toeline-card-bead-${bead.number}-r${bead.revision}.pdf`);
   }),
 );

@@ -6,7 +6,7 @@ import { pdfAnswer } from "@/app/_door/pdf-answer";
 import { printPictures } from "@/app/_door/print-pictures";
 import { palette } from "@/components/picture";
 import { canonicalJson } from "@/lib/base";
-import { sheetPdf } from "@/lib/pdf";
+import { drawPaper } from "@/lib/aside";
 import { assessBead } from "@/lib/assess";
 import { getBead } from "@/lib/beads";
 import { assessContext } from "@/lib/shop";
@@ -25,14 +25,18 @@ export const GET = beadRouteFor(
     ]);
     if (!bead) return Response.json({ issues: [{ code: "bead-gone" }] }, { status: 404 });
     const sheet = sheetDocument(assessBead(bead, known), units.preferences);
-    const bytes = await sheetPdf({
-      sheet,
-      photos: await printPictures(sheet.photos),
-      digest: createHash("sha256").update(canonicalJson(sheet)).digest("hex"),
-      recordUrl: `http://${request.headers.get("host") ?? "localhost"}/beads/${bead.id}`,
-      palette,
-      createdAt: bead.updatedAt,
-    });
+    const bytes = await drawPaper(
+      "sheet",
+      {
+        sheet,
+        photos: await printPictures(sheet.photos),
+        digest: createHash("sha256").update(canonicalJson(sheet)).digest("hex"),
+        recordUrl: `http://${request.headers.get("host") ?? "localhost"}/beads/${bead.id}`,
+        palette,
+        createdAt: bead.updatedAt,
+      },
+      request.signal,
+    );
     return pdfAnswer(bytes, `toeline-bead-${sheet.number}-r${sheet.revision}.pdf`);
   }),
 );

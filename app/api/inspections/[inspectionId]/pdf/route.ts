@@ -1,4 +1,5 @@
 import { currentUnits } from "@/app/_door/current-units";
+import { issuePaper } from "@/app/_door/issue-paper";
 import { pathRouteFor } from "@/app/_door/route-for";
 import { dear } from "@/app/_door/dear-work";
 import { pdfAnswer } from "@/app/_door/pdf-answer";
@@ -6,7 +7,7 @@ import { printPictures } from "@/app/_door/print-pictures";
 import { UnitChoiceSchema, type UnitChoice } from "@/app/_door/units";
 import { palette } from "@/components/picture";
 import { publicAddress } from "@/lib/account";
-import { inspectionPdf } from "@/lib/pdf";
+import { drawPaper } from "@/lib/aside";
 import { draftRecord, getInspection, listSigned, seenDigest } from "@/lib/jobs";
 
 export const dynamic = "force-dynamic";
@@ -38,17 +39,24 @@ export const GET = pathRouteFor<{ inspectionId: string }>(
     if (!record) return gone("record-unreadable");
     const address = publicAddress();
     const page = isDraft ? "" : `/revisions/${one?.revision}`;
-    const bytes = await inspectionPdf({
-      record,
-      digest: isDraft ? seenDigest(record) : (one?.digest ?? ""),
-      signed: isDraft || !one ? null : one,
-      photos: await printPictures(record.beads.flatMap(({ photos }) => photos)),
-      recordUrl: address && `${address}/inspections/${inspectionId}${page}`,
-      units: asked.get("units") === "both" ? "both" : await unitsOf(asked.get("units")),
-      palette,
-      createdAt: record.signature?.signedAt ?? inspection.createdAt,
-    });
+    const bytes = await drawPaper(
+      "inspection",
+      {
+        record,
+        digest: isDraft ? seenDigest(record) : (one?.digest ?? ""),
+        signed: isDraft || !one ? null : one,
+        photos: await printPictures(record.beads.flatMap(({ photos }) => photos)),
+        recordUrl: address && `${address}/inspections/${inspectionId}${page}`,
+        units: asked.get("units") === "both" ? "both" : await unitsOf(asked.get("units")),
+        palette,
+        createdAt: record.signature?.signedAt ?? inspection.createdAt,
+      },
+      request.signal,
+    );
     const name = `toeline-inspection-${inspection.number}-${isDraft ? "draft" : `r${one?.revision}`}.pdf`;
-    return pdfAnswer(bytes, name);
+    return pdfAnswer(
+      one && !isDraft ? await issuePaper(now.db, bytes, one.standing, new Date()) : bytes,
+      name,
+    );
   }),
 );

@@ -1,4 +1,4 @@
-import { inDearTurn, tooMuch } from "@/app/_door/dear-work";
+import { dearAnswer } from "@/app/_door/dear-work";
 import { here } from "@/app/_door/here";
 import { refuseForeign } from "@/app/_door/same-site";
 import { feedbackPdfAnswer } from "@/app/feedback/feedback-pdf-answer";
@@ -19,6 +19,6 @@ export async function GET(
   const handIn = await handInBySecret(db, code, secret);
   if (!handIn) return new Response("No such hand-in.", { status: 404 });
   const host = request.headers.get("host") ?? "localhost";
-  const paper = () => feedbackPdfAnswer(db, handIn, `http://${host}/feedback/${handIn.id}`);
-  return (await inDearTurn(addressOf(request.headers), paper)) ?? tooMuch();
+  const paper = () => feedbackPdfAnswer(db, handIn, `http://${host}/feedback/${handIn.id}`, request.signal);
+  return dearAnswer(addressOf(request.headers), request, paper);
 }

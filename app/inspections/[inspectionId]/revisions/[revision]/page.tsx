@@ -6,6 +6,7 @@ import { Header } from "@/components/shell";
 import { buttonClass, form, page, Panel } from "@/components/ui";
 import { acceptedBeyond, movedSince, revisionTitle } from "@/lib/inspect";
 import { jobBeads, listSigned } from "@/lib/jobs";
+import { paperSigning, paperWords } from "@/lib/keys";
 import { pageFor } from "../../../../_door/here";
 
 export const dynamic = "force-dynamic";
@@ -69,6 +70,7 @@ export default async function RevisionPage({
             PDF of this revision
           </a>
         </div>
+        <p className={page.note}>{paperWords(await paperSigning(now.db, new Date()), one.standing)}</p>
         <p className={page.mono}>SHA-256 {one.digest}</p>
         {record && <RecordView record={record} signed={one} />}
       </main>
