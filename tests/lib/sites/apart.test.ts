@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, rmSync } from "node:fs";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { backUpAside, chosenIssues, lookAtNights, runAside, writeNightlyPlan } from "@/lib/backup";
+import { backUpAside, chosenIssues, runAside, writeNightlyPlan } from "@/lib/backup";
+import { lookAtNights } from "@/lib/backup/aside";
 import { createBead, deleteBead, eraseDeletedBeads, letGoPhoto } from "@/lib/beads";
 import { dataDir, db, photoPlace } from "@/lib/db";
 import { holdPhoto, photoStore } from "@/lib/photo";
