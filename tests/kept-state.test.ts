@@ -29,6 +29,7 @@ const kept: Readonly<Record<string, string>> = {
   "lib/account/passphrase.ts judge": "a dictionary",
   "lib/beads/keep-facts.ts once": "a digest of the program's own tables",
   "lib/shop/tables-digest.ts once": "a digest of the program's own tables",
+  "lib/pdf/open-font.ts opened": "the fonts of the program itself",
   "lib/case/read-case.ts shapes": "shapes of the program's own schemas",
   "lib/diagnose/model.ts published": "the program's own tables",
 };

@@ -1,7 +1,9 @@
 "use client";
 
 import { ShieldAlert } from "lucide-react";
+import { memo, useDeferredValue, useMemo } from "react";
 import { Panel } from "@/components/ui";
+import type { Proposal } from "@/lib/assess";
 import type { Statement } from "@/lib/diagnose";
 import { reasonLine } from "@/lib/report";
 import type { RunSetup } from "@/lib/setup";
@@ -21,16 +23,35 @@ export interface CausesPanelProps extends AnswerProps {
   readonly onForget: (questionId: string) => void;
 }
 
-/** The answer first, then what would better it, then what it all rests on. */
+/** The answer first, then what would better it, then what it all rests on; the last follows once the answer is seen. */
 export function CausesPanel(props: CausesPanelProps) {
   const { kind, diagnosis, evidence, proposed, answers, units } = props;
-  const { causes, causeless, contradictions, cautions } = diagnosis;
   const answered = kind === "change" ? (proposed?.first.causeId ?? null) : null;
+  const said = useMemo(
+    () => ({ kind, diagnosis, evidence, answered, units }),
+    [kind, diagnosis, evidence, answered, units],
+  );
   return (
     <div className={styles.stack}>
       <AnswerPanel {...props} />
       <GivenAnswers answers={answers} onForget={props.onForget} />
       {kind !== "ask" && <OneMoreThing {...props} />}
+      <RestsOn said={useDeferredValue(said)} />
+    </div>
+  );
+}
+
+interface Said extends Pick<AnswerProps, "kind" | "diagnosis" | "evidence" | "units"> {
+  /** The cause that the answer names; null: it names none. */
+  readonly answered: Proposal["first"]["causeId"] | null;
+}
+
+/** What the answer rests on and where it ends. */
+const RestsOn = memo(function RestsOn({ said }: { said: Said }) {
+  const { kind, diagnosis, evidence, answered, units } = said;
+  const { causes, causeless, contradictions, cautions } = diagnosis;
+  return (
+    <>
       {contradictions
         .filter(({ causeId }) => causeId === null || causeId !== answered)
         .map((one) => (
@@ -59,9 +80,9 @@ export function CausesPanel(props: CausesPanelProps) {
         statements={cautions.filter(({ level }) => level !== "stop")}
         units={units}
       />
-    </div>
+    </>
   );
-}
+});
 
 /** Sentences under one heading, their sources behind one sign. */
 function Statements({

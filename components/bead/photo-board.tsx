@@ -95,7 +95,11 @@ export function PhotoBoard(props: BoardProps) {
         onCorrected={(scale) => onAction({ type: "scale.set", scale })}
       />
       {photo.role === "face" && (
-        <TracePanel {...{ photo, url, calibration, units, proposed, onAction }} onProposed={setProposed} />
+        <TracePanel
+          {...{ photo, url, calibration, units, proposed, onAction }}
+          setup={props.state.setup}
+          onProposed={setProposed}
+        />
       )}
       <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
     </>

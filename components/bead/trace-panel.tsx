@@ -7,6 +7,7 @@ import { Button } from "@/components/ui";
 import { newMark, type Drawing, type EditAction, type Mark, type Toes } from "@/lib/marks";
 import type { Calibrated } from "@/lib/measure";
 import { isUneven, WIDTH_NOTE, widthRows } from "@/lib/report";
+import type { RunSetup } from "@/lib/setup";
 import { drawnProfile, isGuess, stationsOf, traceSentence, type BeadProfile } from "@/lib/trace";
 import type { UnitPreferences } from "@/lib/units";
 import { ProfileChart } from "./profile-chart";
@@ -20,6 +21,7 @@ interface TraceProps {
   readonly url: string;
   readonly calibration: Calibrated | null;
   readonly units: UnitPreferences;
+  readonly setup: RunSetup;
   /** Read off the photo and not yet accepted. */
   readonly proposed: Toes | null;
   readonly onProposed: (toes: Toes | null) => void;
@@ -28,7 +30,7 @@ interface TraceProps {
 
 /** Under the photo: the bead reads itself along its weld line, and nothing of it counts before it is accepted. */
 export function TracePanel(props: TraceProps) {
-  const { photo, calibration, units, proposed, onProposed, onAction } = props;
+  const { photo, calibration, units, setup, proposed, onProposed, onAction } = props;
   const { weldLine, toes } = photo.history.present;
   const { busy, said, read } = useReading(props);
   const shown = proposed ?? toes ?? null;
@@ -73,7 +75,7 @@ export function TracePanel(props: TraceProps) {
         </p>
       )}
       {shown && !profile && <p>{whyNone(shown, calibration)}</p>}
-      {profile && <Profile profile={profile} units={units} accepted={proposed === null} />}
+      {profile && <Profile {...{ profile, units, setup }} accepted={proposed === null} />}
       {profile && proposed === null && isUneven(profile) && (
         <div>
           <Button onClick={() => onAction({ type: "mark.add", mark: unevenMark(shown!, profile) })}>
@@ -141,17 +143,19 @@ function useReading({ photo, url, onProposed }: TraceProps) {
 function Profile({
   profile,
   units,
+  setup,
   accepted,
 }: {
   profile: BeadProfile;
   units: UnitPreferences;
+  setup: RunSetup;
   accepted: boolean;
 }) {
   return (
     <>
       <ProfileChart profile={profile} units={units} />
       <dl className={styles.figures}>
-        {widthRows(profile, units).map(({ label, value }) => (
+        {widthRows(profile, units, setup).map(({ label, value }) => (
           <div key={label}>
             <dt>{label}</dt>
             <dd>{value}</dd>

@@ -1,3 +1,6 @@
+"use client";
+
+import { useEffect } from "react";
 import type { EaselState } from "@/components/canvas-kit";
 import { ImperfectionPicker } from "./imperfection-picker";
 import type { BeadCanvasProps } from "./types";
@@ -14,9 +17,16 @@ export function ShapeNamer({
   const { draft } = marking;
   const shape = draft?.kind === "unnamed" ? draft.shape : null;
   const spot = useSpotInSight(shape, easel);
+  const isAsked = shape !== null;
+  const { boxRef } = easel;
+  // The work goes on at the photo: the next key may come before the picker has left the page.
+  useEffect(() => {
+    const board = isAsked ? boxRef.current : null;
+    return () => board?.focus({ preventScroll: true });
+  }, [isAsked, boxRef]);
   return (
     <ImperfectionPicker
-      open={shape !== null}
+      open={isAsked}
       onOpenChange={(open) => {
         if (!open) marking.cancel();
       }}
@@ -25,8 +35,7 @@ export function ShapeNamer({
       {...{ offer, process, spot }}
       {...(shape ? { shape: shape.kind } : {})}
       onRepeat={marking.setRepeat}
-      // The work goes on at the photo.
-      onClosed={() => easel.boxRef.current?.focus({ preventScroll: true })}
+      onClosed={() => boxRef.current?.focus({ preventScroll: true })}
     />
   );
 }

@@ -1,7 +1,7 @@
 "use client";
 
 import { SetupForm } from "@/components/setup";
-import { Field, form, LocalTime, page, Panel } from "@/components/ui";
+import { Field, fieldTimeText, form, LocalTime, page, Panel, useOwnZone } from "@/components/ui";
 import { startingSetup, type ExerciseContent } from "@/lib/course";
 import { checkSetup, fieldLabel, type RunSetup } from "@/lib/setup";
 import { electrodeClasses, joints, positions } from "@/lib/trade";
@@ -181,15 +181,10 @@ export function StartPanel({
   );
 }
 
-/** An ISO instant as the browser's local date and time field wants it. */
-function localText(iso: string | null): string {
-  if (iso === null) return "";
-  const at = new Date(iso);
-  return new Date(at.getTime() - at.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-}
-
 /** Until when, and from whom. */
 export function HandingInPanel({ input, onChange }: { input: ExerciseInput; onChange: Change }) {
+  // Asked of the browser, because what the server wrote into the field by its own clock would stay there.
+  const zone = useOwnZone();
   return (
     <Panel title="Handing in">
       <Field label="Due, if there is a date" hint="A late bead is still taken, and is seen to be late.">
@@ -197,8 +192,7 @@ export function HandingInPanel({ input, onChange }: { input: ExerciseInput; onCh
           <input
             {...ids}
             type="datetime-local"
-            value={localText(input.dueAt)}
-            suppressHydrationWarning
+            value={input.dueAt === null ? "" : fieldTimeText(input.dueAt, zone)}
             onChange={({ target: { value } }) =>
               onChange({ dueAt: value === "" ? null : new Date(value).toISOString() })
             }

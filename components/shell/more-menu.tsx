@@ -1,45 +1,46 @@
 "use client";
 
 import { Menu } from "lucide-react";
-import Link from "next/link";
-import { Popover } from "radix-ui";
-import { LookSwitch } from "./look-switch";
+import { lazy, Suspense, useEffect, useState } from "react";
 import { useMenu } from "./menu-context";
-import styles from "./more-menu.module.css";
+
+const load = () => import("./more-sheet");
+/** What opens over a page places itself by a library as large as a page of its own: it comes once the page stands. */
+const MoreSheet = lazy(load);
+/** After the page stands, so that it is there also when the network has gone, ms. */
+const CALM_MS = 3_000;
 
 /** All the places that are not in sight, light or dark, and the way out. */
 export function MoreMenu({ className, all = false }: { className: string; all?: boolean }) {
   const { main, more, signedIn } = useMenu();
+  const [isWanted, setWanted] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => void load().catch(() => undefined), CALM_MS);
+    return () => clearTimeout(timer);
+  }, []);
   const places = all ? [...main, ...more] : more;
   if (places.length === 0 && signedIn === null) return null;
+  const button = (
+    <>
+      <Menu aria-hidden="true" size={24} />
+      <span>More</span>
+    </>
+  );
+  const closed = (
+    <button
+      type="button"
+      className={className}
+      aria-haspopup="dialog"
+      aria-expanded={false}
+      onClick={() => setWanted(true)}
+    >
+      {button}
+    </button>
+  );
+  if (!isWanted) return closed;
   return (
-    <Popover.Root>
-      <Popover.Trigger className={className}>
-        <Menu aria-hidden="true" size={24} />
-        <span>More</span>
-      </Popover.Trigger>
-      <Popover.Portal>
-        <Popover.Content className={styles.sheet} align="end" sideOffset={8} collisionPadding={8}>
-          <nav aria-label="More of Toeline">
-            {places.map(({ href, name }) => (
-              <Popover.Close asChild key={href}>
-                <Link href={href} className={styles.place}>
-                  {name}
-                </Link>
-              </Popover.Close>
-            ))}
-          </nav>
-          <LookSwitch />
-          {signedIn && (
-            <form action={signedIn.leave} className={styles.leave}>
-              <Popover.Close asChild>
-                <Link href="/me">{signedIn.name}</Link>
-              </Popover.Close>
-              <button type="submit">Sign out</button>
-            </form>
-          )}
-        </Popover.Content>
-      </Popover.Portal>
-    </Popover.Root>
+    <Suspense fallback={closed}>
+      <MoreSheet {...{ className, places, button }} />
+    </Suspense>
   );
 }

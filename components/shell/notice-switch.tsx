@@ -1,7 +1,7 @@
 "use client";
 
 import { useState, useSyncExternalStore } from "react";
-import styles from "./look-switch.module.css";
+import styles from "./notice-switch.module.css";
 import { onTold, tellHere, toldHere } from "./notices";
 
 type Permission = NotificationPermission | "none";

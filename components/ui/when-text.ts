@@ -26,6 +26,12 @@ export function whenText(iso: string, timeZone: string): string {
   return `${localDayText(iso, timeZone)}, ${hour}:${minute}`;
 }
 
+/** "2026-11-30T18:00": what a field for a time holds, by the zone's clocks. */
+export function fieldTimeText(iso: string, timeZone: string): string {
+  const { year, month, day, hour, minute } = clockOf(iso, timeZone);
+  return `${year}-${month}-${day}T${hour}:${minute}`;
+}
+
 /** "Denver time" of "America/Denver"; "UTC" of UTC and of whatever names no place. */
 export function zoneText(timeZone: string): string {
   const place = timeZone.includes("/") ? timeZone.split("/").at(-1) : undefined;

@@ -53,7 +53,12 @@ export async function drawPaper<N extends Paper>(
   input: InputOf<N>,
   signal?: AbortSignal,
 ): Promise<Uint8Array> {
-  const { parts } = await doAside(name, input, signal);
+  return onlyPiece(await doAside(name, input, signal));
+}
+
+/** The first piece of a work, which then is over: what stays open keeps its thread from resting and from being stopped. */
+export async function onlyPiece({ parts }: Done<unknown>): Promise<Uint8Array> {
   const { value } = await parts.next();
+  await parts.return?.();
   return value as Uint8Array;
 }

@@ -1,6 +1,13 @@
 import type { Assessed } from "@/lib/assess";
 import { beadQuantities, beadQuantityRows } from "@/lib/measure";
-import { acceptedProfile, changeText, seamWords, verdictSays } from "@/lib/report";
+import {
+  acceptedProfile,
+  profileFigures,
+  type ProfileFigures,
+  changeText,
+  seamWords,
+  verdictSays,
+} from "@/lib/report";
 import {
   fieldRow,
   setupFieldNames,
@@ -21,9 +28,8 @@ export interface JudgedCells {
   readonly verdict: string | null;
   readonly cause: string | null;
   readonly change: string | null;
-  /** Mean width along toes that somebody accepted, on the first photo that has some, mm, and its U with k = 2. */
-  readonly widthMm: number | null;
-  readonly widthUMm: number | null;
+  /** What was read along toes that somebody accepted, on the first photo that has some. */
+  readonly profile: ProfileFigures | null;
 }
 
 /** The bead of a row, with what its assessment said. */
@@ -88,8 +94,14 @@ const judgementColumns: readonly Column[] = [
   ["Verdict", ({ judged }) => judged.verdict],
   ["Likeliest cause", ({ judged }) => judged.cause],
   ["Change to try", ({ judged }) => judged.change],
-  ["Mean width read off the photo (mm)", ({ judged }) => judged.widthMm],
-  ["Mean width, ± U with k = 2 (mm)", ({ judged }) => judged.widthUMm],
+  ["Mean width read off the photo (mm)", ({ judged }) => judged.profile?.meanWidthMm ?? null],
+  ["Mean width, ± U with k = 2 (mm)", ({ judged }) => judged.profile?.meanWidthUMm ?? null],
+  ["Spread of the width, at most (share)", ({ judged }) => judged.profile?.widthSpread ?? null],
+  ["Width differs most within 25 mm (mm)", ({ judged }) => judged.profile?.worst25Mm ?? null],
+  ["Difference that the reading may make (mm)", ({ judged }) => judged.profile?.worst25DoubtMm ?? null],
+  ["Middle off a straight line (mm)", ({ judged }) => judged.profile?.offStraightMm ?? null],
+  ["Off a straight line, ± U with k = 2 (mm)", ({ judged }) => judged.profile?.offStraightUMm ?? null],
+  ["Both toes sure on (share)", ({ judged }) => judged.profile?.sureShare ?? null],
   ["Note", ({ content }) => content.judgement.note || null],
 ];
 
@@ -107,23 +119,21 @@ export function judgedCells({ content, assessment }: Assessed): JudgedCells {
     verdict: judged && verdictSays(judged).short,
     cause: found?.causes[0]?.name || null,
     change: found && firstChange(found.firstChange),
-    ...widthCells(content, assessment.photos),
+    profile: firstProfile(content, assessment.photos),
   };
 }
 
-function widthCells(
+function firstProfile(
   content: ExchangeBead["content"],
   measured: Assessed["assessment"]["photos"],
-): Pick<JudgedCells, "widthMm" | "widthUMm"> {
+): ProfileFigures | null {
   for (const { id, drawing } of content.photos) {
     const found = measured.find(({ photoId }) => photoId === id);
-    const mean = acceptedProfile(drawing, found?.calibration ?? null)?.mean;
-    if (mean) return { widthMm: thousandths(mean.value), widthUMm: thousandths(mean.expandedUncertainty) };
+    const profile = acceptedProfile(drawing, found?.calibration ?? null);
+    if (profile) return profileFigures(profile);
   }
-  return { widthMm: null, widthUMm: null };
+  return null;
 }
-
-const thousandths = (mm: number): number => Math.round(1000 * mm) / 1000;
 
 type Change = Parameters<typeof changeText>[0] & { readonly sentence: string };
 

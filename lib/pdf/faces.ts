@@ -1,4 +1,5 @@
 import path from "node:path";
+import { openFont } from "./open-font";
 
 /** The faces of the screen. Small words in Barlow, headings and what must be read from afar in Barlow Condensed. */
 const faces = {
@@ -57,7 +58,7 @@ function fontFile(face: Face, script: string): string {
 /** Registers the fonts with a document. A font that is never used is never embedded. */
 export function openFaces(doc: PDFKit.PDFDocument): Faces {
   for (const face of Object.keys(faces) as Face[])
-    for (const script of scripts) doc.registerFont(`${face} ${script}`, fontFile(face, script));
+    for (const script of scripts) doc.registerFont(`${face} ${script}`, openFont(fontFile(face, script)));
   const known = new Map<string, string>();
   const fontFor = (letter: string, face: Face): string => {
     const key = `${face} ${letter}`;

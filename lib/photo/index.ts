@@ -10,6 +10,7 @@ export { readStoredPhoto } from "./stored-photo";
 export { sweepIncoming } from "./sweep";
 export { photoInventory } from "./inventory";
 export { remakeViews } from "./remake-views";
+export { roomLeft } from "./room-left";
 export { dropViews, eraseStrays, setAside } from "./strays";
 export { photoSizes, type PhotoSize, type ReceivedPhoto } from "./types";
 export { discardPhoto, holdPhoto } from "./discard-photo";

@@ -41,6 +41,7 @@ export {
   sectionVerdictWords,
   sectionWrittenFields,
 } from "./section-words";
+export { profileFigures, type ProfileFigures } from "./profile-figures";
 export { acceptedProfile, isUneven, WIDTH_NOTE, widthRows } from "./width-rows";
 export { setupRows, type LabelledRow } from "./setup-rows";
 export { sheetDocument, type SheetBead, type SheetCause, type SheetDocument } from "./sheet";

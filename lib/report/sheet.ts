@@ -171,7 +171,7 @@ function sheetPhotos(bead: Assessed<SheetBead>, units: UnitPreferences): SheetDo
       hasScale: drawing.scale !== null,
       labels,
       scaleLabel,
-      ...(profile ? { width: widthRows(profile, units) } : {}),
+      ...(profile ? { width: widthRows(profile, units, content.setup) } : {}),
       ...(section ? { section } : {}),
     };
   });

@@ -1,4 +1,13 @@
-import { legForRun, onePassLimits, passesForLeg, type PassLimit, type Ranged } from "@/lib/arc";
+import {
+  legForRun,
+  legFromFaceMm,
+  onePassLimits,
+  passesForLeg,
+  ranged,
+  travelForLeg,
+  type PassLimit,
+  type Ranged,
+} from "@/lib/arc";
 import { alongRows, ampsForThickness, AMPS_RULE_MAX_MM, isFillet } from "@/lib/trade";
 import { wireOf } from "./current";
 import { isPositionOut } from "./position";
@@ -48,6 +57,23 @@ export function legAt(
   if (wire === null || feedMPerMin === null || travelMmPerMin === null) return null;
   if (setup.joint === null || !isFillet(setup.joint)) return null;
   return legForRun({ wire, feedMPerMin, travelMmPerMin });
+}
+
+/**
+ * Travel, mm/min, that leaves a face so wide (mm, with its expanded uncertainty) at the feed of the set-up: an equal-leg
+ * fillet with the usual face by conservation of metal, the width's doubt counted twice since metal goes with its square.
+ * Null on other joints, whose width alone says nothing of their metal, and where wire or feed is unknown. A check, no reading.
+ */
+export function travelByFace(
+  setup: RunSetup,
+  face: { readonly value: number; readonly expandedUncertainty: number },
+): Ranged | null {
+  const wire = wireOf(setup);
+  if (wire === null || setup.wireFeedMPerMin === null) return null;
+  if (setup.joint === null || !isFillet(setup.joint)) return null;
+  const model = travelForLeg(wire, setup.wireFeedMPerMin, legFromFaceMm(face.value));
+  const ofWidth = (2 * face.expandedUncertainty) / face.value;
+  return model && ranged(model.value, Math.hypot(model.relativeError, ofWidth));
 }
 
 /** What one pass carries with this electrode in this position, mm. */

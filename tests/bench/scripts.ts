@@ -92,8 +92,8 @@ interface Weighed {
   readonly files: readonly { readonly name: string; readonly kB: number }[];
 }
 
-/** Kilobytes (1000 bytes) of script until `stands` is there and the line is quiet. */
-async function weigh(url: string, stands: string): Promise<Weighed> {
+/** Kilobytes (1000 bytes) of script until `stands` is there, after a press on `press` where it waits for one, and the line is quiet. */
+async function weigh(url: string, stands: string, press?: string): Promise<Weighed> {
   const context = await (await openBrowser()).newContext({ ...phone, serviceWorkers: "block" });
   const page = await context.newPage();
   const bodies = new Map<string, Promise<Buffer>>();
@@ -102,6 +102,7 @@ async function weigh(url: string, stands: string): Promise<Weighed> {
       bodies.set(answer.url(), answer.body());
   });
   await page.goto(url);
+  if (press !== undefined) await page.locator(press).click({ timeout: PATIENT_MS });
   await page.waitForSelector(stands, { timeout: PATIENT_MS });
   await page.waitForLoadState("networkidle");
   const files = await Promise.all(
@@ -114,6 +115,8 @@ async function weigh(url: string, stands: string): Promise<Weighed> {
   return { kB: files.reduce((sum, file) => sum + file.kB, 0), files };
 }
 
+/** On a phone a bead that has an answer opens on it; the photo to mark on is one press away. */
+const TO_MARKS = '[data-tab="photo"]';
 const CANVAS = '[data-testid="bead-canvas"][data-photo-state="sharp"] canvas';
 
 export async function scriptFigures({ url, pages }: Shop): Promise<readonly Figure[]> {
@@ -123,14 +126,14 @@ export async function scriptFigures({ url, pages }: Shop): Promise<readonly Figu
   ]);
   const [bareName, stageName] = ["bare Next page", "bare Next page with react-konva"];
   const asked = [
-    { page: "workbench", stands: CANVAS, name: stageName, against: stage, most: 120 },
+    { page: "workbench", stands: CANVAS, press: TO_MARKS, name: stageName, against: stage, most: 120 },
     { page: "hand-in", stands: "form", name: bareName, against: empty, most: 60 },
     { page: "list", stands: "main li", name: bareName, against: empty, most: null },
-    { page: "sheet", stands: "main", name: bareName, against: empty, most: null },
+    { page: "sheet", stands: "article", name: bareName, against: empty, most: null },
   ] as const;
   const figures: Figure[] = [];
-  for (const { page, stands, name, against, most } of asked) {
-    const { kB, files } = await weigh(url + pages[page], stands);
+  for (const { page, stands, name, against, most, ...way } of asked) {
+    const { kB, files } = await weigh(url + pages[page], stands, "press" in way ? way.press : undefined);
     if (process.env["FILES"])
       console.log(
         page,

@@ -208,4 +208,23 @@ describe("the day an exercise is due", () => {
     await page.getByText(words).waitFor();
     await page.context().close();
   });
+
+  // A clock on the wall: 9 in the morning is 16:00 UTC in Denver, 08:00 in Berlin, 22:00 of the day before in Sydney.
+  it.each([
+    ["America/Denver", "2026-11-30T18:00", "2026-11-30T16:00:00.000Z", "Denver"],
+    ["Europe/Berlin", "2026-11-30T17:00", "2026-11-30T08:00:00.000Z", "Berlin"],
+    ["Australia/Sydney", "2026-11-30T19:00", "2026-11-29T22:00:00.000Z", "Sydney"],
+  ])("is set by the clock of %s, whoever set it before", async (timezoneId, shown, stored, place) => {
+    const page = await (await browser.newContext({ ...desktop, timezoneId })).newPage();
+    page.setDefaultTimeout(PATIENT_MS);
+    await page.goto(`${server.url}/exercises/${exerciseId}/edit`);
+    const due = page.getByLabel("Due, if there is a date");
+    await expect.poll(() => due.inputValue()).toBe(shown);
+    await due.fill("2026-11-30T09:00");
+    await page.getByRole("button", { name: "Save the exercise" }).click();
+    await page.waitForURL((url) => !url.pathname.endsWith("/edit"));
+    await page.getByText(`30 November 2026, 09:00 (${place} time)`).waitFor();
+    expect((await getExercise(db, exerciseId))?.dueAt).toBe(stored);
+    await page.context().close();
+  });
 });

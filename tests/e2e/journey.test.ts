@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, kept, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 import { inDepth } from "../setup/in-depth";
@@ -57,7 +57,7 @@ const photos = [
 
 describe.each(inDepth(photos.slice(1), photos))("from a photo to the one change, $kind", ({ kind, file }) => {
   it("does the whole path, and finds it all again after a restart", async () => {
-    const { page, errors } = await openPage(desktop);
+    const { page, errors } = await openPage(kept(desktop));
     const bench = new Bench(page);
     await bench.newBead(server.url);
     await bench.addPhoto(file);
@@ -120,7 +120,7 @@ describe.each(inDepth(photos.slice(1), photos))("from a photo to the one change,
 
 describe("on a phone, 390 x 844, by touch", () => {
   it("marks a bead and gets a cause", async () => {
-    const { page, errors } = await openPage(phone);
+    const { page, errors } = await openPage(kept(phone));
     const bench = new Bench(page);
     await bench.newBead(server.url);
     await shoot(page, "phone-new");

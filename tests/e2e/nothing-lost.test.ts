@@ -7,12 +7,14 @@ import { verifyRecords } from "@/lib/verify";
 import { itDeep } from "../setup/in-depth";
 import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
-import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
+import { closeWindows, desktop as plain, kept, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const jpeg = path.join(root, "demo-images/set/tee-undercut.jpg");
 const otherJpeg = path.join(root, "demo-images/set/lap-cold-lap.jpg");
+
+const desktop = kept(plain);
 
 let server: TestServer;
 let browser: Browser;

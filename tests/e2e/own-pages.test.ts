@@ -6,7 +6,7 @@ import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
-import { desktop, openBrowser } from "./support/browser";
+import { closeWindows, desktop, kept, openBrowser } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { windows } from "./support/windows";
 import { PATIENT_MS } from "../setup/patience";
@@ -36,7 +36,7 @@ beforeAll(async () => {
   strangerUrl = `http://127.0.0.1:${(stranger.address() as AddressInfo).port}`;
 });
 afterAll(async () => {
-  await browser?.close();
+  await closeWindows(browser);
   await server?.stop();
   stranger?.close();
 });
@@ -60,7 +60,7 @@ describe("a page's own policy", () => {
   it.each(windows)(
     "refuses nothing of the workbench's own: dialogs, worker, canvas, pictures, paper (%s)",
     async (_, window, press) => {
-      const context = await browser.newContext(window);
+      const context = await browser.newContext(kept(window));
       const refused = await watched(context);
       const page = await context.newPage();
       page.setDefaultTimeout(PATIENT_MS);
@@ -91,34 +91,33 @@ describe("a page's own policy", () => {
   );
 
   it("refuses a script that somebody else's words brought in", async () => {
-    const context = await browser.newContext(desktop);
+    const context = await browser.newContext(kept(desktop));
     const refused = await watched(context);
     const page = await context.newPage();
     await page.goto(server.url);
-    const ran = await page.evaluate(async () => {
+    await page.evaluate(() => {
       const image = document.createElement("div");
       image.innerHTML = '<img src="/nothing" onerror="window.ran = true">';
       document.body.append(image);
-      await new Promise((resolve) => setTimeout(resolve, 500));
-      return (window as unknown as { ran?: boolean }).ran ?? false;
     });
-    expect(ran).toBe(false);
-    expect(refused.join()).toMatch(/script-src/);
+    await expect.poll(() => refused.join()).toMatch(/script-src/);
+    expect(await page.evaluate(() => "ran" in window)).toBe(false);
     await context.close();
   });
 });
 
 describe("a page of another site", () => {
   it("cannot show the workbench inside itself", async () => {
-    const page = await (await browser.newContext(desktop)).newPage();
-    await page.goto(`${strangerUrl}/frame`);
-    await page.waitForTimeout(1000);
+    const page = await (await browser.newContext(kept(desktop))).newPage();
+    // Loaded, with whatever its frame was given.
+    await page.goto(`${strangerUrl}/frame`, { waitUntil: "load" });
     const inside = page.frames().find((frame) => frame !== page.mainFrame());
+    expect(inside).toBeDefined();
     expect(await inside?.getByRole("button", { name: "New bead" }).count()).toBe(0);
   });
 
   it("cannot post to a page, and neither can whoever says no origin", async () => {
-    const page = await (await browser.newContext(desktop)).newPage();
+    const page = await (await browser.newContext(kept(desktop))).newPage();
     await page.goto(`${strangerUrl}/form`);
     const [answer] = await Promise.all([
       page.waitForResponse((response) => response.url().startsWith(server.url)),

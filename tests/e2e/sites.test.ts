@@ -189,6 +189,22 @@ describe("several sites on one server", () => {
     }
   });
 
+  it("draw papers beside the pages each from their own beads, also side by side", async () => {
+    const [own] = await inSite(two.south, () => db().bead.findMany({ take: 1, select: { id: true } }));
+    const sheet = async (host: string, owner: Owner, id = "") => {
+      const { status, text } = await server.ask(host, `/api/beads/${id}/sheet.pdf`, {
+        headers: byToken(owner),
+      });
+      return [status, text.startsWith("%PDF")];
+    };
+    const asked = [sheet(NORTH, north, places["beadId"]), sheet(SOUTH, south, own?.id)];
+    expect(await Promise.all([...asked, sheet(SOUTH, south, places["beadId"])])).toEqual([
+      [200, true],
+      [200, true],
+      [404, false],
+    ]);
+  });
+
   it("outlive somebody who breaks off", async () => {
     await server.breakOff(NORTH, "/api/export/archive.zip", byToken(north));
     for (const [host, owner] of [

@@ -106,7 +106,7 @@ describe("a thumb in a glove, 390 x 844", () => {
     const asked = bench.page.getByRole("dialog", { name: "What is it?" });
     for (let tries = 0; tries < 3 && !(await asked.isVisible()); tries += 1) {
       await drag([middle.x, middle.y], [middle.x + 8, middle.y], [middle.x + 14, middle.y]);
-      await asked.waitFor({ timeout: 5000 }).catch(() => undefined);
+      await asked.waitFor({ timeout: 30_000 }).catch(() => undefined);
     }
     await bench.pick("Surface porosity");
     const zoom = Number(await bench.canvas.getAttribute("data-zoom"));

@@ -65,7 +65,7 @@ const beads: readonly Operation[] = [
     id: "readBead",
     summary: "One bead with its revision.",
     deed: "bead.read",
-    success: answers(200, json("Bead")),
+    success: answers(200, json("BeadRead")),
     refusals: [404, 409],
   },
   {

@@ -5,6 +5,7 @@ import { JudgeInputSchema, ShopCriteriaSchema, ShopKeySchema, weldKinds } from "
 import { BeadsFileSchema, ExchangePhotoSchema } from "@/lib/exchange";
 import { JobFieldsSchema } from "@/lib/inspect";
 import { MeasureCaseSchema } from "@/lib/measure";
+import type { ProfileFigures } from "@/lib/report";
 import { BeadFilterSchema } from "@/lib/find";
 import { groupings } from "@/app/trends/grouping";
 import { CardSchema } from "@/lib/cards";
@@ -34,6 +35,19 @@ const BeadSchema = z.object({
   handInId: text.nullable(),
   content: BeadContentSchema,
   photos: z.array(ExchangePhotoSchema),
+});
+
+const mm = z.number();
+/** Figures read along the toes that somebody accepted: mm and shares, U with k = 2; null: not read. No verdict reads them. */
+const ProfileSchema: z.ZodType<ProfileFigures> = z.object({
+  meanWidthMm: mm,
+  meanWidthUMm: mm,
+  widthSpread: z.number(),
+  worst25Mm: mm.nullable(),
+  worst25DoubtMm: mm.nullable(),
+  offStraightMm: mm,
+  offStraightUMm: mm,
+  sureShare: z.number(),
 });
 
 /** What `after` is to be for the page after; null: this was the last. */
@@ -277,6 +291,7 @@ const inputs = {
 
 const outputs = {
   Bead: BeadSchema,
+  BeadRead: BeadSchema.extend({ profile: ProfileSchema.nullable() }),
   BeadList: z.object({
     total: z.int(),
     limit: z.int(),

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { localDayText, whenText, zoneText } from "@/components/ui/when-text";
+import { fieldTimeText, localDayText, whenText, zoneText } from "@/components/ui/when-text";
 import { inDepth } from "../../setup/in-depth";
 
 /**
@@ -38,6 +38,12 @@ describe("an instant by the clock of whoever reads it", () => {
   ])("%s in %s is %s", (iso, zone, words) => {
     expect(whenText(iso, zone)).toBe(words);
     expect(whenText(iso, zone).startsWith(localDayText(iso, zone))).toBe(true);
+    const field = fieldTimeText(iso, zone);
+    expect([field.slice(11), String(Number(field.slice(8, 10)))]).toEqual([
+      words.slice(-5),
+      words.split(" ")[0],
+    ]);
+    expect(field).toMatch(/^2026-\d\d-\d\dT\d\d:\d\d$/);
   });
 
   it("names the place", () => {

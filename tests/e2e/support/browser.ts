@@ -52,13 +52,21 @@ export async function closeWindows(browser: Browser | undefined): Promise<void> 
   for (const context of browser?.contexts() ?? []) await context.close();
 }
 
-export const desktop = { viewport: { width: 1440, height: 900 } } as const;
+/**
+ * Windows as on a visit of which the device keeps nothing: to take in the house's files costs each new one a second of
+ * processor. What is kept and served without network is the affair of the files that ask for `kept`.
+ */
+export const desktop = { viewport: { width: 1440, height: 900 }, serviceWorkers: "block" } as const;
 export const phone = {
   viewport: { width: 390, height: 844 },
   hasTouch: true,
   isMobile: true,
   deviceScaleFactor: 2,
+  serviceWorkers: "block",
 } as const;
+
+export const kept = <Device extends object>(device: Device) =>
+  ({ ...device, serviceWorkers: "allow" }) as const;
 
 /** For people who look: pictures in tests/.out/shots. `npm test` takes none of them: nobody looks there, and each takes its time. */
 export async function shoot(page: Page, name: string): Promise<void> {

@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { JudgeInputSchema, listCriteria } from "@/lib/accept";
 import { answerWords } from "@/lib/cli/door";
 import { measureCaseJsonSchema } from "@/lib/measure";
+import { inDepth } from "../../setup/in-depth";
 import { buildCase } from "./build-case";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
@@ -27,7 +28,7 @@ describe("the command-line doors", () => {
     expect(JSON.parse(out)).toMatchObject({ criteriaId: "iso-5817-d", edition: "2014" });
   });
 
-  it.each([
+  const refused = [
     [
       "judge",
       '{"criteriaId":"iso-5817-c","weld":{"kind":"fillet","thicknessMm":"x"}}',
@@ -38,12 +39,16 @@ describe("the command-line doors", () => {
       '{"drawing":{"marks":[{"id":"m","imperfection":"undercut"}]}}',
       /^drawing\.marks\.0\.shape: /,
     ],
-  ] as const)("%s answers %s with path and reason, exit 2, no stack trace", (tool, input, words) => {
-    const { code, out, err } = run(tool, "-", input);
-    expect([code, out]).toEqual([2, ""]);
-    expect(err).toMatch(words);
-    expect(err).not.toMatch(/\n\s+at /);
-  });
+  ] as const;
+  it.each(refused.slice(0, inDepth(1, 2)))(
+    "%s answers %s with path and reason, exit 2, no stack trace",
+    (tool, input, words) => {
+      const { code, out, err } = run(tool, "-", input);
+      expect([code, out]).toEqual([2, ""]);
+      expect(err).toMatch(words);
+      expect(err).not.toMatch(/\n\s+at /);
+    },
+  );
 
   it("list every criteria set with its rows and limits, and publish the schema", () => {
     const listed = JSON.parse(answerWords("judge", "", ["--list"]).out) as {

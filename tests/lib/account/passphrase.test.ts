@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { passphraseIssues } from "@/lib/account/passphrase";
+import { processorMs } from "../../setup/processor-time";
 
 const codes = (passphrase: string, words?: string[]) =>
   passphraseIssues(passphrase, words).map(({ code }) => code);
@@ -34,9 +35,7 @@ describe("a passphrase", () => {
     expect(codes("vesna.ling1", ["vesna.ling"])).toEqual(["passphrase-common"]);
   });
 
-  it("of any length is judged in no time", () => {
-    const from = performance.now();
-    codes("a1b2 c3d4 ".repeat(2000));
-    expect(performance.now() - from).toBeLessThan(5000);
+  it("of any length is judged in no time", async () => {
+    expect(await processorMs(() => codes("a1b2 c3d4 ".repeat(2000)))).toBeLessThan(5000);
   });
 });

@@ -1,6 +1,7 @@
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { onlyPiece } from "@/lib/aside/do-aside";
 import { asideSentences, unlessStopped } from "@/lib/aside/stopped";
 import { asideThread, type AsideThread, type ThreadLimits } from "@/lib/aside/thread";
 import type { Done } from "@/lib/aside/words";
@@ -102,6 +103,19 @@ describe("a thread beside the one that serves", () => {
     for (const one of [hung, full]) expect(one.isWarm()).toBe(false);
     expect(await all(await full.do("count", 1))).toEqual(["0"]);
     for (const sentence of Object.values(asideSentences)) expect(sentence).toMatch(/Ask .*\.$/);
+  });
+
+  it("is alone again after a paper, which ends with its only piece", async () => {
+    const one = thread({ restMs: 1 });
+    expect(text(await onlyPiece(await one.do("count", 5)))).toBe("0");
+    await expect.poll(() => one.isWarm()).toBe(false);
+    const other = thread();
+    await onlyPiece(await other.do("count", 5));
+    const gone = new AbortController();
+    const spinning = codeOf(other.do("spin", null, gone.signal));
+    gone.abort();
+    expect(await spinning).toBe("aside-ended");
+    expect(other.isWarm()).toBe(false);
   });
 
   it("gives its memory back when it has rested, and never what others share", async () => {

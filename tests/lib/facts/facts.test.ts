@@ -86,8 +86,7 @@ describe("facts", () => {
       verdict: null,
       cause: null,
       change: null,
-      widthMm: null,
-      widthUMm: null,
+      profile: null,
     });
   });
 });

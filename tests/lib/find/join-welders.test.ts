@@ -108,6 +108,13 @@ describe("trends by welder", () => {
     for (const word of ["Vesna Ling", "VESNA LING", "Idris"]) value(await createBead(pen, { welder: word }));
     const { id } = value(await addPerson(pen, { name: "Shift 2", mark: "W-08", role: "welder" }));
     value(await createBead(pen, { welderId: id }));
+    // One's mark is another's name; the first is also typed by a name of their own.
+    const [marked, named] = [
+      value(await addPerson(pen, { name: "Oda Brandt", mark: "Kestrel", role: "welder" })),
+      value(await addPerson(pen, { name: "Kestrel", mark: null, role: "welder" })),
+    ];
+    for (const start of [{ welderId: marked.id }, { welder: "Oda Brandt" }, { welderId: named.id }])
+      value(await createBead(pen, start));
     const counts = await trendCounts(db, {}, {}, "welder");
     const [{ groups }, lines] = [counts, hrefsOf(counts)];
     for (const [i, { href }] of lines.entries()) {

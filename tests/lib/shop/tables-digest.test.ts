@@ -54,9 +54,10 @@ describe("the seal over the tables", () => {
   it("changes with each word too: conditions, ids, sources", () => {
     const known = new WeakMap<object, string>();
     const whole = digestOf(sealedTables, known);
-    for (const { at, value } of all)
-      if (typeof value === "string")
-        expect(digestOf(withLeaf(sealedTables, at, `${value}.`), known), at.join(".")).not.toBe(whole);
+    // Words of every table, as the numbers above: the ordinary run takes every seventh.
+    const words = all.filter(({ value }) => typeof value === "string");
+    for (const { at, value } of words.filter((_, i) => i % inDepth(7, 1) === 0))
+      expect(digestOf(withLeaf(sealedTables, at, `${String(value)}.`), known), at.join(".")).not.toBe(whole);
   });
 
   it("holds what was missing once: US figures, thickness limits, position factors, arc and cause tables", () => {

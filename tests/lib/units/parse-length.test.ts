@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { parseLength } from "@/lib/units";
 import { gaugeMm, type ParseLengthOptions } from "@/lib/units/parse-length";
 import { stainlessGauges, steelGauges } from "@/lib/units/tables/gauges";
+import { processorMs } from "../../setup/processor-time";
 
 const mm = (text: string, options: Partial<ParseLengthOptions> = {}) => {
   const read = parseLength(text, { default: "mm", ...options });
@@ -135,10 +136,11 @@ describe("what cannot be meant is refused by name", () => {
     );
   });
 
-  test("a long run of look-alike characters is answered at once", () => {
-    const began = performance.now();
-    for (const part of ["1 ", "1'", "1/", ",", "1,111", "- "]) mm(part.repeat(400_000));
-    expect(performance.now() - began).toBeLessThan(1000); // 4 s without the bound on length
+  test("a long run of look-alike characters is answered at once", async () => {
+    const cost = await processorMs(() => {
+      for (const part of ["1 ", "1'", "1/", ",", "1,111", "- "]) mm(part.repeat(400_000));
+    });
+    expect(cost).toBeLessThan(1000); // 4 s without the bound on length
   });
 });
 

@@ -13,10 +13,15 @@ import { checkData, collectStrays } from "@/lib/mend";
 import { adoptUnlogged } from "@/lib/store";
 
 /** Data folders as versions of before left them: what each was the last to lack, and what must be in it. */
-const folders: readonly [name: string, has: { readonly keys: boolean; readonly verdicts: number }][] = [
+const folders: readonly [
+  name: string,
+  has: { readonly keys: boolean; readonly verdicts: number; readonly series?: number },
+][] = [
   ["data-without-facts", { keys: false, verdicts: 0 }],
   ["data-without-keys", { keys: false, verdicts: 4 }],
   ["data-with-keys", { keys: true, verdicts: 4 }],
+  // Trial, card and gauge study, one of each; the first fixture that has any.
+  ["data-with-trials", { keys: true, verdicts: 0, series: 3 }],
 ];
 
 let work = "";
@@ -62,6 +67,8 @@ describe("a data folder of an earlier version", () => {
         await sealViews(db, folder);
         expect(await db.signingKey.count({ where: { holder: "installation" } })).toBe(has.keys ? 1 : 0);
         await installationSigner({ db, by: "system" }, new Date());
+        const series = await Promise.all([db.trial.count(), db.procedureCard.count(), db.gaugeStudy.count()]);
+        expect(series.reduce((sum, one) => sum + one, 0)).toBe(has.series ?? 0);
         const beads = await db.bead.findMany({ select: { id: true, number: true } });
         await workNow(
           db,

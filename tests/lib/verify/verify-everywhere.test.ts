@@ -17,6 +17,7 @@ beforeAll(async () => {
   whole = await fillWholeRecord(fresh());
   editor = new Database(path.join(fresh().folder, "toeline.db"));
   editor.pragma("foreign_keys = OFF");
+  editor.pragma("synchronous = OFF");
   const triggers = editor.prepare("SELECT name FROM sqlite_master WHERE type = 'trigger'").all();
   for (const { name } of triggers as { name: string }[]) editor.exec(`DROP TRIGGER "${name}"`);
 });

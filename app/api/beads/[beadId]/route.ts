@@ -3,6 +3,9 @@ import { z } from "zod";
 import { beadRouteFor } from "@/app/_door/route-for";
 import { readJson } from "@/app/_door/read-json";
 import { issue, linesOf } from "@/lib/base";
+import { assessBead } from "@/lib/assess";
+import { judgedCells } from "@/lib/exchange";
+import { assessContext } from "@/lib/shop";
 import { readBead, saveBead } from "@/lib/beads";
 import { recordSentence } from "@/lib/store";
 
@@ -10,10 +13,13 @@ export const dynamic = "force-dynamic";
 
 const SaveSchema = z.object({ basedOn: z.number().int().min(1), content: z.unknown() });
 
-/** The bead as it is now, with its revision. */
+/** The bead as it is now, with its revision, and the figures of the toes that somebody accepted on its first such photo. */
 export const GET = beadRouteFor("bead.read", async (now, _request, { beadId }) => {
   const bead = await readBead(now.db, beadId);
-  if (bead !== null && bead !== "unreadable") return Response.json(bead);
+  if (bead !== null && bead !== "unreadable") {
+    const assessed = assessBead(bead, await assessContext(now.db));
+    return Response.json({ ...bead, profile: judgedCells(assessed).profile });
+  }
   const code = bead === null ? "bead-gone" : "bead-unreadable";
   const issues = linesOf([issue(code as "bead-gone" | "bead-unreadable")], recordSentence);
   return Response.json({ issues }, { status: bead === null ? 404 : 409 });

@@ -43,7 +43,9 @@ export default async function SheetPage({ params }: Props) {
         <SharePdf beadId={bead.id} number={bead.number} />
         <PrintButton />
       </Header>
-      <Sheet sheet={sheetDocument(assessBead(bead, context), units.preferences)} />
+      <main>
+        <Sheet sheet={sheetDocument(assessBead(bead, context), units.preferences)} />
+      </main>
     </>
   );
 }

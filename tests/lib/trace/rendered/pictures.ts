@@ -1,5 +1,8 @@
 import { renderScene, type Pixel } from "@/demo-images";
+import type { BeadShape } from "@/demo-images/geometry/bead";
+import { createRipples } from "@/demo-images/geometry/ripples";
 import { createRandom, mixSeed } from "@/demo-images/noise/random";
+import type { ScenarioName } from "@/demo-images/scenarios";
 import {
   keptBackScenarios,
   streetParams,
@@ -15,7 +18,8 @@ import type { Pixels } from "@/lib/trace";
  * "calibration": joints the reader was trained on, in pictures it never saw; "kept-street" and "kept-plain": joints it was
  * never trained on, as they lie about and as on the demo's bench. The stated intervals are set on "fit-street" and
  * "fit-plain", other scenes of joints never trained on, and on no others. "fresh-tune" and "fresh-kept" came when the
- * kept ones had been seen: every joint twice on the street and twice on the bench in 24 pictures.
+ * kept ones had been seen: every joint twice on the street and twice on the bench in 24 pictures. "ripples-tune" holds joints
+ * of the training alone, and the rules by which ripples are read were settled on it; "ripples-kept" holds every joint.
  */
 export const pictureKinds = [
   "calibration",
@@ -25,6 +29,8 @@ export const pictureKinds = [
   "kept-plain",
   "fresh-tune",
   "fresh-kept",
+  "ripples-tune",
+  "ripples-kept",
 ] as const;
 export type PictureKind = (typeof pictureKinds)[number];
 
@@ -36,8 +42,8 @@ export interface TracePicture {
   readonly truth: Truth;
   /** Outlines of metal rolled over a toe, px. */
   readonly rolls: readonly (readonly Pixel[])[];
-  /** From ripple to ripple as the bead was drawn, mm. */
-  readonly ripplePitchMm: number;
+  /** Where along the weld each ripple of the asked bead was drawn, mm from its start, margins beyond both ends too. */
+  readonly ripplesMm: readonly number[];
   readonly left: readonly Pixel[];
   readonly right: readonly Pixel[];
   /** The weld line's two ends as somebody might pick them; null where hardly any of the bead is in the picture. */
@@ -54,7 +60,15 @@ const seeds = {
   refusal: 9221,
   "fresh-tune": 9311,
   "fresh-kept": 9312,
+  "ripples-tune": 9401,
+  "ripples-kept": 9402,
 } as const;
+
+const namesOf: Readonly<Partial<Record<PictureKind | "refusal", readonly ScenarioName[]>>> = {
+  calibration: trainingScenarios,
+  "ripples-tune": trainingScenarios,
+  "ripples-kept": [...keptBackScenarios, ...trainingScenarios],
+};
 
 export function pixelsOf(rgb: Uint8Array, width: number, height: number): Pixels {
   const data = new Uint8ClampedArray(4 * width * height).fill(255);
@@ -63,17 +77,24 @@ export function pixelsOf(rgb: Uint8Array, width: number, height: number): Pixels
 }
 
 /** The n-th picture of a kind, with its truth. */
-export function tracePicture(kind: PictureKind | "refusal", n: number, megapixels = 1.2): TracePicture {
-  const names = kind === "calibration" ? trainingScenarios : keptBackScenarios;
+export function tracePicture(
+  kind: PictureKind | "refusal",
+  n: number,
+  megapixels = 1.2,
+  alter: (bead: BeadShape) => BeadShape = (bead) => bead,
+): TracePicture {
+  const names = namesOf[kind] ?? keptBackScenarios;
   // Fresh kinds go round their joints on the street, and then on the bench.
   const onBench =
-    kind.endsWith("plain") || (kind.startsWith("fresh") && n % (2 * names.length) >= names.length);
+    kind.endsWith("plain") || (/^(fresh|ripples)/.test(kind) && n % (2 * names.length) >= names.length);
   const scenario = names[n % names.length]!;
   const seed = mixSeed(seeds[kind], n) % 2147483647;
-  let ripplePitchMm = NaN;
+  let ripplesMm: readonly number[] = [];
   const noted = (spec: SceneSpec): SceneSpec => {
-    ripplePitchMm = spec.beads[spec.beads.length - 1]!.ripple.pitchMm;
-    return spec;
+    const beads = spec.beads.map(alter);
+    const { ripple, startMm, endMm, seed: beadSeed } = beads[beads.length - 1]!;
+    ripplesMm = createRipples(ripple, startMm, endMm, beadSeed).edgesMm.map((at) => at - startMm);
+    return { ...spec, beads };
   };
   const picture = onBench
     ? renderScene({ scenario, seed, megapixels }, noted)
@@ -88,7 +109,7 @@ export function tracePicture(kind: PictureKind | "refusal", n: number, megapixel
     beads: 1 + (truth.before ?? []).filter(([line]) => line.length > 3).length,
     truth,
     rolls: truth.imperfections.filter(({ kind }) => kind === "overlap").map(({ outlinePx }) => outlinePx),
-    ripplePitchMm,
+    ripplesMm,
     left,
     right,
     picked: picks(left, right, width, height, seed),

@@ -1,20 +1,40 @@
 import { existsSync, readFileSync } from "node:fs";
 import { nodeFinder, nodeReader } from "../node-reader";
+import { studyFolder } from "./photo-folder";
 import { pictureKinds } from "./pictures";
+import { rippleLines, type RippleLine } from "./ripple-study";
+import { rippleTable } from "./ripple-tables";
 import { spoiltAnswer, spoiltKinds, type SpoiltAnswer } from "./spoilt";
 import { studyPicture, type StudiedPicture } from "./study-picture";
-import { spoiltTable, traceTables } from "./tables";
+import { traceTime } from "./trace-time";
+import { photoTables, spoiltTable, traceTables } from "./tables";
 
 type Line = StudiedPicture | SpoiltAnswer;
 
 const isPicture = (line: Line): line is StudiedPicture => "stations" in line;
 
 /**
- * Renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. The second word begins the
+ * With `--photos FOLDER` labelled photographs are traced (`photo-folder.ts`); with `ripples` and how many pictures the
+ * spacing of ripples is read; with `time` one trace is timed. Otherwise renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. The second word begins the
  * kinds that are asked for, such as "fresh"; without it all are, and spoilt pictures too.
  */
 export async function printTraceStudy([word = "12", only = ""]: readonly string[]): Promise<void> {
   const today = new Date().toISOString().slice(0, 10);
+  if (word === "--photos") {
+    console.log(photoTables(await studyFolder(only, await nodeReader(), await nodeFinder()), today));
+    return;
+  }
+  if (word === "time") {
+    const { clock, processor } = await traceTime();
+    console.log(
+      `One bead traced in WebAssembly on one thread: ${clock.toFixed(2)} s by the clock, ${processor.toFixed(2)} s of processor time (goal: under 1 s).`,
+    );
+    return;
+  }
+  if (word === "ripples") {
+    console.log(rippleTable(await makeRipples(only === "" ? 28 : Number(only)), today));
+    return;
+  }
   const lines = existsSync(word) ? readStudy(word) : await makeStudy(Number(word), only);
   const spoilt = lines.filter((line): line is SpoiltAnswer => !isPicture(line));
   console.log(`${traceTables(lines.filter(isPicture), today)}\n\n${spoiltTable(spoilt)}`);
@@ -25,6 +45,13 @@ const readStudy = (file: string): readonly Line[] =>
     .split("\n")
     .filter((line) => line !== "")
     .map((line) => JSON.parse(line) as Line);
+
+async function makeRipples(pictures: number): Promise<readonly RippleLine[]> {
+  const read = await nodeReader();
+  const lines: RippleLine[] = [];
+  for (let n = 0; n < pictures; n++) lines.push(...(await rippleLines("ripples-kept", n, read)));
+  return lines;
+}
 
 async function makeStudy(pictures: number, only: string): Promise<readonly Line[]> {
   const [read, readWhole] = [await nodeReader(), await nodeFinder()];

@@ -25,7 +25,7 @@ export type Proposal = Omit<WholeLook, "trace"> & {
 };
 
 export interface StudiedPicture {
-  readonly kind: PictureKind;
+  readonly kind: PictureKind | "photographs";
   readonly n: number;
   readonly scenario: string;
   /** Median width of the bead in the picture, px. */
@@ -39,7 +39,10 @@ export interface StudiedPicture {
 }
 
 /** What is asked of a picture: its pixels, the true toes, the weld line's ends as picked, and metal rolled over a toe. */
-type Asked = Pick<TracePicture, "scenario" | "image" | "beads" | "left" | "right" | "picked" | "rolls">;
+export type Asked = Pick<
+  TracePicture,
+  "scenario" | "image" | "beads" | "left" | "right" | "picked" | "rolls"
+>;
 
 /** Traces the bead of one picture along lightly wrong picks and compares with the truth; null: no bead in view. */
 export async function studyPicture(
@@ -49,7 +52,17 @@ export async function studyPicture(
   readWhole: ReadWhole | null = null,
   picture: Asked = tracePicture(kind, n),
 ): Promise<StudiedPicture | null> {
-  const { scenario, image, beads, left, right, picked, rolls } = picture;
+  return studyAsked(kind, n, read, readWhole, picture);
+}
+
+/** The same of a picture whose truth is known from elsewhere. */
+export async function studyAsked(
+  kind: StudiedPicture["kind"],
+  n: number,
+  read: ReadStrip,
+  readWhole: ReadWhole | null,
+  { scenario, image, beads, left, right, picked, rolls }: Asked,
+): Promise<StudiedPicture | null> {
   if (picked === null) return null;
   const widths = left
     .map(([x, y], i) => Math.hypot(x - right[i]![0], y - right[i]![1]))

@@ -4,7 +4,7 @@ import { pictureKinds, type PictureKind } from "./pictures";
 import { spoiltKinds, type SpoiltAnswer, type SpoiltKind } from "./spoilt";
 import type { StudiedPicture, StudiedStation } from "./study-picture";
 
-const kindWords: Readonly<Record<PictureKind, string>> = {
+const kindWords: Readonly<Record<StudiedPicture["kind"], string>> = {
   calibration: "joints it was trained on, other pictures",
   "fit-street": "joints never trained on, street, where the intervals are set",
   "fit-plain": "joints never trained on, the demo's bench, where the intervals are set",
@@ -12,12 +12,16 @@ const kindWords: Readonly<Record<PictureKind, string>> = {
   "kept-plain": "joints never trained on, the demo's bench",
   "fresh-tune": "joints never trained on, fresh, the rules were settled on these",
   "fresh-kept": "joints never trained on, fresh, kept apart",
+  "ripples-tune": "joints it was trained on, the rules for ripples were settled on these",
+  "ripples-kept": "every joint, fresh, kept apart for ripples",
+  photographs: "photographs of the folder",
 };
 
 const quantile = (list: readonly number[], q: number): number =>
   [...list].sort((a, b) => a - b)[Math.min(list.length - 1, Math.floor(q * list.length))] ?? NaN;
 const mean = (list: readonly number[]): number => list.reduce((sum, one) => sum + one, 0) / list.length;
-const percent = (share: number, places = 1): string => `${(100 * share).toFixed(places)} %`;
+const percent = (share: number, places = 1): string =>
+  Number.isFinite(share) ? `${(100 * share).toFixed(places)} %` : "-";
 const row = (...cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
 const head = (...cells: readonly string[]): string => `${row(...cells)}\n${row(...cells.map(() => "---"))}`;
 
@@ -30,7 +34,13 @@ function stated([, , upperSpread, lowerSpread, upperSure, lowerSure]: StudiedSta
   );
 }
 
-function kindRow(kind: PictureKind, all: readonly StudiedPicture[]): string {
+/** Half for each toe that is drawn solid and lies off by a quarter of the width. */
+const offAndSolid = ([upper, lower, , , upperSure, lowerSure]: StudiedStation): number =>
+  [[upper, upperSure] as const, [lower, lowerSure] as const].filter(
+    ([error, sure]) => Math.abs(error) > 0.25 && sure >= reader.solidFrom,
+  ).length / 2;
+
+function kindRow(kind: StudiedPicture["kind"], all: readonly StudiedPicture[]): string {
   const mine = all.filter((one) => one.kind === kind);
   const read = mine.filter(({ stations }) => stations.length > 0);
   const stations = read.flatMap((one) => one.stations);
@@ -42,6 +52,7 @@ function kindRow(kind: PictureKind, all: readonly StudiedPicture[]): string {
     percent(quantile(errors, 0.5), 2),
     percent(quantile(errors, 0.9)),
     percent(mean(errors.map((e) => (e > 0.25 ? 1 : 0)))),
+    percent(mean(stations.map(offAndSolid))),
     percent(quantile(means, 0.5)),
     percent(mean(stations.map((one) => (Math.abs(widthError(one)) <= stated(one) ? 1 : 0)))),
     percent(mean(means.map((one) => (Math.abs(one) <= 2 * reader.commonWidthSigma ? 1 : 0)))),
@@ -127,7 +138,7 @@ function scenarioRows(all: readonly StudiedPicture[]): string[] {
 /** Ends within this share of the bead's length are right. */
 const RIGHT = 0.1;
 
-function proposalRow(kind: PictureKind, all: readonly StudiedPicture[]): string {
+function proposalRow(kind: StudiedPicture["kind"], all: readonly StudiedPicture[]): string {
   const mine = all.filter((one) => one.kind === kind && one.proposal !== "not asked");
   const made = mine.flatMap(({ proposal }) =>
     typeof proposal !== "string" && proposal.made ? [proposal] : [],
@@ -171,22 +182,32 @@ export function spoiltTable(all: readonly SpoiltAnswer[]): string {
   ].join("\n");
 }
 
+const kindHead = head(
+  "pictures",
+  "read",
+  "toe error, median",
+  "90 %",
+  "off by a quarter",
+  "off by a quarter and drawn solid",
+  "width bias, median",
+  "stations within stated",
+  "mean widths within stated",
+  "seconds",
+);
+
+const proposalHead = head(
+  "weld line without a click",
+  "proposed",
+  "both ends within a tenth of the length",
+  "an end off, median",
+);
+
 /** The study as tables. Pictures are renders: nothing here is an accuracy on photographs. */
 export function traceTables(all: readonly StudiedPicture[], today: string): string {
   return [
     `Traced renders, ${today}, reader ${reader.version} (${reader.sha256.slice(0, 12)}). Errors in shares of the bead's width; renders, not photographs.`,
     "",
-    head(
-      "pictures",
-      "read",
-      "toe error, median",
-      "90 %",
-      "off by a quarter",
-      "width bias, median",
-      "stations within stated",
-      "mean widths within stated",
-      "seconds",
-    ),
+    kindHead,
     ...pictureKinds.filter((kind) => all.some((one) => one.kind === kind)).map((kind) => kindRow(kind, all)),
     "",
     head("widths stated", "pictures", "stations within stated", "mean widths within stated", "farthest mean"),
@@ -198,14 +219,50 @@ export function traceTables(all: readonly StudiedPicture[], today: string): stri
     head("never trained on", "read", "toe error, median", "width bias, median", "worst picture"),
     ...scenarioRows(all),
     "",
-    head(
-      "weld line without a click",
-      "proposed",
-      "both ends within a tenth of the length",
-      "an end off, median",
-    ),
+    proposalHead,
     ...pictureKinds
       .filter((kind) => all.some((one) => one.kind === kind))
       .map((kind) => proposalRow(kind, all)),
   ].join("\n");
+}
+
+/** The same figures of somebody's own labelled photographs, and a line for each of them. */
+export function photoTables(all: readonly StudiedPicture[], today: string): string {
+  return [
+    `Traced photographs of a folder, ${today}, reader ${reader.version} (${reader.sha256.slice(0, 12)}). Errors in shares of the bead's width, against the labels beside the photographs: they hold for these and for photographs like them.`,
+    "",
+    kindHead,
+    kindRow("photographs", all),
+    "",
+    proposalHead,
+    proposalRow("photographs", all),
+    "",
+    head(
+      "photograph",
+      "bead, px wide",
+      "toe error, median",
+      "width bias",
+      "weld line proposed, farther end off",
+    ),
+    ...all.map(photoRow),
+  ].join("\n");
+}
+
+function photoRow({ scenario, widthPx, refused, stations, proposal }: StudiedPicture): string {
+  const errors = stations.flatMap(([upper, lower]) => [Math.abs(upper), Math.abs(lower)]);
+  const said =
+    typeof proposal === "string"
+      ? proposal
+      : proposal.made
+        ? percent(Math.max(...proposal.ends))
+        : "line-unclear";
+  return refused === null
+    ? row(
+        scenario,
+        Math.round(widthPx),
+        percent(quantile(errors, 0.5), 2),
+        percent(mean(stations.map(widthError))),
+        said,
+      )
+    : row(scenario, Math.round(widthPx), refused, "-", said);
 }
