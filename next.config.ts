@@ -22,6 +22,9 @@ const config: NextConfig = {
   // `npm test` checks the types of the whole tree, tests included; `npm start` should not do it again on each build.
   typescript: { ignoreBuildErrors: true },
   poweredByHeader: false,
+  // Photos are served by our own routes, which ask whose they are. The framework's door would keep copies of them for
+  // whoever asks next, by address alone.
+  images: { unoptimized: true },
   // On every answer; pages get their own policy besides (proxy.ts), and a route that says how long it keeps outranks this.
   headers: async () => [
     { source: "/:path*", headers: everywhere },

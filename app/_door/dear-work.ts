@@ -1,5 +1,6 @@
 import { asideSentence, unlessStopped, type AsideIssue } from "@/lib/aside";
 import { fairTurns, linesOf, type FairTurns } from "@/lib/base";
+import { ofSite } from "@/lib/sites";
 import type { Here } from "./here";
 
 /** On globalThis, because a bundle may hold this module more than once. */
@@ -13,7 +14,8 @@ export const DEAR_WORK_WAITS =
 
 /** What costs this server seconds, when this sender's turn comes; null: too much of theirs is waiting. */
 export async function inDearTurn<T>(sender: string, work: () => Promise<T>): Promise<T | null> {
-  return turns().isFull(sender) ? null : turns().run(sender, work);
+  const who = ofSite(sender);
+  return turns().isFull(who) ? null : turns().run(who, work);
 }
 
 /** The work of a route, in fair turns by who asks; 429 in words where too much of theirs is waiting. */

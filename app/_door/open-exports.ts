@@ -1,3 +1,5 @@
+import { ofSite } from "@/lib/sites";
+
 /** On globalThis, because a bundle may hold this module more than once. */
 const shared = globalThis as { toelineOpenExports?: Map<string, number> };
 
@@ -10,16 +12,17 @@ export const EXPORTS_OPEN =
 /** A place for one more export of this sender's; null: there is none. Whoever took it gives it back by calling it, once. */
 export function takeExport(sender: string): (() => void) | null {
   const open = (shared.toelineOpenExports ??= new Map<string, number>());
-  const mine = open.get(sender) ?? 0;
+  const who = ofSite(sender);
+  const mine = open.get(who) ?? 0;
   const all = [...open.values()].reduce((sum, count) => sum + count, 0);
   if (mine >= MOST.sender || all >= MOST.all) return null;
-  open.set(sender, mine + 1);
+  open.set(who, mine + 1);
   let isOpen = true;
   return () => {
     if (!isOpen) return;
     isOpen = false;
-    const left = (open.get(sender) ?? 1) - 1;
-    if (left > 0) open.set(sender, left);
-    else open.delete(sender);
+    const left = (open.get(who) ?? 1) - 1;
+    if (left > 0) open.set(who, left);
+    else open.delete(who);
   };
 }

@@ -3,7 +3,7 @@
 import path from "node:path";
 import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
-import { backupSentence, backUpAside, nightlyName, targetIssues, writeNightlyPlan } from "@/lib/backup";
+import { backupSentence, backUpAside, chosenIssues, nightlyName, writeNightlyPlan } from "@/lib/backup";
 import { answerOf, fail, ok, refused, type Answer } from "@/lib/base";
 import { dataDir, isAllInFolder } from "@/lib/db";
 import { actionFor, anything, form } from "../_door/action-for";
@@ -19,7 +19,7 @@ export const backUpNowAction = actionFor(
   async (_now, _before, sent): Promise<Answer<Said>> => {
     const folder = textOf(sent, "folder").trim();
     if (!isAllInFolder()) return refused("no-backup", elsewhere);
-    const wrong = targetIssues(dataDir(), folder);
+    const wrong = chosenIssues(dataDir(), folder);
     if (wrong.length > 0) return answerOf(fail(...wrong), backupSentence);
     const { ok: good, said } = await backUpAside(dataDir(), [path.join(folder, nightlyName(new Date()))]);
     revalidatePath("/backups");

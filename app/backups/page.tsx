@@ -3,6 +3,7 @@ import { Header } from "@/components/shell";
 import { Field, page, Panel, SaidForm } from "@/components/ui";
 import { isOverdue, lastBackup, nightlyPlan, type NightlyPlan } from "@/lib/backup";
 import { dataDir } from "@/lib/db";
+import { currentSite } from "@/lib/sites";
 import { pageFor } from "../_door/here";
 import { backUpNowAction, nightlyOffAction, nightlyOnAction } from "./actions";
 
@@ -38,7 +39,7 @@ export default async function BackupsPage() {
             another disk. Deleted beads stay in copies made before they went.
           </p>
           <SaidForm action={backUpNowAction} submit="Back up now">
-            <FolderField value={last?.folder ? last.folder.replace(/\/[^/]*$/, "") : ""} />
+            <FolderField value={last?.folder ? last.folder.replace(/\/[^/]*$/, "") : ownFolder()} />
           </SaidForm>
         </Panel>
         <NightlyPanel plan={plan} />
@@ -58,6 +59,9 @@ export default async function BackupsPage() {
   );
 }
 
+/** Where several sites are served each has one folder for backups; else nobody but the owner knows a good one. */
+const ownFolder = (): string => currentSite()?.backups ?? "";
+
 function FolderField({ value }: { value: string }) {
   return (
     <Field label="Folder for backups" hint="From the root on, such as /mnt/usb/toeline">
@@ -72,7 +76,7 @@ function NightlyPanel({ plan }: { plan: NightlyPlan | null }) {
   return (
     <Panel title={plan ? "Every night: on" : "Every night: off"} tone="blue">
       <SaidForm action={nightlyOnAction} submit={plan ? "Change" : "Switch on"}>
-        <FolderField value={plan?.folder ?? ""} />
+        <FolderField value={plan?.folder ?? ownFolder()} />
         <Field label="Copies to keep" hint="Photos that did not change are on the disk once.">
           {(ids) => (
             <input {...ids} name="keep" type="number" min={1} max={60} defaultValue={plan?.keep ?? 7} />

@@ -3,8 +3,9 @@ import { betterAuth } from "better-auth";
 import { prismaAdapter } from "better-auth/adapters/prisma";
 import { nextCookies } from "better-auth/next-js";
 import { username } from "better-auth/plugins/username";
-import { dataDir, engineOf, type Db } from "@/lib/db";
+import { dataFolderOf, engineOf, type Db } from "@/lib/db";
 import { isRefusal } from "./is-refusal";
+import { publicAddress } from "./own-address";
 import { passwords } from "./passwords";
 import { accountSecret } from "./secret";
 
@@ -13,8 +14,8 @@ export const PASSPHRASE_LENGTH = { least: 10, most: 200 } as const;
 function make(db: Db) {
   return betterAuth({
     database: prismaAdapter(db, { provider: engineOf(db) }),
-    secret: accountSecret(dataDir()),
-    baseURL: process.env["TOELINE_ORIGIN"] ?? "http://127.0.0.1",
+    secret: accountSecret(dataFolderOf(db)),
+    baseURL: publicAddress() ?? "http://127.0.0.1",
     emailAndPassword: {
       enabled: true,
       // People are entered by the owner or the instructor; nobody makes themselves an account.

@@ -1,4 +1,5 @@
 import { Worker } from "node:worker_threads";
+import { currentSite } from "@/lib/sites";
 import { Stopped } from "./stopped";
 import type { Answered, Asked, Done } from "./words";
 
@@ -65,7 +66,7 @@ class Thread implements AsideThread {
     this.#open.add(id);
     signal?.addEventListener("abort", () => this.#abort(id), { once: true });
     try {
-      const said = await this.#ask({ id, what: "do", name, input });
+      const said = await this.#ask({ id, what: "do", name, input, site: currentSite() });
       if (said.what !== "head") throw new Error(said.what === "failed" ? said.why : "no head");
       return { head: said.head, parts: this.#parts(id) };
     } catch (error) {

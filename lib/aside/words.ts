@@ -1,3 +1,5 @@
+import type { Site } from "@/lib/sites";
+
 /** What an export is made of: text, or bytes. */
 export type Piece = string | Uint8Array;
 
@@ -10,9 +12,18 @@ export interface Done<H> {
 /** Something that is done aside. What it is given and its head travel between threads: data only, no functions. */
 export type Work<I, H> = (input: I) => Promise<Done<H>>;
 
-/** What the serving thread says to the one aside, each of one piece of work. */
+/**
+ * What the serving thread says to the one aside, each of one piece of work. `site`: for which it is done, because nothing of
+ * the request reaches the other thread by itself; null: there is only one.
+ */
 export type Asked =
-  | { readonly id: number; readonly what: "do"; readonly name: string; readonly input: unknown }
+  | {
+      readonly id: number;
+      readonly what: "do";
+      readonly name: string;
+      readonly input: unknown;
+      readonly site: Site | null;
+    }
   | { readonly id: number; readonly what: "more" }
   | { readonly id: number; readonly what: "stop" };
 

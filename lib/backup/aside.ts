@@ -20,22 +20,36 @@ export async function backUpAside(
 /** On globalThis, because a bundle may hold this module more than once. */
 const watched = globalThis as { toelineNights?: NodeJS.Timeout };
 
-/** Makes the nightly backup when it is due, as long as this process serves. */
-export function watchNights(db: () => Db, dataFolder: () => string): void {
+async function backUpWhenDue(db: Db, dataFolder: string): Promise<void> {
+  const plan = await nightlyPlan(db);
+  const last = plan && (await lastBackup(db));
+  if (plan && isDue(new Date(), plan.hour, last ? new Date(last.triedAt) : new Date(plan.since)))
+    await backUpAside(dataFolder, ["--nightly"]);
+}
+
+/** Runs work as one of those that are looked after: the installation, or one of its sites. */
+export type Within = <T>(work: () => T) => T;
+
+/** Looks at each in turn and makes the backups that are due, one at a time. One that fails holds up none of the others. */
+export async function lookAtNights(
+  all: readonly Within[],
+  db: () => Db,
+  dataFolder: () => string,
+): Promise<void> {
+  for (const within of all)
+    // A database that does not answer just now is asked again in five minutes.
+    await within(async () => backUpWhenDue(db(), dataFolder())).catch(() => undefined);
+}
+
+/** Makes the nightly backups when they are due, as long as this process serves. */
+export function watchNights(all: readonly Within[], db: () => Db, dataFolder: () => string): void {
   let running = false;
   const look = async () => {
     if (running) return;
     running = true;
-    try {
-      const plan = await nightlyPlan(db());
-      const last = plan && (await lastBackup(db()));
-      if (plan && isDue(new Date(), plan.hour, last ? new Date(last.triedAt) : new Date(plan.since)))
-        await backUpAside(dataFolder(), ["--nightly"]);
-    } catch {
-      // A database that does not answer just now is asked again in five minutes.
-    } finally {
+    await lookAtNights(all, db, dataFolder).finally(() => {
       running = false;
-    }
+    });
   };
   watched.toelineNights ??= setInterval(() => void look(), LOOK_MS).unref();
 }

@@ -4,6 +4,7 @@ export type BackupIssue = Issue<
   | "target-not-absolute"
   | "target-used"
   | "target-in-data-folder"
+  | "target-of-others"
   | "target-unusable"
   | "target-full"
   | "copies-to-keep-wrong"
@@ -28,6 +29,8 @@ export const backupSentences: Readonly<Record<BackupIssue["code"], (data: Data) 
     `${folder} holds something already, so nothing was copied over it. Name a folder that is empty or not there yet.`,
   "target-in-data-folder": ({ folder }) =>
     `${folder} lies inside the data folder or around it. A backup belongs elsewhere, best on another disk.`,
+  "target-of-others": ({ folder }) =>
+    `Backups of this site lie in ${folder}. Name that folder, or one inside it. Whoever runs the server takes them elsewhere.`,
   "target-unusable": ({ folder, reason }) =>
     `${folder} cannot be written (${reason}), so there is no backup. Check that the disk and the folder are there and that this user may write to them.`,
   "target-full": ({ folder }) =>

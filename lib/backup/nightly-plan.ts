@@ -3,7 +3,7 @@ import { fail, issue, ok, type Result } from "@/lib/base";
 import { dataFolderOf, type Db } from "@/lib/db";
 import { readSetting, writeSetting, type Pen } from "@/lib/store";
 import type { BackupIssue } from "./issue";
-import { targetIssues } from "./target";
+import { chosenIssues } from "./target";
 
 const PLAN = "backup.nightly";
 const LAST = "backup.last";
@@ -43,7 +43,7 @@ export async function writeNightlyPlan(
     return ok(null);
   }
   const { folder, keep, hour } = plan;
-  const wrong = [...targetIssues(dataFolderOf(pen.db), folder)];
+  const wrong = [...chosenIssues(dataFolderOf(pen.db), folder)];
   if (!(Number.isInteger(keep) && keep >= 1 && keep <= 60)) wrong.push(issue("copies-to-keep-wrong"));
   if (!(Number.isInteger(hour) && hour >= 0 && hour <= 23)) wrong.push(issue("hour-wrong"));
   if (wrong.length > 0) return fail(...wrong);

@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import { setPriority } from "node:os";
 import path from "node:path";
+import { currentSite, envOfSite } from "@/lib/sites";
 
 export interface RanAside {
   readonly code: number | null;
@@ -11,7 +12,8 @@ export interface RanAside {
 
 /**
  * Runs one of our commands in a process of its own, at a lower priority, so that whoever is served meanwhile does not wait and
- * what it takes of memory is its own. `command`: its file in lib/cli.
+ * what it takes of memory is its own. `command`: its file in lib/cli. Where several sites are served it runs for the one that
+ * is worked for, and is told of no other.
  */
 export function runAside(
   command: string,
@@ -19,10 +21,11 @@ export function runAside(
   env: Readonly<Record<string, string>> = {},
 ): Promise<RanAside> {
   const root = process.cwd();
+  const site = currentSite();
   const script = path.join(/* turbopackIgnore: true */ root, "lib/cli", command);
   const child = spawn(process.execPath, ["--conditions=react-server", "--import", "tsx", script, ...args], {
     cwd: root,
-    env: { ...process.env, ...env, NODE_OPTIONS: "" },
+    env: { ...process.env, ...(site && envOfSite(site)), ...env, NODE_OPTIONS: "" },
     stdio: ["ignore", "pipe", "pipe"],
   });
   try {

@@ -17,7 +17,7 @@ export interface FairTurns {
  * somebody has sent. So nobody waits behind another's heap, and one that takes long leaves the other places free.
  */
 export function fairTurns({ atOnce, mostWaiting }: TurnLimits): FairTurns {
-  const queues = new Map<string, (() => Promise<void>)[]>();
+  const queues = new Map<string, (() => void)[]>();
   const busy = new Set<string>();
   const next = (): void => {
     if (busy.size >= atOnce) return;
@@ -29,21 +29,26 @@ export function fairTurns({ atOnce, mostWaiting }: TurnLimits): FairTurns {
       if (queue.length > 0) queues.set(sender, queue);
       if (!first) continue;
       busy.add(sender);
-      void first().finally(() => {
-        busy.delete(sender);
-        next();
-      });
+      first();
       return next();
     }
   };
   return {
     isFull: (sender) => (queues.get(sender)?.length ?? 0) >= mostWaiting,
-    run: <T>(sender: string, work: () => Promise<T>) =>
-      new Promise<T>((resolve, reject) => {
+    // Each asker waits and then works by themselves: begun by whoever was done before, it would be done for them.
+    async run<T>(sender: string, work: () => Promise<T>) {
+      await new Promise<void>((turn) => {
         const queue = queues.get(sender) ?? [];
-        queue.push(() => work().then(resolve, reject));
+        queue.push(turn);
         queues.set(sender, queue);
         next();
-      }),
+      });
+      try {
+        return await work();
+      } finally {
+        busy.delete(sender);
+        next();
+      }
+    },
   };
 }

@@ -102,20 +102,45 @@ export async function workNow(db: Db, numbers: readonly number[]): Promise<void>
   for (const number of numbers) await keepNumbered(db, number).catch(() => false);
 }
 
-/** One worker a process. What is on screen is added to it while it works. */
-const worker = globalThis as { toelineFacts?: { working: boolean; readonly first: Set<number> } };
+interface Worker {
+  working: boolean;
+  readonly first: Set<number>;
+}
+interface Workers {
+  readonly of: WeakMap<Db, Worker>;
+  /** The last rest that was asked for. */
+  rest: Promise<unknown>;
+}
+
+/**
+ * One worker for each database. What is on screen is added to it while it works. They rest one after the other, so that
+ * those of a hundred sites together take no more of the process than one.
+ */
+const shared = globalThis as { toelineWorkers?: Workers };
+const workers = (): Workers => (shared.toelineWorkers ??= { of: new WeakMap(), rest: Promise.resolve() });
+
+function workerOf(db: Db): Worker {
+  const there = workers().of.get(db) ?? { working: false, first: new Set() };
+  workers().of.set(db, there);
+  return there;
+}
+
+function restInLine(hurry: boolean): Promise<unknown> {
+  const all = workers();
+  all.rest = all.rest.then(() => pause(hurry ? REST_MS : WALK_MS, null, { ref: false }));
+  return all.rest;
+}
 
 /**
  * Works out what is stale without anybody waiting for it: in slices with rests, first the beads of these numbers. The
  * next request that meets a stale row starts it again where it was stopped by a store that did not answer.
  */
 export function workInBackground(db: Db, first: readonly number[] = []): void {
-  const state = (worker.toelineFacts ??= { working: false, first: new Set() });
+  const state = workerOf(db);
   for (const number of first) state.first.add(number);
   if (state.working) return;
   state.working = true;
-  const rest = (hurry: boolean) => pause(hurry ? REST_MS : WALK_MS, null, { ref: false });
-  void workAgain(db, state.first, rest)
+  void workAgain(db, state.first, restInLine)
     .catch(() => null)
     .finally(() => {
       state.working = false;

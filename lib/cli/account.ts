@@ -14,6 +14,7 @@ import {
   takeOffSecondFactor,
 } from "@/lib/roster";
 import { recordSentence, type RecordIssue } from "@/lib/store";
+import { needSite } from "./site-flag";
 
 const use = `Opens an account.
 
@@ -23,8 +24,9 @@ const use = `Opens an account.
 
 Roles: ${roles.join(", ")}. The passphrase is asked for, or read as one line from standard input. An
 inspector gets a one-time code instead, and chooses a passphrase that nobody else knows under “Sign in”, “I have a code”.
-Toeline listens on the network only when an owner has an account.`;
+Toeline listens on the network only when an owner has an account. Where several sites are served: --site NAME.`;
 
+needSite();
 const { values } = parseArgs({
   options: {
     role: { type: "string" },

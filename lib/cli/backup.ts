@@ -13,6 +13,7 @@ import {
 import { fail, issue } from "@/lib/base";
 import { dataDir, databaseUrl, engineOfUrl, isAllInFolder, openDb } from "@/lib/db";
 import { takeLock } from "./data-lock.mjs";
+import { needSite } from "./site-flag";
 
 const use = `Copies database, photos and keys of the data folder (TOELINE_DATA, else ./data) while Toeline serves, and
 verifies the copy: every page of the database, every photo, every record against the log.
@@ -20,9 +21,10 @@ verifies the copy: every page of the database, every photo, every record against
   npm run -s backup -- /mnt/usb/toeline-2026-11-26     into a folder that is empty or not there yet
   npm run -s backup -- --nightly                       as it was switched on under "Backups", now
 
-Bring it back into an empty folder with: npm run -s restore -- FOLDER
+Where several sites are served: --site NAME. Bring it back into an empty folder with: npm run -s restore -- FOLDER
 Exit code: 0 a good backup, 1 none.`;
 
+needSite();
 const given = process.argv.slice(2);
 const nightly = given[0] === "--nightly";
 if (given.length !== 1 || (given[0]?.startsWith("--") && !nightly)) {

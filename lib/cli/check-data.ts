@@ -3,6 +3,7 @@ import { parseArgs } from "node:util";
 import { dataDir, databaseUrl, isAllInFolder, openDb } from "@/lib/db";
 import { checkData, dataSentence, mendData } from "@/lib/mend";
 import { inUse, lockForStart } from "./data-lock.mjs";
+import { needSite } from "./site-flag";
 
 const use = `Looks at everything in the data folder (TOELINE_DATA, else ./data): every page of the database, every record
 against the log, every photo with what was made from it, and what a crash or somebody's hand left behind. One line for
@@ -11,6 +12,7 @@ each finding: what it is, and the way out. While Toeline serves the folder, uplo
   npm run -s check-data              looks, and changes nothing
   npm run -s check-data -- --mend    besides puts right what can be without losing or inventing anything; stop Toeline first
 
+Where several sites are served: --site NAME.
 Exit code: 0 everything fits, 1 something does not, 2 it could not be looked at.`;
 
 function asked(): boolean {
@@ -25,6 +27,7 @@ function asked(): boolean {
   process.exit(0);
 }
 
+needSite();
 const mend = asked();
 if (!isAllInFolder()) {
   console.error(

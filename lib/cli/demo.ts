@@ -1,13 +1,15 @@
 /**
  * At each start: fills an empty data folder with the demo shop, once, enters in the log what is not there yet, and erases
- * beads that were deleted long enough ago. A PostgreSQL begins empty: it is for a school or a works, not for looking around.
+ * beads that were deleted long enough ago; with names of sites, in each of them. A PostgreSQL begins empty: it is for a school or a works, not for looking around.
  */
+import { writeSync } from "node:fs";
 import { eraseDeletedBeads, sealViews } from "@/lib/beads";
 import { dataDir, databaseUrl, engineOfUrl, openDb, photoPlace, type Db } from "@/lib/db";
 import { clearCutOff, countOriginals, demoShop, FILLED, FilledSchema, fillWhole } from "@/lib/demo";
 import { installationSigner, KeyElsewhere } from "@/lib/keys";
 import { collectStrays, dataSentence } from "@/lib/mend";
 import { eraseStrays, sweepIncoming } from "@/lib/photo";
+import { inSite, loadSites } from "@/lib/sites";
 import { adoptUnlogged, readSetting, writeSetting } from "@/lib/store";
 
 /** Work on the database, which is closed again afterwards. */
@@ -20,26 +22,30 @@ async function withDb<T>(work: (db: Db) => Promise<T>): Promise<T> {
   }
 }
 
-const folder = dataDir();
-const onServer = engineOfUrl(databaseUrl()) === "postgresql";
-const { filled, hasBeads } = await withDb(async (db) => ({
-  filled: (await readSetting(db, FILLED, FilledSchema)) ?? false,
-  hasBeads: (await db.bead.findFirst({ select: { id: true } })) !== null,
-}));
-const isNew = !onServer && !filled && !hasBeads;
-if (!onServer) await clearCutOff(folder, isNew);
-const originals = isNew ? await countOriginals(folder) : 0;
-if (originals > 0) {
-  console.error(
-    `  The database in ${folder} is empty, and ${originals} photos lie beside it: so it is not the one they belong to, and nothing was filled in. Put toeline.db back from a backup; or, to begin anew, move the folder photos away; or name another data folder: TOELINE_DATA=/path npm start`,
-  );
-  process.exit(3);
+/** What keeps a folder from being served, found by what is to be there before anybody is; null: nothing does. */
+async function fillIn(): Promise<string | null> {
+  const folder = dataDir();
+  const onServer = engineOfUrl(databaseUrl()) === "postgresql";
+  const { filled, hasBeads } = await withDb(async (db) => ({
+    filled: (await readSetting(db, FILLED, FilledSchema)) ?? false,
+    hasBeads: (await db.bead.findFirst({ select: { id: true } })) !== null,
+  }));
+  const isNew = !onServer && !filled && !hasBeads;
+  if (!onServer) await clearCutOff(folder, isNew);
+  const originals = isNew ? await countOriginals(folder) : 0;
+  if (originals > 0)
+    return `The database in ${folder} is empty, and ${originals} photos lie beside it: so it is not the one they belong to, and nothing was filled in. Put toeline.db back from a backup; or, to begin anew, move the folder photos away; or name another data folder: TOELINE_DATA=/path npm start`;
+  if (isNew) {
+    console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);
+    await fillWhole(folder);
+  }
+  return withDb((db) => tidy(db, { folder, onServer, isKnown: isNew || filled }));
 }
-if (isNew) {
-  console.log(`  Filling the empty database with the demo shop (${demoShop}) …`);
-  await fillWhole(folder);
-}
-await withDb(async (db) => {
+
+async function tidy(
+  db: Db,
+  { folder, onServer, isKnown }: { folder: string; onServer: boolean; isKnown: boolean },
+): Promise<string | null> {
   const pen = { db, by: "system" };
   await adoptUnlogged(db);
   // Nobody serves this folder while it is set up, so no upload is on its way. Where others may, or photos lie in a bucket,
@@ -50,13 +56,34 @@ await withDb(async (db) => {
       console.log(`  ${dataSentence(one, true)}`);
     await eraseStrays(folder, new Date());
   }
-  if (!isNew && !filled) await writeSetting(pen, FILLED, true);
+  if (!isKnown) await writeSetting(pen, FILLED, true);
   await sealViews(db, photoPlace());
   await eraseDeletedBeads(pen, photoPlace(), new Date());
-  // With the first key everything of before comes under a signature.
-  await installationSigner(pen, new Date()).catch((error: unknown) => {
+  try {
+    // With the first key everything of before comes under a signature.
+    await installationSigner(pen, new Date());
+  } catch (error) {
     if (!(error instanceof KeyElsewhere)) throw error;
-    console.error(`  ${error.message}`);
-    process.exit(3);
-  });
-});
+    return error.message;
+  }
+  return null;
+}
+
+/** All sites of these names, one after the other; whatever fails in one is told of it alone, to whoever began this. */
+async function fillSites(names: readonly string[]): Promise<void> {
+  const refused: Record<string, string> = {};
+  for (const site of loadSites().filter(({ name }) => names.includes(name))) {
+    const why = await inSite(site, fillIn).catch((error: unknown) =>
+      error instanceof Error ? error.message : String(error),
+    );
+    if (why !== null) refused[site.name] = why;
+  }
+  writeSync(3, JSON.stringify(refused));
+}
+
+const names = process.argv.slice(2);
+const why = names.length > 0 ? await fillSites(names) : await fillIn();
+if (why) {
+  console.error(`  ${why}`);
+  process.exit(3);
+}

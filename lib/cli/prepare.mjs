@@ -185,7 +185,8 @@ export async function buildApp() {
   if (isCurrent(".next/toeline", stamp)) return;
   say("Building the pages (about a minute) …");
   run(process.execPath, ["node_modules/next/dist/bin/next", "build"], {
-    env: { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" },
+    // What is built is built for any site.
+    env: { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production", TOELINE_SITES: "" },
     onFailure: "The pages could not be built; the lines above say why.",
   });
   const { buildWorker } = await import("./build-worker.mjs");

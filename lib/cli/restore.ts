@@ -6,14 +6,17 @@ import { dataDir } from "@/lib/db";
 import { closeToOthers } from "./close-to-others.mjs";
 import { lockForStart } from "./data-lock.mjs";
 import { migrate } from "./prepare.mjs";
+import { needSite } from "./site-flag";
 
 const use = `Brings a backup back into the data folder (TOELINE_DATA, else ./data), which must be empty: copied, brought up
 to date, verified whole, and only then there. Everybody signs in again; tokens and passphrases are those of the backup.
 
   TOELINE_DATA=/path/to/new npm run -s restore -- /mnt/usb/toeline-2026-11-26
 
+Where several sites are served: --site NAME.
 Exit code: 0 restored, 1 not, and the data folder is as empty as before.`;
 
+needSite();
 const [from, ...more] = process.argv.slice(2);
 if (from === undefined || more.length > 0 || from.startsWith("--")) {
   console.log(use);

@@ -5,8 +5,9 @@
 import { spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { hostname } from "node:os";
-import path from "node:path";
+import { isManySites, loadSites, SitesError } from "../sites/sites.mjs";
 import { closeToOthers } from "./close-to-others.mjs";
+import { countOwners } from "./count-owners.mjs";
 import { inUse, lockForStart } from "./data-lock.mjs";
 import {
   buildApp,
@@ -20,11 +21,14 @@ import {
   root,
   serverUrl,
 } from "./prepare.mjs";
+import { fillSites, prepareSites } from "./prepare-sites.mjs";
 
 /** 127.0.0.1 unless somebody says otherwise; anything else can be reached by others and asks everybody to sign in. */
 const HOST = process.env.TOELINE_HOST || "127.0.0.1";
 const loopback = /^(127\.\d+\.\d+\.\d+|localhost|::1)$/.test(HOST);
-const accounts = !loopback || process.env.TOELINE_ACCOUNTS === "required";
+const many = isManySites();
+// Whoever has a name of their own among several is somebody, wherever it listens.
+const accounts = many || !loopback || process.env.TOELINE_ACCOUNTS === "required";
 /** How we ourselves reach it. */
 const NEAR = loopback ? HOST : "127.0.0.1";
 const WANTED_PORT = Number(process.env.PORT) || 3000;
@@ -56,22 +60,20 @@ async function untilServing(port, child) {
   return false;
 }
 
-function serve(port) {
-  const mode = dev ? ["dev"] : ["start"];
-  const child = spawn(
-    process.execPath,
-    ["node_modules/next/dist/bin/next", ...mode, "-H", HOST, "-p", String(port)],
-    {
-      cwd: root,
-      stdio: ["ignore", dev ? "inherit" : "ignore", "inherit"],
-      env: {
-        ...process.env,
-        TOELINE_DATA: dataFolder(),
-        TOELINE_ACCOUNTS: accounts ? "required" : "",
-        NEXT_TELEMETRY_DISABLED: "1",
-      },
+function serve(port, shut) {
+  const next = ["node_modules/next/dist/bin/next", dev ? "dev" : "start", "-H", HOST, "-p", String(port)];
+  const sites = { PORT: String(port), TOELINE_SHUT: JSON.stringify(Object.fromEntries(shut)) };
+  const child = spawn(process.execPath, many ? ["lib/cli/serve-sites.mjs"] : next, {
+    cwd: root,
+    stdio: ["ignore", dev ? "inherit" : "ignore", "inherit"],
+    env: {
+      ...process.env,
+      TOELINE_DATA: dataFolder(),
+      TOELINE_ACCOUNTS: accounts ? "required" : "",
+      NEXT_TELEMETRY_DISABLED: "1",
+      ...(many && sites),
     },
-  );
+  });
   let stopping = false;
   const stop = () => {
     if (stopping) return;
@@ -89,32 +91,9 @@ function serve(port) {
   return child;
 }
 
-const OWNERS = `SELECT count(*) AS n FROM "Person" WHERE "role" = 'owner' AND "userId" IS NOT NULL AND "removedAt" IS NULL`;
-
-async function countOwners() {
-  const url = serverUrl();
-  if (url !== null) {
-    const { PrismaPg } = await import("@prisma/adapter-pg");
-    const connection = await new PrismaPg({ connectionString: url, max: 1 }).connect();
-    try {
-      const { rows } = await connection.queryRaw({ sql: OWNERS, args: [], argTypes: [] });
-      return Number(rows[0]?.[0] ?? 0);
-    } finally {
-      await connection.dispose();
-    }
-  }
-  const { default: Database } = await import("better-sqlite3");
-  const file = new Database(path.join(dataFolder(), "toeline.db"), { readonly: true });
-  try {
-    return file.prepare(OWNERS).get().n;
-  } finally {
-    file.close();
-  }
-}
-
 /** Whoever can be reached from the network without anybody who may open accounts would be open to all or shut to all. */
 async function requireOwner() {
-  if ((await countOwners()) > 0) return;
+  if ((await countOwners(dataFolder(), serverUrl())) > 0) return;
   throw new PrepareError(
     `Toeline does not listen on ${HOST} while nobody has an account. Open the owner's first:\n` +
       '    npm run -s account -- --role owner --name "Your name" --sign-in yourname\n' +
@@ -122,11 +101,8 @@ async function requireOwner() {
   );
 }
 
-try {
-  console.log("Toeline");
-  checkNode();
-  installPackages();
-  generateClient();
+/** Sets up the one installation there is. */
+async function prepareOne() {
   // A file has one server; a PostgreSQL has as many as it likes.
   if (serverUrl() === null && (await lockForStart(dataFolder())) === null)
     throw new PrepareError(inUse(dataFolder()));
@@ -135,22 +111,58 @@ try {
   if (accounts) await requireOwner();
   if (!dev) await buildApp();
   fillDemo();
+}
+
+/** Sets up every site; which stay shut, and why. One at least must be open. */
+async function prepareMany() {
+  if (dev)
+    throw new PrepareError(
+      "npm run dev serves one site: leave TOELINE_SITES out and name its folder by TOELINE_DATA.",
+    );
+  const sites = loadSites(process.env, root);
+  const shut = await prepareSites(sites);
+  if (shut.size < sites.length) await buildApp();
+  const open = sites.map(({ name }) => name).filter((name) => !shut.has(name));
+  for (const [name, why] of fillSites(open)) shut.set(name, why);
+  if (shut.size < sites.length) return { sites, shut };
+  throw new PrepareError(
+    ["No site can be opened.", ...[...shut].map(([name, why]) => `Site ${name}: ${why}`)].join("\n  "),
+  );
+}
+
+function saySites({ sites, shut }, port) {
+  for (const { name, hosts, origin } of sites)
+    if (!shut.has(name)) console.log(`  Site ${name}  ${origin ?? `http://${hosts[0]}:${port}`}`);
+}
+
+function sayWhere(port) {
+  console.log(`  Data folder  ${dataFolder()}`);
+  if (serverUrl() !== null) console.log("  Database     PostgreSQL, as DATABASE_URL says");
+  if (!many) console.log(`  Open         http://${loopback ? HOST : hostname()}:${port}`);
+  if (accounts) console.log("  Accounts     everybody signs in; people are kept under People");
+  if (!loopback)
+    console.log(
+      "  Network      passphrases travel unencrypted over http: use a trusted network, or put TLS in front",
+    );
+  console.log("  Stop         Ctrl-C");
+}
+
+try {
+  console.log("Toeline");
+  checkNode();
+  installPackages();
+  generateClient();
+  const found = many ? await prepareMany() : { sites: [], shut: new Map() };
+  if (!many) await prepareOne();
   const port = await freePort();
   if (port !== WANTED_PORT) console.log(`  Port ${WANTED_PORT} is taken; using ${port} instead.`);
-  const child = serve(port);
+  const child = serve(port, found.shut);
   if (await untilServing(port, child)) {
-    console.log(`  Data folder  ${dataFolder()}`);
-    if (serverUrl() !== null) console.log("  Database     PostgreSQL, as DATABASE_URL says");
-    console.log(`  Open         http://${loopback ? HOST : hostname()}:${port}`);
-    if (accounts) console.log("  Accounts     everybody signs in; people are kept under People");
-    if (!loopback)
-      console.log(
-        "  Network      passphrases travel unencrypted over http: use a trusted network, or put TLS in front",
-      );
-    console.log("  Stop         Ctrl-C");
+    saySites(found, port);
+    sayWhere(port);
   }
 } catch (error) {
-  if (!(error instanceof PrepareError)) throw error;
+  if (!(error instanceof PrepareError || error instanceof SitesError)) throw error;
   console.error(`\n  ${error.message}`);
   process.exit(1);
 }

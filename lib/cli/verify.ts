@@ -5,6 +5,7 @@ import { dataDir, databaseUrl, openDb, photoPlace } from "@/lib/db";
 import { headSentence, readHead } from "@/lib/keys";
 import { ledgerSentence } from "@/lib/ledger";
 import { lastChecked, noteChecked, verifyRecords } from "@/lib/verify";
+import { needSite, takeSite } from "./site-flag";
 import { verifyArchive } from "./verify-archive";
 import { verifyProof } from "./verify-proof";
 
@@ -21,7 +22,8 @@ signed what in it, and when; no data folder and no account are asked for.
   npm run -s verify -- ARCHIVE        verifies an archive by itself
   npm run -s verify -- PROOF.json     verifies what “npm run -s prove” wrote by itself
 
-How far it is stands on the error output where that is a screen; Ctrl-C stops it. It may run while Toeline serves.
+How far it is stands on the error output where that is a screen; Ctrl-C stops it. It may run while Toeline serves. Where
+several sites are served: --site NAME.
 
 Exit code: 0 everything fits, 1 something does not, 2 it could not be read or was stopped.`;
 
@@ -47,6 +49,7 @@ function asked() {
   return leave([use], 2);
 }
 
+takeSite();
 const { json, new: onlyNew, head: given, archive } = asked();
 if (archive?.endsWith(".json") && existsSync(archive)) {
   const { lines, code } = verifyProof(archive);
@@ -64,6 +67,7 @@ if (archive !== undefined) {
   }
   leave(lines, code);
 }
+needSite();
 const noted = given === undefined ? null : readHead(existsSync(given) ? readFileSync(given, "utf8") : given);
 if (noted && !noted.ok) leave(noted.issues.map(headSentence), 2);
 

@@ -2,6 +2,7 @@ import path from "node:path";
 import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
 import { PrismaClient } from "@/prisma/generated/client";
 import { PrismaClient as PostgresClient } from "@/prisma/generated/postgresql/client";
+import { currentSite } from "@/lib/sites";
 import { dataDir, databaseUrl } from "./data-dir";
 import { engineOfUrl, tellEngine } from "./engine";
 import { postgresAdapter } from "./postgres-adapter";
@@ -44,11 +45,19 @@ export function dataFolderOf(client: Db): string {
   return folder;
 }
 
-const cache = globalThis as { toelineDb?: { url: string; db: Db } };
+const cache = globalThis as { toelineDbs?: Map<string, { readonly url: string; readonly db: Db }> };
 
-/** The server's one client. Kept on globalThis so that the development server's reloads do not open a new one each. */
+/**
+ * The server's one client, or the one of the site that is worked for, opened when it is first asked for. Kept on globalThis
+ * so that the development server's reloads do not open a new one each.
+ */
 export function db(): Db {
   const url = databaseUrl();
-  if (cache.toelineDb?.url !== url) cache.toelineDb = { url, db: openDb(url) };
-  return cache.toelineDb.db;
+  const name = currentSite()?.name ?? "";
+  const kept = (cache.toelineDbs ??= new Map());
+  const there = kept.get(name);
+  if (there?.url === url) return there.db;
+  const opened = openDb(url, dataDir());
+  kept.set(name, { url, db: opened });
+  return opened;
 }

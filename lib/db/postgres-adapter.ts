@@ -1,7 +1,12 @@
 import { PrismaPg } from "@prisma/adapter-pg";
+import { currentSite } from "@/lib/sites";
 
-/** Connections of one server. Writers take one of them at most (`writeTogether`), so lists are read meanwhile. */
+/**
+ * Connections of one server, and of each site where there are several. Writers take one of them at most (`writeTogether`),
+ * so lists are read meanwhile. Own estimates: those that nobody uses are given back after ten seconds.
+ */
 const MOST_CONNECTIONS = 10;
+const MOST_OF_A_SITE = 4;
 
 type Query = Parameters<Awaited<ReturnType<PrismaPg["connect"]>>["queryRaw"]>[0];
 interface Asks {
@@ -14,7 +19,7 @@ interface Asks {
  * it is kept as U+FFFD, and asked for as that.
  */
 export function postgresAdapter(url: string): PrismaPg {
-  const pool = { connectionString: url, max: MOST_CONNECTIONS };
+  const pool = { connectionString: url, max: currentSite() ? MOST_OF_A_SITE : MOST_CONNECTIONS };
   // A connection that breaks while nobody uses it is taken out of the pool; who asks next gets another.
   const factory = new PrismaPg(pool, { onPoolError: () => undefined });
   const connect = factory.connect.bind(factory);

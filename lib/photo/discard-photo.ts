@@ -1,3 +1,4 @@
+import { ofSite } from "@/lib/sites";
 import { oneByOne } from "./one-by-one";
 import { isSha256 } from "./paths";
 import { photoStore } from "./store";
@@ -7,11 +8,12 @@ const held = new Map<string, number>();
 
 /** Keeps a photo in the store while its receiver has not yet said where it belongs. Call the answer once, when done. */
 export function holdPhoto(sha256: string): () => void {
-  held.set(sha256, (held.get(sha256) ?? 0) + 1);
+  const photo = ofSite(sha256);
+  held.set(photo, (held.get(photo) ?? 0) + 1);
   return () => {
-    const left = (held.get(sha256) ?? 1) - 1;
-    if (left > 0) held.set(sha256, left);
-    else held.delete(sha256);
+    const left = (held.get(photo) ?? 1) - 1;
+    if (left > 0) held.set(photo, left);
+    else held.delete(photo);
   };
 }
 
@@ -25,7 +27,7 @@ export function discardPhoto(
   isNeeded: () => Promise<boolean>,
 ): Promise<boolean> {
   return oneByOne(sha256, async () => {
-    if (!isSha256(sha256) || (await isNeeded()) || held.has(sha256)) return false;
+    if (!isSha256(sha256) || (await isNeeded()) || held.has(ofSite(sha256))) return false;
     await photoStore(place).discard(sha256);
     return true;
   });

@@ -1,3 +1,5 @@
+import { ofSite } from "@/lib/sites";
+
 const last = new Map<string, Promise<unknown>>();
 
 /**
@@ -5,12 +7,13 @@ const last = new Map<string, Promise<unknown>>();
  * while they are taken out of the store. A failure is the asker's alone; the next one runs.
  */
 export function oneByOne<T>(sha256: string, work: () => Promise<T>): Promise<T> {
-  const mine = (last.get(sha256) ?? Promise.resolve()).then(work, work);
+  const photo = ofSite(sha256);
+  const mine = (last.get(photo) ?? Promise.resolve()).then(work, work);
   const settled = mine
     .catch(() => undefined)
     .then(() => {
-      if (last.get(sha256) === settled) last.delete(sha256);
+      if (last.get(photo) === settled) last.delete(photo);
     });
-  last.set(sha256, settled);
+  last.set(photo, settled);
   return mine;
 }

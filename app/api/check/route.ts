@@ -6,6 +6,7 @@ import { readBody } from "@/app/_door/read-body";
 import { refuseForeign } from "@/app/_door/same-site";
 import { addressOf } from "@/lib/account";
 import { runAside } from "@/lib/backup";
+import { ofSite } from "@/lib/sites";
 
 export const dynamic = "force-dynamic";
 
@@ -25,9 +26,10 @@ export async function POST(request: Request): Promise<Response> {
   const foreign = refuseForeign(request);
   if (foreign) return foreign;
   const sender = addressOf(request.headers);
-  if (sending.has(sender) || sending.size >= MOST_AT_ONCE)
+  const here = ofSite(sender);
+  if (sending.has(here) || sending.size >= MOST_AT_ONCE)
     return refusal(503, "check-busy", "Another archive is being looked at. Wait a moment and send it again.");
-  sending.add(sender);
+  sending.add(here);
   try {
     const bytes = await readBody(request, MOST_BYTES);
     if (bytes === null)
@@ -42,7 +44,7 @@ export async function POST(request: Request): Promise<Response> {
       headers: { "cache-control": "no-store", "content-type": "application/json" },
     });
   } finally {
-    sending.delete(sender);
+    sending.delete(here);
   }
 }
 

@@ -28,7 +28,7 @@ let asked = 0;
  * A port of this worker's own hundred: two workers that asked the system for any free one could be given the same, and
  * each would then talk to, and in the end stop, the other's server. Below what the system hands out to others.
  */
-async function freePort(): Promise<number> {
+export async function freePort(): Promise<number> {
   const worker = Number(process.env["VITEST_POOL_ID"] ?? 0);
   const first = 20_000 + 100 * ((2 * process.ppid + worker) % 120);
   for (let tries = 0; tries < 100; tries += 1) {
@@ -84,7 +84,7 @@ async function untilServing(url: string, child: ChildProcess): Promise<void> {
   throw new Error(`the server did not answer within ${PATIENT_MS / 1000} s`);
 }
 
-function ended(child: ChildProcess): Promise<void> {
+export function ended(child: ChildProcess): Promise<void> {
   if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
   return new Promise((resolve) => {
     child.once("exit", () => resolve());
