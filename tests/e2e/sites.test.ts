@@ -1,7 +1,9 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { makeToken } from "@/lib/account";
 import { db } from "@/lib/db";
+import { scopes } from "@/lib/people";
 import { inSite } from "@/lib/sites";
 import { ownerOf, placesOf, type Owner } from "../setup/furnished-site";
 import { inDepth } from "../setup/in-depth";
@@ -95,21 +97,22 @@ describe("several sites on one server", () => {
       (name) => places[name],
     );
     const found: string[] = [];
-    for (const action of actions.filter((_, i) => inDepth(i % 10 === 0, true)))
-      for (const headers of [byCookie(north), byToken(south)])
-        for (const id of inDepth(ids.slice(0, 1), ids)) {
-          const { text } = await server.ask(SOUTH, "/sign-in", {
-            method: "POST",
-            headers: {
-              ...headers,
-              ...{ "next-action": action, "content-type": "text/plain;charset=UTF-8" },
-              origin: `http://${SOUTH}`,
-            },
-            body: JSON.stringify([id, 1, {}]),
-          });
-          const shown = marksIn(text, marks, id ?? "");
-          if (shown.length > 0) found.push(`${action}: ${shown.join(" ")}`);
+    for (const id of inDepth(ids.slice(0, 1), ids)) {
+      // One for each round: a token that is used too often is answered by that alone.
+      const token = await inSite(two.south, () =>
+        makeToken(db(), south.userId, { name: "round", scopes, days: 1 }),
+      );
+      if (!token.ok) throw new Error("no token");
+      for (const action of actions.filter((_, i) => inDepth(i % 10 === 0, true)))
+        for (const shown of [byCookie(north), { authorization: `Bearer ${token.value}` }]) {
+          const kind = { "next-action": action, "content-type": "text/plain;charset=UTF-8" };
+          const headers = { ...shown, ...kind, origin: `http://${SOUTH}` };
+          const body = JSON.stringify([id, 1, {}]);
+          const { text } = await server.ask(SOUTH, "/sign-in", { method: "POST", headers, body });
+          const leaked = marksIn(text, marks, id ?? "");
+          if (leaked.length > 0) found.push(`${action}: ${leaked.join(" ")}`);
         }
+    }
     expect(found).toEqual([]);
     expect(stateOf(two.north)).toEqual(before);
   });

@@ -12,6 +12,7 @@ import { fillWholeRecord } from "./whole-record";
 const passphrase = "slag-then-bead";
 
 export interface Owner {
+  readonly userId: string;
   readonly token: string;
   readonly cookie: string;
   /** As the server set them. */
@@ -29,7 +30,7 @@ export async function ownerOf(signInName: string): Promise<Owner> {
   const body = { username: signInName, password: passphrase };
   const { headers } = await auth(pen.db).api.signInUsername({ body, returnHeaders: true });
   const cookies = headers.getSetCookie();
-  return { token: token.value, cookie: cookies.map((one) => one.split(";")[0]).join("; "), cookies };
+  return { userId, token: token.value, cookie: cookies.map((one) => one.split(";")[0]).join("; "), cookies };
 }
 
 /** What stands in the places of an address: everything that one site has of it. */
