@@ -1,6 +1,8 @@
 import { retryAfterMs } from "@/components/saving";
+import { serverDoors } from "./bead-doors";
 import { deviceStore, type DeviceStore } from "./device-store";
 import { photosToSend, type KeptBead } from "./kept";
+import { sendLeft } from "./send-left";
 import { windowsHere } from "./window-lock";
 
 /** A bead of which this device has more than the store. */
@@ -38,8 +40,7 @@ async function look(store: DeviceStore, by: string): Promise<readonly KeptBead[]
   return own;
 }
 
-/** Asked for where there is something to send: it reads a bead, and this stands on every page. */
-const sender = () => Promise.all([import("./send-left"), import("./bead-doors")]);
+const silentDoors = serverDoors(() => undefined);
 
 /** One round over what gone windows left; false where nobody answered. */
 async function round(by: string): Promise<boolean> {
@@ -48,9 +49,7 @@ async function round(by: string): Promise<boolean> {
   let answered = true;
   for (const bead of await look(store, by)) {
     if (bead.stuck !== null || windowsHere.isOpenHere(bead.beadId)) continue;
-    const [{ sendLeft }, { serverDoors }] = await sender();
-    const doors = serverDoors(() => undefined);
-    const send = () => sendLeft(store, bead.key, doors);
+    const send = () => sendLeft(store, bead.key, silentDoors);
     // The first that gets no answer is enough: the others would not get one either.
     answered = (await windowsHere.withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
     if (!answered) break;
