@@ -3,6 +3,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { itDeep } from "../setup/in-depth";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
@@ -85,7 +86,7 @@ describe("a thumb on a phone", () => {
     await page.context().close();
   });
 
-  it("sees what a HEIC file carries while the photo is taken in", async () => {
+  itDeep("sees what a HEIC file carries while the photo is taken in", async () => {
     const page = await (await browser.newContext(phone)).newPage();
     const bench = new Bench(page);
     let send: () => void = () => undefined;

@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import type { Browser, Locator } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { itDeep } from "../setup/in-depth";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
@@ -97,7 +98,7 @@ describe("files that are no photo", () => {
     await bench.page.context().close();
   });
 
-  it("the same photo again is noticed", async () => {
+  itDeep("the same photo again is noticed", async () => {
     const { bench, id } = await newBeadPage();
     const file = { name: "face.jpg", mimeType: "image/jpeg", buffer: jpeg };
     await bench.addPhoto(file);
@@ -148,7 +149,7 @@ async function describedBy(field: Locator): Promise<string> {
 }
 
 describe("numbers as people type them", () => {
-  it("understands commas, fractions and units, and keeps what it cannot read on the screen", async () => {
+  itDeep("understands commas, fractions and units, and keeps what it cannot read on the screen", async () => {
     const { bench, id } = await newBeadPage();
     await bench.section("Set-up");
     const volts = bench.page.getByLabel(/^Voltage(?! knob)/);

@@ -6,7 +6,7 @@ import { Bench } from "./support/bench";
 import { closeWindows, desktop, kept, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
-import { inDepth } from "../setup/in-depth";
+import { inDepth, itDeep } from "../setup/in-depth";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const jpeg = path.join(root, "demo-images/set/tee-undercut.jpg");
@@ -119,7 +119,7 @@ describe.each(inDepth(photos.slice(1), photos))("from a photo to the one change,
 });
 
 describe("on a phone, 390 x 844, by touch", () => {
-  it("marks a bead and gets a cause", async () => {
+  itDeep("marks a bead and gets a cause", async () => {
     const { page, errors } = await openPage(kept(phone));
     const bench = new Bench(page);
     await bench.newBead(server.url);

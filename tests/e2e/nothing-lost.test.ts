@@ -232,7 +232,7 @@ describe("photos taken while away", () => {
 });
 
 describe("a new bead", () => {
-  it("leaves no record until its first value, and begins without network", async () => {
+  itDeep("leaves no record until its first value, and begins without network", async () => {
     const page = await (await browser.newContext(desktop)).newPage();
     page.setDefaultTimeout(PATIENT_MS);
     const bench = new Bench(page);

@@ -333,8 +333,8 @@ const rows: readonly Row[] = [
   [
     "an empty database beside photos is filled with the demo",
     "lib/cli/demo.ts",
-    "if (originals > 0) {",
-    "if (originals > 1e9) {",
+    "  if (originals > 0)\n",
+    "  if (originals > 1e9)\n",
     "tests/lib/demo/fill-whole.test.ts",
     "is not filled in beside a full photo folder",
   ],

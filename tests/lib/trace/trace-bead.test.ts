@@ -44,7 +44,7 @@ describe("a traced bead", () => {
       fc.asyncProperty(beads, async (bead) => {
         expect(await errorOf(bead, flawless)).toBeLessThan(0.8);
       }),
-      { seed: 7, numRuns: inDepth(4, 40) },
+      { seed: 7, numRuns: inDepth(2, 40) },
     );
   });
 

@@ -95,7 +95,7 @@ describe("the verifier", () => {
         if (!row) continue;
         // The ordinary run takes every so many-th column, beginning with another in each table; none is left out.
         const columns = columnsOf(row);
-        const step = Math.min(inDepth(9, 1), columns.length);
+        const step = Math.min(inDepth(13, 1), columns.length);
         for (const column of columns.filter((_, i) => i % step === t % step)) {
           // The key of SQLite's own row is the row's number: it moves with the column.
           const at = column === "seq" ? Number(row["seq"]) + 1000 : row.rowid;
@@ -110,7 +110,7 @@ describe("the verifier", () => {
       }
     }
     expect(missed).toEqual([]);
-    expect(tried).toBeGreaterThan(inDepth(28, 120));
+    expect(tried).toBeGreaterThan(inDepth(20, 120));
     expect(await codes()).toEqual([]);
   });
 
@@ -135,7 +135,7 @@ describe("the verifier", () => {
 
   it("finds a row taken out of every table, and a row put into it", async () => {
     const missed: string[] = [];
-    for (const table of recordTables().filter((_, i) => i % inDepth(3, 1) === 0)) {
+    for (const table of recordTables().filter((_, i) => i % inDepth(4, 1) === 0)) {
       const row = rowsOf(table).at(-1);
       if (!row) continue;
       const names = Object.keys(row).filter((name) => name !== "rowid");

@@ -7,7 +7,7 @@ import { studyTables } from "./tables";
 import { inDepth, itDeep } from "../../../setup/in-depth";
 
 /**
- * Rendered photographs with their figures: two hundred and some two thousand in the deep run, a quarter of them in the
+ * Rendered photographs with their figures: two hundred and some two thousand in the deep run, a sixth of them in the
  * ordinary one. What is promised: stated 95 % intervals hold the truth in 93 to 97 % of cases. All cases of the deep run
  * together are held to just that; a kind of scale alone has some 400 of them on some 50 photos, so its own interval
  * (95 %) must reach into 93 to 97 %, and no more is forgiven; so must that of all cases of the ordinary run.
@@ -21,7 +21,7 @@ describe("figures from rendered photographs", () => {
   }, 600_000);
 
   it("are many: every kind of scale and figure, tilts to 35 degrees", () => {
-    expect(result.photos).toBeGreaterThanOrEqual(inDepth(48, 200));
+    expect(result.photos).toBeGreaterThanOrEqual(inDepth(32, 200));
     for (const kind of scaleKinds) expect(of(kind).length).toBeGreaterThan(inDepth(12, 250));
     expect(new Set(result.cases.map(({ figure }) => figure)).size).toBe(5);
     expect(Math.max(...result.cases.map(({ tiltDeg }) => tiltDeg))).toBeGreaterThan(30);

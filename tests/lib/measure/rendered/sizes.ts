@@ -4,7 +4,7 @@ const each = (count: number) => ({ rule: count, card: count, disc: count, strip:
 
 /** What the ordinary run goes through: fewer photos where each costs most. */
 export const ordinaryStudy: StudySize = {
-  photosPerObject: { rule: 12, card: 12, disc: 22, strip: 2 },
+  photosPerObject: { rule: 8, card: 8, disc: 14, strip: 2 },
   figuresPerKind: 2,
   megapixels: { rule: 0.1, card: 0.1, disc: 0.1, strip: 0.42 },
   photoQualityEvery: 12,
