@@ -20,6 +20,7 @@ import { photoUrl } from "./photo-url";
 import styles from "./photo-section.module.css";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
 import { ScalePanel } from "./scale-panel";
+import { SmallPhotoNote } from "./small-photo-note";
 import { shapeSize } from "./shape-size";
 import { usePickerOffer } from "./use-picker-offer";
 import { SectionJobs, SectionSteps } from "./section-steps";
@@ -80,6 +81,7 @@ export function PhotoBoard(props: BoardProps) {
           }}
         />
       )}
+      <SmallPhotoNote photo={photo} />
       <ScalePanel
         scale={drawing.scale}
         {...{ calibration, units }}

@@ -20,6 +20,7 @@ export { compareSheets, type ComparedMark, type Comparison } from "./compare-she
 export { dayText } from "./day-text";
 export { gainWords } from "./gain-words";
 export { lengthText } from "./length-text";
+export { smallPhotoSentence } from "./small-photo";
 export { looks, type Look } from "./look-words";
 export { markAmountText, markLabel, scaleText, sizeText } from "./mark-text";
 export { contradictionSentence } from "./contradiction-words";
