@@ -77,8 +77,6 @@ interface CutOffAsked {
   readonly deed: OneDeed;
   readonly seed: number;
   readonly moments: number;
-  /** Between two moments at most, ms. */
-  readonly within?: number;
   /** Put in on purpose; ends at the first wrong thing. */
   readonly fault?: string;
   /** Each moment is counted here by what was under way. */
@@ -101,20 +99,39 @@ async function again(deed: OneDeed, { backup }: CutOffGround, folder: string): P
   return done.ok || isWhole ? null : `no way out: ${codes.join(" ")}`;
 }
 
+/** A victim that has begun, in a folder of its own. */
+async function startOn(ground: CutOffGround, folder: string, deed: OneDeed, fault: string) {
+  if (deed === "migrate") cpSync(ground.old, folder, { recursive: true });
+  else mkdirSync(folder);
+  const victim = startVictim(ground.script, folder, [deed, ground.backup, fault]);
+  await victim.untilBegan(1);
+  return victim;
+}
+
+/** How long the deed takes where nobody stops it, on this machine as it is now, ms. */
+async function lastsHere(ground: CutOffGround, deed: OneDeed, fault: string): Promise<number> {
+  const folder = path.join(ground.work, `${deed}-whole`);
+  const victim = await startOn(ground, folder, deed, fault);
+  const since = performance.now();
+  await victim.untilEnded();
+  const lasts = performance.now() - since;
+  rmSync(folder, { recursive: true, force: true });
+  return lasts;
+}
+
 /**
  * Takes a process that brings a folder up to date, or a backup back, at so many random moments, and looks each time whether
  * the same done again leaves everything there, and nothing wrong. Moments behind its end look at the finished thing.
  */
 export async function cutOffAtRandom(ground: CutOffGround, asked: CutOffAsked): Promise<readonly string[]> {
-  const { deed, moments, fault = "", within = 150 } = asked;
+  const { deed, moments, fault = "" } = asked;
   const next = chances(asked.seed);
   const wrong: string[] = [];
+  // The moments of one life are spread over the time that the deed takes, and a little more.
+  const within = Math.ceil((2.2 * (await lastsHere(ground, deed, fault))) / KILL_EVERY);
   for (let moment = 0; moment < moments && !(fault !== "" && wrong.length > 0);) {
     const folder = path.join(ground.work, `${deed}-${moment}`);
-    if (deed === "migrate") cpSync(ground.old, folder, { recursive: true });
-    else mkdirSync(folder);
-    const victim = startVictim(ground.script, folder, [deed, ground.backup, fault]);
-    await victim.untilBegan(1);
+    const victim = await startOn(ground, folder, deed, fault);
     for (let isLast = false; !isLast && moment < moments; moment += 1) {
       await pause(next(within));
       const hasEnded = victim.hasEnded();

@@ -48,7 +48,7 @@ describe.runIf(inDepth(false, true))("a folder that is brought up to date, or ba
     const cuts = await cutOffGround(work);
     for (const deed of ["migrate", "restore"] as const) {
       expect(await cutOffAtRandom(cuts, { deed, seed: SEED, moments: 40 })).toEqual([]);
-      const fault = { deed, seed: SEED, moments: 60, within: 60, fault: "in-place" };
+      const fault = { deed, seed: SEED, moments: 60, fault: "in-place" };
       expect(await cutOffAtRandom(cuts, fault), deed).not.toEqual([]);
     }
   });

@@ -82,7 +82,8 @@ export interface KillGround {
 /** For lives of so many moments: every deed is wished for in turn, so each has its share of archives. */
 export async function killGround(work: string, killEvery: number): Promise<KillGround> {
   const archives = 1 + Math.ceil(killEvery / allDeeds.length);
-  return { script: await bundleVictim("victim"), template: await prepareVictim(work, archives), work };
+  // One more for the first life, which learns how long an import takes.
+  return { script: await bundleVictim("victim"), template: await prepareVictim(work, archives + 1), work };
 }
 
 /**
@@ -101,11 +102,12 @@ export async function killAtRandom(ground: KillGround, asked: Asked): Promise<Ki
     const folder = path.join(work, `life-${moment}`);
     cpSync(template, folder, { recursive: true });
     const victim = startVictim(script, folder, [String(next(1e6)), asked.fault ?? ""], lasts);
+    await victim.learns();
     for (let i = 0; i < asked.killEvery && moment < asked.moments; i += 1, moment += 1) {
       const isLast = i === asked.killEvery - 1 || moment === asked.moments - 1;
       const deed = allDeeds[moment % allDeeds.length]!;
       await victim.begins(deed);
-      await pause(next(1 + Math.ceil(1.2 * (lasts.get(deed) ?? 20))));
+      await pause(next(1 + Math.ceil(1.2 * lasts.get(deed)!)));
       const taken = isLast ? await victim.kill() : await victim.freeze(`${folder}-frozen-${i}`);
       counts[isLast ? "kills" : "frozen"] += 1;
       const looked = await lookAfter(taken.folder, taken.acknowledged);
@@ -173,12 +175,22 @@ export function startVictim(
   const taken = (where: string): Taken => ({ folder: where, acknowledged: [...acknowledged], during });
   return {
     hasEnded: () => ended,
+    untilEnded: async () => {
+      while (!ended) await new Promise<void>((resolve) => (wake = resolve));
+    },
     goOn: () => void (ended || child.kill("SIGCONT")),
     /** Until it began this deed, for which it is asked. */
     begins: async (deed: Deed) => {
       const before = times.get(deed) ?? 0;
       child.send({ next: deed } satisfies Wish);
       await until(() => (times.get(deed) ?? 0) > before);
+    },
+    /** How long each deed takes where nobody stops it: done once, unless that is known. */
+    learns: async () => {
+      for (const deed of allDeeds.filter((one) => !lasts.has(one))) {
+        child.send({ next: deed } satisfies Wish);
+        await until(() => lasts.has(deed));
+      }
     },
     untilBegan: async (more: number) => {
       const wanted = began + more;

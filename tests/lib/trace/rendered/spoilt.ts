@@ -4,6 +4,7 @@ import { keptBackScenarios, streetParams, streetScene } from "@/demo-images/stre
 import type { Point } from "@/lib/geometry";
 import { proposeLine, traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
 import { pixelsOf, tracePicture, type TracePicture } from "./pictures";
+import { offAndSolid, studyAsked, type Asked } from "./study-picture";
 
 /** What is wrong with a picture; "none" is the same picture as it was. */
 export const spoiltKinds = ["none", "tiny", "blurred", "blown", "no-bead", "two-beads"] as const;
@@ -17,6 +18,8 @@ export interface SpoiltAnswer {
   readonly traced: string;
   /** What was said of the whole picture: "proposed", or the code. */
   readonly proposed: string;
+  /** Where it was read after all: share of toe points off by a quarter of the width and drawn solid; null: unknown. */
+  readonly wrongAndSolid: number | null;
 }
 
 const SEED = 9301;
@@ -32,7 +35,9 @@ export async function spoiltAnswer(
   if (made === null) return null;
   const traced = await traceBead(made.image, made.line, read);
   const proposed = await proposeLine(made.image, readWhole, read);
+  const studied = made.truth && traced.ok ? await studyAsked("kept-street", n, read, null, made.truth) : null;
   return {
+    wrongAndSolid: studied && studied.stations.length > 0 ? mean(studied.stations.map(offAndSolid)) : null,
     kind,
     n,
     scenario: made.scenario,
@@ -45,7 +50,11 @@ interface Spoilt {
   readonly scenario: string;
   readonly image: Pixels;
   readonly line: readonly Point<"photo">[];
+  /** Where what the picture shows is where it was before. */
+  readonly truth?: Asked;
 }
+
+const mean = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0) / values.length;
 
 function spoiltPicture(kind: SpoiltKind, n: number): Spoilt | null {
   if (kind === "no-bead") return besideTheBead(n);
@@ -64,7 +73,8 @@ function spoiltPicture(kind: SpoiltKind, n: number): Spoilt | null {
   }
   if (kind === "blurred")
     return { scenario, image: blurred(image, Math.round(random.between(0.3, 0.6) * widthPx)), line };
-  return { scenario, image: blown(picture), line };
+  const light = blown(picture);
+  return { scenario, image: light, line, truth: { ...picture, image: light } };
 }
 
 const medianWidth = ({ left, right }: TracePicture): number =>

@@ -1,6 +1,6 @@
 import type { Pixel } from "@/demo-images";
 import { distance, type Point } from "@/lib/geometry";
-import { traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
+import { reader, traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
 import { withoutRolled } from "@/lib/trace/drawn-profile";
 import type { TraceStation } from "@/lib/trace/types";
 import { isClear, lookAtWhole, type WholeLook } from "@/lib/trace/propose-line";
@@ -157,3 +157,9 @@ function errorsAt(
   const [a, b] = [nearest(top, 0)!, nearest(bottom, long)!];
   return [a, long - b];
 }
+
+/** Half for each toe that is drawn solid and lies off by a quarter of the width. */
+export const offAndSolid = ([upper, lower, , , upperSure, lowerSure]: StudiedStation): number =>
+  [[upper, upperSure] as const, [lower, lowerSure] as const].filter(
+    ([error, sure]) => Math.abs(error) > 0.25 && sure >= reader.solidFrom,
+  ).length / 2;

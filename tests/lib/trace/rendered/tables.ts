@@ -2,7 +2,7 @@ import { reader } from "@/lib/trace";
 import { toeSigma } from "@/lib/trace/trace-bead";
 import { pictureKinds, type PictureKind } from "./pictures";
 import { spoiltKinds, type SpoiltAnswer, type SpoiltKind } from "./spoilt";
-import type { StudiedPicture, StudiedStation } from "./study-picture";
+import { offAndSolid, type StudiedPicture, type StudiedStation } from "./study-picture";
 
 const kindWords: Readonly<Record<StudiedPicture["kind"], string>> = {
   calibration: "joints it was trained on, other pictures",
@@ -33,12 +33,6 @@ function stated([, , upperSpread, lowerSpread, upperSure, lowerSure]: StudiedSta
     Math.hypot(toeSigma(upperSpread, upperSure), toeSigma(lowerSpread, lowerSure), reader.commonWidthSigma)
   );
 }
-
-/** Half for each toe that is drawn solid and lies off by a quarter of the width. */
-const offAndSolid = ([upper, lower, , , upperSure, lowerSure]: StudiedStation): number =>
-  [[upper, upperSure] as const, [lower, lowerSure] as const].filter(
-    ([error, sure]) => Math.abs(error) > 0.25 && sure >= reader.solidFrom,
-  ).length / 2;
 
 function kindRow(kind: StudiedPicture["kind"], all: readonly StudiedPicture[]): string {
   const mine = all.filter((one) => one.kind === kind);
