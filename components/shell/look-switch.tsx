@@ -2,7 +2,7 @@
 
 import { useSyncExternalStore } from "react";
 import { chooseLook, lookChoice, lookChoices, onLook } from "./look";
-import styles from "./look-switch.module.css";
+import styles from "./switch.module.css";
 
 const words = { auto: "As the device", light: "Light", dark: "Dark" } as const;
 
@@ -10,7 +10,7 @@ const words = { auto: "As the device", light: "Light", dark: "Dark" } as const;
 export function LookSwitch() {
   const choice = useSyncExternalStore(onLook, lookChoice, () => "auto" as const);
   return (
-    <div className={styles.switch} role="group" aria-label="Light or dark">
+    <div className={`${styles.switch} ${styles.inMenu}`} role="group" aria-label="Light or dark">
       {lookChoices.map((one) => (
         <button key={one} type="button" aria-pressed={one === choice} onClick={() => chooseLook(one)}>
           {words[one]}

@@ -1,7 +1,7 @@
 "use client";
 
 import { useState, useSyncExternalStore } from "react";
-import styles from "./notice-switch.module.css";
+import styles from "./switch.module.css";
 import { onTold, tellHere, toldHere } from "./notices";
 
 type Permission = NotificationPermission | "none";
@@ -33,7 +33,7 @@ export function NoticeSwitch({ personId }: { personId: string }) {
   const cannot = permission === "none" || permission === "denied";
   return (
     <>
-      <div className={styles.switch} role="group" aria-label="Notices on this device">
+      <div className={`${styles.switch} ${styles.onPage}`} role="group" aria-label="Notices on this device">
         {[false, true].map((on) => (
           <button
             key={String(on)}

@@ -1,34 +1,12 @@
-/** Whether this device tells of what came, and to whom: kept here, off until somebody switches it on. */
-const KEY = "toeline-notices";
-/** Said on the window when it changes here; other windows hear of it by the storage itself. */
-const CHANGED = "toeline-notices";
+import { keptHere } from "./kept-here";
 
-let unkept = "";
+/** Whether this device tells of what came, and to whom: kept here, off until somebody switches it on. */
+const kept = keptHere("toeline-notices");
 
 /** Id of the person who is told on this device; empty: nobody is. */
-export function toldHere(): string {
-  try {
-    return localStorage.getItem(KEY) ?? "";
-  } catch {
-    return unkept;
-  }
-}
-
-export function tellHere(personId: string): void {
-  try {
-    localStorage.setItem(KEY, personId);
-  } catch {
-    unkept = personId;
-  }
-  dispatchEvent(new Event(CHANGED));
-}
-
-export function onTold(hear: () => void): () => void {
-  for (const event of [CHANGED, "storage"]) addEventListener(event, hear);
-  return () => {
-    for (const event of [CHANGED, "storage"]) removeEventListener(event, hear);
-  };
-}
+export const toldHere = (): string => kept.read() ?? "";
+export const tellHere = kept.write;
+export const onTold = kept.listen;
 
 /** One thing that came, as the API says it. */
 export interface Came {

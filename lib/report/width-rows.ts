@@ -74,4 +74,4 @@ function travelRows(
 
 /** What stands below the figures wherever they are shown. */
 export const WIDTH_NOTE =
-  "Read off the photo and accepted by hand. Travel, where it is shown, is a check by metal balance, for a fillet laid in one pass. Dark slag or soot along a toe can pull it outwards; where metal rolled over the toe, the roll’s edge is read: mark overlap there, and it is left out. No verdict is made from these figures.";
+  "Read off the photo and accepted by hand. Travel, where it is shown, is a wide check by metal balance, for a fillet laid in one pass, from wherever it was photographed. Dark slag or soot along a toe can pull it outwards; where metal rolled over the toe, the roll’s edge is read: mark overlap there, and it is left out. No verdict is made from these figures.";

@@ -1,13 +1,4 @@
-import {
-  legForRun,
-  legFromFaceMm,
-  onePassLimits,
-  passesForLeg,
-  ranged,
-  travelForLeg,
-  type PassLimit,
-  type Ranged,
-} from "@/lib/arc";
+import { legForRun, onePassLimits, passesForLeg, travelForLeg, type PassLimit, type Ranged } from "@/lib/arc";
 import { alongRows, ampsForThickness, AMPS_RULE_MAX_MM, isFillet } from "@/lib/trade";
 import { wireOf } from "./current";
 import { isPositionOut } from "./position";
@@ -60,20 +51,25 @@ export function legAt(
 }
 
 /**
- * Travel, mm/min, that leaves a face so wide (mm, with its expanded uncertainty) at the feed of the set-up: an equal-leg
- * fillet with the usual face by conservation of metal, the width's doubt counted twice since metal goes with its square.
- * Null on other joints, whose width alone says nothing of their metal, and where wire or feed is unknown. A check, no reading.
+ * Travel, mm/min, that leaves a bead whose face looks so wide (mm, with its expanded uncertainty) at the feed of the set-up, by
+ * conservation of metal. From where an equal-leg fillet was photographed is not known: in the plane of a plate its face looks
+ * as wide as one leg, seen square to that plate, up to as wide as two, seen square to the face. So the leg lies between half
+ * of the width and all of it. Null on other joints, whose width alone says nothing of their metal, where wire or feed is unknown,
+ * and where the leg asked for takes more than one pass. A check, no reading.
  */
 export function travelByFace(
   setup: RunSetup,
   face: { readonly value: number; readonly expandedUncertainty: number },
-): Ranged | null {
+): Pick<Ranged, "low" | "high"> | null {
   const wire = wireOf(setup);
   if (wire === null || setup.wireFeedMPerMin === null) return null;
   if (setup.joint === null || !isFillet(setup.joint)) return null;
-  const model = travelForLeg(wire, setup.wireFeedMPerMin, legFromFaceMm(face.value));
-  const ofWidth = (2 * face.expandedUncertainty) / face.value;
-  return model && ranged(model.value, Math.hypot(model.relativeError, ofWidth));
+  if ((legOfPass(setup)?.passes ?? 1) > 1) return null;
+  const { value, expandedUncertainty } = face;
+  if (expandedUncertainty >= value) return null;
+  const slowest = travelForLeg(wire, setup.wireFeedMPerMin, value + expandedUncertainty);
+  const fastest = travelForLeg(wire, setup.wireFeedMPerMin, (value - expandedUncertainty) / 2);
+  return slowest && fastest && { low: slowest.low, high: fastest.high };
 }
 
 /** What one pass carries with this electrode in this position, mm. */
