@@ -60,6 +60,17 @@ export function stretchWanted(
   return follows && last && next && !isAt(last, next) ? { from: last, to: next } : null;
 }
 
+/**
+ * By which a search is known; null: none is wanted. A point may be set in the moment between an edge being found and shown:
+ * its stretch then waits for the very places that were looked for, so a stretch that waits is another search than a loose end.
+ */
+export function searchKey(draft: Draft | null, follows: boolean): string | null {
+  const wanted = stretchWanted(draft, follows);
+  if (wanted === null || draft?.kind !== "path") return null;
+  const { from, to } = wanted;
+  return `${draft.points.length} ${from.x} ${from.y} ${to.x} ${to.y}`;
+}
+
 /** Corners from the last point towards the pointer, as far as they are known: of where it was a moment ago, if need be. */
 export function looseCorners(draft: Draft | null, shown: Stretch | null): readonly PhotoPoint[] {
   if (draft?.kind !== "path" || draft.next === null || shown === null) return [];

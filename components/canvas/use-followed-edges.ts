@@ -2,13 +2,13 @@
 
 import { useEffect, useEffectEvent } from "react";
 import type { EaselState } from "@/components/canvas-kit";
-import { stretchWanted, withStretch, type Stretch } from "./followed";
+import { searchKey, stretchWanted, withStretch, type Stretch } from "./followed";
 import type { Marking } from "./use-marking";
 
 /** Looks for the edge up to the pointer, away from the screen's own thread; code and worker come with the first one. */
 export function useFollowedEdges({ draft, follow, changeDraft }: Marking, easel: EaselState): void {
   const wanted = stretchWanted(draft, follow.on);
-  const ask = wanted && `${wanted.from.x} ${wanted.from.y} ${wanted.to.x} ${wanted.to.y}`;
+  const ask = searchKey(draft, follow.on);
   const look = useEffectEvent(() => {
     if (wanted === null) return;
     const tell = (corners: Stretch["corners"] | null) => {

@@ -4,6 +4,7 @@ import { finish, placePoint, takeBackPoint, wholePath, type Draft } from "@/comp
 import {
   looseCorners,
   placedAlong,
+  searchKey,
   stretchWanted,
   withLooseEnd,
   withStretch,
@@ -25,6 +26,16 @@ const place = (draft: Draft | null, at: PhotoPoint, follows: boolean, shown: Str
 const whole = (draft: Draft | null) => (draft?.kind === "path" ? wholePath(draft) : []);
 
 describe("a line along the edge", () => {
+  test("is looked for anew where a point was set before the edge that was found was shown", () => {
+    const first = place(null, spot(0), true);
+    if (first?.kind !== "path") throw new Error("no path");
+    const aimed: Draft = { ...first, next: spot(100) };
+    const set = place(aimed, spot(100), true, null);
+    expect(stretchWanted(set, true)).toEqual(stretchWanted(aimed, true));
+    expect(searchKey(set, true)).not.toBe(searchKey(aimed, true));
+    expect(searchKey(set, true)).not.toBeNull();
+  });
+
   test("waits for its edge, and is straight until it came", () => {
     const draft = place(place(null, spot(0), true), spot(100), true);
     expect(stretchWanted(draft, true)).toEqual({ from: spot(0), to: spot(100) });
