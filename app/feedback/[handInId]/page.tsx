@@ -1,12 +1,13 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { pageFor } from "@/app/_door/here";
+import { pageFor, type Here } from "@/app/_door/here";
 import { ActionButton, Reply, ReturnedView } from "@/components/course";
 import { Header } from "@/components/shell";
 import { buttonClass, LocalTime, page } from "@/components/ui";
 import { db } from "@/lib/db";
 import { handInThing } from "@/lib/classroom";
+import { personIdOf, type Thing } from "@/lib/people";
 import { replyAction, seenAction, withdrawAction } from "../actions";
 import { Besides } from "./besides";
 import { Desk } from "./desk";
@@ -15,6 +16,9 @@ import { readAll, type Found } from "./read-all";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Feedback" };
+
+const isOwn = ({ actor }: Here, { personId }: Thing): boolean =>
+  personId !== null && personId === personIdOf(actor);
 
 interface Props {
   params: Promise<{ handInId: string }>;
@@ -29,7 +33,8 @@ export default async function FeedbackPage({ params, searchParams }: Props) {
   const now = await pageFor("feedback.read", thing);
   const found = await readAll(now, handInId);
   if (!found) notFound();
-  const writes = now.may("feedback.write", thing);
+  // A bead of one's own is looked at as its student, whatever else one may: somebody else answers it.
+  const writes = now.may("feedback.write", thing) && !isOwn(now, thing);
   if (writes && !found.feedback.returned)
     return (
       <>
