@@ -6,7 +6,7 @@ import { Field, LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { listSessions, secondFactorState } from "@/lib/account";
 import { hasPersonKey } from "@/lib/keys";
 import { heldRoleNames, heldRoles, holds, reach, roleDuties, roleNames, signs } from "@/lib/people";
-import { getPerson } from "@/lib/roster";
+import { getPerson, type PersonRecord } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import { QrCode } from "@/components/course";
 import {
@@ -34,22 +34,7 @@ export default async function MePage() {
       <Header />
       <main className={`${page.page} ${page.narrow}`}>
         <h1>{person.name}</h1>
-        <p>
-          {heldRoleNames(person)}
-          {person.mark ? `, ${person.mark}` : ""}.{person.also.length === 0 && ` ${roleDuties[person.role]}`}
-        </p>
-        {person.also.length > 0 && (
-          <dl>
-            {heldRoles(person).map((role) => (
-              <div key={role}>
-                <dt>
-                  <strong>{roleNames[role]}</strong>
-                </dt>
-                <dd>{roleDuties[role]}</dd>
-              </div>
-            ))}
-          </dl>
-        )}
+        <Duties person={person} />
         <Panel title="Change your passphrase" tone="straw">
           {keyless && (
             <p>
@@ -98,6 +83,30 @@ export default async function MePage() {
           </ul>
         </Panel>
       </main>
+    </>
+  );
+}
+
+/** What they are here, and what each of their roles may do. */
+function Duties({ person }: { person: PersonRecord }) {
+  return (
+    <>
+      <p>
+        {heldRoleNames(person)}
+        {person.mark ? `, ${person.mark}` : ""}.{person.also.length === 0 && ` ${roleDuties[person.role]}`}
+      </p>
+      {person.also.length > 0 && (
+        <dl>
+          {heldRoles(person).map((role) => (
+            <div key={role}>
+              <dt>
+                <strong>{roleNames[role]}</strong>
+              </dt>
+              <dd>{roleDuties[role]}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
     </>
   );
 }
