@@ -46,6 +46,7 @@ export default async function FeedbackPage({ params, searchParams }: Props) {
     <Answered
       {...found}
       writes={writes}
+      teaches={now.may("feedback.write", thing)}
       mayWithdraw={now.may("exercise.hand-in", thing)}
       mayReply={now.may("feedback.reply", thing) && !writes}
     />
@@ -55,10 +56,11 @@ export default async function FeedbackPage({ params, searchParams }: Props) {
 /** What was returned, or for the student that it is still waited for. */
 function Answered({
   writes,
+  teaches,
   mayWithdraw,
   mayReply,
   ...found
-}: Found & { writes: boolean; mayWithdraw: boolean; mayReply: boolean }) {
+}: Found & { writes: boolean; teaches: boolean; mayWithdraw: boolean; mayReply: boolean }) {
   const { handIn, exercise, feedback, group } = found;
   const { returned, digest, returnedAt } = feedback;
   return (
@@ -118,7 +120,11 @@ function Answered({
             />
           </>
         ) : (
-          <p className={page.notice}>Handed in. Your instructor has not returned feedback yet.</p>
+          <p className={page.notice}>
+            {teaches
+              ? "Handed in. This bead is your own: feedback on it is another instructor’s to give."
+              : "Handed in. Your instructor has not returned feedback yet."}
+          </p>
         )}
         <Besides {...found} />
         {writes && <HandInNames handIn={handIn} members={group?.members ?? []} />}

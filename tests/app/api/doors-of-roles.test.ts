@@ -95,4 +95,36 @@ describe("the doors of the HTTP API", () => {
       });
     }
   });
+
+  it("tell the news of each role: what was handed in, and what came back to oneself", async () => {
+    const { db } = fresh();
+    const exerciseId = places["exerciseId"] ?? "";
+    const beadId = places["beadId"] ?? "";
+    const at = new Date("2026-11-26T12:00:00.000Z");
+    const of = { exerciseId, handedInAt: at };
+    await db.handIn.create({ data: { ...of, id: "waits", beadId, secretHash: "waits" } });
+    await db.handIn.create({ data: { ...of, id: "back", beadId: ownBead, personId, secretHash: "back" } });
+    await db.feedback.create({ data: { handInId: "back", draft: {}, returnedAt: at } });
+    const told = async (held: HeldRoles): Promise<readonly string[]> => {
+      await db.person.update({ where: { id: personId }, data: roleColumns(held) });
+      const headers = { host: "shop:3000", authorization: `Bearer ${token}` };
+      const url = "http://shop:3000/api/news?since=2026-11-01T00:00:00Z";
+      const { news = [] } = (await (await ask(document, new Request(url, { headers }))).json()) as {
+        news?: { handInId: string }[];
+      };
+      return news.map(({ handInId }) => handInId).toSorted();
+    };
+    const alone = new Map<Role, readonly string[]>();
+    for (const role of roles) alone.set(role, await told(rolesWith(role, [])));
+    expect(Object.fromEntries(alone)).toEqual({
+      owner: ["waits"],
+      instructor: ["waits"],
+      inspector: [],
+      welder: ["back"],
+    });
+    for (const held of inDepth(everySet.slice(0, 16), everySet))
+      expect(await told(held), heldRoles(held).join("+")).toEqual(
+        [...new Set(heldRoles(held).flatMap((role) => alone.get(role) ?? []))].toSorted(),
+      );
+  });
 });
