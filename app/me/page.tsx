@@ -93,7 +93,8 @@ function Duties({ person }: { person: PersonRecord }) {
     <>
       <p>
         {heldRoleNames(person)}
-        {person.mark ? `, ${person.mark}` : ""}.{person.also.length === 0 && ` ${roleDuties[person.role]}`}
+        {person.mark ? `, ${person.mark}` : ""}.{" "}
+        {person.also.length === 0 ? roleDuties[person.role] : "You may do what any of these roles may:"}
       </p>
       {person.also.length > 0 && (
         <dl>

@@ -132,7 +132,11 @@ function SignaturePanel({
         {signerWords(signed, signature)}, on {signedAt.slice(0, 10)} at {signedAt.slice(11, 16)} UTC.{" "}
         {signedRole(signed)}
       </p>
-      {ran && <p>{ran}</p>}
+      {ran && (
+        <p>
+          <strong>{ran}</strong>
+        </p>
+      )}
       {key && <p>{key}</p>}
       {acknowledgement && <p>To the open points: {acknowledgement}</p>}
       {reason && <p>Reason of this revision: {reason}</p>}

@@ -73,7 +73,9 @@ function Answered({
               {writes ? (
                 <Link href={`/exercises/${exercise.id}`}>{exercise.title}</Link>
               ) : (
-                <Link href="/students">Your exercises</Link>
+                <Link href={handIn.personId ? `/students/${handIn.personId}` : "/students"}>
+                  Your exercises
+                </Link>
               )}
             </p>
             <h1>{handIn.student ?? "Name removed"}</h1>
