@@ -17,8 +17,8 @@ export function weldsRunBy(
   { personId, mark }: Signer,
   ownBeadsOf: readonly string[] = [],
 ): string[] {
-  const isMarked = (said: string | undefined): boolean =>
-    Boolean(mark) && said !== undefined && spelled(said) === spelled(mark ?? "");
+  const own = spelled(mark ?? "");
+  const isMarked = (said = ""): boolean => own !== "" && spelled(said) === own;
   return lookedAt(job.content, draft)
     .filter(
       ({ id, welderId }) => welderId === personId || isMarked(welderMarks[id]) || ownBeadsOf.includes(id),

@@ -27,7 +27,9 @@ describe("the welds that whoever signs ran", () => {
   it("are none for somebody else, nor for whoever has no mark where a weld has none", () => {
     expect(weldsRunBy(record, { personId: "other", mark: "I-04" })).toEqual([]);
     const unsaid = recordOf({ job: { welds: [{ ...welds[1]!, welderMark: "" }] }, draft: { welds: looked } });
-    for (const mark of [null, ""]) expect(weldsRunBy(unsaid, { personId: "other", mark })).toEqual([]);
+    for (const mark of [null, "", " "])
+      for (const welderMarks of [{}, { b: "" }])
+        expect(weldsRunBy({ ...unsaid, welderMarks }, { personId: "other", mark })).toEqual([]);
   });
 
   it("are said in the signed text's own words, or by what it names where it is older than the words", () => {
