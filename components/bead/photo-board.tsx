@@ -1,7 +1,14 @@
 "use client";
 
 import { useRef, useState } from "react";
-import { BeadCanvas, scaleFromPicks, sizesAsked, type ScalePickKind, type Tool } from "@/components/canvas";
+import {
+  BeadCanvas,
+  scaleFromPicks,
+  sizesAsked,
+  type Asked,
+  type ScalePickKind,
+  type Tool,
+} from "@/components/canvas";
 import type { SectionAction } from "@/lib/assess";
 import {
   reduce,
@@ -15,6 +22,7 @@ import {
 } from "@/lib/marks";
 import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
+import { askedAbout } from "./asked";
 import { FoundPanel } from "./found-panel";
 import { photoUrl } from "./photo-url";
 import styles from "./photo-section.module.css";
@@ -57,17 +65,17 @@ export function PhotoBoard(props: BoardProps) {
       <div className={styles.board} ref={board}>
         <PhotoCanvas
           {...{ ...props, calibration, desk, picking, tool, proposed, found }}
+          asked={askedAbout(found, proposed, {
+            onAction,
+            onFound: setFound,
+            onProposed: setProposed,
+            onRim: (rim) => picking.ask({ kind: "disc", points: rim }),
+          })}
           onAction={act}
           onToolChange={setTool}
         />
       </div>
-      {found && (
-        <FoundPanel
-          {...{ found, onAction }}
-          onFound={setFound}
-          onRim={(rim) => picking.ask({ kind: "disc", points: rim })}
-        />
-      )}
+      {found && <FoundPanel found={found} onFound={setFound} />}
       {photo.role === "section" && desk.job === "section" && (
         <SectionSteps
           section={desk.section}
@@ -169,6 +177,7 @@ function PhotoCanvas({
   tool,
   proposed,
   found,
+  asked,
   onToolChange,
 }: BoardProps & {
   calibration: ReturnType<typeof useBoardTools>["calibration"];
@@ -177,6 +186,7 @@ function PhotoCanvas({
   tool: Tool;
   proposed: Toes | null;
   found: Found | null;
+  asked: Asked | null;
   onToolChange: (tool: Tool) => void;
 }) {
   const drawing = withFound(photo.history.present, found);
@@ -202,6 +212,7 @@ function PhotoCanvas({
       scaleKind={picking.kind}
       onScalePicked={picking.onPicked}
       onScaleCancelled={picking.drop}
+      asked={asked}
       offer={usePickerOffer(state, assessment)}
       process={state.setup.process}
     />
