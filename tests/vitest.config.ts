@@ -47,6 +47,8 @@ export default defineConfig({
     hookTimeout: PATIENT_MS,
     pool: "forks",
     maxWorkers: 2,
+    // What was compiled is kept by its content: for the next run, and for the other project of this one.
+    experimental: { fsModuleCache: true },
     projects: [
       {
         extends: true,
