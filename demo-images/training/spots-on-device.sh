@@ -17,9 +17,13 @@ kill "${RENDERERS[@]}" 2>/dev/null
 export SPOTS_WEIGHTS="$OUT/spots.onnx"
 STUDIES=()
 for i in $(seq 0 $((ALL - 1))); do
-  ( cd "$BUNDLES" && for k in "calibration 45" "kept-street 50" "kept-bench 20"; do
+  ( cd "$BUNDLES" && for k in "calibration 65" "kept-street 75" "kept-bench 35"; do
       set -- $k; timeout 90 "$NODE" make-spot-study.mjs "$PICTURES/study-$1-$i" $i $ALL $1 0 960 $2; done ) 2>>"$OUT/study.log" &
   STUDIES+=($!)
 done
+# What is there is written down from time to time, in case the machine's time ends.
+( while sleep 15; do cat "$PICTURES"/study-* > "$OUT/study.jsonl"; done ) &
+KEEPER=$!
 wait "${STUDIES[@]}"
+kill $KEEPER
 cat "$PICTURES"/study-* > "$OUT/study.jsonl"
