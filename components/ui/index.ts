@@ -6,6 +6,7 @@ export { DictateButton } from "./dictate-button";
 export { Field } from "./field";
 export { default as form } from "./form.module.css";
 export { later } from "./later";
+export { laterPart } from "./later-part";
 export { LocalTime, useOwnZone } from "./local-time";
 export { fieldTimeText, localDayText } from "./when-text";
 export { MakeFoot } from "./make-foot";

@@ -7,6 +7,8 @@ export interface Later<T> {
   /** As `load` once the browser rests, and again until it is here: a line that is away comes back. Returns how to stop. */
   readonly loadAtRest: () => () => void;
   readonly subscribe: (listener: () => void) => () => void;
+  /** Settles once it is here, whoever has it brought. */
+  readonly arrival: () => Promise<T>;
 }
 
 /** Latest moment even when the browser stays busy, ms. */
@@ -18,8 +20,13 @@ export function later<T>(bring: () => Promise<T>): Later<T> {
   let here: T | null = null;
   let coming: Promise<T> | null = null;
   const listeners = new Set<() => void>();
+  let tell: (value: T) => void;
+  const arrival = new Promise<T>((resolve) => {
+    tell = resolve;
+  });
   const arrived = (value: T): T => {
     here = value;
+    tell(value);
     for (const listener of listeners) listener();
     return value;
   };
@@ -38,6 +45,7 @@ export function later<T>(bring: () => Promise<T>): Later<T> {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    arrival: () => arrival,
   };
 }
 
