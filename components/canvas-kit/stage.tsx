@@ -1,8 +1,11 @@
 "use client";
 
-import Konva from "konva";
+// The core and the one shape that is drawn: the libraries' front doors bring every shape, filter and tween there is.
+import Konva from "konva/lib/Core.js";
+import "konva/lib/shapes/Image.js";
+import type { Image as KonvaImageNode } from "konva/lib/shapes/Image.js";
 import { memo, useEffect, useRef, type ReactNode } from "react";
-import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";
+import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva/es/ReactKonvaCore.js";
 import type { Primitive } from "@/lib/marks";
 import { keepPicture, layKept, type KeptPicture } from "./kept-picture";
 import { beyond } from "./live-view";
@@ -98,7 +101,7 @@ function PhotoLayer({
   filter,
 }: Pick<StageProps, "control" | "photo" | "levels" | "filter">) {
   const layer = useRef<Konva.Layer>(null);
-  const image = useRef<Konva.Image>(null);
+  const image = useRef<KonvaImageNode>(null);
   const levelAt = ({ zoom }: View) => levelFor(levels, photo.widthPx * zoom * Konva.pixelRatio);
   useEffect(() => {
     const canvas = layer.current?.getCanvas()._canvas;
