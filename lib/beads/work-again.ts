@@ -1,11 +1,11 @@
 import { setTimeout as pause } from "node:timers/promises";
-import { change, dialect, rowsOf, sql, writeTogether, type Db, type Sql } from "@/lib/db";
+import { change, dialect, rowsOf, sql, writeTogether, type Db, type Sql, type Tx } from "@/lib/db";
 import { assessContext } from "@/lib/shop";
 import { keepFacts } from "./keep-facts";
 import { readBead } from "./read-bead";
 import { staleFacts, unreadableStamp } from "./stale";
 
-/** Beads in one slice: some 30 ms of work, so that a request in between waits no longer than that. */
+/** Beads in one slice: some 30 ms of work, so that a request in between, and whoever saves, waits no longer than that. */
 const SLICE = 5;
 const REST_MS = 20;
 const WALK_MS = 400;
@@ -17,7 +17,7 @@ interface Wanted {
   readonly without: ReadonlySet<number>;
 }
 
-async function numbersWhere(db: Db, where: Sql, most: number): Promise<readonly number[]> {
+async function numbersWhere(db: Tx, where: Sql, most: number): Promise<readonly number[]> {
   const rows = await rowsOf<{ number: unknown }>(
     db,
     sql`SELECT "number" FROM "BeadFacts" WHERE ${where} LIMIT ${most}`,
@@ -35,7 +35,7 @@ interface Slice {
  * The beads to work out next: those on screen, then any that are stale, last those whose advice alone is. The last are all
  * beads whenever a cause is confirmed, so they are taken at a walk.
  */
-async function nextOnes(db: Db, { first, without }: Wanted, weighedBy: string): Promise<Slice> {
+async function nextOnes(db: Tx, { first, without }: Wanted, weighedBy: string, most: number): Promise<Slice> {
   const weighedElse = sql`("weighedBy" < ${weighedBy} OR "weighedBy" > ${weighedBy})`;
   const onScreen = dialect.isOneOf(sql`"number"`, first);
   const left = without.size === 0 ? sql`1 = 1` : sql`NOT (${dialect.isOneOf(sql`"number"`, [...without])})`;
@@ -44,10 +44,10 @@ async function nextOnes(db: Db, { first, without }: Wanted, weighedBy: string): 
     sql`${staleFacts()} AND ${left}`,
   ];
   for (const where of asked) {
-    const numbers = await numbersWhere(db, where, SLICE);
+    const numbers = await numbersWhere(db, where, most);
     if (numbers.length > 0) return { numbers, adviceAlone: false };
   }
-  return { numbers: await numbersWhere(db, sql`${weighedElse} AND ${left}`, SLICE), adviceAlone: true };
+  return { numbers: await numbersWhere(db, sql`${weighedElse} AND ${left}`, most), adviceAlone: true };
 }
 
 interface Worked {
@@ -56,29 +56,39 @@ interface Worked {
   readonly adviceAlone: boolean;
 }
 
-/** Works out one slice, a transaction for each bead. Says which numbers it did, and which it could not do. */
-async function workSlice(db: Db, wanted: Wanted): Promise<Worked> {
-  const { weighedBy } = await assessContext(db, []);
-  const [done, failed]: [number[], number[]] = [[], []];
-  const { numbers, adviceAlone } = await nextOnes(db, wanted, weighedBy);
-  for (const number of numbers) {
-    const kept = await keepNumbered(db, number).catch(() => false);
-    (kept ? done : failed).push(number);
+/**
+ * Chooses one slice and works it out, in one transaction: as writers stand in line, whoever else works on this database
+ * chooses after it, from what is stale then. So several servers share the work and none does a bead that another did; of a
+ * server that ends in between nothing is left, and the next one chooses its beads. Says which numbers it did, and which it
+ * could not do. Throws where the store does not answer.
+ */
+async function workSlice(db: Db, wanted: Wanted, most = SLICE): Promise<Worked> {
+  let chosen: Slice = { numbers: [], adviceAlone: false };
+  try {
+    return await writeTogether(db, async (tx) => {
+      const { weighedBy } = await assessContext(tx, []);
+      chosen = await nextOnes(tx, wanted, weighedBy, most);
+      const [done, failed]: [number[], number[]] = [[], []];
+      for (const number of chosen.numbers) ((await keepNumbered(tx, number)) ? done : failed).push(number);
+      return { done, failed, adviceAlone: chosen.adviceAlone };
+    });
+  } catch (error) {
+    const { numbers, adviceAlone } = chosen;
+    if (numbers.length === 0) throw error;
+    // One that cannot be worked out takes back those beside it: then each goes by itself.
+    return numbers.length > 1 ? workSlice(db, wanted, 1) : { done: [], failed: [...numbers], adviceAlone };
   }
-  return { done, failed, adviceAlone };
 }
 
-async function keepNumbered(db: Db, number: number): Promise<boolean> {
-  return writeTogether(db, async (tx) => {
-    const bead = await tx.bead.findUnique({ where: { number }, select: { id: true } });
-    if (!bead) return false;
-    if ((await readBead(tx, bead.id)) === "unreadable") {
-      await change(tx, sql`UPDATE "BeadFacts" SET "stamp" = ${unreadableStamp()} WHERE "number" = ${number}`);
-      return false;
-    }
-    await keepFacts(tx, bead.id);
-    return true;
-  });
+async function keepNumbered(tx: Tx, number: number): Promise<boolean> {
+  const bead = await tx.bead.findUnique({ where: { number }, select: { id: true } });
+  if (!bead) return false;
+  if ((await readBead(tx, bead.id)) === "unreadable") {
+    await change(tx, sql`UPDATE "BeadFacts" SET "stamp" = ${unreadableStamp()} WHERE "number" = ${number}`);
+    return false;
+  }
+  await keepFacts(tx, bead.id);
+  return true;
 }
 
 /** Works out everything that is stale. Says of how many beads it did, and of which it could not. */
@@ -99,7 +109,7 @@ export async function workAgain(
 
 /** Works out these beads now, for whoever cannot do without: a page of one person's beads, some of a class. */
 export async function workNow(db: Db, numbers: readonly number[]): Promise<void> {
-  for (const number of numbers) await keepNumbered(db, number).catch(() => false);
+  for (const number of numbers) await writeTogether(db, (tx) => keepNumbered(tx, number)).catch(() => false);
 }
 
 interface Worker {

@@ -37,6 +37,7 @@ import { metric } from "@/lib/units";
 import { verifyRecords } from "@/lib/verify";
 import { freshDb } from "../../setup/fresh-db";
 import { layMigrated } from "../../setup/migrated";
+import { listenTo, rowsRead } from "../../setup/rows-read";
 import { storePlainPhotos } from "../../setup/plain-photos";
 import { setup as startPostgres } from "../../setup/postgres-global";
 
@@ -54,15 +55,7 @@ const ms = (time: number): string => (time < 10 ? time.toFixed(1) : time.toFixed
 
 /** The client itself, whose questions are listened to: whatever knows it by itself still does. */
 function listened(path: string, url: string, real: Db): Folder {
-  const asked: Sql[] = [];
-  const ask = real.$queryRaw as (this: Db, query: Sql) => Promise<unknown>;
-  Object.defineProperty(real, "$queryRaw", {
-    // A transaction asks within itself: what it wrote is seen by nobody else yet.
-    value(this: Db, query: Sql) {
-      asked.push(query);
-      return ask.call(this, query);
-    },
-  });
+  const asked = listenTo(real as never);
   return { path, url, db: real, pen: { db: real, by: "owner" }, asked };
 }
 
@@ -110,24 +103,6 @@ interface Bare {
   /** Rows and entries of indexes that these statements looked at, as the database counts them; null: it does not say. */
   read(queries: readonly Sql[]): Promise<number | null>;
   close(): Promise<unknown>;
-}
-
-/** What this connection has looked at since it last told: rows one after the other, and entries of indexes. */
-const LOOKED_AT = `SELECT (SELECT COALESCE(SUM(seq_tup_read), 0) FROM pg_stat_xact_user_tables)
-  + (SELECT COALESCE(SUM(pg_stat_get_xact_tuples_returned(indexrelid)), 0) FROM pg_stat_user_indexes) AS "read"`;
-
-/** Within one transaction, in which nothing is told. */
-async function rowsRead(client: pg.Client, queries: readonly Sql[]): Promise<number> {
-  const looked = async (): Promise<number> =>
-    Number((await client.query<{ read: string }>(LOOKED_AT)).rows[0]?.read);
-  await client.query("BEGIN");
-  try {
-    const before = await looked();
-    for (const { text, values } of queries) await client.query(text, values as unknown[]);
-    return (await looked()) - before;
-  } finally {
-    await client.query("ROLLBACK");
-  }
 }
 
 async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
