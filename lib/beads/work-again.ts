@@ -9,6 +9,17 @@ import { staleFacts, unreadableStamp } from "./stale";
 const SLICE = 5;
 const REST_MS = 20;
 const WALK_MS = 400;
+/** Of the time of this process, what nobody looks at takes one part in so many: whoever opens a page has the rest. */
+const SHARE = 3;
+
+/** How soon somebody needs it: it is on a screen, it is stale, or its advice alone is. */
+type Pace = "now" | "soon" | "some day";
+
+/** How long to rest after a slice that took so long, ms. */
+export function restAfter(pace: Pace, tookMs: number): number {
+  if (pace === "now") return REST_MS;
+  return Math.max(pace === "soon" ? REST_MS : WALK_MS, (SHARE - 1) * tookMs);
+}
 
 interface Wanted {
   /** Numbers of beads that are on somebody's screen. */
@@ -27,8 +38,7 @@ async function numbersWhere(db: Tx, where: Sql, most: number): Promise<readonly 
 
 interface Slice {
   readonly numbers: readonly number[];
-  /** Their advice alone is stale, and on nobody's screen: there is no hurry. */
-  readonly adviceAlone: boolean;
+  readonly pace: Pace;
 }
 
 /**
@@ -39,21 +49,23 @@ async function nextOnes(db: Tx, { first, without }: Wanted, weighedBy: string, m
   const weighedElse = sql`("weighedBy" < ${weighedBy} OR "weighedBy" > ${weighedBy})`;
   const onScreen = dialect.isOneOf(sql`"number"`, first);
   const left = without.size === 0 ? sql`1 = 1` : sql`NOT (${dialect.isOneOf(sql`"number"`, [...without])})`;
-  const asked = [
-    ...(first.length > 0 ? [sql`${onScreen} AND (${staleFacts()} OR ${weighedElse}) AND ${left}`] : []),
-    sql`${staleFacts()} AND ${left}`,
+  const asked: (readonly [Pace, Sql])[] = [
+    ["soon", sql`${staleFacts()} AND ${left}`],
+    ["some day", sql`${weighedElse} AND ${left}`],
   ];
-  for (const where of asked) {
+  if (first.length > 0)
+    asked.unshift(["now", sql`${onScreen} AND (${staleFacts()} OR ${weighedElse}) AND ${left}`]);
+  for (const [pace, where] of asked) {
     const numbers = await numbersWhere(db, where, most);
-    if (numbers.length > 0) return { numbers, adviceAlone: false };
+    if (numbers.length > 0) return { numbers, pace };
   }
-  return { numbers: await numbersWhere(db, sql`${weighedElse} AND ${left}`, most), adviceAlone: true };
+  return { numbers: [], pace: "some day" };
 }
 
 interface Worked {
   readonly done: number[];
   readonly failed: number[];
-  readonly adviceAlone: boolean;
+  readonly pace: Pace;
 }
 
 /**
@@ -63,20 +75,20 @@ interface Worked {
  * could not do. Throws where the store does not answer.
  */
 async function workSlice(db: Db, wanted: Wanted, most = SLICE): Promise<Worked> {
-  let chosen: Slice = { numbers: [], adviceAlone: false };
+  let chosen: Slice = { numbers: [], pace: "soon" };
   try {
     return await writeTogether(db, async (tx) => {
       const { weighedBy } = await assessContext(tx, []);
       chosen = await nextOnes(tx, wanted, weighedBy, most);
       const [done, failed]: [number[], number[]] = [[], []];
       for (const number of chosen.numbers) ((await keepNumbered(tx, number)) ? done : failed).push(number);
-      return { done, failed, adviceAlone: chosen.adviceAlone };
+      return { done, failed, pace: chosen.pace };
     });
   } catch (error) {
-    const { numbers, adviceAlone } = chosen;
+    const { numbers, pace } = chosen;
     if (numbers.length === 0) throw error;
     // One that cannot be worked out takes back those beside it: then each goes by itself.
-    return numbers.length > 1 ? workSlice(db, wanted, 1) : { done: [], failed: [...numbers], adviceAlone };
+    return numbers.length > 1 ? workSlice(db, wanted, 1) : { done: [], failed: [...numbers], pace };
   }
 }
 
@@ -95,15 +107,16 @@ async function keepNumbered(tx: Tx, number: number): Promise<boolean> {
 export async function workAgain(
   db: Db,
   first: Iterable<number> = [],
-  rest: (hurry: boolean) => Promise<unknown> = () => Promise.resolve(),
+  rest: (ms: number) => Promise<unknown> = () => Promise.resolve(),
 ): Promise<{ readonly done: number; readonly failed: readonly number[] }> {
   const without = new Set<number>();
   for (let count = 0; ;) {
-    const { done, failed, adviceAlone } = await workSlice(db, { first: [...first], without });
+    const began = performance.now();
+    const { done, failed, pace } = await workSlice(db, { first: [...first], without });
     if (done.length + failed.length === 0) return { done: count, failed: [...without] };
     for (const number of failed) without.add(number);
     count += done.length;
-    await rest(!adviceAlone);
+    await rest(restAfter(pace, performance.now() - began));
   }
 }
 
@@ -135,9 +148,9 @@ function workerOf(db: Db): Worker {
   return there;
 }
 
-function restInLine(hurry: boolean): Promise<unknown> {
+function restInLine(ms: number): Promise<unknown> {
   const all = workers();
-  all.rest = all.rest.then(() => pause(hurry ? REST_MS : WALK_MS, null, { ref: false }));
+  all.rest = all.rest.then(() => pause(ms, null, { ref: false }));
   return all.rest;
 }
 

@@ -1,10 +1,11 @@
 /**
- * `npm run bench:grow -- [--postgresql] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many beads (1 000
- * and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them.
- * Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which
- * works elsewhere, of time. Only this run's machine is meant by the times. `--keep`: a data folder on SQLite for each number
- * stays in FOLDER, can be served, and is measured again the next time. `--list`: the list with what waits above it alone, as
- * JSON, for `npm run bench`.
+ * `npm run bench:grow -- [--postgresql] [--at URL] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many
+ * beads (1 000 and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take
+ * on them. Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL,
+ * which works elsewhere, of time; and how many rows PostgreSQL looks at. Only this run's machine is meant by the times.
+ * `--keep`: a data folder on SQLite for each number stays in FOLDER, can be served, and is measured again the next time.
+ * `--at URL --keep FOLDER`: a PostgreSQL of one's own, which stays; filled where it is empty. `--list`: the list with what
+ * waits above it alone, as JSON, for `npm run bench`.
  */
 import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import { loadavg } from "node:os";
@@ -13,6 +14,7 @@ import { parseArgs } from "node:util";
 import Database from "better-sqlite3";
 import pg from "pg";
 import { archiveOf } from "@/lib/archive";
+import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { createBead, getBead, saveBead, staleBeads } from "@/lib/beads";
 import { engineOf, openDb, type Db, type Sql } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
@@ -83,6 +85,17 @@ async function keptFolder(keep: string, beads: number): Promise<Folder> {
 function openedIn(folder: string): Folder {
   const url = `file:${path.join(folder, "toeline.db")}`;
   return listened(folder, url, openDb(url, folder));
+}
+
+/** A PostgreSQL that is there, and stays: filled where it has no beads yet. Photos lie in the kept folder. */
+async function namedDatabase(url: string, keep: string, beads: number): Promise<Folder> {
+  await applyMigrations(url);
+  const one = listened(keep, url, openDb(url, keep));
+  const there = await one.db.bead.count();
+  if (there === 0) await fill(one, beads);
+  else if (Math.abs(there - beads) > beads / 100)
+    throw new Error(`there are ${there} beads in it, not ${beads}`);
+  return one;
 }
 
 async function fill(folder: Folder, beads: number): Promise<void> {
@@ -312,8 +325,13 @@ async function printList(folder: Folder, bare: Bare): Promise<void> {
   console.log(JSON.stringify(lines));
 }
 
+function folderOf(beads: number, keep: string | null): Promise<Folder> {
+  if (values.at !== undefined) return namedDatabase(values.at, keep ?? "", beads);
+  return keep === null ? makeFolder() : keptFolder(keep, beads);
+}
+
 async function bench(beads: number, keep: string | null): Promise<void> {
-  const folder = keep === null ? await makeFolder() : await keptFolder(keep, beads);
+  const folder = await folderOf(beads, keep);
   let bare: Bare | null = null;
   try {
     if (keep === null) await fill(folder, beads);
@@ -333,9 +351,14 @@ const { values, positionals } = parseArgs({
     verify: { type: "boolean" },
     keep: { type: "string" },
     list: { type: "boolean" },
+    at: { type: "string" },
   },
 });
 const sizes = positionals.map(Number).filter((n) => Number.isInteger(n) && n > 0);
+if (values.at !== undefined && (values.keep === undefined || sizes.length !== 1)) {
+  console.error("--at URL needs --keep FOLDER, for its photos, and one number of beads");
+  process.exit(2);
+}
 const stop = values.postgresql ? await startPostgres() : null;
 try {
   for (const beads of sizes.length > 0 ? sizes : [1000, 10_000]) await bench(beads, values.keep ?? null);
