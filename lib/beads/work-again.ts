@@ -1,3 +1,4 @@
+import { performance } from "node:perf_hooks";
 import { setTimeout as pause } from "node:timers/promises";
 import { change, dialect, rowsOf, sql, writeTogether, type Db, type Sql, type Tx } from "@/lib/db";
 import { assessContext } from "@/lib/shop";
@@ -9,16 +10,22 @@ import { staleFacts, unreadableStamp } from "./stale";
 const SLICE = 5;
 const REST_MS = 20;
 const WALK_MS = 400;
-/** Of the time of this process, what nobody looks at takes one part in so many: whoever opens a page has the rest. */
+/** Of the time of a process that is busy, what nobody looks at takes one part in so many: whoever opens a page has the rest. */
 const SHARE = 3;
 
 /** How soon somebody needs it: it is on a screen, it is stale, or its advice alone is. */
 type Pace = "now" | "soon" | "some day";
 
+/** ms: at least so long, and up to so long while the process is busy with other things. */
+export interface Rest {
+  readonly least: number;
+  readonly most: number;
+}
+
 /** How long to rest after a slice that took so long, ms. */
-export function restAfter(pace: Pace, tookMs: number): number {
-  if (pace === "now") return REST_MS;
-  return Math.max(pace === "soon" ? REST_MS : WALK_MS, (SHARE - 1) * tookMs);
+export function restAfter(pace: Pace, tookMs: number): Rest {
+  const least = pace === "some day" ? WALK_MS : REST_MS;
+  return { least, most: pace === "now" ? least : Math.max(least, (SHARE - 1) * tookMs) };
 }
 
 interface Wanted {
@@ -107,7 +114,7 @@ async function keepNumbered(tx: Tx, number: number): Promise<boolean> {
 export async function workAgain(
   db: Db,
   first: Iterable<number> = [],
-  rest: (ms: number) => Promise<unknown> = () => Promise.resolve(),
+  rest: (rest: Rest) => Promise<unknown> = () => Promise.resolve(),
 ): Promise<{ readonly done: number; readonly failed: readonly number[] }> {
   const without = new Set<number>();
   for (let count = 0; ;) {
@@ -148,9 +155,24 @@ function workerOf(db: Db): Worker {
   return there;
 }
 
-function restInLine(ms: number): Promise<unknown> {
+const breath = (ms: number): Promise<unknown> => pause(ms, null, { ref: false });
+
+/** Whether this process did other things for half of the time in which `wait` waits. Nothing of ours is done then. */
+async function isBusyWhile(wait: () => Promise<unknown>): Promise<boolean> {
+  const before = performance.eventLoopUtilization();
+  await wait();
+  return performance.eventLoopUtilization(before).utilization > 0.5;
+}
+
+async function restBusy({ least, most }: Rest): Promise<void> {
+  const until = performance.now() + most;
+  let busy = await isBusyWhile(() => breath(least));
+  while (busy && performance.now() < until) busy = await isBusyWhile(() => breath(REST_MS));
+}
+
+function restInLine(rest: Rest): Promise<unknown> {
   const all = workers();
-  all.rest = all.rest.then(() => pause(ms, null, { ref: false }));
+  all.rest = all.rest.then(() => restBusy(rest));
   return all.rest;
 }
 
