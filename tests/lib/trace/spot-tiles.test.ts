@@ -1,0 +1,84 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { sampleTile, spotScale, TILE, tilesOver } from "@/lib/trace/spot-tiles";
+import { isInZone, type BesideBead } from "@/lib/trace/spot-zone";
+import type { Pixels } from "@/lib/trace";
+import { inDepth } from "../../setup/in-depth";
+
+const CORE = TILE.side - 2 * TILE.edge;
+const size = fc.integer({ min: 60, max: 1500 });
+
+describe("tiles over a bead", () => {
+  it("hold every place of the zone in the core of one tile and of no other", () => {
+    fc.assert(
+      fc.property(
+        fc.record({ width: size, height: size, wide: fc.double({ min: 45, max: 700, noNaN: true }) }),
+        fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true })),
+        fc.double({ min: 0, max: 6.28, noNaN: true }),
+        ({ width, height, wide }, [u, v], turn) => {
+          const scale = spotScale(wide);
+          // A straight bead through the middle of the picture, at any angle.
+          const beside = ({ x, y }: { x: number; y: number }): BesideBead => ({
+            across: Math.abs((x - width / 2) * Math.sin(turn) - (y - height / 2) * Math.cos(turn)) / wide,
+            past: 0,
+          });
+          const at = { x: u * (width - 1), y: v * (height - 1) };
+          fc.pre(isInZone("spatter", beside(at)));
+          const tiles = tilesOver({ width, height }, wide, beside);
+          const holding = tiles.filter(
+            ({ x, y }) =>
+              at.x * scale >= x + TILE.edge &&
+              at.x * scale < x + TILE.edge + CORE &&
+              at.y * scale >= y + TILE.edge &&
+              at.y * scale < y + TILE.edge + CORE,
+          );
+          expect(holding).toHaveLength(1);
+        },
+      ),
+      { seed: 11, numRuns: inDepth(60, 1000) },
+    );
+  });
+
+  it("leave out what is far from the bead", () => {
+    const beside = ({ x, y }: { x: number; y: number }): BesideBead => ({
+      across: Math.hypot(x - 100, y - 100) / 25,
+      past: 0,
+    });
+    expect(tilesOver({ width: 2000, height: 1500 }, 50, beside)).toHaveLength(1);
+  });
+});
+
+describe("a sampled tile", () => {
+  /** Light that grows evenly to the right and down: sampled anywhere and averaged, it is what it is at the middle. */
+  const ramp = (width: number, height: number): Pixels => {
+    const data = new Uint8ClampedArray(4 * width * height);
+    for (let k = 0; k < width * height; k++) {
+      data[4 * k] = ((k % width) / width) * 250;
+      data[4 * k + 1] = (Math.floor(k / width) / height) * 250;
+      data[4 * k + 2] = 128;
+    }
+    return { width, height, data };
+  };
+
+  it.each([1, 0.5, 0.37])("shows the photo's own place under each of its pixels, scaled by %d", (scale) => {
+    const image = ramp(900, 700);
+    const planes = sampleTile(image, { x: 40, y: -20 }, scale);
+    for (const [i, j] of [
+      [3, 60],
+      [120, 33],
+      [180, 200],
+    ] as const) {
+      const [x, y] = [(40 + i + 0.5) / scale - 0.5, (-20 + j + 0.5) / scale - 0.5];
+      const k = j * TILE.side + i;
+      expect(planes[k]).toBeCloseTo(((x / 900) * 250) / 255, 2);
+      expect(planes[TILE.side ** 2 + k]).toBeCloseTo(((y / 700) * 250) / 255, 2);
+    }
+    // Above the photo there is nothing.
+    expect(planes[100]).toBe(0.5);
+  });
+
+  it("is read at the photo's own size where the bead is narrower than it was trained at", () => {
+    expect(spotScale(80)).toBe(1);
+    expect(spotScale(320)).toBe(0.5);
+  });
+});
