@@ -85,7 +85,7 @@ async function poresOfTheSet() {
     return { alongPx: i, upper: toe(left), lower: toe(right), widthPx, end: false };
   });
   // A part of the bead is enough, and a fourth of the work.
-  const part = stations.slice(24, 48);
+  const part = stations.slice(8, 26);
   return { image: { width: info.width, height: info.height, data }, stations: part, truth };
 }
 
@@ -96,7 +96,7 @@ it("the finder of holes finds the pores of a joint it was never trained on; with
     .filter(({ kind, radiusPx }) => kind === "hole" && 2 * radiusPx >= spots.leastAcrossPx)
     .filter((hole) => beside(hole).across < 0.5 && beside(hole).past === 0)
     .map(({ kind, x, y, radiusPx }): Round => ({ kind, x, y, radius: radiusPx }));
-  expect(holes.length).toBeGreaterThan(5);
+  expect(holes.length).toBeGreaterThan(3);
   const right = async (readTile: ReadTile) => {
     const found = await findSpots(image, stations, readTile, spots);
     const said = found.map(({ kind, at, radiusPx }): Round => ({ kind, ...at, radius: radiusPx }));
