@@ -66,4 +66,4 @@ function Suggestions({ shown, spots }: { shown: readonly ShownSpot[]; spots: Spo
   );
 }
 
-const nameOf = ({ kind }: ShownSpot): string => (kind === "hole" ? "Hole" : "Ball of spatter");
+const nameOf = ({ kind }: ShownSpot): string => (kind === "hole" ? "Hole" : "Spatter");

@@ -19,15 +19,15 @@ export interface Suggested {
 }
 
 /** CSS pixels: smaller rings are drawn so large, to be seen. */
-const LEAST_RADIUS = 7;
+const LEAST_RADIUS = 6;
 
-/** Dashed, and with nothing within: what it stands about stays in sight. */
+/** Dashed straw on ink, as all that is not yet in the drawing, and with nothing within: what it stands about stays in sight. */
 export const suggestedPicture = ({ rings }: Pick<Suggested, "rings">, unitPx: number): readonly Primitive[] =>
   rings.flatMap(({ at, radius }): readonly Primitive[] => {
     const circle = { kind: "circle" as const, at, radius: Math.max(LEAST_RADIUS * unitPx, 1.25 * radius) };
     return [
-      { ...circle, stroke: highlight.line, width: 4.5 * unitPx, dash: [5 * unitPx, 4 * unitPx] },
-      { ...circle, stroke: highlight.light, width: 2 * unitPx, dash: [5 * unitPx, 4 * unitPx] },
+      { ...circle, stroke: highlight.line, width: 3.5 * unitPx, dash: [] },
+      { ...circle, stroke: highlight.fill, width: 2 * unitPx, dash: [4 * unitPx, 3 * unitPx] },
     ];
   });
 
