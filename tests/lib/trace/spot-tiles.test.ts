@@ -6,6 +6,7 @@ import type { Pixels } from "@/lib/trace";
 import { inDepth } from "../../setup/in-depth";
 
 const CORE = TILE.side - 2 * TILE.edge;
+const share = fc.double({ min: 0, max: 1, noNaN: true });
 const size = fc.integer({ min: 60, max: 1500 });
 
 describe("tiles over a bead", () => {
@@ -13,17 +14,25 @@ describe("tiles over a bead", () => {
     fc.assert(
       fc.property(
         fc.record({ width: size, height: size, wide: fc.double({ min: 45, max: 700, noNaN: true }) }),
-        fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true })),
+        // Where on the photo: anywhere, or just within the side of a core.
+        fc.tuple(share, share, fc.boolean()),
+        // How far off the middle of a straight bead that is and past its end, in widths: at the zone's very corner above all.
+        fc.oneof(fc.constantFrom(-1.499, 1.499), fc.double({ min: -1.49, max: 1.49, noNaN: true })),
+        fc.oneof(fc.constant(0.499), fc.double({ min: -3, max: 0.49, noNaN: true })),
         fc.double({ min: 0, max: 6.28, noNaN: true }),
-        ({ width, height, wide }, [u, v], turn) => {
+        ({ width, height, wide }, [u, v, isSide], off, past, turn) => {
           const scale = spotScale(wide);
-          // A straight bead through the middle of the picture, at any angle.
-          const beside = ({ x, y }: { x: number; y: number }): BesideBead => ({
-            across: Math.abs((x - width / 2) * Math.sin(turn) - (y - height / 2) * Math.cos(turn)) / wide,
-            past: 0,
-          });
-          const at = { x: u * (width - 1), y: v * (height - 1) };
-          fc.pre(isInZone("spatter", beside(at)));
+          const x = u * (width - 1);
+          const at = {
+            x: isSide ? (Math.floor((x * scale) / CORE) * CORE + 2) / scale : x,
+            y: v * (height - 1),
+          };
+          const beside = (place: { x: number; y: number }): BesideBead => {
+            const [dx, dy] = [(place.x - at.x) / wide, (place.y - at.y) / wide];
+            const [c, s] = [Math.cos(turn), Math.sin(turn)];
+            return { across: Math.abs(off + dx * c + dy * s), past: Math.max(0, past + dx * s - dy * c) };
+          };
+          expect(isInZone("spatter", beside(at))).toBe(true);
           const tiles = tilesOver({ width, height }, wide, beside);
           const holding = tiles.filter(
             ({ x, y }) =>
@@ -35,7 +44,12 @@ describe("tiles over a bead", () => {
           expect(holding).toHaveLength(1);
         },
       ),
-      { seed: 11, numRuns: inDepth(60, 1000) },
+      {
+        seed: 11,
+        numRuns: inDepth(200, 6000),
+        // A corner of the zone that reaches into a tile between the places that are asked.
+        examples: [[{ width: 60, height: 60, wide: 45 }, [0, 0.00076, false], 1.499, 0.499, 0.00188]],
+      },
     );
   });
 
