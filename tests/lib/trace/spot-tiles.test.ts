@@ -48,7 +48,9 @@ describe("tiles over a bead", () => {
         seed: 11,
         numRuns: inDepth(200, 6000),
         // A corner of the zone that reaches into a tile between the places that are asked.
-        examples: [[{ width: 60, height: 60, wide: 45 }, [0, 0.00076, false], 1.499, 0.499, 0.00188]],
+        examples: [
+          [{ width: 600, height: 600, wide: 45 }, [0.5, 132 / 599, true], 1.499, 0.499, Math.PI / 4],
+        ],
       },
     );
   });
