@@ -9,13 +9,16 @@ import {
   useWindowKeys,
   type EaselState,
 } from "@/components/canvas-kit";
+import { laterPart } from "@/components/ui";
 import styles from "./bead-canvas.module.css";
 import { wholePath } from "./draft";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
 import type { Scenery } from "./gesture";
 import { handlesOf } from "./handles";
-import { KeyList } from "./key-list";
+import { canvasCode } from "./canvas-code";
+import type * as CanvasLate from "./canvas-late";
+import type { KeyListProps } from "./key-list";
 import { loupeCentre, shapeOfDraft } from "./preview";
 import { ShapeNamer } from "./shape-namer";
 import { suggestedPicture } from "./suggested";
@@ -31,6 +34,8 @@ import { usePickedPoint } from "./use-picked-point";
 import { useScene } from "./use-scene";
 import { plainView, ViewBar, type ViewChoice } from "./view-bar";
 import { keyHelp } from "./words";
+
+const KeyList = laterPart<typeof CanvasLate, KeyListProps>(canvasCode, (late) => late.KeyList);
 
 /** The photo with its marks: everything a hand, a mouse or a keyboard does to it becomes one action per gesture. */
 export default function BeadCanvas(props: BeadCanvasProps) {

@@ -2,10 +2,17 @@
 
 import { useEffect } from "react";
 import type { EaselState } from "@/components/canvas-kit";
-import { ImperfectionPicker } from "./imperfection-picker";
-import type { BeadCanvasProps } from "./types";
+import { laterPart } from "@/components/ui";
+import { canvasCode } from "./canvas-code";
+import type * as CanvasLate from "./canvas-late";
+import type { BeadCanvasProps, ImperfectionPickerProps } from "./types";
 import type { Marking } from "./use-marking";
 import { useSpotInSight } from "./use-picker-place";
+
+const ImperfectionPicker = laterPart<typeof CanvasLate, ImperfectionPickerProps>(
+  canvasCode,
+  (late) => late.ImperfectionPicker,
+);
 
 /** Asks for the name of a shape that has just been drawn; closed without one, the shape is given up. */
 export function ShapeNamer({

@@ -1,10 +1,12 @@
 "use client";
 
+import { useState } from "react";
 import { Expand, Keyboard, Shrink, SunMedium, Tag } from "lucide-react";
-import { Popover } from "radix-ui";
-import type { EyeLook } from "@/components/canvas-kit";
-import { asTaken, eyeLookLimits, isAsTaken } from "@/components/canvas-kit";
+import { asTaken, isAsTaken, type EyeLook } from "@/components/canvas-kit";
+import { useLater } from "@/components/ui";
+import { canvasCode } from "./canvas-code";
 import { nextTagLevel, tagLevelWords, type TagLevel } from "./tag-level";
+import type { LookProps } from "./look-panel";
 import styles from "./view-bar.module.css";
 
 /** How the photo is shown, never what is on it. */
@@ -35,21 +37,7 @@ export function ViewBar({
       <button type="button" aria-label={said} title={said} onClick={() => onView({ full: !full })}>
         {full ? <Shrink aria-hidden="true" /> : <Expand aria-hidden="true" />}
       </button>
-      <Popover.Root>
-        <Popover.Trigger
-          className={styles.light}
-          aria-label="Light and contrast of the view"
-          title="Light and contrast of the view"
-          data-on={!isAsTaken(look)}
-        >
-          <SunMedium aria-hidden="true" />
-        </Popover.Trigger>
-        <Popover.Portal>
-          <Popover.Content className={styles.panel} align="start" sideOffset={6}>
-            <LookSliders look={look} onLook={(next) => onView({ look: next })} />
-          </Popover.Content>
-        </Popover.Portal>
-      </Popover.Root>
+      <LookButton look={look} onLook={(next) => onView({ look: next })} />
       {hasMarks && (
         <button type="button" className={styles.tags} onClick={() => onView({ tags: nextTagLevel(tags) })}>
           <Tag aria-hidden="true" /> {tagLevelWords[tags]}
@@ -62,37 +50,17 @@ export function ViewBar({
   );
 }
 
-const sliders = [
-  ["brightness", "Brightness"],
-  ["contrast", "Contrast"],
-  ["detail", "Local contrast"],
-] as const;
-
-function LookSliders({ look, onLook }: { look: EyeLook; onLook: (look: EyeLook) => void }) {
-  return (
-    <>
-      {sliders.map(([key, name]) => (
-        <label key={key} className={styles.slider}>
-          {name}
-          <input
-            type="range"
-            min={eyeLookLimits[key][0]}
-            max={eyeLookLimits[key][1]}
-            step={0.05}
-            value={look[key]}
-            onChange={({ target }) => onLook({ ...look, [key]: Number(target.value) })}
-          />
-        </label>
-      ))}
-      <p className={styles.note}>For the eye only. Sizes, sheet and print go by the photo as it was taken.</p>
-      <button
-        type="button"
-        className={styles.reset}
-        disabled={isAsTaken(look)}
-        onClick={() => onLook(asTaken)}
-      >
-        As taken
-      </button>
-    </>
-  );
+/** Its panel comes with the later code; a press before that has it brought. */
+function LookButton({ look, onLook }: LookProps) {
+  const [wanted, want] = useState(false);
+  const late = useLater(canvasCode);
+  const button = {
+    className: styles.light,
+    "aria-label": "Light and contrast of the view",
+    title: "Light and contrast of the view",
+    "data-on": !isAsTaken(look),
+    children: <SunMedium aria-hidden="true" />,
+  };
+  if (late) return <late.LookPanel {...{ look, onLook, button }} openAtOnce={wanted} />;
+  return <button type="button" aria-haspopup="dialog" {...button} onClick={() => want(true)} />;
 }
