@@ -21,6 +21,7 @@ import type * as CanvasLate from "./canvas-late";
 import type { KeyListProps } from "./key-list";
 import { loupeCentre, shapeOfDraft } from "./preview";
 import { ShapeNamer } from "./shape-namer";
+import { suggestedPicture } from "./suggested";
 import { ToolBar } from "./tool-bar";
 import type { TagLevel } from "./tag-level";
 import { toolsMissing } from "./tools-missing";
@@ -101,11 +102,15 @@ function useBoard(props: BeadCanvasProps, easel: EaselState, marking: Marking, t
   const { follow } = marking;
   const follows = follow.on;
   const drawing = history.present;
-  const scenery: Scenery = { tool, draft, drawing, shapes, handles, selectedId, unitPx, follows };
+  const suggested = props.suggested ?? null;
+  const scenery: Scenery = {
+    ...{ tool, draft, drawing, shapes, handles, selectedId, unitPx, follows, suggested },
+  };
   useFollowedEdges(marking, easel);
   const { cross, hideCross, onKeyDown } = useKeys({ marking, scenery, picked, easel, readOnly });
   const { loupe, listeners } = useHands(easel, marking, scenery, picked, hideCross);
   const drafted = [
+    ...(suggested ? suggestedPicture(suggested, unitPx) : []),
     ...inHand,
     ...draftPicture(draft, unitPx, follow.shown),
     ...handlePicture(handles, picked.handle?.key ?? null, unitPx),
