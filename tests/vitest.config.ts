@@ -26,9 +26,9 @@ const changesItsProcess =
   /\bvi\.(mock|doMock|resetModules)\(|process\.env(\.\w+|\[[^\]]+\]) = |process\.chdir\(/;
 /**
  * Test files run one after the other in the same process and load each module once: what they share is code, never state,
- * and a process of its own for each would cost a third of the whole run. Alone stays what changes its process.
+ * and a process of its own for each would cost a third of the whole run. What changes its process loads our modules anew.
  */
-const alone = readdirSync(tests, { recursive: true, encoding: "utf8" })
+const anew = readdirSync(tests, { recursive: true, encoding: "utf8" })
   .filter((file) => /(?<!\.deep)\.test\.tsx?$/.test(file) && !file.startsWith("e2e"))
   .filter((file) => changesItsProcess.test(readFileSync(path.join(tests, file), "utf8")))
   .map((file) => `tests/${file.replaceAll("\\", "/")}`);
@@ -47,17 +47,22 @@ export default defineConfig({
     hookTimeout: PATIENT_MS,
     pool: "forks",
     maxWorkers: 2,
+    // What was compiled is kept by its content: for the next run, and for the other project of this one.
+    experimental: { fsModuleCache: true },
     projects: [
       {
         extends: true,
         test: {
           name: "together",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: [...elsewhere, ...alone],
+          exclude: [...elsewhere, ...anew],
           isolate: false,
         },
       },
-      { extends: true, test: { name: "alone", include: alone } },
+      {
+        extends: true,
+        test: { name: "anew", include: anew, isolate: false, setupFiles: [here("./setup/loaded-anew.ts")] },
+      },
     ],
   },
 });

@@ -6,6 +6,7 @@ import {
   markStyles,
   scaleFromPicks,
   sizesAsked,
+  type Asked,
   type ScalePickKind,
   type Tool,
 } from "@/components/canvas";
@@ -22,6 +23,7 @@ import {
   type Toes,
 } from "@/lib/marks";
 import { markLabel, scaleText } from "@/lib/report";
+import { askedAbout } from "./asked";
 import { benchCode } from "./bench-code";
 import type * as BenchLate from "./bench-late";
 import { photoUrl } from "./photo-url";
@@ -68,6 +70,12 @@ export function PhotoBoard(props: BoardProps) {
       <div className={styles.board} ref={board}>
         <PhotoCanvas
           {...{ ...props, ...offered, desk, picking, tool, offer }}
+          asked={askedAbout(offered.found, offered.proposed, {
+            onAction,
+            onFound: offered.setFound,
+            onProposed: offered.setProposed,
+            onRim: (rim) => picking.ask({ kind: "disc", points: rim }),
+          })}
           onAction={act}
           onToolChange={setTool}
         />
@@ -125,6 +133,7 @@ const assessedPhoto = ({ photos }: EarlyProps["assessment"], { id }: WorkPhoto) 
 type CanvasProps = BoardProps &
   Pick<ReturnType<typeof useBoardTools>, "desk" | "picking" | "tool"> &
   Pick<UnderPhotoProps, "proposed" | "found" | "offer"> & {
+    readonly asked: Asked | null;
     readonly onAction: (action: EditAction) => void;
     readonly onToolChange: (tool: Tool) => void;
   };
@@ -164,8 +173,8 @@ function PhotoCanvas(props: CanvasProps) {
   );
 }
 
-const handed = ({ selectedId, onSelect, onAction, tool, onToolChange, offer }: CanvasProps) => ({
-  ...{ selectedId, onSelect, onAction, tool, onToolChange, offer },
+const handed = ({ selectedId, onSelect, onAction, tool, onToolChange, offer, asked }: CanvasProps) => ({
+  ...{ selectedId, onSelect, onAction, tool, onToolChange, offer, asked },
 });
 
 /** From picked points to a scale: at once where the sizes are known, else after they have been asked for. */

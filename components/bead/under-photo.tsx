@@ -2,7 +2,7 @@
 
 import { MarkCard, MarkList, type PickerOffer, type ScalePickKind, type Tool } from "@/components/canvas";
 import type { SectionAction } from "@/lib/assess";
-import type { EditAction, Mark, PhotoPoint, Scale, Toes } from "@/lib/marks";
+import type { EditAction, Mark, Scale, Toes } from "@/lib/marks";
 import { markAmountText } from "@/lib/report";
 import { FoundPanel } from "./found-panel";
 import { ScaleDialog, type ScalePicks } from "./scale-dialog";
@@ -54,13 +54,7 @@ export function UnderPhotoNow(props: UnderPhotoProps) {
   const calibration = said?.calibration ?? null;
   return (
     <>
-      {found && (
-        <FoundPanel
-          {...{ found, onAction }}
-          onFound={setFound}
-          onRim={(rim: readonly PhotoPoint[]) => picking.ask({ kind: "disc", points: rim })}
-        />
-      )}
+      {found && <FoundPanel found={found} onFound={setFound} />}
       <Section {...props} />
       <SmallPhotoNote photo={photo} />
       <PhotoScale {...props} calibration={calibration} />

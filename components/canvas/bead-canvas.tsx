@@ -69,6 +69,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
             {...{ marking, picked }}
             drawing={history.present}
             size={shapeOfDraft(draft, props.shapeLabel, marking.follow.shown)}
+            asked={props.asked ?? null}
             touching={loupe !== null}
           />
         )}

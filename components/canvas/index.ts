@@ -8,4 +8,4 @@ export { markStyles } from "./mark-styles";
 export { newMarkId } from "@/components/canvas-kit";
 export { scaleFromPicks, sizesAsked } from "./scale-from-picks";
 export { type ScalePickKind } from "./scale-picks";
-export { markTools, sectionMarkTools, sectionTools, type SectionWork, type Tool } from "./types";
+export { markTools, sectionMarkTools, sectionTools, type Asked, type SectionWork, type Tool } from "./types";

@@ -36,6 +36,7 @@ export {
   OUT_OF_POSITION_SHARE,
   plateAmps,
   rowCurves,
+  isFirstLayer,
   travelByFace,
   voltsWithFeed,
 } from "./forward";

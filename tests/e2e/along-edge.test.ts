@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { itDeep } from "../setup/in-depth";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
-import { startServer, type TestServer } from "./support/server";
+import { sharedServer, type SharedServer } from "./support/server";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const rendered = path.join(root, "demo-images/set/flat-wide-weave");
@@ -16,14 +16,13 @@ const toe = (
 ).weld.leftToePx;
 const onToe = (share: number): [number, number] => toe[Math.round(share * (toe.length - 1))]!;
 
-let server: TestServer;
+let server: SharedServer;
 let browser: Browser;
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startServer(), openBrowser()]);
+  [server, browser] = await Promise.all([sharedServer(), openBrowser()]);
 });
 afterAll(async () => {
   await closeWindows(browser);
-  await server?.stop();
 });
 
 type Spot = { readonly x: number; readonly y: number };

@@ -9,20 +9,19 @@ import type { ImperfectionId } from "@/lib/trade";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { withoutRest } from "./support/no-rest";
-import { startServer, type TestServer } from "./support/server";
+import { sharedServer, type SharedServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 import { inDepth } from "../setup/in-depth";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
 
-let server: TestServer;
+let server: SharedServer;
 let browser: Browser;
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startServer(), openBrowser()]);
+  [server, browser] = await Promise.all([sharedServer(), openBrowser()]);
 });
 afterAll(async () => {
   await closeWindows(browser);
-  await server?.stop();
 });
 
 const patient = { timeout: PATIENT_MS };

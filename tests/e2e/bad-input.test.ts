@@ -8,20 +8,19 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { itDeep } from "../setup/in-depth";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
-import { startServer, type TestServer } from "./support/server";
+import { sharedServer, type SharedServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const jpeg = readFileSync(path.join(root, "demo-images/set/tee-undercut.jpg"));
 
-let server: TestServer;
+let server: SharedServer;
 let browser: Browser;
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startServer(), openBrowser()]);
+  [server, browser] = await Promise.all([sharedServer(), openBrowser()]);
 });
 afterAll(async () => {
   await closeWindows(browser);
-  await server?.stop();
 });
 
 /** The workbench of a bead that has a record and nothing in it. */

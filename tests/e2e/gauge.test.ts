@@ -3,17 +3,16 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { handbook } from "../lib/gauge/handbook";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
-import { startServer, type TestServer } from "./support/server";
+import { sharedServer, type SharedServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
-let server: TestServer;
+let server: SharedServer;
 let browser: Browser;
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startServer(), openBrowser()]);
+  [server, browser] = await Promise.all([sharedServer(), openBrowser()]);
 });
 afterAll(async () => {
   await closeWindows(browser);
-  await server?.stop();
 });
 
 /** The sheet as a spreadsheet copies it: parts down its side, the tries of each person beside each other. */

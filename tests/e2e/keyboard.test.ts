@@ -5,20 +5,19 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser } from "./support/browser";
-import { startServer, type TestServer } from "./support/server";
+import { sharedServer, type SharedServer } from "./support/server";
 import { itDeep } from "../setup/in-depth";
 import { PATIENT_MS } from "../setup/patience";
 
 const jpeg = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set/tee-undercut.jpg");
 
-let server: TestServer;
+let server: SharedServer;
 let browser: Browser;
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startServer(), openBrowser()]);
+  [server, browser] = await Promise.all([sharedServer(), openBrowser()]);
 });
 afterAll(async () => {
   await closeWindows(browser);
-  await server?.stop();
 });
 
 /** Presses Tab until what has the focus is the wanted thing; a keyboard user has no other way there. */

@@ -7,7 +7,7 @@ import type { Browser, BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, kept, openBrowser } from "./support/browser";
-import { startServer, type TestServer } from "./support/server";
+import { sharedServer, type SharedServer } from "./support/server";
 import { windows } from "./support/windows";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -16,13 +16,13 @@ const picture = path.join(
   "demo-images/set/lap-cold-lap.jpg",
 );
 
-let server: TestServer;
+let server: SharedServer;
 let browser: Browser;
 let stranger: Server;
 /** A page of another site on this machine, as a stranger would write it. */
 let strangerUrl = "";
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startServer(), openBrowser()]);
+  [server, browser] = await Promise.all([sharedServer(), openBrowser()]);
   stranger = createServer((request, response) => {
     response.setHeader("content-type", "text/html");
     response.end(
@@ -37,7 +37,6 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await closeWindows(browser);
-  await server?.stop();
   stranger?.close();
 });
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Browser } from "playwright-core";
+import type { Browser, Locator } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { PATIENT_MS } from "../setup/patience";
@@ -31,6 +31,19 @@ const Truth = z.object({
   }),
   scaleObject: z.object({ keyPoints: z.array(z.object({ px: Pixel, planeMm: Pixel })).min(2) }),
 });
+
+/** Seen whole as the page stands, under nothing: no scrolling leads to it. */
+async function inReach(button: Locator) {
+  const isSeen = await button.evaluate((element) => {
+    const { left, right, top, bottom } = element.getBoundingClientRect();
+    return [
+      [left + 2, top + 2],
+      [right - 2, bottom - 2],
+      [(left + right) / 2, (top + bottom) / 2],
+    ].every(([x, y]) => element.contains(document.elementFromPoint(x!, y!)));
+  });
+  expect(isSeen).toBe(true);
+}
 
 describe("a bead that reads itself", () => {
   it.each(windows)(
@@ -93,10 +106,13 @@ describe("a bead that reads itself", () => {
     await bench.photoShown();
     const both = page.getByRole("button", { name: "Accept scale and weld line" });
     await both.waitFor();
-    await page.getByTestId("found").scrollIntoViewIfNeeded();
+    await inReach(both);
     await shoot(page, "found-proposed-phone");
     await both.tap();
-    await page.getByRole("button", { name: "Accept these toes" }).tap();
+    const toes = page.getByRole("button", { name: "Accept these toes" });
+    await toes.waitFor();
+    await inReach(toes);
+    await toes.tap();
     await page.getByText("Read off the photo and accepted").waitFor();
     await bench.saved();
     await page.getByRole("link", { name: "Sheet" }).tap();
@@ -125,7 +141,7 @@ describe("a bead that reads itself", () => {
       await page.getByTestId("found").getByText(words).waitFor();
       const accept = page.getByRole("button", { name: press });
       await accept.waitFor();
-      await page.getByTestId("found").scrollIntoViewIfNeeded();
+      await inReach(accept);
       await shoot(page, `found-${name}-phone`);
       await accept.tap();
       if (name === "hard-cracks") {

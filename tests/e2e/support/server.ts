@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, rmSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { PATIENT_MS } from "../../setup/patience";
 import { layMigrated } from "../../setup/migrated";
 
@@ -48,10 +48,23 @@ function isFree(port: number): Promise<boolean> {
 
 type Env = Readonly<Record<string, string>>;
 
-function launch(port: number, dataFolder: string, accounts: boolean, env: Env): ChildProcess {
+/** Loaded into a server that is shared: it ends with the worker that started it, however that one ends. */
+const withWorker = [
+  "--import",
+  pathToFileURL(path.join(root, "tests/e2e/support/ends-with-worker.mjs")).href,
+];
+
+function launch(
+  port: number,
+  dataFolder: string,
+  accounts: boolean,
+  env: Env,
+  isShared = false,
+): ChildProcess {
   return spawn(
     process.execPath,
     [
+      ...(isShared ? withWorker : []),
       "node_modules/next/dist/bin/next",
       "start",
       ...["-H", "127.0.0.1", "-p", String(port)],
@@ -60,7 +73,7 @@ function launch(port: number, dataFolder: string, accounts: boolean, env: Env): 
     ],
     {
       cwd: root,
-      stdio: ["ignore", "ignore", "inherit"],
+      stdio: ["ignore", "ignore", "inherit", ...(isShared ? (["ipc"] as const) : [])],
       env: {
         ...process.env,
         NODE_ENV: "production",
@@ -133,4 +146,28 @@ export async function startServer(
       if (!isOld) rmSync(dataFolder, { recursive: true, force: true });
     },
   };
+}
+
+export type SharedServer = Pick<TestServer, "url" | "dataFolder">;
+let shared: Promise<SharedServer & { readonly child: ChildProcess }> | null = null;
+
+/**
+ * This worker's server, for one file after the other: for files that ask for no more than beads, groups or gauges of their
+ * own, whatever else is there. To start a server, and to load its pages into it, costs as much as most files do with it. No
+ * file stops it: it ends with the worker.
+ */
+export async function sharedServer(): Promise<SharedServer> {
+  const found = await (shared ??= startShared());
+  // A file that took the server down must not take the next file with it.
+  return found.child.exitCode === null && found.child.signalCode === null ? found : (shared = startShared());
+}
+
+async function startShared() {
+  const dataFolder = mkdtempSync(path.join(tmpdir(), "toeline-e2e-"));
+  await layMigrated(path.join(dataFolder, "toeline.db"));
+  const port = await freePort();
+  const url = `http://127.0.0.1:${port}`;
+  const child = launch(port, dataFolder, false, {}, true);
+  await untilServing(url, child);
+  return { url, dataFolder, child };
 }

@@ -7,6 +7,7 @@
  * JSON, for `npm run bench`.
  */
 import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
+import { loadavg } from "node:os";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import Database from "better-sqlite3";
@@ -54,11 +55,12 @@ const ms = (time: number): string => (time < 10 ? time.toFixed(1) : time.toFixed
 /** The client itself, whose questions are listened to: whatever knows it by itself still does. */
 function listened(path: string, url: string, real: Db): Folder {
   const asked: Sql[] = [];
-  const ask = real.$queryRaw.bind(real) as (query: Sql) => Promise<unknown>;
+  const ask = real.$queryRaw as (this: Db, query: Sql) => Promise<unknown>;
   Object.defineProperty(real, "$queryRaw", {
-    value: (query: Sql) => {
+    // A transaction asks within itself: what it wrote is seen by nobody else yet.
+    value(this: Db, query: Sql) {
       asked.push(query);
-      return ask(query);
+      return ask.call(this, query);
     },
   });
   return { path, url, db: real, pen: { db: real, by: "owner" }, asked };
@@ -105,7 +107,27 @@ async function fill(folder: Folder, beads: number): Promise<void> {
 /** The driver by itself: how many rows a statement gives. */
 interface Bare {
   rows(query: Sql): Promise<number>;
+  /** Rows and entries of indexes that these statements looked at, as the database counts them; null: it does not say. */
+  read(queries: readonly Sql[]): Promise<number | null>;
   close(): Promise<unknown>;
+}
+
+/** What this connection has looked at since it last told: rows one after the other, and entries of indexes. */
+const LOOKED_AT = `SELECT (SELECT COALESCE(SUM(seq_tup_read), 0) FROM pg_stat_xact_user_tables)
+  + (SELECT COALESCE(SUM(pg_stat_get_xact_tuples_returned(indexrelid)), 0) FROM pg_stat_user_indexes) AS "read"`;
+
+/** Within one transaction, in which nothing is told. */
+async function rowsRead(client: pg.Client, queries: readonly Sql[]): Promise<number> {
+  const looked = async (): Promise<number> =>
+    Number((await client.query<{ read: string }>(LOOKED_AT)).rows[0]?.read);
+  await client.query("BEGIN");
+  try {
+    const before = await looked();
+    for (const { text, values } of queries) await client.query(text, values as unknown[]);
+    return (await looked()) - before;
+  } finally {
+    await client.query("ROLLBACK");
+  }
 }
 
 async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
@@ -115,6 +137,7 @@ async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
     await client.query("VACUUM ANALYZE");
     return {
       rows: async ({ text, values }) => (await client.query(text, values as unknown[])).rows.length,
+      read: (queries) => rowsRead(client, queries),
       close: () => client.end(),
     };
   }
@@ -123,6 +146,7 @@ async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
   file.pragma("optimize");
   return {
     rows: async ({ sql, values }) => file.prepare(sql).all(...values).length,
+    read: async () => null,
     close: async () => file.close(),
   };
 }
@@ -150,6 +174,7 @@ interface Timed {
   readonly ours: number;
   readonly bare: number | null;
   readonly rows: number | null;
+  readonly read: number | null;
 }
 
 /** Processor time of this process: what else the machine does meanwhile is not ours. Waiting for the disk is not in it. */
@@ -160,16 +185,25 @@ function spentMs(db: Db): number {
 }
 
 /** Ours and the same statements on the bare driver, in turn. */
-async function time(folder: Folder, bare: Bare, work: () => Promise<unknown>, runs = 9): Promise<Timed> {
+async function time(
+  folder: Folder,
+  bare: Bare,
+  work: () => Promise<unknown>,
+  runs = 9,
+  isSave = false,
+): Promise<Timed> {
   const [ours, theirs]: [number[], number[]] = [[], []];
   let rows = 0;
+  let last: readonly Sql[] = [];
   for (let run = 0; run < runs; run += 1) {
     folder.asked.length = 0;
     const from = spentMs(folder.db);
     await work();
     ours.push(spentMs(folder.db) - from);
-    const statements = [...folder.asked];
+    // What a save asks in between is no measure of what it writes.
+    const statements = isSave ? [] : [...folder.asked];
     if (statements.length === 0) continue;
+    last = statements;
     const begin = spentMs(folder.db);
     rows = 0;
     for (const query of statements) rows += await bare.rows(query);
@@ -179,6 +213,7 @@ async function time(folder: Folder, bare: Bare, work: () => Promise<unknown>, ru
     ours: median(ours),
     bare: theirs.length ? median(theirs) : null,
     rows: theirs.length ? rows : null,
+    read: theirs.length ? await bare.read(last) : null,
   };
 }
 
@@ -270,32 +305,47 @@ function listWorks({ db }: Folder): Awaited<ReturnType<typeof works>> {
   ];
 }
 
+const head = [
+  "work",
+  "ours, ms",
+  "same SQL, bare driver",
+  "ratio",
+  "rows given",
+  "rows read",
+  "memory after, MB",
+];
+const row = (cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
+
+async function printWorks(folder: Folder, bare: Bare, beads: number): Promise<void> {
+  const load = loadavg()[0]!.toFixed(1);
+  console.log(`\n${beads} beads on ${engineOf(folder.db)}, the machine at load ${load}\n`);
+  console.log(`${row(head)}\n${row(head.map(() => "---"))}`);
+  for (const [name, work, runs] of await works(folder)) {
+    const { ours, bare: theirs, rows, read } = await time(folder, bare, work, runs, name === "save a bead");
+    const memory = (process.memoryUsage().rss / 2 ** 20).toFixed(0);
+    const beside = theirs === null ? ["", ""] : [ms(theirs), (ours / theirs).toFixed(1)];
+    console.log(row([name, ms(ours), ...beside, rows ?? "", read ?? "", memory]));
+  }
+}
+
+async function printList(folder: Folder, bare: Bare): Promise<void> {
+  const lines = [];
+  for (const [work, run, runs] of listWorks(folder)) {
+    const { ours, bare: theirs } = await time(folder, bare, run, runs);
+    lines.push({ work, ours, bare: theirs });
+  }
+  console.log(JSON.stringify(lines));
+}
+
 async function bench(beads: number, keep: string | null): Promise<void> {
   const folder = keep === null ? await makeFolder() : await keptFolder(keep, beads);
+  let bare: Bare | null = null;
   try {
     if (keep === null) await fill(folder, beads);
-    const bare = await openBare(folder);
-    if (values.list) {
-      const lines = [];
-      for (const [work, run, runs] of listWorks(folder)) {
-        const { ours, bare: theirs } = await time(folder, bare, run, runs);
-        lines.push({ work, ours, bare: theirs });
-      }
-      console.log(JSON.stringify(lines));
-      return void (await bare.close());
-    }
-    console.log(
-      `\n${beads} beads on ${engineOf(folder.db)}\n\n| work | ours, ms | same SQL, bare driver | rows given | memory after, MB |\n| --- | --- | --- | --- | --- |`,
-    );
-    for (const [name, work, runs] of await works(folder)) {
-      const { ours, bare: theirs, rows } = await time(folder, bare, work, runs);
-      const memory = (process.memoryUsage().rss / 2 ** 20).toFixed(0);
-      console.log(
-        `| ${name} | ${ms(ours)} | ${theirs === null ? "" : ms(theirs)} | ${rows ?? ""} | ${memory} |`,
-      );
-    }
-    await bare.close();
+    bare = await openBare(folder);
+    await (values.list ? printList(folder, bare) : printWorks(folder, bare, beads));
   } finally {
+    await bare?.close();
     await folder.db.$disconnect();
     if (keep === null) rmSync(folder.path, { recursive: true, force: true });
   }
