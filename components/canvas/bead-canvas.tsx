@@ -9,13 +9,14 @@ import {
   useWindowKeys,
   type EaselState,
 } from "@/components/canvas-kit";
+import { useLater } from "@/components/ui";
 import styles from "./bead-canvas.module.css";
 import { wholePath } from "./draft";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
 import type { Scenery } from "./gesture";
 import { handlesOf } from "./handles";
-import { KeyList } from "./key-list";
+import { overPhoto } from "./over-photo-code";
 import { loupeCentre, shapeOfDraft } from "./preview";
 import { ShapeNamer } from "./shape-namer";
 import { ToolBar } from "./tool-bar";
@@ -165,6 +166,7 @@ function Board({
   const { history, readOnly = false } = props;
   const { past, present, future } = history;
   const stepBy = useStepKeys(marking, readOnly, () => showKeys(true));
+  const here = useLater(overPhoto);
   const onKeyDown = (event: KeyboardEvent) => {
     // Escape gives up what is drawn or picked first.
     if (full && event.key === "Escape" && marking.draft === null && props.selectedId === null) onLeaveFull();
@@ -185,7 +187,7 @@ function Board({
         />
       )}
       <div className={styles.window}>{children}</div>
-      <KeyList open={keysShown} offered={marking.offered} onOpen={showKeys} />
+      {here && <here.KeyList open={keysShown} offered={marking.offered} onOpen={showKeys} />}
     </div>
   );
 }
