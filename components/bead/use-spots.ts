@@ -73,7 +73,7 @@ function useLooked({ id, role, widthPx, history }: WorkPhoto, url: string, on: b
     if (!isAsked) return undefined;
     let gone = false;
     const tell = (found: readonly Spot[] | null, said: string | null) => {
-      const shown = found?.map((spot, i) => ({ ...spot, id: `${id}-${i}` })) ?? null;
+      const shown = found?.map((spot) => ({ ...spot, id: `${id} ${placeOf(spot)}` })) ?? null;
       if (!gone) setLooked({ toes, found: shown, said });
     };
     setLooked(null);
@@ -91,6 +91,9 @@ function useLooked({ id, role, widthPx, history }: WorkPhoto, url: string, on: b
   }, [isAsked, toes, id, widthPx]);
   return isAsked && looked !== null && looked.toes === toes ? looked : null;
 }
+
+/** By its place, so that what was dismissed stays so when the toes are moved and it is found again there. */
+const placeOf = ({ kind, at }: Spot): string => `${kind} ${at.x.toFixed(0)} ${at.y.toFixed(0)}`;
 
 /** The person's mark of what was suggested: a ring that counts, moves and is named as any other. */
 export function markOf({ kind, at, radiusPx }: Spot, id: string): Mark {
