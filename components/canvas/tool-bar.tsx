@@ -14,6 +14,7 @@ import {
   type LucideIcon,
 } from "lucide-react";
 import { ToggleGroup } from "radix-ui";
+import { useId } from "react";
 import styles from "./tool-bar.module.css";
 import type { Tool, ToolBarProps } from "./types";
 import { toolWords } from "./words";
@@ -33,6 +34,7 @@ const icons: Readonly<Record<Tool, LucideIcon>> = {
 function ToolButton({ tool, missing }: { tool: Tool; missing: boolean }) {
   const Icon = icons[tool];
   const { name, key, does } = toolWords[tool];
+  const tip = useId();
   return (
     <span className={styles.slot}>
       <ToggleGroup.Item
@@ -40,12 +42,15 @@ function ToolButton({ tool, missing }: { tool: Tool; missing: boolean }) {
         className={styles.tool}
         aria-label={name}
         aria-keyshortcuts={key}
-        title={`${does} (${key})`}
+        aria-describedby={tip}
       >
         <Icon aria-hidden="true" className={styles.icon} />
         <span>{name}</span>
         {missing && <span className={styles.missing} title="Not set yet" />}
       </ToggleGroup.Item>
+      <span id={tip} role="tooltip" className={styles.tip}>
+        {does} <kbd>{key}</kbd>
+      </span>
     </span>
   );
 }

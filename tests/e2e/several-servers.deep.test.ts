@@ -1,9 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { staleBeads } from "@/lib/beads";
 import { openDb, type Db } from "@/lib/db";
+import { growShop } from "@/lib/demo/grow-shop";
 import { wrongAfter } from "../load/book";
 import { kinds } from "../load/one-bead";
 import { startServers, type Servers } from "../load/servers";
 import { workTogether, wrongCodes, type Together } from "../load/together";
+
+/** The lock of one that was killed goes with its connection; a slice of the other follows. On a busy machine too. */
+const TAKEN_OVER_MS = 5000;
 
 let servers: Servers;
 let done: Together;
@@ -94,5 +99,45 @@ describe("two servers behind one proxy, on one database and one place of photos"
     const statuses = await wrongCodes(servers, 40);
     expect(statuses.filter((status) => status === 404)).toHaveLength(30);
     expect(statuses.filter((status) => status === 429)).toHaveLength(10);
+  });
+
+  it("share what is to be worked out again; where one is killed the other goes on at once", async () => {
+    const BEADS = 400;
+    const pen = { db, by: "test" };
+    await growShop(pen, { beads: BEADS, seed: 4, until: new Date("2026-11-26T12:00:00Z") });
+    // Written down by the database itself, whoever does it.
+    await behindBacks(
+      `CREATE TABLE worked (number int, server int, at timestamptz DEFAULT clock_timestamp())`,
+    );
+    await behindBacks(`CREATE FUNCTION note_worked() RETURNS trigger AS
+      'BEGIN INSERT INTO worked (number, server) VALUES (NEW."number", inet_client_port()); RETURN NULL; END' LANGUAGE plpgsql`);
+    await behindBacks(`UPDATE "BeadFacts" SET "stamp" = 'of an earlier program'`);
+    await behindBacks(
+      `CREATE TRIGGER note_worked AFTER UPDATE OF "stamp" ON "BeadFacts" FOR EACH ROW EXECUTE FUNCTION note_worked()`,
+    );
+    const stale = await staleBeads(db);
+    expect(stale).toBeGreaterThan(BEADS);
+    const count = async (): Promise<number> =>
+      Number((await db.$queryRawUnsafe<{ n: bigint }[]>(`SELECT COUNT(*) AS n FROM worked`))[0]?.n);
+    const health = () => Promise.all(servers.servers.map(({ url }) => fetch(`${url}/api/health`)));
+    await health();
+    await expect.poll(count).toBeGreaterThan(50);
+    const [, last] = servers.servers;
+    await last!.kill();
+    const killed = new Date();
+    const before = await count();
+    expect(before).toBeLessThan(stale);
+    // Nobody asks again: the one that is left is at work.
+    await expect.poll(() => staleBeads(db)).toBe(0);
+    const rows =
+      await db.$queryRawUnsafe<{ number: number; server: number; at: Date }[]>(`SELECT * FROM worked`);
+    expect(rows.map(({ number }) => number).sort((a, b) => a - b)).toEqual(
+      (await db.bead.findMany({ orderBy: { number: "asc" }, select: { number: true } })).map(
+        ({ number }) => number,
+      ),
+    );
+    const after = rows.filter(({ at }) => at > killed).map(({ at }) => at.getTime() - killed.getTime());
+    console.log(`taken over after ${Math.min(...after)} ms; ${after.length} of ${stale} beads left then`);
+    expect(Math.min(...after)).toBeLessThan(TAKEN_OVER_MS);
   });
 });

@@ -1,10 +1,11 @@
 /**
- * `npm run bench:grow -- [--postgresql] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many beads (1 000
- * and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them.
- * Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which
- * works elsewhere, of time. Only this run's machine is meant by the times. `--keep`: a data folder on SQLite for each number
- * stays in FOLDER, can be served, and is measured again the next time. `--list`: the list with what waits above it alone, as
- * JSON, for `npm run bench`.
+ * `npm run bench:grow -- [--postgresql] [--at URL] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many
+ * beads (1 000 and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take
+ * on them. Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL,
+ * which works elsewhere, of time; and how many rows PostgreSQL looks at. Only this run's machine is meant by the times.
+ * `--keep`: a data folder on SQLite for each number stays in FOLDER, can be served, and is measured again the next time.
+ * `--at URL --keep FOLDER`: a PostgreSQL of one's own, which stays; filled where it is empty. `--list`: the list with what
+ * waits above it alone, as JSON, for `npm run bench`.
  */
 import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import { loadavg } from "node:os";
@@ -13,6 +14,7 @@ import { parseArgs } from "node:util";
 import Database from "better-sqlite3";
 import pg from "pg";
 import { archiveOf } from "@/lib/archive";
+import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { createBead, getBead, saveBead, staleBeads } from "@/lib/beads";
 import { engineOf, openDb, type Db, type Sql } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
@@ -37,6 +39,7 @@ import { metric } from "@/lib/units";
 import { verifyRecords } from "@/lib/verify";
 import { freshDb } from "../../setup/fresh-db";
 import { layMigrated } from "../../setup/migrated";
+import { listenTo, rowsRead } from "../../setup/rows-read";
 import { storePlainPhotos } from "../../setup/plain-photos";
 import { setup as startPostgres } from "../../setup/postgres-global";
 
@@ -54,15 +57,7 @@ const ms = (time: number): string => (time < 10 ? time.toFixed(1) : time.toFixed
 
 /** The client itself, whose questions are listened to: whatever knows it by itself still does. */
 function listened(path: string, url: string, real: Db): Folder {
-  const asked: Sql[] = [];
-  const ask = real.$queryRaw as (this: Db, query: Sql) => Promise<unknown>;
-  Object.defineProperty(real, "$queryRaw", {
-    // A transaction asks within itself: what it wrote is seen by nobody else yet.
-    value(this: Db, query: Sql) {
-      asked.push(query);
-      return ask.call(this, query);
-    },
-  });
+  const asked = listenTo(real as never);
   return { path, url, db: real, pen: { db: real, by: "owner" }, asked };
 }
 
@@ -92,6 +87,17 @@ function openedIn(folder: string): Folder {
   return listened(folder, url, openDb(url, folder));
 }
 
+/** A PostgreSQL that is there, and stays: filled where it has no beads yet. Photos lie in the kept folder. */
+async function namedDatabase(url: string, keep: string, beads: number): Promise<Folder> {
+  await applyMigrations(url);
+  const one = listened(keep, url, openDb(url, keep));
+  const there = await one.db.bead.count();
+  if (there === 0) await fill(one, beads);
+  else if (Math.abs(there - beads) > beads / 100)
+    throw new Error(`there are ${there} beads in it, not ${beads}`);
+  return one;
+}
+
 async function fill(folder: Folder, beads: number): Promise<void> {
   const isFile = engineOf(folder.db) === "sqlite";
   const from = performance.now();
@@ -110,24 +116,6 @@ interface Bare {
   /** Rows and entries of indexes that these statements looked at, as the database counts them; null: it does not say. */
   read(queries: readonly Sql[]): Promise<number | null>;
   close(): Promise<unknown>;
-}
-
-/** What this connection has looked at since it last told: rows one after the other, and entries of indexes. */
-const LOOKED_AT = `SELECT (SELECT COALESCE(SUM(seq_tup_read), 0) FROM pg_stat_xact_user_tables)
-  + (SELECT COALESCE(SUM(pg_stat_get_xact_tuples_returned(indexrelid)), 0) FROM pg_stat_user_indexes) AS "read"`;
-
-/** Within one transaction, in which nothing is told. */
-async function rowsRead(client: pg.Client, queries: readonly Sql[]): Promise<number> {
-  const looked = async (): Promise<number> =>
-    Number((await client.query<{ read: string }>(LOOKED_AT)).rows[0]?.read);
-  await client.query("BEGIN");
-  try {
-    const before = await looked();
-    for (const { text, values } of queries) await client.query(text, values as unknown[]);
-    return (await looked()) - before;
-  } finally {
-    await client.query("ROLLBACK");
-  }
 }
 
 async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
@@ -337,8 +325,13 @@ async function printList(folder: Folder, bare: Bare): Promise<void> {
   console.log(JSON.stringify(lines));
 }
 
+function folderOf(beads: number, keep: string | null): Promise<Folder> {
+  if (values.at !== undefined) return namedDatabase(values.at, keep ?? "", beads);
+  return keep === null ? makeFolder() : keptFolder(keep, beads);
+}
+
 async function bench(beads: number, keep: string | null): Promise<void> {
-  const folder = keep === null ? await makeFolder() : await keptFolder(keep, beads);
+  const folder = await folderOf(beads, keep);
   let bare: Bare | null = null;
   try {
     if (keep === null) await fill(folder, beads);
@@ -358,9 +351,14 @@ const { values, positionals } = parseArgs({
     verify: { type: "boolean" },
     keep: { type: "string" },
     list: { type: "boolean" },
+    at: { type: "string" },
   },
 });
 const sizes = positionals.map(Number).filter((n) => Number.isInteger(n) && n > 0);
+if (values.at !== undefined && (values.keep === undefined || sizes.length !== 1)) {
+  console.error("--at URL needs --keep FOLDER, for its photos, and one number of beads");
+  process.exit(2);
+}
 const stop = values.postgresql ? await startPostgres() : null;
 try {
   for (const beads of sizes.length > 0 ? sizes : [1000, 10_000]) await bench(beads, values.keep ?? null);
