@@ -9,16 +9,14 @@ import {
   useWindowKeys,
   type EaselState,
 } from "@/components/canvas-kit";
-import { laterPart } from "@/components/ui";
+import { useLater } from "@/components/ui";
 import styles from "./bead-canvas.module.css";
 import { wholePath } from "./draft";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
 import type { Scenery } from "./gesture";
 import { handlesOf } from "./handles";
-import { canvasCode } from "./canvas-code";
-import type * as CanvasLate from "./canvas-late";
-import type { KeyListProps } from "./key-list";
+import { overPhoto } from "./over-photo-code";
 import { loupeCentre, shapeOfDraft } from "./preview";
 import { ShapeNamer } from "./shape-namer";
 import { suggestedPicture } from "./suggested";
@@ -34,8 +32,6 @@ import { usePickedPoint } from "./use-picked-point";
 import { useScene } from "./use-scene";
 import { plainView, ViewBar, type ViewChoice } from "./view-bar";
 import { keyHelp } from "./words";
-
-const KeyList = laterPart<typeof CanvasLate, KeyListProps>(canvasCode, (late) => late.KeyList);
 
 /** The photo with its marks: everything a hand, a mouse or a keyboard does to it becomes one action per gesture. */
 export default function BeadCanvas(props: BeadCanvasProps) {
@@ -175,6 +171,7 @@ function Board({
   const { history, readOnly = false } = props;
   const { past, present, future } = history;
   const stepBy = useStepKeys(marking, readOnly, () => showKeys(true));
+  const here = useLater(overPhoto);
   const onKeyDown = (event: KeyboardEvent) => {
     // Escape gives up what is drawn or picked first.
     if (full && event.key === "Escape" && marking.draft === null && props.selectedId === null) onLeaveFull();
@@ -195,7 +192,7 @@ function Board({
         />
       )}
       <div className={styles.window}>{children}</div>
-      <KeyList open={keysShown} offered={marking.offered} onOpen={showKeys} />
+      {here && <here.KeyList open={keysShown} offered={marking.offered} onOpen={showKeys} />}
     </div>
   );
 }
