@@ -1,10 +1,10 @@
 "use client";
 
 import { useEffect, useState } from "react";
+import { newMarkId } from "@/components/canvas";
 import { distance } from "@/lib/geometry";
 import { newMark, type EditAction, type Mark, type Toes } from "@/lib/marks";
 import { isGuess, stationsOf, type Spot } from "@/lib/trace";
-import { newMarkId } from "@/components/canvas-kit";
 import { lookForSpots } from "./read-toes";
 import { setSuggestsSpots, suggestsSpots } from "./suggests-spots";
 import type { WorkPhoto } from "./work-state";

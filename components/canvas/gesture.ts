@@ -6,8 +6,7 @@ import { closeFreehand, finish, placePoint, type Draft, type PathKinds, type Ste
 import { mayFollow } from "./followed";
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
-import type { Suggested } from "./suggested";
-import type { Tool } from "./types";
+import type { Suggested, Tool } from "./types";
 
 /** What a press took hold of. Stretching gives a radius, a straight line or a freehand outline. */
 export type Grip = KitGrip<

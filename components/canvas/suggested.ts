@@ -3,20 +3,7 @@ import { distance, type Point } from "@/lib/geometry";
 import type { Primitive } from "@/lib/marks";
 import type { Scenery } from "./gesture";
 import { markAt } from "./hit";
-
-/** A place that is suggested to be marked. It is no mark. */
-export interface SuggestedRing {
-  readonly id: string;
-  readonly at: Point<"photo">;
-  /** Photo pixels. */
-  readonly radius: number;
-}
-
-export interface Suggested {
-  readonly rings: readonly SuggestedRing[];
-  /** The person took it. */
-  readonly onTake: (id: string) => void;
-}
+import type { Suggested, SuggestedRing } from "./types";
 
 /** CSS pixels: smaller rings are drawn so large, to be seen. */
 const LEAST_RADIUS = 6;

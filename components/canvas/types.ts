@@ -1,5 +1,6 @@
 import type { CanvasPhoto } from "@/components/canvas-kit";
 import type { PhotoSection, SectionAction } from "@/lib/assess";
+import type { Point } from "@/lib/geometry";
 import type { DrawingAction, EditAction, History, Mark, MarkShapeData, PhotoPoint } from "@/lib/marks";
 import type { ImperfectionId, Joint, Position, Process } from "@/lib/trade";
 import type { MeasuredMark } from "@/lib/measure";
@@ -8,7 +9,6 @@ import type { NamedSpot } from "./use-picker-place";
 import type { SectionEdgeRole, SectionPlaces } from "@/lib/section";
 import type { PickerOffer } from "./picker-groups";
 import type { ScalePickKind } from "./scale-picks";
-import type { Suggested } from "./suggested";
 
 export const tools = [
   "move",
@@ -55,6 +55,20 @@ export interface AskedAnswer {
   /** Not to be given yet. */
   readonly isOff?: boolean;
   readonly onPress: () => void;
+}
+
+/** A place that is suggested to be marked. It is no mark. */
+export interface SuggestedRing {
+  readonly id: string;
+  readonly at: Point<"photo">;
+  /** Photo pixels. */
+  readonly radius: number;
+}
+
+export interface Suggested {
+  readonly rings: readonly SuggestedRing[];
+  /** The person took it. */
+  readonly onTake: (id: string) => void;
 }
 
 export interface BeadCanvasProps {
