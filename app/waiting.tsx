@@ -63,6 +63,6 @@ async function unsigned({ db }: Here): Promise<readonly Item[]> {
   return (await newestOpen(db, MOST)).map(({ id, number, welds, unseen }) => ({
     href: `/inspections/${id}`,
     what: `Inspection ${number}`,
-    ask: unseen === 0 ? "is not signed" : `${unseen} of ${welds} welds still to be looked at`,
+    ask: unseen === 0 ? "is not signed" : `has ${unseen} of ${welds} welds still to be looked at`,
   }));
 }

@@ -32,7 +32,7 @@ const places: readonly Place[] = [
     name: "Your exercises",
     deed: "exercise.hand-in",
     own: true,
-    sight: { short: "Exercises", icon: "course" },
+    sight: { short: "Exercises", icon: "exercises" },
   },
   { href: "/jobs", name: "Jobs and inspections", deed: "job.read", sight: { short: "Jobs", icon: "jobs" } },
   { href: "/criteria", name: "Criteria", deed: "bead.read", sight: { short: "Criteria", icon: "criteria" } },

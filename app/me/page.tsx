@@ -89,26 +89,24 @@ export default async function MePage() {
 
 /** What they are here, and what each of their roles may do. */
 function Duties({ person }: { person: PersonRecord }) {
-  return (
-    <>
+  const who = [heldRoleNames(person), person.mark].filter(Boolean).join(" · ");
+  if (person.also.length === 0)
+    return (
       <p>
-        {heldRoleNames(person)}
-        {person.mark ? `, ${person.mark}` : ""}.{" "}
-        {person.also.length === 0 ? roleDuties[person.role] : "You may do what any of these roles may:"}
+        {who}. {roleDuties[person.role]}
       </p>
-      {person.also.length > 0 && (
-        <dl>
-          {heldRoles(person).map((role) => (
-            <div key={role}>
-              <dt>
-                <strong>{roleNames[role]}</strong>
-              </dt>
-              <dd>{roleDuties[role]}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
-    </>
+    );
+  return (
+    <Panel title={who}>
+      <p>You may do what any of these roles may.</p>
+      <ul>
+        {heldRoles(person).map((role) => (
+          <li key={role}>
+            <strong>{roleNames[role]}</strong>: {roleDuties[role]}
+          </li>
+        ))}
+      </ul>
+    </Panel>
   );
 }
 

@@ -49,10 +49,7 @@ export default async function PeoplePage() {
               />
             ) : (
               <Panel key={person.id} title={person.name ?? "Removed person"}>
-                <p>
-                  {heldRoleNames(person)}
-                  {person.mark ? `, ${person.mark}` : ""}
-                </p>
+                <p>{[heldRoleNames(person), person.mark].filter(Boolean).join(" · ")}</p>
               </Panel>
             ),
           )}

@@ -32,6 +32,7 @@ import type { ScalePicks } from "./scale-dialog";
 import { SectionJobs } from "./section-jobs";
 import type { EarlyProps } from "./shared";
 import type { UnderPhotoProps } from "./under-photo";
+import { useSpots, type Spots } from "./use-spots";
 import { useFoundOn, withFound } from "./use-found";
 import { usePickerOffer } from "./use-picker-offer";
 import { useSectionDesk } from "./use-section-desk";
@@ -62,7 +63,7 @@ export function PhotoBoard(props: BoardProps) {
   const tools = useBoardTools(props, { onAction, onSection, show });
   const { desk, tool, setTool, picking } = tools;
   const url = photoUrl(photo, "view", props.kept);
-  const { act, ...offered } = useOffered(photo, url, onAction);
+  const { act, ...offered } = useOffered(photo, url, onAction, setTool);
   const offer = usePickerOffer(props.state, props.assessment);
   return (
     <>
@@ -86,10 +87,23 @@ export function PhotoBoard(props: BoardProps) {
 }
 
 /** What is offered on this photo and counts for nothing yet: toes, and what was found without a press. */
-function useOffered(photo: WorkPhoto, url: string, onAction: (action: EditAction) => void) {
+function useOffered(
+  photo: WorkPhoto,
+  url: string,
+  onAction: (action: EditAction) => void,
+  setTool: (tool: Tool) => void,
+) {
   const { proposed, setProposed, act } = useProposed(photo, onAction);
   const { found, setFound, actOrDrag } = useFoundOn(photo, url, act);
-  return { proposed, setProposed, found, setFound, act: actOrDrag };
+  // A tap with an empty hand takes what is suggested, so the hand is emptied when that is switched on.
+  const spots = useSpots(photo, url, onAction, () => setTool("move"));
+  return { proposed, setProposed, found, setFound, spots, act: actOrDrag };
+}
+
+/** The rings of what is suggested. */
+function ringsOf({ shown, take }: Spots) {
+  if (shown === null || shown.length === 0) return null;
+  return { rings: shown.map(({ id, at, radiusPx }) => ({ id, at, radius: radiusPx })), onTake: take };
 }
 
 /** Toes read off this photo that nobody has accepted yet: seen on it, kept nowhere. */
@@ -132,7 +146,7 @@ const assessedPhoto = ({ photos }: EarlyProps["assessment"], { id }: WorkPhoto) 
 
 type CanvasProps = BoardProps &
   Pick<ReturnType<typeof useBoardTools>, "desk" | "picking" | "tool"> &
-  Pick<UnderPhotoProps, "proposed" | "found" | "offer"> & {
+  Pick<UnderPhotoProps, "proposed" | "found" | "offer" | "spots"> & {
     readonly asked: Asked | null;
     readonly onAction: (action: EditAction) => void;
     readonly onToolChange: (tool: Tool) => void;
@@ -173,9 +187,11 @@ function PhotoCanvas(props: CanvasProps) {
   );
 }
 
-const handed = ({ selectedId, onSelect, onAction, tool, onToolChange, offer, asked }: CanvasProps) => ({
-  ...{ selectedId, onSelect, onAction, tool, onToolChange, offer, asked },
-});
+const handed = (props: CanvasProps) => {
+  const { selectedId, onSelect, onAction, tool, onToolChange, offer, asked, proposed, spots } = props;
+  const suggested = proposed === null ? ringsOf(spots) : null;
+  return { selectedId, onSelect, onAction, tool, onToolChange, offer, asked, suggested };
+};
 
 /** From picked points to a scale: at once where the sizes are known, else after they have been asked for. */
 function useScalePicking(setScale: (scale: Scale | null) => void) {

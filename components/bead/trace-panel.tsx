@@ -12,7 +12,9 @@ import { drawnProfile, isGuess, stationsOf, traceSentence, type BeadProfile } fr
 import type { UnitPreferences } from "@/lib/units";
 import { ProfileChart } from "./profile-chart";
 import { readToes } from "./read-toes";
+import { SpotsPanel } from "./spots-panel";
 import styles from "./trace-panel.module.css";
+import type { Spots } from "./use-spots";
 import type { WorkPhoto } from "./work-state";
 
 interface TraceProps {
@@ -26,6 +28,7 @@ interface TraceProps {
   readonly proposed: Toes | null;
   readonly onProposed: (toes: Toes | null) => void;
   readonly onAction: (action: EditAction) => void;
+  readonly spots: Spots;
 }
 
 /** Under the photo: the bead reads itself along its weld line, and nothing of it counts before it is accepted. */
@@ -68,6 +71,7 @@ export function TracePanel(props: TraceProps) {
           </Button>
         </div>
       )}
+      {toes && proposed === null && <SpotsPanel spots={props.spots} />}
     </div>
   );
 }

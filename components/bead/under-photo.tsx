@@ -14,6 +14,7 @@ import { TracePanel } from "./trace-panel";
 import type { Found } from "./use-found";
 import { useFull } from "./use-full";
 import type { SectionDesk } from "./use-section-desk";
+import type { Spots } from "./use-spots";
 import type { WorkPhoto } from "./work-state";
 
 export interface UnderPhotoProps extends EarlyProps {
@@ -39,6 +40,7 @@ export interface UnderPhotoProps extends EarlyProps {
   readonly setProposed: (toes: Toes | null) => void;
   readonly found: Found | null;
   readonly setFound: (found: Found | null) => void;
+  readonly spots: Spots;
   readonly offer: PickerOffer;
   /** Brings the photo into sight. */
   readonly show: () => void;
@@ -62,6 +64,7 @@ export function UnderPhotoNow(props: UnderPhotoProps) {
         <TracePanel
           {...{ photo, url, calibration, units, onAction }}
           proposed={props.proposed}
+          spots={props.spots}
           setup={state.setup}
           onProposed={props.setProposed}
         />

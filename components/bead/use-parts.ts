@@ -22,7 +22,7 @@ export function useParts(photos: readonly WorkPhoto[], shownId: string | null, a
   const choose = (part: PartId) => {
     setChosen(part);
     // Asked for now, whether the page had its rest or not; where it cannot come it is asked for again at rest.
-    void benchCode.load().catch(() => undefined);
+    if (part !== "photo") void benchCode.load().catch(() => undefined);
     // What was scrolled to in one part is nowhere in the next.
     if (window.matchMedia(IN_TURNS).matches) window.scrollTo({ top: 0 });
   };

@@ -1,7 +1,7 @@
 "use client";
 
 import { Popover } from "radix-ui";
-import type { ButtonHTMLAttributes } from "react";
+import type { ReactNode } from "react";
 import { asTaken, eyeLookLimits, isAsTaken, type EyeLook } from "@/components/canvas-kit";
 import styles from "./view-bar.module.css";
 
@@ -10,23 +10,14 @@ export interface LookProps {
   readonly onLook: (look: EyeLook) => void;
 }
 
-/** The button and what it opens: light and contrast for the eye. */
-export function LookPanel({
-  look,
-  onLook,
-  button,
-  openAtOnce,
-}: LookProps & {
-  /** What the button showed before this code was here. */
-  button: ButtonHTMLAttributes<HTMLButtonElement>;
-  openAtOnce: boolean;
-}) {
+/** Open from the start: it comes with the press that asks for it. `button` opens and closes it from then on. */
+export function LookPanel({ button, ...props }: LookProps & { readonly button: ReactNode }) {
   return (
-    <Popover.Root defaultOpen={openAtOnce}>
-      <Popover.Trigger {...button} />
+    <Popover.Root defaultOpen>
+      <Popover.Trigger asChild>{button}</Popover.Trigger>
       <Popover.Portal>
         <Popover.Content className={styles.panel} align="start" sideOffset={6}>
-          <LookSliders look={look} onLook={onLook} />
+          <LookSliders {...props} />
         </Popover.Content>
       </Popover.Portal>
     </Popover.Root>

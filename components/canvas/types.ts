@@ -8,6 +8,7 @@ import type { NamedSpot } from "./use-picker-place";
 import type { SectionEdgeRole, SectionPlaces } from "@/lib/section";
 import type { PickerOffer } from "./picker-groups";
 import type { ScalePickKind } from "./scale-picks";
+import type { Suggested } from "./suggested";
 
 export const tools = [
   "move",
@@ -83,6 +84,8 @@ export interface BeadCanvasProps {
   readonly onScaleCancelled?: () => void;
   /** Stands on the photo, in reach of the thumb, while nothing is being drawn. */
   readonly asked?: Asked | null;
+  /** Places that are suggested to be marked: rings to tap, none of them a mark. */
+  readonly suggested?: Suggested | null;
   /** Offered first in the picker. */
   readonly offer?: PickerOffer;
   /** For what the picker tells of causes. */

@@ -1,12 +1,10 @@
 "use client";
 
-import { useState } from "react";
-import { Expand, Keyboard, Shrink, SunMedium, Tag } from "lucide-react";
-import { asTaken, isAsTaken, type EyeLook } from "@/components/canvas-kit";
-import { useLater } from "@/components/ui";
-import { canvasCode } from "./canvas-code";
+import { Expand, Keyboard, Shrink, Tag } from "lucide-react";
+import type { EyeLook } from "@/components/canvas-kit";
+import { asTaken } from "@/components/canvas-kit";
+import { LookButton } from "./look-button";
 import { nextTagLevel, tagLevelWords, type TagLevel } from "./tag-level";
-import type { LookProps } from "./look-panel";
 import styles from "./view-bar.module.css";
 
 /** How the photo is shown, never what is on it. */
@@ -48,19 +46,4 @@ export function ViewBar({
       </button>
     </div>
   );
-}
-
-/** Its panel comes with the later code; a press before that has it brought. */
-function LookButton({ look, onLook }: LookProps) {
-  const [wanted, want] = useState(false);
-  const late = useLater(canvasCode);
-  const button = {
-    className: styles.light,
-    "aria-label": "Light and contrast of the view",
-    title: "Light and contrast of the view",
-    "data-on": !isAsTaken(look),
-    children: <SunMedium aria-hidden="true" />,
-  };
-  if (late) return <late.LookPanel {...{ look, onLook, button }} openAtOnce={wanted} />;
-  return <button type="button" aria-haspopup="dialog" {...button} onClick={() => want(true)} />;
 }

@@ -39,8 +39,7 @@ export function PersonPanel({
   return (
     <Panel title={name ?? "Removed person"} tone={toneOf(person)}>
       <p className={styles.facts}>
-        {heldRoleNames(person)}
-        {mark ? `, ${mark}` : ""}, {userId ? "can sign in" : "no account"}
+        {[heldRoleNames(person), mark, userId ? "can sign in" : "no account"].filter(Boolean).join(" · ")}
       </p>
       <details className={styles.fold}>
         <summary>Change</summary>

@@ -17,8 +17,8 @@ export function weldsRunBy(
   { personId, mark }: Signer,
   ownBeadsOf: readonly string[] = [],
 ): string[] {
-  const isMarked = (said: string | undefined): boolean =>
-    Boolean(mark) && said !== undefined && spelled(said) === spelled(mark ?? "");
+  const own = spelled(mark ?? "");
+  const isMarked = (said = ""): boolean => own !== "" && spelled(said) === own;
   return lookedAt(job.content, draft)
     .filter(
       ({ id, welderId }) => welderId === personId || isMarked(welderMarks[id]) || ownBeadsOf.includes(id),
@@ -35,9 +35,14 @@ export function ranBySigner(record: SignedRecord, signature: Signature): string 
   return welds === null ? null : `Inspected by the welder: whoever signed ran ${welds}.`;
 }
 
-/** "weld 2", "welds 2, 5"; null: none of these. */
+/** So many welds are named; a signature has its place on one page. */
+const MOST_NAMED = 12;
+
+/** "weld 2", "welds 2, 5", "welds 1, 2, … and 30 more"; null: none of these. */
 export function weldNumbers({ job }: SignedRecord, ids: readonly string[]): string | null {
   const numbers = job.content.welds.filter(({ id }) => ids.includes(id)).map(({ number }) => number);
   if (numbers.length === 0) return null;
-  return `${numbers.length === 1 ? "weld" : "welds"} ${numbers.join(", ")}`;
+  const more = numbers.length - MOST_NAMED;
+  const named = numbers.slice(0, MOST_NAMED).join(", ");
+  return `${numbers.length === 1 ? "weld" : "welds"} ${named}${more > 0 ? ` and ${more} more` : ""}`;
 }

@@ -37,7 +37,7 @@ export async function findSpots(
   const beside = besideBead(stations, widthPx);
   const leastSure = Math.min(rule.holeFrom, rule.spatterFrom);
   const peaks: SpotPeak[] = [];
-  for (const tile of tilesOver(image, scale, beside)) {
+  for (const tile of tilesOver(image, widthPx, beside)) {
     const answer = await readTile(sampleTile(image, tile, scale));
     for (const peak of peaksOf(answer, leastSure))
       peaks.push({ ...peak, x: peak.x + tile.x, y: peak.y + tile.y });

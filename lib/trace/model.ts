@@ -36,9 +36,9 @@ export const finder = {
 export const spots = {
   version: "1",
   file: "spots-1.onnx",
-  sha256: "",
-  holeFrom: 0.5,
-  spatterFrom: 0.5,
+  sha256: "49c20875dce7f3518a03edef6bb1c9361d7133c43dcee522dc43e07f8aef1c92",
+  holeFrom: 0.34,
+  spatterFrom: 0.46,
   /** Smaller ones are not suggested, pixels as read. */
   leastAcrossPx: 9,
 } as const;

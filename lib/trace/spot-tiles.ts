@@ -21,16 +21,24 @@ export interface TilePlace {
 /** Tiles whose cores lie side by side and cover every place of the zone that is on the photo. */
 export function tilesOver(
   { width, height }: Pick<Pixels, "width" | "height">,
-  scale: number,
+  widthPx: number,
   beside: (at: Point<"photo">) => BesideBead,
 ): readonly TilePlace[] {
+  const scale = spotScale(widthPx);
   const tiles: TilePlace[] = [];
   const STEP = 24;
+  // No place of a tile is farther than that from one that is asked about.
+  const margin = STEP / Math.SQRT2 / (scale * widthPx);
   const isWanted = (x: number, y: number): boolean => {
     for (let j = 0; j <= CORE; j += STEP)
       for (let i = 0; i <= CORE; i += STEP) {
         const at = { x: (x + i) / scale, y: (y + j) / scale };
-        if (at.x <= width && at.y <= height && isInZone("spatter", beside(at))) return true;
+        if (
+          (at.x - width) * scale <= STEP &&
+          (at.y - height) * scale <= STEP &&
+          isInZone("spatter", beside(at), margin)
+        )
+          return true;
       }
     return false;
   };

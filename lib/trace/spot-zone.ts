@@ -9,7 +9,7 @@ export interface BesideBead {
 
 /** Holes are looked for between the toes, spatter this far off the middle; both a little past the ends. */
 const HOLE_ZONE = { across: 0.52, past: 0.1 } as const;
-export const SPATTER_ZONE = { across: 1.5, past: 0.5 } as const;
+const SPATTER_ZONE = { across: 1.5, past: 0.5 } as const;
 
 /** Where a place lies by the station that is nearest to it. */
 export function besideBead(
@@ -36,7 +36,8 @@ export function besideBead(
   };
 }
 
-export function isInZone(kind: "hole" | "spatter", { across, past }: BesideBead): boolean {
+/** `margin`: so much farther off counts too, widths. */
+export function isInZone(kind: "hole" | "spatter", { across, past }: BesideBead, margin = 0): boolean {
   const zone = kind === "hole" ? HOLE_ZONE : SPATTER_ZONE;
-  return across <= zone.across && past <= zone.past;
+  return across <= zone.across + margin && past <= zone.past + margin;
 }

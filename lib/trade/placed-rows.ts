@@ -26,10 +26,12 @@ export interface WindowQuery {
   readonly positions: readonly ElectrodePosition[];
 }
 
+type Spans = Readonly<Record<WindowQuantity, Span | null>>;
+
 /** One printed row at one position, in SI: as printed, or the lower part of it that is left out of position. */
 export interface PlacedRow {
   readonly position: ElectrodePosition;
-  readonly spans: Readonly<Record<WindowQuantity, Span | null>>;
+  readonly spans: Spans;
   /** Volts of the whole printed row, whatever is left of it here: how far apart its ends lie. */
   readonly voltsOfRow: Span | null;
   /** Whether low amps belong to low feed and high amps to high feed. */
@@ -39,30 +41,48 @@ export interface PlacedRow {
   readonly source: Source;
 }
 
-/** The rows that give a quantity at a position: those printed for it where there are any, else the general ones. */
-export function placedRows(
+/**
+ * The rows that give a quantity at a position: those printed for it where there are any, else the general ones. Several
+ * quantities are asked of what is looked up once.
+ */
+export function rowsAt(
+  query: WindowQuery,
+  position: ElectrodePosition,
+): (quantity: WindowQuantity) => readonly PlacedRow[] {
+  const rows = rowsFor(query);
+  const own = rows.filter((row) => row.positions?.includes(position));
+  const general = rows.filter((row) => row.positions === undefined);
+  const made = new Map<WindowRow, PlacedRow>();
+  const placedOnce = (row: WindowRow): PlacedRow => {
+    const there = made.get(row) ?? placed(row, position, query);
+    made.set(row, there);
+    return there;
+  };
+  return (quantity) => {
+    const gives = (row: WindowRow): boolean => printed(row)[quantity] !== null;
+    const ownGiving = own.filter(gives);
+    const besides = ownGiving.some((row) => !row.beside) ? [] : general.filter(gives);
+    return [...besides, ...ownGiving].map(placedOnce);
+  };
+}
+
+export const placedRows = (
   query: WindowQuery,
   position: ElectrodePosition,
   quantity: WindowQuantity,
-): readonly PlacedRow[] {
-  const giving = rowsFor(query).filter((row) => printed(row, quantity) !== null);
-  const own = giving.filter((row) => row.positions?.includes(position));
-  const general = own.some((row) => !row.beside) ? [] : giving.filter((row) => row.positions === undefined);
-  return [...general, ...own].map((row) => placed(row, position, query));
-}
+): readonly PlacedRow[] => rowsAt(query, position)(quantity);
 
 function rowsFor({ electrode, diameterMm, gas, transfer }: WindowQuery): readonly WindowRow[] {
   const group =
     electrode.process === "SMAW"
-      ? windowRows.covered
+      ? byClass.covered
       : electrode.process === "GTAW"
-        ? windowRows.rod
-        : windowRows.wire;
+        ? byClass.rod
+        : byClass.wire;
   // A gas the class does not run is a fault of its own; the window stays the class's, or not knowing would say more.
   const gases = gas !== null && electrode.gases.includes(gas) ? [gas] : electrode.gases;
-  return group.filter(
+  return (group.get(electrode.id) ?? []).filter(
     (row) =>
-      row.classes.includes(electrode.id) &&
       sizeMatches(row.diametersIn, diameterMm) &&
       (row.gases === undefined || row.gases.some((g) => gases.includes(g))) &&
       (row.transfer === undefined || transfer === null || row.transfer === transfer),
@@ -77,12 +97,10 @@ function placed(row: WindowRow, position: ElectrodePosition, query: WindowQuery)
   const factor =
     row.positions === undefined ? positionFactors.find((one) => holds(one, row, position, query)) : undefined;
   const left = factor === undefined ? 1 : partLeft(row, factor.share);
-  const spans = Object.fromEntries(
-    windowQuantities.map((quantity) => [quantity, cut(printed(row, quantity), quantity, left)]),
-  ) as Record<WindowQuantity, Span | null>;
   return {
     position,
-    spans,
+    // The whole row keeps its printed ends to the last digit.
+    spans: left === 1 ? printed(row) : bySpan((quantity) => cut(printed(row)[quantity], quantity, left)),
     voltsOfRow: row.volts ?? null,
     paired: row.wireFeedIpm !== undefined && row.amps !== undefined && !row.ampsUnpaired,
     derived: left < 1,
@@ -100,8 +118,7 @@ function partLeft(row: WindowRow, share: number): number {
 /** What goes with the feed goes down with it along the row's own line; the rest is as printed. */
 function cut(span: Span | null, quantity: WindowQuantity, left: number): Span | null {
   if (span === null || !["wireFeedMPerMin", "amps", "volts"].includes(quantity)) return span;
-  // The whole row keeps its printed end to the last digit.
-  return left === 1 ? span : [span[0], span[0] + left * (span[1] - span[0])];
+  return [span[0], span[0] + left * (span[1] - span[0])];
 }
 
 function holds(
@@ -129,7 +146,13 @@ const perPrintedUnit: Readonly<Record<WindowQuantity, number>> = {
   gasFlowLPerMin: L_PER_MIN_PER_CFH,
 };
 
-function printed(row: WindowRow, quantity: WindowQuantity): Span | null {
+const bySpan = (spanOf: (quantity: WindowQuantity) => Span | null): Spans =>
+  Object.fromEntries(windowQuantities.map((quantity) => [quantity, spanOf(quantity)])) as Record<
+    WindowQuantity,
+    Span | null
+  >;
+
+function inSi(row: WindowRow): Spans {
   const spans: Readonly<Record<WindowQuantity, Span | undefined>> = {
     wireFeedMPerMin: row.wireFeedIpm,
     volts: row.volts,
@@ -138,7 +161,27 @@ function printed(row: WindowRow, quantity: WindowQuantity): Span | null {
     travelAngleDeg: row.travelAngleDeg,
     gasFlowLPerMin: row.gasFlowCfh,
   };
-  const span = spans[quantity];
-  const factor = perPrintedUnit[quantity];
-  return span === undefined ? null : [span[0] * factor, span[1] * factor];
+  return bySpan((quantity) => {
+    const span = spans[quantity];
+    const factor = perPrintedUnit[quantity];
+    return span === undefined ? null : [span[0] * factor, span[1] * factor];
+  });
 }
+
+function rowsByClass(rows: readonly WindowRow[]): ReadonlyMap<string, readonly WindowRow[]> {
+  const found = new Map<string, WindowRow[]>();
+  for (const row of rows)
+    for (const id of new Set(row.classes)) found.set(id, [...(found.get(id) ?? []), row]);
+  return found;
+}
+
+// The tables are constants, and every plan and diagnosis asks them many times: rows are laid by class, and put in SI, once.
+const byClass = {
+  wire: rowsByClass(windowRows.wire),
+  covered: rowsByClass(windowRows.covered),
+  rod: rowsByClass(windowRows.rod),
+} as const;
+const printedInSi: ReadonlyMap<WindowRow, Spans> = new Map(
+  Object.values(windowRows).flatMap((rows) => rows.map((row) => [row, inSi(row)] as const)),
+);
+const printed = (row: WindowRow): Spans => printedInSi.get(row)!;

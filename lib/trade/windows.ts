@@ -1,5 +1,5 @@
 import { needsCheck, type Source } from "@/lib/base";
-import { placedRows, windowQuantities, type WindowQuantity, type WindowQuery } from "./placed-rows";
+import { rowsAt, windowQuantities, type WindowQuantity, type WindowQuery } from "./placed-rows";
 import { together } from "./together";
 
 /** One document's figures for one quantity, in the quantity's SI unit. Both ends belong to it. */
@@ -26,9 +26,10 @@ export type ParameterWindow = Readonly<Record<WindowQuantity, Band | null>>;
  * narrows a band: every alternative left open is included.
  */
 export function parameterWindow(query: WindowQuery): ParameterWindow | null {
+  const places = query.positions.map((position) => rowsAt(query, position));
   const bands = windowQuantities.map((quantity) => {
-    const parts = query.positions.flatMap((position) =>
-      placedRows(query, position, quantity).flatMap(({ spans, source }): readonly Interval[] => {
+    const parts = places.flatMap((rowsOf) =>
+      rowsOf(quantity).flatMap(({ spans, source }): readonly Interval[] => {
         const span = spans[quantity];
         return span === null ? [] : [{ low: span[0], high: span[1], source }];
       }),

@@ -5,6 +5,7 @@
  * same count of two bare pages built by the same Next: one with nothing on it, one with a photo on a Konva stage.
  */
 import { spawn } from "node:child_process";
+import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -19,8 +20,9 @@ import { wait } from "./windows";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const NEXT = path.join(root, "node_modules/next/dist/bin/next");
-/** Outside of this house, whose own instrumentation Next would take along; its packages are linked. */
-const BARE = path.join(tmpdir(), "toeline-bare-pages");
+/** Outside of this house, whose own instrumentation Next would take along; its packages are linked, so each clone has its own. */
+const clone = createHash("sha256").update(root).digest("hex").slice(0, 12);
+const BARE = path.join(tmpdir(), `toeline-bare-pages-${clone}`);
 const BARE_PORT = 19_800 + (process.pid % 100);
 
 const bareFiles: Readonly<Record<string, string>> = {

@@ -97,7 +97,7 @@ describe("one person who teaches, inspects and welds", () => {
     await shoot(page, "people-roles-desktop");
     await panel.getByRole("button", { name: "Save" }).click();
     await panel.getByText("They sign as soon as they have a key").waitFor();
-    await panel.getByText("Instructor, inspector, student or welder, W-07").waitFor();
+    await panel.getByText("Instructor, inspector, student or welder · W-07 · can sign in").waitFor();
     // The last owner stays one.
     const odo = page.locator("section", { has: page.getByRole("heading", { name: "Odo Marsh" }) });
     await odo.getByText("Change", { exact: true }).click();
@@ -118,6 +118,11 @@ describe("one person who teaches, inspects and welds", () => {
     ]);
     await fits(page);
     await shoot(page, "one-person-start-phone");
+    // What has no room in the bar stands under "More".
+    await page.getByRole("button", { name: "More" }).first().click();
+    const more = page.getByRole("navigation", { name: "More of Toeline" });
+    for (const name of ["Your exercises", "Groups and exercises", "Trends"])
+      await more.getByRole("link", { name }).waitFor();
     // The key of the further role begins with a passphrase of their own.
     await page.goto(`${server.url}/me`);
     await page.getByText("no key to do it with yet").waitFor();

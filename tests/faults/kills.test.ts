@@ -16,7 +16,7 @@ beforeAll(async () => {
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 const SEED = 20261126;
-const KILL_EVERY = inDepth(7, 11);
+const KILL_EVERY = 11;
 
 describe("a process that is killed while it writes", () => {
   it("has lost nothing it acknowledged, and left nothing half", async () => {

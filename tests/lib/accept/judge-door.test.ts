@@ -1,22 +1,14 @@
-import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { JudgeInputSchema, listCriteria } from "@/lib/accept";
 import { answerWords } from "@/lib/cli/door";
 import { measureCaseJsonSchema } from "@/lib/measure";
 import { inDepth } from "../../setup/in-depth";
+import { commandOf } from "../../setup/run-command";
 import { buildCase } from "./build-case";
 
-const root = fileURLToPath(new URL("../../..", import.meta.url));
-function run(tool: "judge" | "measure", argument: string, input = "") {
-  const done = spawnSync(process.execPath, ["--import", "tsx", `lib/cli/${tool}.ts`, argument], {
-    cwd: root,
-    input,
-    encoding: "utf8",
-  });
-  return { code: done.status, out: done.stdout, err: done.stderr };
-}
+const commands = { judge: await commandOf("judge"), measure: await commandOf("measure") } as const;
+const run = (tool: keyof typeof commands, argument: string, input = "") => commands[tool]([argument], input);
 
 describe("the command-line doors", () => {
   it("judge a case from standard input", () => {

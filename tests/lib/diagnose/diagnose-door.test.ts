@@ -1,8 +1,6 @@
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { afterAll, describe, expect, it } from "vitest";
 import { GET, POST } from "@/app/api/diagnose/route";
@@ -11,20 +9,13 @@ import { causeIds, diagnose, DiagnoseInputSchema } from "@/lib/diagnose";
 import { emptyRunSetup } from "@/lib/setup";
 import { imperfectionIds } from "@/lib/trade";
 import { inDepth, itDeep } from "../../setup/in-depth";
+import { commandOf } from "../../setup/run-command";
 
-const root = fileURLToPath(new URL("../../..", import.meta.url));
 const folder = mkdtempSync(path.join(tmpdir(), "toeline-diagnose-door-"));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** As `npm run -s diagnose -- ARGUMENTS` runs it. */
-function command(words: readonly string[], input = "") {
-  const done = spawnSync(process.execPath, ["--import", "tsx", "lib/cli/diagnose.ts", ...words], {
-    cwd: root,
-    input,
-    encoding: "utf8",
-  });
-  return { code: done.status, out: done.stdout, err: done.stderr };
-}
+const command = await commandOf("diagnose");
 
 /** The same in this process, with words of use of its own; what is not asked of the process itself is asked here. */
 const answer = (words: readonly string[]) => answerWords("diagnose", "How it is used.", words);

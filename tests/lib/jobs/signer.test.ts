@@ -44,8 +44,13 @@ beforeAll(async () => {
     ],
   });
   const jobId = value(await createJob(pen, content)).id;
-  const bead = value(await createBead(pen, { title: "Own", welderId: signerId })).id;
-  value(await attachBead(pen, bead, { jobId, weldId: "d" }));
+  for (const [welderId, weldId] of [
+    [signerId, "d"],
+    [other, "b"],
+  ] as const) {
+    const bead = value(await createBead(pen, { title: weldId, welderId })).id;
+    value(await attachBead(pen, bead, { jobId, weldId }));
+  }
   inspectionId = value(await createInspection(pen, jobId)).id;
   const welds = content.welds.map(({ id }) => ({ weldId: id, seen: { kind: "percent", percent: 100 } }));
   value(await saveInspection(pen, inspectionId, 1, { examinedOn: "2026-11-25", welds }));

@@ -1,28 +1,19 @@
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { afterAll, describe, expect, it } from "vitest";
 import { answerWords } from "@/lib/cli/door";
 import { defaultMeasureOptions, measureCase, MeasureCaseSchema } from "@/lib/measure";
 import { budgetParts } from "@/lib/measure/types";
 import { inDepth, itDeep } from "../../setup/in-depth";
+import { commandOf } from "../../setup/run-command";
 
-const root = fileURLToPath(new URL("../../..", import.meta.url));
 const folder = mkdtempSync(path.join(tmpdir(), "toeline-measure-door-"));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** As `npm run -s measure -- ARGUMENTS` runs it. */
-function measure(words: readonly string[], input = "") {
-  const done = spawnSync(process.execPath, ["--import", "tsx", "lib/cli/measure.ts", ...words], {
-    cwd: root,
-    input,
-    encoding: "utf8",
-  });
-  return { code: done.status, out: done.stdout, err: done.stderr };
-}
+const measure = await commandOf("measure");
 
 /** The same in this process, with words of use of its own; what is not asked of the process itself is asked here. */
 const answer = (words: readonly string[]) => answerWords("measure", "How it is used.", words);

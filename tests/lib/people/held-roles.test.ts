@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { heldRoleNames, heldRoles, holds, readRoles, roleColumns, roles, rolesWith } from "@/lib/people";
@@ -50,5 +52,48 @@ describe("the roles of a person", () => {
     expect(heldRoleNames(rolesWith("inspector", ["welder", "instructor"]))).toBe(
       "Inspector, instructor, student or welder",
     );
+  });
+});
+
+describe("whoever asks for a role", () => {
+  const root = path.join(import.meta.dirname, "../../..");
+  const files = ["lib", "app", "components"].flatMap((folder) =>
+    readdirSync(path.join(root, folder), { recursive: true, encoding: "utf8" })
+      .filter((name) => /\.(ts|tsx|mjs)$/.test(name))
+      .map((name) => path.posix.join(folder, name)),
+  );
+  const names = roles.join("|");
+  /** A role compared with one by name, or looked for in its column alone. */
+  const alone = new RegExp(
+    `role"?\\s*(===|!==|=)\\s*["'](${names})["']|where:[^;]*\\brole:\\s*"(${names})"`,
+    "g",
+  );
+  const asked = (text: string): number => text.match(alone)?.length ?? 0;
+
+  it("asks what is held: the leading one alone is asked for only where it is meant", () => {
+    const found = files.flatMap((file) => {
+      const count = asked(readFileSync(path.join(root, file), "utf8"));
+      return count === 0 ? [] : [[file, count] as const];
+    });
+    expect(Object.fromEntries(found)).toEqual({
+      // Beads begun are one's own where welding leads.
+      "app/_door/here.ts": 1,
+      // The desk of one role, for each that is held.
+      "app/_door/menu.ts": 1,
+      // The gift of one role; nobody is named one: a student.
+      "lib/people/may.ts": 1,
+      "lib/roster/groups.ts": 2,
+      // Holds the other column beside it.
+      "lib/cli/count-owners.mjs": 1,
+    });
+  });
+
+  it("would be found doing so", () => {
+    for (const text of [
+      'if (person?.role !== "inspector") return',
+      'db.person.findMany({ where: { removedAt: null, role: "owner" } })',
+      `WHERE "role" = 'owner'`,
+    ])
+      expect(asked(text), text).toBe(1);
   });
 });

