@@ -37,6 +37,7 @@ import {
   restoreBeadsAction,
   weldChoicesAction,
 } from "./beads/bulk-actions";
+import { Desks } from "./desks";
 import { deleteFilterAction, saveFilterAction } from "./exports/actions";
 import { asParams, askedFor, filterQuestions, hiddenParts, many, staleLine } from "./filter-questions";
 import { currentUnits } from "./_door/current-units";
@@ -75,6 +76,7 @@ export default async function BeadsPage({ searchParams }: Search) {
             <DemoOffer now={now} />
           </div>
         </div>
+        <Desks actor={now.actor} />
         <LeftHere />
         {now.may("bead.create") && canGuide() && <FirstBeadOffer onBegin={beginFirstBeadAction} />}
         <Waiting now={now} />

@@ -4,6 +4,7 @@ import { getBeads } from "@/lib/beads";
 import { countWaiting } from "@/lib/classroom";
 import { openChanges } from "@/lib/find";
 import { newestOpen } from "@/lib/jobs";
+import { personIdOf } from "@/lib/people";
 import { ownOnly, type Here } from "./_door/here";
 import styles from "./waiting.module.css";
 
@@ -51,8 +52,8 @@ async function openOnes({ db, actor }: Here): Promise<readonly Item[]> {
   });
 }
 
-async function unanswered({ db }: Here): Promise<readonly Item[]> {
-  const count = await countWaiting(db);
+async function unanswered({ db, actor }: Here): Promise<readonly Item[]> {
+  const count = await countWaiting(db, personIdOf(actor));
   if (count === 0) return [];
   const what = count === 1 ? "1 bead handed in" : `${count} beads handed in`;
   return [{ href: "/feedback", what, ask: "waits for your feedback" }];
@@ -62,6 +63,6 @@ async function unsigned({ db }: Here): Promise<readonly Item[]> {
   return (await newestOpen(db, MOST)).map(({ id, number, welds, unseen }) => ({
     href: `/inspections/${id}`,
     what: `Inspection ${number}`,
-    ask: unseen === 0 ? "is not signed" : `${unseen} of ${welds} welds still to be looked at`,
+    ask: unseen === 0 ? "is not signed" : `has ${unseen} of ${welds} welds still to be looked at`,
   }));
 }

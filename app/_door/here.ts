@@ -32,7 +32,10 @@ export function ownOnly(actor: Actor): { welderId?: string } {
   return { welderId: personIdOf(actor) ?? "nobody" };
 }
 
-/** The person a bead started by this actor belongs to: a welder's own; others start beads for whoever welds. */
+/**
+ * The person a bead started by this actor belongs to: their own where welding is what they mainly do; others start beads for
+ * whoever welds, even if they weld themselves at times: a bead under a wrong name is worse than one under none.
+ */
 export function welderOf(actor: Actor): string | null {
   return actor.kind === "person" && actor.role === "welder" ? actor.personId : null;
 }

@@ -3,7 +3,8 @@ import Link from "next/link";
 import { HandInState } from "@/components/course";
 import { Header } from "@/components/shell";
 import { buttonClass, page } from "@/components/ui";
-import { listHandIns } from "@/lib/classroom";
+import { listHandIns, waitingFor } from "@/lib/classroom";
+import { personIdOf } from "@/lib/people";
 import { pageFor } from "../_door/here";
 
 export const dynamic = "force-dynamic";
@@ -13,6 +14,7 @@ export default async function FeedbackListPage() {
   const now = await pageFor("course.read");
   const handIns = await listHandIns(now.db);
   const waiting = handIns.filter(({ feedback }) => !feedback?.returnedAt);
+  const [first] = waitingFor(handIns, personIdOf(now.actor));
   const returned = handIns.filter(({ feedback }) => feedback?.returnedAt).reverse();
   return (
     <>
@@ -27,8 +29,8 @@ export default async function FeedbackListPage() {
             <p>{waiting.length === 0 ? "Nothing waits." : `${waiting.length} waiting, the oldest first.`}</p>
           </div>
           <div className={page.buttons}>
-            {waiting[0] && (
-              <Link className={buttonClass("main")} href={`/feedback/${waiting[0].id}`}>
+            {first && (
+              <Link className={buttonClass("main")} href={`/feedback/${first.id}`}>
                 One after the other
               </Link>
             )}

@@ -3,6 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { Answer } from "@/lib/base";
+import { mayGive, type Role } from "@/lib/people";
 import { addRoster, addStudent, closeGroup, createGroup, joinGroup, leaveGroup } from "@/lib/roster";
 import { actionFor, form, id, yes } from "../_door/action-for";
 import { recordAnswer } from "../_door/answer";
@@ -31,8 +32,9 @@ export const addStudentAction = actionFor(
 export const addRosterAction = actionFor(
   "course.write",
   [id, form],
-  async ({ pen }, groupId, form): Promise<Answer<unknown>> => {
-    const added = await addRoster(pen, groupId, String(form.get("roster") ?? ""));
+  async ({ pen, actor }, groupId, form): Promise<Answer<unknown>> => {
+    const given = (role: Role): boolean => mayGive(actor, role);
+    const added = await addRoster(pen, groupId, String(form.get("roster") ?? ""), given);
     revalidatePath(`/groups/${groupId}`);
     return recordAnswer(added);
   },

@@ -3,7 +3,8 @@ import Link from "next/link";
 import { ActionForm } from "@/components/course";
 import { Header } from "@/components/shell";
 import { Button, buttonClass, Field, page, Panel } from "@/components/ui";
-import { listHandIns } from "@/lib/classroom";
+import { listHandIns, waitingFor } from "@/lib/classroom";
+import { personIdOf } from "@/lib/people";
 import { listGroups } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import { createGroupAction } from "./actions";
@@ -14,7 +15,7 @@ export const metadata: Metadata = { title: "Groups" };
 export default async function GroupsPage() {
   const now = await pageFor("course.read");
   const [groups, handIns] = await Promise.all([listGroups(now.db), listHandIns(now.db)]);
-  const waiting = handIns.filter(({ feedback }) => !feedback?.returnedAt).length;
+  const waiting = waitingFor(handIns, personIdOf(now.actor)).length;
   return (
     <>
       <Header />

@@ -9,7 +9,7 @@ import { BeadJudgementSchema, type BeadReading } from "@/lib/assess";
 import { fail, issue, ok, refused, type Answer } from "@/lib/base";
 import { getBead, saveBead } from "@/lib/beads";
 import type { InspectionDraft } from "@/lib/inspect";
-import { personIdOf, type Actor } from "@/lib/people";
+import { personIdOf, signs, type Actor } from "@/lib/people";
 import { correctInspection, getInspection, saveInspection, signInspection } from "@/lib/jobs";
 import { getPerson } from "@/lib/roster";
 import { actionFor, anything, basedOn, beadActionFor, form, id } from "../_door/action-for";
@@ -100,7 +100,7 @@ export const signAction = actionFor(
     const person = signerId === null ? null : await getPerson(db, signerId);
     const mayAtAll =
       actor.kind === "owner-here" || (signerId !== null && may("record.sign", { personId: signerId }));
-    if (!mayAtAll || person?.role !== "inspector" || !person.userId)
+    if (!mayAtAll || !person || !signs(person) || !person.userId)
       return recordAnswer(fail(issue("sign-not-inspector")));
     const now = new Date();
     const seconds = await tries.take(db, person.id, now.getTime());

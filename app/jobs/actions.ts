@@ -13,7 +13,7 @@ import { beadForWeld, type JobContent } from "@/lib/inspect";
 import { actionFor, anything, basedOn, form, id, words } from "../_door/action-for";
 import { recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
-import { mustOnBead, welderOf } from "../_door/here";
+import { mustOnBead } from "../_door/here";
 
 export const createJobAction = actionFor(
   "job.write",
@@ -50,14 +50,14 @@ export const readJobAction = actionFor(
 export const newBeadForWeldAction = actionFor(
   "job.write",
   [id, id],
-  async ({ pen, db, actor }, jobId, weldId): Promise<Answer<Said>> => {
+  async ({ pen, db }, jobId, weldId): Promise<Answer<Said>> => {
     const job = await getJob(db, jobId);
     const weld = job?.content.welds.find(({ id }) => id === weldId);
     if (!job || !weld) return recordAnswer(fail(issue("weld-gone")));
     const made = await createBead(pen, {
       ...beadForWeld(job, weld),
-      // Who ran it is known from the weld: as a person, or by the mark that the job says.
-      welderId: weld.welderId ?? (weld.welderMark ? null : welderOf(actor)),
+      // Who ran it is known from the weld alone: as a person, or by the mark that the job says. Whoever inspects did not.
+      welderId: weld.welderId,
       ...(weld.welderId === null && weld.welderMark ? { welder: weld.welderMark } : {}),
       jobId,
       weldId,

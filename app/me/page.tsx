@@ -4,8 +4,9 @@ import { notFound } from "next/navigation";
 import { Header, NoticeSwitch } from "@/components/shell";
 import { Field, LocalTime, page, Panel, SaidForm } from "@/components/ui";
 import { listSessions, secondFactorState } from "@/lib/account";
-import { reach, roleDuties, roleNames } from "@/lib/people";
-import { getPerson } from "@/lib/roster";
+import { hasPersonKey } from "@/lib/keys";
+import { heldRoleNames, heldRoles, holds, reach, roleDuties, roleNames, signs } from "@/lib/people";
+import { getPerson, type PersonRecord } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import { QrCode } from "@/components/course";
 import {
@@ -23,6 +24,7 @@ export default async function MePage() {
   const { actor, db } = await pageFor("bead.read");
   const person = actor.kind === "person" ? await getPerson(db, actor.personId) : null;
   if (!person) notFound();
+  const keyless = signs(person) && !(await hasPersonKey(db, person.id));
   const sessions = person.userId ? await listSessions(db, person.userId, await headers()) : [];
   const factor = person.userId
     ? await secondFactorState(db, person.userId, person.name ?? roleNames[person.role])
@@ -32,11 +34,14 @@ export default async function MePage() {
       <Header />
       <main className={`${page.page} ${page.narrow}`}>
         <h1>{person.name}</h1>
-        <p>
-          {roleNames[person.role]}
-          {person.mark ? `, ${person.mark}` : ""}. {roleDuties[person.role]}
-        </p>
+        <Duties person={person} />
         <Panel title="Change your passphrase" tone="straw">
+          {keyless && (
+            <p>
+              You sign inspections and have no key to do it with yet. It begins with the passphrase you choose
+              here.
+            </p>
+          )}
           <SaidForm action={changeOwnPassphraseAction} submit="Change passphrase">
             <Field label="Passphrase until now">
               {(ids) => (
@@ -57,9 +62,8 @@ export default async function MePage() {
         {reach(actor, "feedback.read") !== null && (
           <Panel title="Notices on this device" tone="plain">
             <p>
-              {reach(actor, "feedback.read") === "all"
-                ? "When somebody hands in."
-                : "When feedback comes back to you."}
+              {reach(actor, "feedback.read") === "all" && "When somebody hands in. "}
+              {holds(person, "welder") && "When feedback comes back to you."}
             </p>
             <NoticeSwitch personId={person.id} />
           </Panel>
@@ -80,6 +84,29 @@ export default async function MePage() {
         </Panel>
       </main>
     </>
+  );
+}
+
+/** What they are here, and what each of their roles may do. */
+function Duties({ person }: { person: PersonRecord }) {
+  const who = [heldRoleNames(person), person.mark].filter(Boolean).join(" · ");
+  if (person.also.length === 0)
+    return (
+      <p>
+        {who}. {roleDuties[person.role]}
+      </p>
+    );
+  return (
+    <Panel title={who}>
+      <p>You may do what any of these roles may.</p>
+      <ul>
+        {heldRoles(person).map((role) => (
+          <li key={role}>
+            <strong>{roleNames[role]}</strong>: {roleDuties[role]}
+          </li>
+        ))}
+      </ul>
+    </Panel>
   );
 }
 

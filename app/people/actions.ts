@@ -4,13 +4,12 @@ import { revalidatePath } from "next/cache";
 import type { Said } from "@/components/ui";
 import { closeAccount, openAccount } from "@/lib/account";
 import { fail, issue, ok, refused, type Answer, type Result } from "@/lib/base";
-import type { Db } from "@/lib/db";
 import {
   addPerson,
   changePerson,
   getPerson,
   giveOneTimeCode,
-  listPeople,
+  isLastOwner,
   placesOfName,
   removePerson,
   setAccount,
@@ -19,7 +18,7 @@ import {
 } from "@/lib/roster";
 import type { RecordIssue } from "@/lib/store";
 import { actionFor, anything, form, id } from "../_door/action-for";
-import { accountAnswer, passphraseAnswer, recordSaid } from "../_door/answer";
+import { accountAnswer, passphraseAnswer, recordAnswer, recordSaid } from "../_door/answer";
 import { textOf } from "../_door/form-text";
 
 function answer(result: Result<unknown, RecordIssue>, text: string): Answer<Said> {
@@ -27,11 +26,13 @@ function answer(result: Result<unknown, RecordIssue>, text: string): Answer<Said
   return recordSaid(result, text);
 }
 
-const personOf = (form: FormData) => ({
-  name: textOf(form, "name"),
-  mark: textOf(form, "mark") || null,
-  role: textOf(form, "role"),
-});
+/** The ticked roles, one of them leading; none ticked is the least there is. */
+function personOf(form: FormData) {
+  const ticked = form.getAll("roles").map(String);
+  const leads = textOf(form, "leads");
+  const role = (ticked.includes(leads) ? leads : ticked[0]) ?? "welder";
+  return { name: textOf(form, "name"), mark: textOf(form, "mark") || null, role, also: ticked };
+}
 
 export const addPersonAction = actionFor(
   "people.manage",
@@ -44,11 +45,14 @@ export const addPersonAction = actionFor(
 export const changePersonAction = actionFor(
   "people.manage",
   [id, anything, form],
-  async ({ pen, db }, id, _, form): Promise<Answer<Said>> => {
-    if (textOf(form, "role") !== "owner" && (await isLastOwner(db, id))) return lastOwner;
-    return answer(await changePerson(pen, id, personOf(form)), "Saved.");
+  async ({ pen }, id, _, form): Promise<Answer<Said>> => {
+    const changed = await changePerson(pen, id, personOf(form));
+    return answer(changed, changed.ok && changed.value.keyToBegin ? keyText : "Saved.");
   },
 );
+
+const keyText =
+  "Saved. They sign as soon as they have a key: it begins when they next choose their passphrase, under “Your account” or with a one-time code.";
 
 /** Opens an account, or lets its holder choose another passphrase. Nobody sets the passphrase of somebody else. */
 export const openAccountAction = actionFor(
@@ -130,10 +134,4 @@ export const removePersonAction = actionFor(
   },
 );
 
-const lastOwner = accountAnswer<never>(fail(issue("last-owner")));
-
-/** Without an owner who can sign in, nobody could ever open an account again over the network. */
-async function isLastOwner(db: Db, id: string): Promise<boolean> {
-  const owners = (await listPeople(db, { role: "owner" })).filter(({ userId }) => userId !== null);
-  return owners.length === 1 && owners[0]?.id === id;
-}
+const lastOwner = recordAnswer<never>(fail(issue("last-owner")));

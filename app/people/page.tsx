@@ -3,7 +3,7 @@ import { PersonFields, PersonPanel } from "@/components/people";
 import { Header } from "@/components/shell";
 import { page, Panel, SaidForm } from "@/components/ui";
 import { accountsRequired } from "@/lib/account";
-import { roleDuties, roleNames, roles } from "@/lib/people";
+import { heldRoleNames, roleDuties, roleNames, roles } from "@/lib/people";
 import { listPeople } from "@/lib/roster";
 import { pageFor } from "../_door/here";
 import {
@@ -49,10 +49,7 @@ export default async function PeoplePage() {
               />
             ) : (
               <Panel key={person.id} title={person.name ?? "Removed person"}>
-                <p>
-                  {roleNames[person.role]}
-                  {person.mark ? `, ${person.mark}` : ""}
-                </p>
+                <p>{[heldRoleNames(person), person.mark].filter(Boolean).join(" · ")}</p>
               </Panel>
             ),
           )}
@@ -65,6 +62,7 @@ export default async function PeoplePage() {
           </Panel>
         )}
         <Panel title="What each role may do">
+          <p>Somebody with several roles may do what any of them may.</p>
           <dl>
             {roles.map((role) => (
               <div key={role}>

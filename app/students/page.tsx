@@ -17,7 +17,7 @@ export default async function StudentsPage() {
   if (!now.may("course.read") && own) redirect(`/students/${own}`);
   await pageFor("course.read");
   const [students, handIns, groups] = await Promise.all([
-    listPeople(now.db, { role: "welder" }),
+    listPeople(now.db, { holds: "welder" }),
     listHandIns(now.db),
     listGroups(now.db),
   ]);

@@ -61,7 +61,7 @@ export default async function TokensPage() {
                 </Field>
                 <fieldset>
                   <legend>It may</legend>
-                  {grantable({ kind: "person", personId: person.id, role: person.role, scopes: null }).map(
+                  {grantable({ ...person, kind: "person", personId: person.id, scopes: null }).map(
                     (scope) => (
                       <label key={scope} className={form.check}>
                         <input type="checkbox" name="scopes" value={scope} /> {scopeNames[scope]}

@@ -1,6 +1,7 @@
 import type { Result } from "@/lib/base";
 import type { Point } from "@/lib/geometry";
-import type { Pixels, ProposedLine, Trace, TraceIssue } from "@/lib/trace";
+import type { Toes } from "@/lib/marks";
+import type { Pixels, ProposedLine, Spot, Trace, TraceIssue } from "@/lib/trace";
 
 interface Answered {
   readonly id: number;
@@ -36,12 +37,15 @@ function theWorker(): Worker {
   return made;
 }
 
-function ask(image: Pixels, line: readonly Point<"photo">[] | null): Promise<unknown> {
+function ask(
+  image: Pixels,
+  about: { readonly line: readonly Point<"photo">[] | null; readonly about?: Toes },
+): Promise<unknown> {
   const id = ++last;
   return new Promise((resolve, reject) => {
     waiting.set(id, { resolve, reject });
     const { width, height, data } = image;
-    theWorker().postMessage({ id, image: { width, height, data }, line }, [data.buffer as ArrayBuffer]);
+    theWorker().postMessage({ id, image: { width, height, data }, ...about }, [data.buffer as ArrayBuffer]);
   });
 }
 
@@ -49,8 +53,12 @@ function ask(image: Pixels, line: readonly Point<"photo">[] | null): Promise<unk
 export const askForTrace = (
   image: Pixels,
   line: readonly Point<"photo">[],
-): Promise<Result<Trace, TraceIssue>> => ask(image, line) as Promise<Result<Trace, TraceIssue>>;
+): Promise<Result<Trace, TraceIssue>> => ask(image, { line }) as Promise<Result<Trace, TraceIssue>>;
 
 /** Where a bead runs in the image, likewise. */
 export const askForLine = (image: Pixels): Promise<Result<ProposedLine, TraceIssue>> =>
-  ask(image, null) as Promise<Result<ProposedLine, TraceIssue>>;
+  ask(image, { line: null }) as Promise<Result<ProposedLine, TraceIssue>>;
+
+/** What may be holes and spatter about a bead with these toes, likewise. */
+export const askForSpots = (image: Pixels, about: Toes): Promise<readonly Spot[]> =>
+  ask(image, { line: null, about }) as Promise<readonly Spot[]>;

@@ -1,2 +1,3 @@
+export { firstAnswer } from "./bench-assessment";
 export { NewWorkbench } from "./new-workbench";
 export { Workbench } from "./workbench";

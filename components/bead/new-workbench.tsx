@@ -1,7 +1,8 @@
 "use client";
 
 import { NewBeadHere } from "@/components/offline";
-import { Workbench, type WorkbenchProps } from "./workbench";
+import { Workbench } from "./workbench";
+import type { WorkbenchProps } from "./workbench-props";
 
 /** A workbench for a bead that begins here: nothing is stored before the first photo or value. */
 export function NewWorkbench(props: Omit<WorkbenchProps, "bead">) {

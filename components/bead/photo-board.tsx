@@ -1,7 +1,16 @@
 "use client";
 
 import { useRef, useState } from "react";
-import { BeadCanvas, scaleFromPicks, sizesAsked, type ScalePickKind, type Tool } from "@/components/canvas";
+import {
+  BeadCanvas,
+  markStyles,
+  scaleFromPicks,
+  sizesAsked,
+  type Asked,
+  type ScalePickKind,
+  type Tool,
+} from "@/components/canvas";
+import { laterPart } from "@/components/ui";
 import type { SectionAction } from "@/lib/assess";
 import {
   reduce,
@@ -13,110 +22,92 @@ import {
   type Scale,
   type Toes,
 } from "@/lib/marks";
-import type { MeasuredMark } from "@/lib/measure";
 import { markLabel, scaleText } from "@/lib/report";
-import { FoundPanel } from "./found-panel";
+import { askedAbout } from "./asked";
+import { benchCode } from "./bench-code";
+import type * as BenchLate from "./bench-late";
 import { photoUrl } from "./photo-url";
 import styles from "./photo-section.module.css";
-import { ScaleDialog, type ScalePicks } from "./scale-dialog";
-import { ScalePanel } from "./scale-panel";
-import { SmallPhotoNote } from "./small-photo-note";
-import { shapeSize } from "./shape-size";
+import type { ScalePicks } from "./scale-dialog";
+import { SectionJobs } from "./section-jobs";
+import type { EarlyProps } from "./shared";
+import type { UnderPhotoProps } from "./under-photo";
+import { useSpots, type Spots } from "./use-spots";
+import { useFoundOn, withFound } from "./use-found";
 import { usePickerOffer } from "./use-picker-offer";
-import { SectionJobs, SectionSteps } from "./section-steps";
-import type { BenchProps } from "./shared";
-import { TracePanel } from "./trace-panel";
-import { useFoundOn, withFound, type Found } from "./use-found";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
 
-interface BoardProps extends Pick<BenchProps, "kept" | "state" | "assessment" | "units"> {
+export interface BoardProps extends EarlyProps {
   readonly photo: WorkPhoto;
-  /** Of its marks, by id. */
-  readonly sizes: ReadonlyMap<string, MeasuredMark>;
   readonly selectedId: string | null;
   readonly onSelect: (id: string | null) => void;
-  readonly onAction: (action: EditAction) => void;
-  readonly onSection: (action: SectionAction) => void;
   readonly number: number | null;
 }
 
-/** One photo to mark on, and under it its scale: picked by hand, read off a strip, or taken away. */
+/** With the style sheets of the marks: the server shows them before their code is here. */
+const UnderPhoto = laterPart<typeof BenchLate, UnderPhotoProps>(
+  benchCode,
+  ({ UnderPhotoNow }) => UnderPhotoNow,
+);
+void markStyles;
+
+/** One photo to mark on, and under it what is said of it. */
 export function PhotoBoard(props: BoardProps) {
-  const { photo, onAction, onSection, units } = props;
+  const { photo, dispatch } = props;
   const board = useRef<HTMLDivElement>(null);
   // On a phone what was pressed lies below the photo, and the work goes on above.
   const show = () => board.current?.scrollIntoView({ block: "nearest" });
-  const { calibration, desk, tool, setTool, setScale, picking } = useBoardTools(props, show);
-  const drawing = photo.history.present;
+  const onAction = (action: EditAction) => dispatch({ type: "draw", photoId: photo.id, action });
+  const onSection = (action: SectionAction) => dispatch({ type: "section", photoId: photo.id, action });
+  const tools = useBoardTools(props, { onAction, onSection, show });
+  const { desk, tool, setTool, picking } = tools;
   const url = photoUrl(photo, "view", props.kept);
-  const { proposed, setProposed, found, setFound, act } = useOffered(photo, url, onAction);
+  const { act, ...offered } = useOffered(photo, url, onAction, setTool);
+  const offer = usePickerOffer(props.state, props.assessment);
   return (
     <>
       {photo.role === "section" && <SectionJobs job={desk.job} onJob={desk.setJob} />}
       <div className={styles.board} ref={board}>
         <PhotoCanvas
-          {...{ ...props, calibration, desk, picking, tool, proposed, found }}
+          {...{ ...props, ...offered, desk, picking, tool, offer }}
+          asked={askedAbout(offered.found, offered.proposed, {
+            onAction,
+            onFound: offered.setFound,
+            onProposed: offered.setProposed,
+            onRim: (rim) => picking.ask({ kind: "disc", points: rim }),
+          })}
           onAction={act}
           onToolChange={setTool}
         />
       </div>
-      {found && (
-        <FoundPanel
-          {...{ found, onAction }}
-          onFound={setFound}
-          onRim={(rim) => picking.ask({ kind: "disc", points: rim })}
-        />
-      )}
-      {photo.role === "section" && desk.job === "section" && (
-        <SectionSteps
-          section={desk.section}
-          hasScale={drawing.scale !== null}
-          tool={tool}
-          role={desk.role}
-          onJoint={(joint) => onSection({ type: "section.joint", joint })}
-          onTake={(step) => {
-            desk.take(step);
-            show();
-          }}
-        />
-      )}
-      <SmallPhotoNote photo={photo} />
-      <ScalePanel
-        scale={drawing.scale}
-        {...{ calibration, units }}
-        photo={{ url, widthPx: photo.widthPx }}
-        picking={tool === "scale"}
-        kind={picking.kind}
-        onKind={(kind) => {
-          picking.setKind(kind);
-          show();
-        }}
-        onRemove={() => onAction({ type: "scale.clear" })}
-        onFound={setScale}
-        onCorrected={(scale) => onAction({ type: "scale.set", scale })}
-      />
-      {photo.role === "face" && (
-        <TracePanel
-          {...{ photo, url, calibration, units, proposed, onAction }}
-          setup={props.state.setup}
-          onProposed={setProposed}
-        />
-      )}
-      <ScaleDialog picks={picking.picks} units={units} onClose={picking.drop} onSizes={picking.onSizes} />
+      <UnderPhoto {...props} {...{ ...offered, ...tools, url, offer, onAction, onSection, show }} />
     </>
   );
 }
 
 /** What is offered on this photo and counts for nothing yet: toes, and what was found without a press. */
-function useOffered(photo: WorkPhoto, url: string, onAction: BoardProps["onAction"]) {
+function useOffered(
+  photo: WorkPhoto,
+  url: string,
+  onAction: (action: EditAction) => void,
+  setTool: (tool: Tool) => void,
+) {
   const { proposed, setProposed, act } = useProposed(photo, onAction);
   const { found, setFound, actOrDrag } = useFoundOn(photo, url, act);
-  return { proposed, setProposed, found, setFound, act: actOrDrag };
+  // A tap with an empty hand takes what is suggested, so the hand is emptied when that is switched on.
+  const spots = useSpots(photo, url, onAction, () => setTool("move"));
+  return { proposed, setProposed, found, setFound, spots, act: actOrDrag };
+}
+
+/** The rings of what is suggested. */
+function ringsOf({ shown, take }: Spots) {
+  if (shown === null || shown.length === 0) return null;
+  return { rings: shown.map(({ id, at, radiusPx }) => ({ id, at, radius: radiusPx })), onTake: take };
 }
 
 /** Toes read off this photo that nobody has accepted yet: seen on it, kept nowhere. */
-function useProposed({ id, history }: WorkPhoto, onAction: BoardProps["onAction"]) {
+function useProposed({ id, history }: WorkPhoto, onAction: (action: EditAction) => void) {
   const [held, setHeld] = useState<{ readonly id: string; readonly toes: Toes } | null>(null);
   const proposed = held?.id === id ? held.toes : null;
   const setProposed = (toes: Toes | null) => setHeld(toes && { id, toes });
@@ -129,10 +120,9 @@ function useProposed({ id, history }: WorkPhoto, onAction: BoardProps["onAction"
 }
 
 /** The tool in hand, the section under work and the scale being picked. */
-function useBoardTools({ photo, state, assessment, onAction, onSection }: BoardProps, show: () => void) {
+function useBoardTools({ photo, state, assessment }: BoardProps, { onAction, onSection, show }: Acts) {
   const [held, setTool] = useState<Tool>("move");
-  const said = assessment.photos.find(({ photoId }) => photoId === photo.id);
-  const found = said?.section ?? null;
+  const found = assessedPhoto(assessment, photo)?.section ?? null;
   const desk = useSectionDesk({ photo, joint: state.setup.joint, found, onSection, onTool: setTool });
   // Another photo may have come up, on which this tool is none.
   const tool = desk.offered.includes(held) ? held : "move";
@@ -141,44 +131,32 @@ function useBoardTools({ photo, state, assessment, onAction, onSection }: BoardP
     setTool(scale ? desk.toolAfterScale : "move");
     if (desk.work) show();
   };
-  return {
-    desk,
-    tool,
-    setTool,
-    setScale,
-    calibration: said?.calibration ?? null,
-    picking: useScalePicking(setScale),
-  };
+  return { desk, tool, setTool, setScale, picking: useScalePicking(setScale) };
 }
 
+interface Acts {
+  readonly onAction: (action: EditAction) => void;
+  readonly onSection: (action: SectionAction) => void;
+  /** Brings the photo into sight. */
+  readonly show: () => void;
+}
+
+const assessedPhoto = ({ photos }: EarlyProps["assessment"], { id }: WorkPhoto) =>
+  photos.find(({ photoId }) => photoId === id) ?? null;
+
+type CanvasProps = BoardProps &
+  Pick<ReturnType<typeof useBoardTools>, "desk" | "picking" | "tool"> &
+  Pick<UnderPhotoProps, "proposed" | "found" | "offer" | "spots"> & {
+    readonly asked: Asked | null;
+    readonly onAction: (action: EditAction) => void;
+    readonly onToolChange: (tool: Tool) => void;
+  };
+
 /** The canvas, told what this photo shows and in which words. */
-function PhotoCanvas({
-  photo,
-  sizes,
-  selectedId,
-  onSelect,
-  onAction,
-  kept,
-  state,
-  assessment,
-  units,
-  number,
-  calibration,
-  desk,
-  picking,
-  tool,
-  proposed,
-  found,
-  onToolChange,
-}: BoardProps & {
-  calibration: ReturnType<typeof useBoardTools>["calibration"];
-  desk: ReturnType<typeof useSectionDesk>;
-  picking: ReturnType<typeof useScalePicking>;
-  tool: Tool;
-  proposed: Toes | null;
-  found: Found | null;
-  onToolChange: (tool: Tool) => void;
-}) {
+function PhotoCanvas(props: CanvasProps) {
+  const { photo, kept, state, assessment, units, number, desk, picking, proposed, found } = props;
+  const said = assessedPhoto(assessment, photo);
+  const sizes = new Map(said?.marks.map((one) => [one.id, one]));
   const drawing = withFound(photo.history.present, found);
   const shown = proposed ? { ...drawing, toes: proposed } : drawing;
   return (
@@ -191,22 +169,29 @@ function PhotoCanvas({
         name: `Photo ${state.photos.indexOf(photo) + 1} of ${number === null ? "a new bead" : `bead ${number}`}`,
       }}
       history={shown === photo.history.present ? photo.history : { ...photo.history, present: shown }}
-      {...{ selectedId, onSelect, onAction, tool, onToolChange }}
+      {...handed(props)}
       offered={desk.offered}
       section={desk.work}
       sizeLabel={(mark: Mark) => markLabel(mark, sizes.get(mark.id) ?? null, units)}
-      shapeLabel={(shape: MarkShapeData) => shapeSize(drawing, shape, calibration, units)}
+      shapeLabel={(shape: MarkShapeData) =>
+        benchCode.now()?.shapeSize(drawing, shape, said?.calibration ?? null, units) ?? ""
+      }
       scaleLabel={
         found?.rim && photo.history.present.scale === null ? "Round disc" : scaleText(drawing.scale, units)
       }
       scaleKind={picking.kind}
       onScalePicked={picking.onPicked}
       onScaleCancelled={picking.drop}
-      offer={usePickerOffer(state, assessment)}
       process={state.setup.process}
     />
   );
 }
+
+const handed = (props: CanvasProps) => {
+  const { selectedId, onSelect, onAction, tool, onToolChange, offer, asked, proposed, spots } = props;
+  const suggested = proposed === null ? ringsOf(spots) : null;
+  return { selectedId, onSelect, onAction, tool, onToolChange, offer, asked, suggested };
+};
 
 /** From picked points to a scale: at once where the sizes are known, else after they have been asked for. */
 function useScalePicking(setScale: (scale: Scale | null) => void) {

@@ -1,8 +1,8 @@
 import type { Result } from "@/lib/base";
 import type { Point } from "@/lib/geometry";
 import type { Toes } from "@/lib/marks";
-import { toesOf, type TraceIssue } from "@/lib/trace";
-import { askForLine, askForTrace } from "./ask-reader";
+import { toesOf, type Spot, type TraceIssue } from "@/lib/trace";
+import { askForLine, askForSpots, askForTrace } from "./ask-reader";
 import { photoPixels } from "./photo-pixels";
 
 interface ReadPhoto {
@@ -21,9 +21,25 @@ export async function readToes(
   const found = await askForTrace(image, line);
   if (!found.ok) return found;
   const toes = toesOf(found.value);
-  const grown = (list: Toes["upper"]): Toes["upper"] =>
+  return { ok: true, value: grown(toes, factor) };
+}
+
+function grown(toes: Toes, factor: number): Toes {
+  const all = (list: Toes["upper"]): Toes["upper"] =>
     list.map((p) => ({ ...p, x: p.x * factor, y: p.y * factor, sigmaPx: p.sigmaPx * factor }));
-  return { ok: true, value: { ...toes, upper: grown(toes.upper), lower: grown(toes.lower) } };
+  return { ...toes, upper: all(toes.upper), lower: all(toes.lower) };
+}
+
+/** What may be holes and spatter about accepted toes, in the drawing's pixels. Throws when nothing answers. */
+export async function lookForSpots(photo: ReadPhoto, toes: Toes): Promise<readonly Spot[]> {
+  const image = await photoPixels(photo.url);
+  const factor = photo.widthPx / image.width;
+  const found = await askForSpots(image, grown(toes, 1 / factor));
+  return found.map((spot) => ({
+    ...spot,
+    at: { x: spot.at.x * factor, y: spot.at.y * factor },
+    radiusPx: spot.radiusPx * factor,
+  }));
 }
 
 /** A weld line in the drawing's pixels, or why none is proposed. Throws when nothing answers. */

@@ -5,21 +5,7 @@ import { nextSectionStep, type PhotoSection, type SectionStep } from "@/lib/asse
 import { sectionEdgeWords, sectionJointWords, sectionStepSentence } from "@/lib/report";
 import { edgeRolesOf, sectionJoints, type SectionEdgeRole, type SectionJoint } from "@/lib/section";
 import styles from "./section.module.css";
-import { toolOfStep, type SectionJob } from "./use-section-desk";
-
-/** One photo, two jobs: fewer tools at a time, and larger ones. */
-export function SectionJobs({ job, onJob }: { job: SectionJob; onJob: (job: SectionJob) => void }) {
-  return (
-    <div className={styles.jobs} role="group" aria-label="What to do on this section">
-      <Chip on={job === "section"} onClick={() => onJob("section")}>
-        Sizes
-      </Chip>
-      <Chip on={job === "marks"} onClick={() => onJob("marks")}>
-        Imperfections in it
-      </Chip>
-    </div>
-  );
-}
+import { toolOfStep } from "./use-section-desk";
 
 /** What is drawn, what is not, and in one sentence what comes next. */
 export function SectionSteps({

@@ -1,8 +1,10 @@
 import type { Dispatch } from "react";
 import type { KeptBeadSaving } from "@/components/offline";
 import type { SeriesNote } from "@/components/trials";
+import type { AssessContext } from "@/lib/assess";
 import type { UnitPreferences } from "@/lib/units";
-import type { BenchAssessment } from "./use-assessment";
+import type { BenchAssessment } from "./bench-assessment";
+import type { EarlyAssessment } from "./use-assessment";
 import type { WorkAction, WorkState } from "./work-state";
 
 /** What every part of the workbench is given. */
@@ -17,3 +19,10 @@ export interface BenchProps {
   /** The next point of the trial it belongs to, which is the change to run next; null: it belongs to none. */
   readonly inTrial: SeriesNote["trial"];
 }
+
+/** The same for what is there from the first moment on. */
+export type EarlyProps = Omit<BenchProps, "assessment"> & {
+  readonly assessment: EarlyAssessment;
+  /** What an assessment rests on beyond this bead. */
+  readonly shopKnows: Pick<AssessContext, "shopCounts" | "shopSets">;
+};

@@ -1,6 +1,6 @@
 "use client";
 
-import { Check, Spline, X } from "lucide-react";
+import { Spline } from "lucide-react";
 import { useEffect, useRef, useState } from "react";
 import { newMarkId } from "@/components/canvas";
 import { Button } from "@/components/ui";
@@ -12,7 +12,9 @@ import { drawnProfile, isGuess, stationsOf, traceSentence, type BeadProfile } fr
 import type { UnitPreferences } from "@/lib/units";
 import { ProfileChart } from "./profile-chart";
 import { readToes } from "./read-toes";
+import { SpotsPanel } from "./spots-panel";
 import styles from "./trace-panel.module.css";
+import type { Spots } from "./use-spots";
 import type { WorkPhoto } from "./work-state";
 
 interface TraceProps {
@@ -26,11 +28,12 @@ interface TraceProps {
   readonly proposed: Toes | null;
   readonly onProposed: (toes: Toes | null) => void;
   readonly onAction: (action: EditAction) => void;
+  readonly spots: Spots;
 }
 
 /** Under the photo: the bead reads itself along its weld line, and nothing of it counts before it is accepted. */
 export function TracePanel(props: TraceProps) {
-  const { photo, calibration, units, setup, proposed, onProposed, onAction } = props;
+  const { photo, calibration, units, setup, proposed, onAction } = props;
   const { weldLine, toes } = photo.history.present;
   const { busy, said, read } = useReading(props);
   const shown = proposed ?? toes ?? null;
@@ -41,25 +44,10 @@ export function TracePanel(props: TraceProps) {
   return (
     <div className={styles.panel} data-testid="trace">
       {proposed ? (
-        <>
-          <p>
-            These toes were read off the photo. Solid is sure, dashed is a guess. Look along both, then
-            accept; a point in the wrong place is dragged with the Weld tool.
-          </p>
-          <div className={styles.buttons}>
-            <Button
-              onClick={() => {
-                onAction({ type: "toes.set", toes: proposed });
-                onProposed(null);
-              }}
-            >
-              <Check aria-hidden="true" size={22} /> Accept these toes
-            </Button>
-            <Button onClick={() => onProposed(null)}>
-              <X aria-hidden="true" size={22} /> Drop them
-            </Button>
-          </div>
-        </>
+        <p>
+          These toes were read off the photo. Solid is sure, dashed is a guess. Look along both, then accept
+          them on the photo; a point in the wrong place is dragged with the Weld tool.
+        </p>
       ) : (
         <div className={styles.buttons}>
           <Button onClick={() => void read(weldLine)} disabled={busy}>
@@ -83,6 +71,7 @@ export function TracePanel(props: TraceProps) {
           </Button>
         </div>
       )}
+      {toes && proposed === null && <SpotsPanel spots={props.spots} />}
     </div>
   );
 }

@@ -1,5 +1,15 @@
 import * as ort from "onnxruntime-web/wasm";
-import { finder, reader, SQUARE, STRIP, type ReadStrip, type ReadWhole } from "@/lib/trace";
+import {
+  finder,
+  reader,
+  spots,
+  SQUARE,
+  STRIP,
+  TILE,
+  type ReadStrip,
+  type ReadTile,
+  type ReadWhole,
+} from "@/lib/trace";
 
 /** The address everything is fetched from: this installation's own. */
 const FROM = "/reader/";
@@ -48,4 +58,10 @@ export const runFinder: ReadWhole = async (planes) => {
   const photo = new ort.Tensor("float32", planes, [1, 3, SQUARE.side, SQUARE.side]);
   const { bead } = await (await sessionOf(finder)).run({ photo });
   return bead!.data as Float32Array;
+};
+
+export const runSpots: ReadTile = async (planes) => {
+  const tile = new ort.Tensor("float32", planes, [1, 3, TILE.side, TILE.side]);
+  const said = await (await sessionOf(spots)).run({ tile });
+  return said.spots!.data as Float32Array;
 };

@@ -1,40 +1,72 @@
 "use client";
 
-import { useDeferredValue, useMemo } from "react";
-import {
-  answerKind,
-  assess,
-  defaultAssessContext,
-  type AnswerKind,
-  type AssessContext,
-  type Assessment,
-  type BeadContent,
-  type PhotoFacts,
-} from "@/lib/assess";
+import { startTransition, useDeferredValue, useEffect, useMemo, useState } from "react";
+import type { AnswerKind, AssessContext, BeadContent, PhotoAssessment, PhotoFacts } from "@/lib/assess";
+import type { ImperfectionId } from "@/lib/trade";
+import { benchCode } from "./bench-code";
+import type { BenchAssessment, FirstAnswer } from "./bench-assessment";
 
-export interface BenchAssessment extends Assessment {
+/** What is known of the bead from the first moment on; sizes and causes once this device can work them out. */
+export interface EarlyAssessment {
+  /** Empty as long as nothing is worked out here: nothing is said of sizes then. */
+  readonly photos: readonly PhotoAssessment[];
   /** Set-up findings that should be put right before the next bead. */
   readonly stops: number;
   /** What the diagnosis has to say first; "unlooked" where there is none. */
   readonly answer: AnswerKind;
+  /** Imperfections that the causes, as they stand, would leave; the most likely first. */
+  readonly likely: readonly ImperfectionId[];
+  /** null: not worked out here yet. */
+  readonly full: BenchAssessment | null;
 }
 
 /**
  * Sizes, causes and verdict of what is on the screen. After a mark in the same frame; what is typed never waits for it. The
- * ranking of the causes takes a few milliseconds; their reasons and the checks are worked out where they are shown.
+ * ranking of the causes takes a few milliseconds; their reasons and the checks are worked out where they are shown. Until
+ * the code for it is here, the server's answer stands.
  */
 export function useAssessment(
   content: BeadContent,
   photos: readonly PhotoFacts[],
   { shopCounts, shopSets }: Pick<AssessContext, "shopCounts" | "shopSets">,
-): BenchAssessment {
+  first: FirstAnswer,
+): EarlyAssessment {
+  const code = useCode();
   const settled = settledContent(content, useDeferredValue(content));
   return useMemo(() => {
-    const assessment = assess(settled, photos, { ...defaultAssessContext, shopCounts, shopSets });
-    return { ...assessment, stops: stopsIn(assessment), answer: answerOf(assessment, settled) };
+    if (code === null) return { ...first, photos: [], likely: [], full: null };
+    const full = code.benchAssessment(settled, photos, { shopCounts, shopSets });
+    const { diagnosis, stops, answer } = full;
+    let likely: readonly ImperfectionId[] | null = null;
+    return {
+      ...{ photos: full.photos, stops, answer, full },
+      // Ranked when somebody is asked for a name, not at every mark.
+      get likely() {
+        return (likely ??= diagnosis.ok
+          ? code.likelyMarks(diagnosis.value.causes, settled.setup.process)
+          : []);
+      },
+    };
     // The photos' facts never change for one id, so the content alone decides.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [settled, shopCounts, shopSets]);
+  }, [code, settled, shopCounts, shopSets, first]);
+}
+
+/** The code that works it out, null until it is here. Its first answer takes a moment, and nothing waits for that. */
+function useCode() {
+  const [code, setCode] = useState(() => benchCode.now());
+  useEffect(() => {
+    let gone = false;
+    void benchCode.arrival().then((here) => {
+      if (!gone) startTransition(() => setCode(here));
+    });
+    const stop = benchCode.loadAtRest();
+    return () => {
+      gone = true;
+      stop();
+    };
+  }, []);
+  return code;
 }
 
 /**
@@ -45,12 +77,4 @@ export function settledContent(newest: BeadContent, before: BeadContent): BeadCo
   const { photos: _newest, ...typed } = newest;
   const isTyped = Object.entries(typed).some(([name, value]) => before[name as keyof BeadContent] !== value);
   return isTyped ? before : newest;
-}
-
-const stopsIn = ({ setup }: Assessment): number =>
-  setup.filter((finding) => finding.severity === "stop").length;
-
-function answerOf({ diagnosis }: Assessment, { photos, judgement }: BeadContent): AnswerKind {
-  const isMarked = photos.some(({ drawing }) => drawing.marks.length > 0);
-  return diagnosis.ok ? answerKind(diagnosis.value, isMarked || judgement.lookedFor.length > 0) : "unlooked";
 }

@@ -9,10 +9,7 @@ import {
   type PhotoPoint,
   type Scale,
 } from "@/lib/marks";
-import { traceSentence, type TraceIssue } from "@/lib/trace";
-import { lookForScale } from "./look-for-scale";
 import { looksByItself } from "./looks-by-itself";
-import { lookForLine } from "./read-toes";
 import type { WorkPhoto } from "./work-state";
 
 /** What was found on a photo without a press; it counts for nothing until somebody accepts it. */
@@ -28,15 +25,6 @@ export interface Found {
   /** Why no weld line is proposed, where that helps to take a better photo. */
   readonly said: string | null;
 }
-
-/** Refusals a person can do something about; about the others nothing is said. */
-const told: readonly TraceIssue["code"][] = [
-  "no-bead-in-picture",
-  "two-beads",
-  "bead-too-small",
-  "photo-blurred",
-  "light-blown",
-];
 
 const untouched = ({ scale, weldLine, marks, toes }: Drawing): boolean =>
   scale === null && weldLine === null && marks.length === 0 && toes === undefined;
@@ -71,7 +59,11 @@ function useFound(photo: WorkPhoto, url: string) {
       if (!gone) setFound((was) => ({ ...(was?.photoId === id ? was : none), ...part }));
     };
     tell({});
-    void look({ url: latest.current, widthPx }, tell).finally(() => tell({ busy: false }));
+    void import("./look-at-photo")
+      // Nobody asked for this look, so nothing is said when it does not come off.
+      .then(({ lookAtPhoto }) => lookAtPhoto({ url: latest.current, widthPx }, tell))
+      .catch(() => undefined)
+      .finally(() => tell({ busy: false }));
     return () => {
       gone = true;
     };
@@ -79,21 +71,6 @@ function useFound(photo: WorkPhoto, url: string) {
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [id, role, widthPx, isHere]);
   return [found?.photoId === id ? found : null, setFound] as const;
-}
-
-async function look(
-  photo: { readonly url: string; readonly widthPx: number },
-  tell: (part: Partial<Found>) => void,
-): Promise<void> {
-  try {
-    const seen = await lookForScale(photo);
-    if (seen) tell(seen);
-    const line = await lookForLine(photo);
-    const issue = line.ok ? undefined : line.issues.find(({ code }) => told.includes(code));
-    tell({ line: line.ok ? line.value : null, said: issue === undefined ? null : traceSentence(issue) });
-  } catch {
-    // Nobody asked for this look, so nothing is said when it does not come off.
-  }
 }
 
 /** The drawing with what was found in it, for the eye alone; what somebody drew stays. */

@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { isAnswer, type AnswerKind } from "@/lib/assess";
+import { benchCode } from "./bench-code";
 import { partsOf, type PartId } from "./bench-tabs";
 import type { WorkPhoto } from "./work-state";
 
@@ -20,6 +21,8 @@ export function useParts(photos: readonly WorkPhoto[], shownId: string | null, a
   if (isShown && seen !== answer) setSeen(answer);
   const choose = (part: PartId) => {
     setChosen(part);
+    // Asked for now, whether the page had its rest or not; where it cannot come it is asked for again at rest.
+    if (part !== "photo") void benchCode.load().catch(() => undefined);
     // What was scrolled to in one part is nowhere in the next.
     if (window.matchMedia(IN_TURNS).matches) window.scrollTo({ top: 0 });
   };

@@ -3,68 +3,38 @@
 import { ClipboardList, Columns2, FileText, FlaskConical, Trash2 } from "lucide-react";
 import Link from "next/link";
 import { useMemo, useReducer, useState } from "react";
-import { ShopGaugesProvider, type Gauge } from "@/components/canvas";
+import { ShopGaugesProvider } from "@/components/canvas";
 import { LinkWhenSent } from "@/components/offline";
+import { formStyles } from "@/components/setup";
 import { Header, UnitSwitch } from "@/components/shell";
-import { TrialNote, type SeriesNote } from "@/components/trials";
-import type { ShopCriteria } from "@/lib/accept";
-import { isPlanned, type BeadContent, type PhotoFacts, type TriedChange } from "@/lib/assess";
-import type { ShopCounts } from "@/lib/diagnose";
-import type { RunSetup } from "@/lib/setup";
-import type { UnitPreferences } from "@/lib/units";
-import { BenchCollision, type Saving } from "./bench-collision";
-import { BenchTabs, type PartId } from "./bench-tabs";
-import { CausesSection } from "./causes-section";
+import { TrialNote } from "@/components/trials";
+import { laterPart } from "@/components/ui";
+import { isPlanned } from "@/lib/assess";
+import type { FirstAnswer } from "./bench-assessment";
+import { benchCode } from "./bench-code";
+import { BenchCollision } from "./bench-collision";
+import type * as BenchLate from "./bench-late";
+import { BenchTabs } from "./bench-tabs";
+import type { BesideProps } from "./beside";
 import { Guide } from "./guide";
 import { PhotoSection } from "./photo-section";
+import { RunPlan } from "./run-plan";
 import { SaveNote } from "./save-note";
-import { SectionPart } from "./section-part";
-import type { BenchProps } from "./shared";
-import { SetupSection, type SavedSetup, type SetupStore } from "./setup-section";
-import { useParts } from "./use-parts";
+import type { BenchProps, EarlyProps } from "./shared";
 import { useAssessment } from "./use-assessment";
 import { useKeptWork } from "./use-kept-work";
-import { VerdictSection } from "./verdict-section";
+import { useParts } from "./use-parts";
 import { startWork, toContent, work } from "./work-state";
+import type { WorkbenchProps } from "./workbench-props";
 import styles from "./workbench.module.css";
-import { RunPlan } from "./run-plan";
 import { YourChange } from "./your-change";
 
-export interface WorkbenchProps {
-  /** Of the series it belongs to and the card it is run by; left out where it has neither. */
-  readonly series?: SeriesNote;
-  readonly bead: {
-    readonly id: string;
-    /** null: it was begun on this device, and there is no record of it yet. */
-    readonly number: number | null;
-    /** 0 where there is no record. */
-    readonly revision: number;
-    readonly content: BeadContent;
-    readonly photos: readonly PhotoFacts[];
-    readonly previous: { readonly id: string; readonly number: number; readonly title: string } | null;
-  };
-  readonly units: { readonly choice: "metric" | "inch"; readonly preferences: UnitPreferences };
-  readonly savedSetups: readonly SavedSetup[];
-  readonly lastSetup: RunSetup | null;
-  readonly setupStore: SetupStore;
-  readonly shop: {
-    readonly counts: ShopCounts;
-    /** The shop's own limits this bead is or may be judged by. */
-    readonly sets: readonly ShopCriteria[];
-    readonly onReset: () => Promise<void>;
-    /** The shop's own gauges, for readings. */
-    readonly gauges: readonly Gauge[];
-  };
-  /** Starts the next bead from the given set-up and opens it. */
-  readonly onRunAgain: (beadId: string, tried: TriedChange, setup: RunSetup) => Promise<void>;
-  /** The weld of a job it was run on, and where that is looked at; left out where there is none. */
-  readonly weld?: { readonly href: string; readonly words: string } | null;
-  /** Whether this person may delete the bead. */
-  readonly mayDelete: boolean;
-  readonly onChooseUnits: (choice: "metric" | "inch") => Promise<void>;
-  /** Somebody's first bead: what comes next is said on top. */
-  readonly guided?: boolean;
-}
+/** Of a bead with nothing on it. */
+const noAnswer: FirstAnswer = { stops: 0, answer: "unlooked" };
+
+/** With the style sheets of its form: the server shows it before its code is here. */
+const Beside = laterPart<typeof BenchLate, BesideProps>(benchCode, ({ BesideNow }) => BesideNow);
+void formStyles;
 
 /**
  * One bead from photo to verdict. On a wide screen the photo stays in view and the other parts take turns beside it; on a
@@ -76,9 +46,13 @@ export function Workbench(props: WorkbenchProps) {
   const [shownId, setShownId] = useState<string | null>(state.photos[0]?.id ?? null);
   const content = useMemo(() => toContent(state), [state]);
   const kept = useKeptWork(bead, content, state, dispatch, setShownId);
-  const assessment = useAssessment(content, state.photos, { shopCounts: shop.counts, shopSets: shop.sets });
+  const shopKnows = useMemo(() => ({ shopCounts: shop.counts, shopSets: shop.sets }), [shop]);
+  const assessment = useAssessment(content, state.photos, shopKnows, props.first ?? noAnswer);
   const inTrial = props.series?.trial ?? null;
-  const shared = { beadId: bead.id, kept, state, dispatch, assessment, units: units.preferences, inTrial };
+  const shared: EarlyProps = {
+    ...{ beadId: bead.id, kept, state, dispatch, assessment, shopKnows, inTrial },
+    units: units.preferences,
+  };
   const parts = useParts(state.photos, shownId, assessment.answer);
   const { section, beside } = parts;
   const { tried } = content.judgement;
@@ -105,13 +79,7 @@ export function Workbench(props: WorkbenchProps) {
           <section className={styles.side} aria-label={parts.parts.find(({ id }) => id === beside)?.label}>
             <BenchTabs {...parts} stops={assessment.stops} onChoose={parts.choose} />
             <div className={styles.part} data-part={beside}>
-              <Beside
-                part={beside}
-                shared={shared}
-                bench={props}
-                flush={kept.save.flush}
-                onGoMark={() => parts.choose("photo")}
-              />
+              <Beside part={beside} shared={shared} bench={props} onGoMark={() => parts.choose("photo")} />
             </div>
           </section>
         </main>
@@ -191,51 +159,4 @@ function WaysOn({ bead, weld, mayDelete, kept }: WorkbenchProps & { kept: BenchP
       )}
     </>
   );
-}
-
-/** The part that lies beside the photo. */
-function Beside({
-  part,
-  shared,
-  bench: { bead, savedSetups, lastSetup, setupStore, shop, onRunAgain },
-  flush,
-  onGoMark,
-}: {
-  part: PartId;
-  shared: BenchProps;
-  bench: WorkbenchProps;
-  flush: Saving["flush"];
-  onGoMark: () => void;
-}) {
-  switch (part) {
-    case "setup":
-      return (
-        <SetupSection
-          {...shared}
-          planned={isPlanned(toContent(shared.state))}
-          saved={savedSetups}
-          last={lastSetup}
-          store={setupStore}
-        />
-      );
-    case "causes":
-      return (
-        <CausesSection
-          {...shared}
-          previous={bead.previous}
-          shop={shop}
-          onGoMark={onGoMark}
-          onRunAgain={async (tried, setup) => {
-            // What is not stored yet would be missing from the next bead.
-            if ((await flush()) !== null) await onRunAgain(bead.id, tried, setup);
-          }}
-        />
-      );
-    case "verdict":
-      return <VerdictSection {...shared} shopSets={shop.sets} />;
-    case "section":
-      return <SectionPart {...shared} />;
-    case "photo":
-      return null;
-  }
 }

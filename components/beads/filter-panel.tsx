@@ -56,7 +56,7 @@ export function FilterPanel({
             name="q"
             type="search"
             defaultValue={words}
-            placeholder="Title, note, welder, wire, #number"
+            placeholder="Words, or #number"
           />
           <button type="submit" className={buttonClass()}>
             Find

@@ -1,8 +1,10 @@
 "use client";
 
-import Konva from "konva";
+// The core and the one shape that is drawn: the libraries' front doors bring every shape, filter and tween there is.
+import Konva from "konva/lib/Core.js";
+import { Image as KonvaImageNode } from "konva/lib/shapes/Image.js";
 import { memo, useEffect, useRef, type ReactNode } from "react";
-import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva";
+import { Image as KonvaImage, Layer, Shape, Stage } from "react-konva/es/ReactKonvaCore.js";
 import type { Primitive } from "@/lib/marks";
 import { keepPicture, layKept, type KeptPicture } from "./kept-picture";
 import { beyond } from "./live-view";
@@ -11,6 +13,9 @@ import type { CanvasPhoto } from "./canvas-photo";
 import { levelFor, type Picture } from "./use-photo";
 import type { ViewControl } from "./use-view";
 import { PIXEL_ZOOM, type Size, type View } from "./view";
+
+/** The core draws what has made itself known to it, and this one does so when its file is loaded. */
+void KonvaImageNode;
 
 /** More device pixels than two per CSS pixel cost a phone its smoothness and show nobody anything. */
 if (typeof window !== "undefined") Konva.pixelRatio = Math.min(window.devicePixelRatio || 1, 2);
@@ -98,7 +103,7 @@ function PhotoLayer({
   filter,
 }: Pick<StageProps, "control" | "photo" | "levels" | "filter">) {
   const layer = useRef<Konva.Layer>(null);
-  const image = useRef<Konva.Image>(null);
+  const image = useRef<KonvaImageNode>(null);
   const levelAt = ({ zoom }: View) => levelFor(levels, photo.widthPx * zoom * Konva.pixelRatio);
   useEffect(() => {
     const canvas = layer.current?.getCanvas()._canvas;

@@ -9,15 +9,17 @@ import {
   useWindowKeys,
   type EaselState,
 } from "@/components/canvas-kit";
+import { useLater } from "@/components/ui";
 import styles from "./bead-canvas.module.css";
 import { wholePath } from "./draft";
 import { DraftBar } from "./draft-bar";
 import { draftPicture, handlePicture } from "./draft-picture";
 import type { Scenery } from "./gesture";
 import { handlesOf } from "./handles";
-import { KeyList } from "./key-list";
+import { overPhoto } from "./over-photo-code";
 import { loupeCentre, shapeOfDraft } from "./preview";
 import { ShapeNamer } from "./shape-namer";
+import { suggestedPicture } from "./suggested";
 import { ToolBar } from "./tool-bar";
 import type { TagLevel } from "./tag-level";
 import { toolsMissing } from "./tools-missing";
@@ -69,6 +71,7 @@ export default function BeadCanvas(props: BeadCanvasProps) {
             {...{ marking, picked }}
             drawing={history.present}
             size={shapeOfDraft(draft, props.shapeLabel, marking.follow.shown)}
+            asked={props.asked ?? null}
             touching={loupe !== null}
           />
         )}
@@ -95,11 +98,15 @@ function useBoard(props: BeadCanvasProps, easel: EaselState, marking: Marking, t
   const { follow } = marking;
   const follows = follow.on;
   const drawing = history.present;
-  const scenery: Scenery = { tool, draft, drawing, shapes, handles, selectedId, unitPx, follows };
+  const suggested = props.suggested ?? null;
+  const scenery: Scenery = {
+    ...{ tool, draft, drawing, shapes, handles, selectedId, unitPx, follows, suggested },
+  };
   useFollowedEdges(marking, easel);
   const { cross, hideCross, onKeyDown } = useKeys({ marking, scenery, picked, easel, readOnly });
   const { loupe, listeners } = useHands(easel, marking, scenery, picked, hideCross);
   const drafted = [
+    ...(suggested ? suggestedPicture(suggested, unitPx) : []),
     ...inHand,
     ...draftPicture(draft, unitPx, follow.shown),
     ...handlePicture(handles, picked.handle?.key ?? null, unitPx),
@@ -164,6 +171,7 @@ function Board({
   const { history, readOnly = false } = props;
   const { past, present, future } = history;
   const stepBy = useStepKeys(marking, readOnly, () => showKeys(true));
+  const here = useLater(overPhoto);
   const onKeyDown = (event: KeyboardEvent) => {
     // Escape gives up what is drawn or picked first.
     if (full && event.key === "Escape" && marking.draft === null && props.selectedId === null) onLeaveFull();
@@ -184,7 +192,7 @@ function Board({
         />
       )}
       <div className={styles.window}>{children}</div>
-      <KeyList open={keysShown} offered={marking.offered} onOpen={showKeys} />
+      {here && <here.KeyList open={keysShown} offered={marking.offered} onOpen={showKeys} />}
     </div>
   );
 }

@@ -4,6 +4,7 @@ import { imperfections } from "@/lib/trade";
 import styles from "./draft-bar.module.css";
 import { finish } from "./draft";
 import { mayFollow } from "./followed";
+import type { Asked } from "./types";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
 import { FOLLOW_KEY, followWords, hintFor, pickedHint } from "./words";
@@ -16,21 +17,20 @@ export function DraftBar({
   picked,
   drawing,
   size,
+  asked,
   touching,
 }: {
   marking: Marking;
   picked: PickedPoint;
   drawing: Drawing;
   size: string;
+  asked: Asked | null;
   /** A finger is on the photo: the bar lets go of the space under it. */
   touching: boolean;
 }) {
   const { tool, draft, repeat } = marking;
   const isPath = draft?.kind === "path" && draft.points.length > 0;
-  const hint =
-    picked.handle && draft === null
-      ? pickedHint(picked.number, picked.count, picked.handle.remove !== null)
-      : hintFor(tool, draft, drawing, marking.scaleKind, marking.edge, marking.follow.on);
+  const hint = asked && tool === "move" && draft === null ? asked.words : hintWords(marking, picked, drawing);
   return (
     <div className={styles.bar} data-touching={touching}>
       <p className={styles.hint}>
@@ -44,6 +44,31 @@ export function DraftBar({
       {mayFollow(tool) && <FollowSwitch marking={marking} isShort={isPath} />}
       {isPath && <PathButtons marking={marking} />}
       {draft === null && picked.handle?.remove && <RemovePoint picked={picked} />}
+      {draft === null && asked && <Answers asked={asked} />}
+    </div>
+  );
+}
+
+function hintWords({ tool, draft, scaleKind, edge, follow }: Marking, picked: PickedPoint, drawing: Drawing) {
+  return picked.handle && draft === null
+    ? pickedHint(picked.number, picked.count, picked.handle.remove !== null)
+    : hintFor(tool, draft, drawing, scaleKind, edge, follow.on);
+}
+
+function Answers({ asked }: { asked: Asked }) {
+  return (
+    <div className={styles.buttons} data-testid="asked">
+      {asked.answers.map(({ label, isMain = false, isOff = false, onPress }) => (
+        <button
+          key={label}
+          type="button"
+          className={isMain ? styles.main : styles.plain}
+          disabled={isOff}
+          onClick={onPress}
+        >
+          {isMain && <Check aria-hidden="true" className={styles.icon} />} {label}
+        </button>
+      ))}
     </div>
   );
 }

@@ -6,6 +6,7 @@ import { closeFreehand, finish, placePoint, type Draft, type PathKinds, type Ste
 import { mayFollow } from "./followed";
 import { handleAt, type Handle } from "./handles";
 import { markAt } from "./hit";
+import type { Suggested } from "./suggested";
 import type { Tool } from "./types";
 
 /** What a press took hold of. Stretching gives a radius, a straight line or a freehand outline. */
@@ -25,6 +26,7 @@ export interface Scenery {
   readonly unitPx: number;
   /** Lines run along the edge: they are set point by point, so that each stretch is seen before it is kept. */
   readonly follows?: boolean;
+  readonly suggested?: Suggested | null;
 }
 
 /** `reach` in CSS pixels: wide for a finger, narrow for a mouse. */

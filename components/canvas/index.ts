@@ -4,7 +4,8 @@ export { gaugeLabel, ShopGaugesProvider, useGauges, type Gauge } from "./gauges"
 export { MarkCard } from "./mark-card";
 export { MarkList } from "./mark-list";
 export { type PickerOffer } from "./picker-groups";
+export { markStyles } from "./mark-styles";
 export { newMarkId } from "@/components/canvas-kit";
 export { scaleFromPicks, sizesAsked } from "./scale-from-picks";
 export { type ScalePickKind } from "./scale-picks";
-export { markTools, sectionMarkTools, sectionTools, type SectionWork, type Tool } from "./types";
+export { markTools, sectionMarkTools, sectionTools, type Asked, type SectionWork, type Tool } from "./types";

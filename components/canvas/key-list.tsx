@@ -6,16 +6,14 @@ import { keysAnywhere, keysOnPhoto, type KeyRow } from "./key-rows";
 import styles from "./key-list.module.css";
 import type { Tool } from "./types";
 
+export interface KeyListProps {
+  readonly open: boolean;
+  readonly offered: readonly Tool[];
+  readonly onOpen: (open: boolean) => void;
+}
+
 /** Every key that marking listens to. Over the page, because it is looked at and closed again. */
-export function KeyList({
-  open,
-  offered,
-  onOpen,
-}: {
-  open: boolean;
-  offered: readonly Tool[];
-  onOpen: (open: boolean) => void;
-}) {
+export function KeyList({ open, offered, onOpen }: KeyListProps) {
   return (
     <DialogBox open={open} onOpen={onOpen}>
       <Dialog.Title>Keys</Dialog.Title>

@@ -35,6 +35,7 @@ export function MarkCard(props: MarkCardProps) {
       <p>
         {look} <Link href={atlasAddress(mark.imperfection, props.process ?? null)}>In the atlas</Link>
       </p>
+      {mark.origin && <p>Suggested by the reader, and made a mark by a person. Look whether it is one.</p>}
       {inspectorFirst && (
         <p className={styles.warn}>Show it to an inspector before anything is changed or repaired.</p>
       )}

@@ -2,7 +2,8 @@
 
 import { useEffect } from "react";
 import type { EaselState } from "@/components/canvas-kit";
-import { ImperfectionPicker } from "./imperfection-picker";
+import { useLater } from "@/components/ui";
+import { overPhoto } from "./over-photo-code";
 import type { BeadCanvasProps } from "./types";
 import type { Marking } from "./use-marking";
 import { useSpotInSight } from "./use-picker-place";
@@ -19,13 +20,19 @@ export function ShapeNamer({
   const spot = useSpotInSight(shape, easel);
   const isAsked = shape !== null;
   const { boxRef } = easel;
+  const here = useLater(overPhoto);
+  useEffect(() => {
+    // In hand before the browser had its rest: asked for now.
+    if (isAsked) void overPhoto.load().catch(() => undefined);
+  }, [isAsked]);
   // The work goes on at the photo: the next key may come before the picker has left the page.
   useEffect(() => {
     const board = isAsked ? boxRef.current : null;
     return () => board?.focus({ preventScroll: true });
   }, [isAsked, boxRef]);
+  if (here === null) return null;
   return (
-    <ImperfectionPicker
+    <here.ImperfectionPicker
       open={isAsked}
       onOpenChange={(open) => {
         if (!open) marking.cancel();

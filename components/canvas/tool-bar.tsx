@@ -13,7 +13,8 @@ import {
   Undo2,
   type LucideIcon,
 } from "lucide-react";
-import { ToggleGroup, Tooltip } from "radix-ui";
+import { ToggleGroup } from "radix-ui";
+import { useId } from "react";
 import styles from "./tool-bar.module.css";
 import type { Tool, ToolBarProps } from "./types";
 import { toolWords } from "./words";
@@ -33,56 +34,55 @@ const icons: Readonly<Record<Tool, LucideIcon>> = {
 function ToolButton({ tool, missing }: { tool: Tool; missing: boolean }) {
   const Icon = icons[tool];
   const { name, key, does } = toolWords[tool];
+  const tip = useId();
   return (
-    <Tooltip.Root>
-      <Tooltip.Trigger asChild>
-        <span className={styles.slot}>
-          <ToggleGroup.Item value={tool} className={styles.tool} aria-label={name} aria-keyshortcuts={key}>
-            <Icon aria-hidden="true" className={styles.icon} />
-            <span>{name}</span>
-            {missing && <span className={styles.missing} title="Not set yet" />}
-          </ToggleGroup.Item>
-        </span>
-      </Tooltip.Trigger>
-      <Tooltip.Portal>
-        <Tooltip.Content side="right" sideOffset={6} collisionPadding={8} className={styles.tip}>
-          {does} <kbd>{key}</kbd>
-        </Tooltip.Content>
-      </Tooltip.Portal>
-    </Tooltip.Root>
+    <span className={styles.slot}>
+      <ToggleGroup.Item
+        value={tool}
+        className={styles.tool}
+        aria-label={name}
+        aria-keyshortcuts={key}
+        aria-describedby={tip}
+      >
+        <Icon aria-hidden="true" className={styles.icon} />
+        <span>{name}</span>
+        {missing && <span className={styles.missing} title="Not set yet" />}
+      </ToggleGroup.Item>
+      <span id={tip} role="tooltip" className={styles.tip}>
+        {does} <kbd>{key}</kbd>
+      </span>
+    </span>
   );
 }
 
 /** Along the left edge on a desk, along the bottom under a thumb. */
 export function ToolBar(props: ToolBarProps) {
   return (
-    <Tooltip.Provider delayDuration={500}>
-      <div className={styles.bar}>
-        <ToggleGroup.Root
-          type="single"
-          className={styles.tools}
-          aria-label="Marking tools"
-          value={props.tool}
-          onValueChange={(value) => {
-            const tool = props.offered.find((t) => t === value); // empty when the tool in hand is tapped again
-            if (tool) props.onToolChange(tool);
-          }}
-        >
-          {props.offered.map((tool) => (
-            <ToolButton key={tool} tool={tool} missing={props.missing.has(tool)} />
-          ))}
-        </ToggleGroup.Root>
-        <div className={styles.steps} role="group" aria-label="Undo and redo">
-          <button type="button" className={styles.tool} disabled={!props.canUndo} onClick={props.onUndo}>
-            <Undo2 aria-hidden="true" className={styles.icon} />
-            <span>Undo</span>
-          </button>
-          <button type="button" className={styles.tool} disabled={!props.canRedo} onClick={props.onRedo}>
-            <Redo2 aria-hidden="true" className={styles.icon} />
-            <span>Redo</span>
-          </button>
-        </div>
+    <div className={styles.bar}>
+      <ToggleGroup.Root
+        type="single"
+        className={styles.tools}
+        aria-label="Marking tools"
+        value={props.tool}
+        onValueChange={(value) => {
+          const tool = props.offered.find((t) => t === value); // empty when the tool in hand is tapped again
+          if (tool) props.onToolChange(tool);
+        }}
+      >
+        {props.offered.map((tool) => (
+          <ToolButton key={tool} tool={tool} missing={props.missing.has(tool)} />
+        ))}
+      </ToggleGroup.Root>
+      <div className={styles.steps} role="group" aria-label="Undo and redo">
+        <button type="button" className={styles.tool} disabled={!props.canUndo} onClick={props.onUndo}>
+          <Undo2 aria-hidden="true" className={styles.icon} />
+          <span>Undo</span>
+        </button>
+        <button type="button" className={styles.tool} disabled={!props.canRedo} onClick={props.onRedo}>
+          <Redo2 aria-hidden="true" className={styles.icon} />
+          <span>Redo</span>
+        </button>
       </div>
-    </Tooltip.Provider>
+    </div>
   );
 }

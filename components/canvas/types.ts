@@ -8,6 +8,7 @@ import type { NamedSpot } from "./use-picker-place";
 import type { SectionEdgeRole, SectionPlaces } from "@/lib/section";
 import type { PickerOffer } from "./picker-groups";
 import type { ScalePickKind } from "./scale-picks";
+import type { Suggested } from "./suggested";
 
 export const tools = [
   "move",
@@ -42,6 +43,20 @@ export interface SectionWork {
   readonly onAction: (action: SectionAction) => void;
 }
 
+/** What is asked of the person about the whole photo: a few words, and the answers as large buttons. */
+export interface Asked {
+  readonly words: string;
+  readonly answers: readonly AskedAnswer[];
+}
+
+export interface AskedAnswer {
+  readonly label: string;
+  readonly isMain?: boolean;
+  /** Not to be given yet. */
+  readonly isOff?: boolean;
+  readonly onPress: () => void;
+}
+
 export interface BeadCanvasProps {
   readonly photo: CanvasPhoto;
   readonly history: History;
@@ -67,6 +82,10 @@ export interface BeadCanvasProps {
   readonly onScalePicked: (points: readonly PhotoPoint[]) => void;
   /** The picked ends were given up (Escape, another tool). */
   readonly onScaleCancelled?: () => void;
+  /** Stands on the photo, in reach of the thumb, while nothing is being drawn. */
+  readonly asked?: Asked | null;
+  /** Places that are suggested to be marked: rings to tap, none of them a mark. */
+  readonly suggested?: Suggested | null;
   /** Offered first in the picker. */
   readonly offer?: PickerOffer;
   /** For what the picker tells of causes. */

@@ -3,7 +3,7 @@
 import { useRef } from "react";
 import { usePointers, type EaselState } from "@/components/canvas-kit";
 import { dragDraft, gripAt, release, tap, type Grip, type Reach, type Scenery } from "./gesture";
-import { markAt } from "./hit";
+import { pickAt } from "./suggested";
 import type { Marking } from "./use-marking";
 import type { PickedPoint } from "./use-picked-point";
 
@@ -15,7 +15,7 @@ export function useHands(
   picked: PickedPoint,
   onPress: () => void,
 ) {
-  const { tool, draft, drawing, shapes, unitPx } = scenery;
+  const { tool, draft, unitPx } = scenery;
   const draftAtPress = useRef(draft);
   const pickPointOf = (grip: Grip): boolean => {
     const handle = grip.kind === "handle" && grip.handle.role === "point" ? grip.handle : null;
@@ -35,7 +35,7 @@ export function useHands(
     },
     onTap: (grip, at, css) => {
       if (pickPointOf(grip)) return;
-      if (tool === "move") marking.select(markAt(drawing, shapes, at, css, unitPx));
+      if (tool === "move") pickAt(scenery, marking.select, at, css);
       else marking.settle(tap(grip, draftAtPress.current, tool, at, reachOf(css, unitPx, marking)));
     },
     onGiveUp: () => marking.setDraft(draftAtPress.current),

@@ -6,8 +6,8 @@ import { fewestOf, placePoint } from "./draft";
 import type { Scenery } from "./gesture";
 import { mayFollow } from "./followed";
 import { handleAt } from "./handles";
-import { markAt } from "./hit";
 import { keyCommand, nextIndex, nudgeCommand, type KeyCommand } from "./key-commands";
+import { pickAt } from "./suggested";
 import type { Tool } from "./types";
 import { useCross, type Cross } from "./use-cross";
 import type { Marking } from "./use-marking";
@@ -136,7 +136,7 @@ function goToPoint(step: 1 | -1, { scenery: { handles, unitPx }, cross, picked }
 
 function place(hands: Hands): void {
   const { marking, cross, readOnly } = hands;
-  const { drawing, shapes, handles, tool, draft, unitPx } = hands.scenery;
+  const { handles, tool, draft, unitPx } = hands.scenery;
   const at = cross.stand();
   if (cross.carried) {
     cross.putDown();
@@ -144,7 +144,7 @@ function place(hands: Hands): void {
   }
   const handle = readOnly || draft?.kind === "path" ? null : handleAt(handles, at, REACH * unitPx);
   if (handle) return cross.pickUp(handle);
-  if (tool === "move") return marking.select(markAt(drawing, shapes, at, REACH, unitPx));
+  if (tool === "move") return pickAt(hands.scenery, marking.select, at, REACH);
   if (tool !== "point") {
     return marking.settle(placePoint(tool, draft, at, (REACH / 2) * unitPx, kindsOf(marking)));
   }

@@ -6,6 +6,8 @@ import {
   resultNames,
   resultTitle,
   revisionTitle,
+  ranBySigner,
+  signedRole,
   signerWords,
   type RecordRow,
   type Signed,
@@ -49,7 +51,7 @@ export function RecordView({
         <p className={styles.result}>{resultNames[record.result]}</p>
         <p className={page.note}>{record.statement}</p>
       </Panel>
-      {signature && signed && <SignaturePanel signature={signature} signed={signed} />}
+      {signature && signed && <SignaturePanel record={record} signature={signature} signed={signed} />}
       <Points record={record} />
       {recordSections(record).map(({ title, rows }) => (
         <Panel key={title} title={title}>
@@ -113,19 +115,28 @@ function StandingPanel({ signed: { standing } }: { readonly signed: Signed }) {
 }
 
 function SignaturePanel({
+  record,
   signature,
   signed,
 }: {
+  readonly record: SignedRecord;
   readonly signature: NonNullable<SignedRecord["signature"]>;
   readonly signed: Signed;
 }) {
   const { revision, signedAt, acknowledgement, reason, changes } = signature;
   const key = keyWords(signature);
+  const ran = ranBySigner(record, signature);
   return (
     <Panel title={revisionTitle(signed, revision)} tone="blue">
       <p>
-        {signerWords(signed, signature)}, on {signedAt.slice(0, 10)} at {signedAt.slice(11, 16)} UTC.
+        {signerWords(signed, signature)}, on {signedAt.slice(0, 10)} at {signedAt.slice(11, 16)} UTC.{" "}
+        {signedRole(signed)}
       </p>
+      {ran && (
+        <p>
+          <strong>{ran}</strong>
+        </p>
+      )}
       {key && <p>{key}</p>}
       {acknowledgement && <p>To the open points: {acknowledgement}</p>}
       {reason && <p>Reason of this revision: {reason}</p>}

@@ -1,4 +1,4 @@
-import { Field, Panel, SaidForm, type SaidAction } from "@/components/ui";
+import { Field, page, Panel, SaidForm, type SaidAction } from "@/components/ui";
 import styles from "./inspect.module.css";
 
 /** Sign-off: what is open answered in words, a reason where it is a correction, and the passphrase again. */
@@ -8,6 +8,7 @@ export function SignForm({
   chooses,
   hasOpenPoints,
   isCorrection,
+  ran,
 }: {
   readonly action: SaidAction;
   readonly signers: readonly { readonly id: string; readonly title: string }[];
@@ -15,6 +16,8 @@ export function SignForm({
   readonly chooses: boolean;
   readonly hasOpenPoints: boolean;
   readonly isCorrection: boolean;
+  /** Which welds who may sign ran themself, a sentence for each such person; the record will say it. */
+  readonly ran: readonly string[];
 }) {
   return (
     <Panel title="Sign" tone="purple">
@@ -22,6 +25,11 @@ export function SignForm({
         Signing freezes the record above, as this page shows it. It holds your identification and a digest of
         your name, and cannot be changed or deleted afterwards.
       </p>
+      {ran.map((sentence) => (
+        <p key={sentence} className={page.notice}>
+          {sentence} The record will say “Inspected by the welder”.
+        </p>
+      ))}
       <SaidForm action={action} submit="Sign the record">
         {chooses && (
           <Field label="Inspector">

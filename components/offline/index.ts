@@ -1,4 +1,5 @@
 export { readBead, type StoredBead } from "./bead-doors";
+export { ForgetPages } from "./forget-pages";
 export { LeftHere, SendLeftWork } from "./left-here";
 export { LinkWhenSent } from "./link-when-sent";
 export { NewBeadHere } from "./new-bead-here";
@@ -6,4 +7,4 @@ export type { KeptBeadSaving } from "./kept-saving";
 export { useKeptBead } from "./use-kept-bead";
 export { WaitingPhotos } from "./waiting-photos";
 export { WhoProvider } from "./who";
-export { ForgetPages, WorkerHere } from "./worker-here";
+export { WorkerHere } from "./worker-here";

@@ -2,22 +2,26 @@
 
 import Link from "next/link";
 import { useEffect, useState, useSyncExternalStore } from "react";
-import { Button, Panel } from "@/components/ui";
-import { leftWork, sendLeftWork, throwAway, type LeftBead } from "./left-work";
+import { Button, later, Panel, useLater } from "@/components/ui";
+import { leftBeads, type LeftBead } from "./left-beads";
 import { useWho } from "./who";
 
 const nothing: readonly LeftBead[] = [];
 
+/** What reads the device and sends: no page waits for it. */
+const leftWork = later(() => import("./left-work"));
+
 /** Sends, on whatever page, what windows that are gone left on this device. Shows nothing. */
 export function SendLeftWork() {
   const by = useWho();
-  useEffect(() => (by === "nobody" ? undefined : sendLeftWork(by)), [by]);
+  const code = useLater(leftWork);
+  useEffect(() => (by === "nobody" ? undefined : code?.sendLeftWork(by)), [by, code]);
   return null;
 }
 
 /** Beads of which this device has more than Toeline, with the way to each. */
 export function LeftHere() {
-  const left = useSyncExternalStore(leftWork.subscribe, leftWork.state, () => nothing);
+  const left = useSyncExternalStore(leftBeads.subscribe, leftBeads.state, () => nothing);
   if (left.length === 0) return null;
   return (
     <Panel title="Kept on this device" tone="straw">
@@ -54,7 +58,7 @@ function Stuck({ bead, stuck }: { bead: LeftBead; stuck: string }) {
   return (
     <>
       : it is nowhere else and cannot be brought back.{" "}
-      <Button tone="danger" onClick={() => void throwAway(bead, by)}>
+      <Button tone="danger" onClick={() => void leftWork.load().then(({ throwAway }) => throwAway(bead, by))}>
         Throw it away
       </Button>{" "}
       <Button onClick={() => setAsking(false)}>Keep it</Button>

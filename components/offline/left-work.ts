@@ -2,41 +2,19 @@ import { retryAfterMs } from "@/components/saving";
 import { serverDoors } from "./bead-doors";
 import { deviceStore, type DeviceStore } from "./device-store";
 import { photosToSend, type KeptBead } from "./kept";
+import { leftBeads, type LeftBead } from "./left-beads";
 import { sendLeft } from "./send-left";
 import { windowsHere } from "./window-lock";
-
-/** A bead of which this device has more than the store. */
-export interface LeftBead {
-  /** As in `KeptBead`: two windows may have left work on one bead. */
-  readonly key: string;
-  readonly beadId: string;
-  readonly isNew: boolean;
-  readonly number: number | null;
-  readonly title: string;
-  /** How much of it waits: its photos, and everything else as one. */
-  readonly count: number;
-  readonly stuck: string | null;
-}
-
-let shown: readonly LeftBead[] = [];
-const listeners = new Set<() => void>();
-
-export const leftWork = {
-  state: (): readonly LeftBead[] => shown,
-  subscribe: (listener: () => void): (() => void) => {
-    listeners.add(listener);
-    return () => listeners.delete(listener);
-  },
-};
 
 async function look(store: DeviceStore, by: string): Promise<readonly KeptBead[]> {
   const [beads, photos] = await Promise.all([store.beads(), store.photos()]);
   const own = beads.filter((bead) => bead.by === by && !bead.held.isSent).toSorted((a, b) => a.at - b.at);
-  shown = own.map(({ key, beadId, isNew, number, held, stuck }) => ({
-    ...{ key, beadId, isNew, number, stuck, title: held.content.title },
-    count: 1 + photosToSend(photos.filter((photo) => photo.beadId === beadId)).length,
-  }));
-  for (const listener of listeners) listener();
+  leftBeads.show(
+    own.map(({ key, beadId, isNew, number, held, stuck }) => ({
+      ...{ key, beadId, isNew, number, stuck, title: held.content.title },
+      count: 1 + photosToSend(photos.filter((photo) => photo.beadId === beadId)).length,
+    })),
+  );
   return own;
 }
 

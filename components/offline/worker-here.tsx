@@ -3,10 +3,9 @@
 import { usePathname } from "next/navigation";
 import { useEffect } from "react";
 import { askToKeep, picturesLoaded } from "./ask-to-keep";
-import { deviceStore } from "./device-store";
 import { NEW_BEAD } from "./use-own-address";
 import { useWho } from "./who";
-import { keptPage, PRIVATE_CACHES } from "./worker/cache-names";
+import { keptPage } from "./worker/cache-names";
 
 /** After a page was opened, before it is kept: what it has to do itself comes first, ms. */
 const CALM_MS = 2_000;
@@ -31,17 +30,4 @@ export function WorkerHere() {
     return () => clearTimeout(timer);
   }, [isOffered, pathname]);
   return null;
-}
-
-/** On the page where people sign in: nothing that was shown to anybody stays here; work that is not sent yet does. */
-export function ForgetPages() {
-  useEffect(() => void forgetPages().catch(() => undefined), []);
-  return null;
-}
-
-async function forgetPages(): Promise<void> {
-  const names = typeof caches === "undefined" ? [] : await caches.keys();
-  for (const name of names) if (name.startsWith(PRIVATE_CACHES)) await caches.delete(name);
-  const store = await deviceStore();
-  for (const { key, held } of (await store?.beads()) ?? []) if (held.isSent) await store?.drop("beads", key);
 }

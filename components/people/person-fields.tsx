@@ -1,11 +1,12 @@
 import { Field } from "@/components/ui";
-import { roleNames, roles, type Role } from "@/lib/people";
+import type { HeldRoles } from "@/lib/people";
+import { RoleFields } from "./role-fields";
 
-/** Name, identification and role of a person; `start` is what stands there. */
+/** Name, identification and roles of a person; `start` is what stands there. */
 export function PersonFields({
   start,
 }: {
-  start?: { readonly name: string | null; readonly mark: string | null; readonly role: Role };
+  start?: HeldRoles & { readonly name: string | null; readonly mark: string | null };
 }) {
   return (
     <>
@@ -15,17 +16,7 @@ export function PersonFields({
       <Field label="Identification" hint="Stamp or number that stands on records, such as W-07. No name.">
         {(ids) => <input {...ids} name="mark" defaultValue={start?.mark ?? ""} maxLength={20} />}
       </Field>
-      <Field label="Role">
-        {(ids) => (
-          <select {...ids} name="role" defaultValue={start?.role ?? "welder"}>
-            {roles.map((role) => (
-              <option key={role} value={role}>
-                {roleNames[role]}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
+      <RoleFields start={start ?? null} />
     </>
   );
 }

@@ -1,19 +1,21 @@
 "use client";
 
-import { Field, form, Panel, SaidForm, type Said, type SaidAction } from "@/components/ui";
+import { Field, form, Panel, SaidForm, type PanelTone, type Said, type SaidAction } from "@/components/ui";
 import type { Answer } from "@/lib/base";
-import { roleNames, type Role } from "@/lib/people";
+import { heldRoleNames, holds, signs, type HeldRoles } from "@/lib/people";
 import { NamePlaces, type ShownPlace } from "./name-places";
 import { PersonFields } from "./person-fields";
 import styles from "./person-panel.module.css";
 
-export interface ShownPerson {
+export interface ShownPerson extends HeldRoles {
   readonly id: string;
   readonly name: string | null;
   readonly mark: string | null;
-  readonly role: Role;
   readonly userId: string | null;
 }
+
+const toneOf = (person: HeldRoles): PanelTone =>
+  signs(person) ? "blue" : holds(person, "owner") || holds(person, "instructor") ? "purple" : "plain";
 
 /** One person: what they are, and behind a fold each, how to change it, their account, and their removal. */
 export function PersonPanel({
@@ -33,15 +35,11 @@ export function PersonPanel({
   remove: SaidAction;
   lookForName: () => Promise<readonly ShownPlace[] | null>;
 }) {
-  const { name, mark, role, userId } = person;
+  const { name, mark, userId } = person;
   return (
-    <Panel
-      title={name ?? "Removed person"}
-      tone={role === "inspector" ? "blue" : role === "welder" ? "plain" : "purple"}
-    >
+    <Panel title={name ?? "Removed person"} tone={toneOf(person)}>
       <p className={styles.facts}>
-        {roleNames[role]}
-        {mark ? `, ${mark}` : ""}, {userId ? "can sign in" : "no account"}
+        {[heldRoleNames(person), mark, userId ? "can sign in" : "no account"].filter(Boolean).join(" · ")}
       </p>
       <details className={styles.fold}>
         <summary>Change</summary>
@@ -53,7 +51,7 @@ export function PersonPanel({
         <summary>{userId ? "Passphrase forgotten" : "Open an account"}</summary>
         <p>
           You get a one-time code to give to them. With it they choose a passphrase that you do not know
-          {role === "inspector" ? "; their signing key is made with it, and one from before ends" : ""}.
+          {signs(person) ? "; their signing key is made with it, and one from before ends" : ""}.
         </p>
         <SaidForm action={openAccount} submit={userId ? "Give a one-time code" : "Open account"}>
           {!userId && (

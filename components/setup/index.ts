@@ -1,3 +1,4 @@
+export { formStyles } from "./form-styles";
 export { LengthField } from "./length-field";
 export { parseReading } from "./parse-reading";
 export { RangeFields } from "./range-fields";

@@ -10,6 +10,9 @@ const MoreSheet = lazy(load);
 /** After the page stands, so that it is there also when the network has gone, ms. */
 const CALM_MS = 3_000;
 
+/** Places of every day that a bar shows; ways.module.css leaves out those behind them. */
+const IN_BAR = 3;
+
 /** All the places that are not in sight, light or dark, and the way out. */
 export function MoreMenu({ className, all = false }: { className: string; all?: boolean }) {
   const { main, more, signedIn } = useMenu();
@@ -18,7 +21,9 @@ export function MoreMenu({ className, all = false }: { className: string; all?: 
     const timer = setTimeout(() => void load().catch(() => undefined), CALM_MS);
     return () => clearTimeout(timer);
   }, []);
-  const places = all ? [...main, ...more] : more;
+  // A bar has room for so many of them: the others stand here, where no rail shows them.
+  const beyond = main.slice(IN_BAR).map((place) => ({ ...place, inRail: true }));
+  const places = all ? [...main, ...more] : [...beyond, ...more];
   if (places.length === 0 && signedIn === null) return null;
   const button = (
     <>

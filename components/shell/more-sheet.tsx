@@ -14,7 +14,8 @@ export default function MoreSheet({
   button,
 }: {
   className: string;
-  places: MenuContent["more"];
+  /** `inRail`: a rail shows it, a bar does not. */
+  places: readonly (MenuContent["more"][number] & { readonly inRail?: boolean })[];
   /** What stands on the button. */
   button: ReactNode;
 }) {
@@ -25,9 +26,9 @@ export default function MoreSheet({
       <Popover.Portal>
         <Popover.Content className={styles.sheet} align="end" sideOffset={8} collisionPadding={8}>
           <nav aria-label="More of Toeline">
-            {places.map(({ href, name }) => (
+            {places.map(({ href, name, inRail }) => (
               <Popover.Close asChild key={href}>
-                <Link href={href} className={styles.place}>
+                <Link href={href} className={`${styles.place} ${inRail ? styles.inRail : ""}`}>
                   {name}
                 </Link>
               </Popover.Close>

@@ -4,6 +4,7 @@ import {
   ClipboardCheck,
   GraduationCap,
   MessageSquareText,
+  NotebookPen,
   Scale,
   Target,
   type LucideIcon,
@@ -32,6 +33,7 @@ function Bead(props: SVGProps<SVGSVGElement>) {
 export const wayIcons = {
   beads: Bead,
   course: GraduationCap,
+  exercises: NotebookPen,
   feedback: MessageSquareText,
   jobs: ClipboardCheck,
   criteria: Scale,

@@ -1,11 +1,11 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { Bar, Cell, ComposedChart, LabelList, Line, ResponsiveContainer, XAxis, YAxis } from "recharts";
+import { Bar, Cell, ComposedChart, Line, ResponsiveContainer, XAxis, YAxis } from "recharts";
 import type { ParetoLine } from "./trend-links";
 import styles from "./trends.module.css";
 
-/** The temper colours in the order steel shows them, hottest first; the count at each bar's end says the same. */
+/** The temper colours in the order steel shows them, hottest first; the count at the right edge says the same. */
 const tones = ["var(--blue)", "var(--purple)", "var(--bronze)", "var(--straw)"];
 const BAR_PX = 44;
 
@@ -19,7 +19,7 @@ export function ParetoChart({ lines, label }: { lines: readonly ParetoLine[]; la
         <ComposedChart
           data={[...lines]}
           layout="vertical"
-          margin={{ left: 0, right: 48, top: 4, bottom: 4 }}
+          margin={{ left: 0, right: 4, top: 4, bottom: 4 }}
           barCategoryGap={8}
           accessibilityLayer={false}
         >
@@ -39,6 +39,19 @@ export function ParetoChart({ lines, label }: { lines: readonly ParetoLine[]; la
             tick={{ fill: "var(--ink)", fontSize: 15 }}
             stroke="var(--ink)"
           />
+          {/* Counts in a column of their own: at the bars' ends the cumulative line runs through them. */}
+          <YAxis
+            yAxisId="counts"
+            orientation="right"
+            type="category"
+            dataKey="count"
+            width={44}
+            interval={0}
+            allowDuplicatedCategory
+            axisLine={false}
+            tickLine={false}
+            tick={{ fill: "var(--ink)", fontSize: 17, fontWeight: 700 }}
+          />
           <Bar
             dataKey="count"
             isAnimationActive={false}
@@ -53,7 +66,6 @@ export function ParetoChart({ lines, label }: { lines: readonly ParetoLine[]; la
             {lines.map(({ key }, i) => (
               <Cell key={key} fill={tones[Math.min(i, tones.length - 1)] ?? "var(--straw)"} />
             ))}
-            <LabelList dataKey="count" position="right" fill="var(--ink)" fontSize={17} fontWeight={700} />
           </Bar>
           <XAxis xAxisId="all" type="number" domain={[0, 1]} hide />
           <Line

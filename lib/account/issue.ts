@@ -22,7 +22,6 @@ export type AccountIssueCode =
   | "second-factor-none-begun"
   | "person-gone"
   | "account-missing"
-  | "last-owner"
   | "token-name-missing"
   | "token-gone";
 export type AccountIssue = Issue<AccountIssueCode>;
@@ -57,7 +56,6 @@ const sentences: Readonly<Record<AccountIssueCode, (data: AccountIssue["data"]) 
   "passphrase-wrong": () => "This passphrase is not the signer's. Nothing was signed; try again.",
   "person-gone": () => "This person is no longer in the list. Reload the page.",
   "account-missing": () => "This person has no account yet. Give them a sign-in name first.",
-  "last-owner": () => "This is the last owner with an account. Give another person that role first.",
   "token-name-missing": () =>
     "Give the token a name of up to 32 letters, so that you know later what uses it.",
   "token-gone": () => "This token does not exist any more.",

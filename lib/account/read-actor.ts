@@ -1,5 +1,5 @@
 import type { Db } from "@/lib/db";
-import { nobody, ownerHere, roles, type Actor, type Scope } from "@/lib/people";
+import { nobody, ownerHere, readRoles, type Actor, type Scope } from "@/lib/people";
 import { addressOf } from "./address";
 import { isLoopbackHost } from "./loopback";
 import { noteRefusal } from "./note-refusal";
@@ -37,8 +37,8 @@ export async function readActor(db: Db, headers: Headers): Promise<Actor> {
 
 async function personActor(db: Db, userId: string, scopes: readonly Scope[] | null): Promise<Actor> {
   const person = await db.person.findUnique({ where: { userId } });
-  const role = roles.find((one) => one === person?.role);
-  return person && role && person.removedAt === null
-    ? { kind: "person", personId: person.id, role, scopes }
+  const held = person && readRoles(person);
+  return person && held && person.removedAt === null
+    ? { kind: "person", personId: person.id, ...held, scopes }
     : nobody;
 }

@@ -1,14 +1,32 @@
+import { performance } from "node:perf_hooks";
 import { setTimeout as pause } from "node:timers/promises";
-import { change, dialect, rowsOf, sql, writeTogether, type Db, type Sql } from "@/lib/db";
+import { change, dialect, rowsOf, sql, writeTogether, type Db, type Sql, type Tx } from "@/lib/db";
 import { assessContext } from "@/lib/shop";
 import { keepFacts } from "./keep-facts";
 import { readBead } from "./read-bead";
 import { staleFacts, unreadableStamp } from "./stale";
 
-/** Beads in one slice: some 30 ms of work, so that a request in between waits no longer than that. */
+/** Beads in one slice: some 30 ms of work, so that a request in between, and whoever saves, waits no longer than that. */
 const SLICE = 5;
 const REST_MS = 20;
 const WALK_MS = 400;
+/** Of the time of a process that is busy, what nobody looks at takes one part in so many: whoever opens a page has the rest. */
+const SHARE = 3;
+
+/** How soon somebody needs it: it is on a screen, it is stale, or its advice alone is. */
+type Pace = "now" | "soon" | "some day";
+
+/** ms: at least so long, and up to so long while the process is busy with other things. */
+export interface Rest {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** How long to rest after a slice that took so long, ms. */
+export function restAfter(pace: Pace, tookMs: number): Rest {
+  const least = pace === "some day" ? WALK_MS : REST_MS;
+  return { least, most: pace === "now" ? least : Math.max(least, (SHARE - 1) * tookMs) };
+}
 
 interface Wanted {
   /** Numbers of beads that are on somebody's screen. */
@@ -17,7 +35,7 @@ interface Wanted {
   readonly without: ReadonlySet<number>;
 }
 
-async function numbersWhere(db: Db, where: Sql, most: number): Promise<readonly number[]> {
+async function numbersWhere(db: Tx, where: Sql, most: number): Promise<readonly number[]> {
   const rows = await rowsOf<{ number: unknown }>(
     db,
     sql`SELECT "number" FROM "BeadFacts" WHERE ${where} LIMIT ${most}`,
@@ -27,79 +45,91 @@ async function numbersWhere(db: Db, where: Sql, most: number): Promise<readonly 
 
 interface Slice {
   readonly numbers: readonly number[];
-  /** Their advice alone is stale, and on nobody's screen: there is no hurry. */
-  readonly adviceAlone: boolean;
+  readonly pace: Pace;
 }
 
 /**
  * The beads to work out next: those on screen, then any that are stale, last those whose advice alone is. The last are all
  * beads whenever a cause is confirmed, so they are taken at a walk.
  */
-async function nextOnes(db: Db, { first, without }: Wanted, weighedBy: string): Promise<Slice> {
+async function nextOnes(db: Tx, { first, without }: Wanted, weighedBy: string, most: number): Promise<Slice> {
   const weighedElse = sql`("weighedBy" < ${weighedBy} OR "weighedBy" > ${weighedBy})`;
   const onScreen = dialect.isOneOf(sql`"number"`, first);
   const left = without.size === 0 ? sql`1 = 1` : sql`NOT (${dialect.isOneOf(sql`"number"`, [...without])})`;
-  const asked = [
-    ...(first.length > 0 ? [sql`${onScreen} AND (${staleFacts()} OR ${weighedElse}) AND ${left}`] : []),
-    sql`${staleFacts()} AND ${left}`,
+  const asked: (readonly [Pace, Sql])[] = [
+    ["soon", sql`${staleFacts()} AND ${left}`],
+    ["some day", sql`${weighedElse} AND ${left}`],
   ];
-  for (const where of asked) {
-    const numbers = await numbersWhere(db, where, SLICE);
-    if (numbers.length > 0) return { numbers, adviceAlone: false };
+  if (first.length > 0)
+    asked.unshift(["now", sql`${onScreen} AND (${staleFacts()} OR ${weighedElse}) AND ${left}`]);
+  for (const [pace, where] of asked) {
+    const numbers = await numbersWhere(db, where, most);
+    if (numbers.length > 0) return { numbers, pace };
   }
-  return { numbers: await numbersWhere(db, sql`${weighedElse} AND ${left}`, SLICE), adviceAlone: true };
+  return { numbers: [], pace: "some day" };
 }
 
 interface Worked {
   readonly done: number[];
   readonly failed: number[];
-  readonly adviceAlone: boolean;
+  readonly pace: Pace;
 }
 
-/** Works out one slice, a transaction for each bead. Says which numbers it did, and which it could not do. */
-async function workSlice(db: Db, wanted: Wanted): Promise<Worked> {
-  const { weighedBy } = await assessContext(db, []);
-  const [done, failed]: [number[], number[]] = [[], []];
-  const { numbers, adviceAlone } = await nextOnes(db, wanted, weighedBy);
-  for (const number of numbers) {
-    const kept = await keepNumbered(db, number).catch(() => false);
-    (kept ? done : failed).push(number);
+/**
+ * Chooses one slice and works it out, in one transaction: as writers stand in line, whoever else works on this database
+ * chooses after it, from what is stale then. So several servers share the work and none does a bead that another did; of a
+ * server that ends in between nothing is left, and the next one chooses its beads. Says which numbers it did, and which it
+ * could not do. Throws where the store does not answer.
+ */
+async function workSlice(db: Db, wanted: Wanted, most = SLICE): Promise<Worked> {
+  let chosen: Slice = { numbers: [], pace: "soon" };
+  try {
+    return await writeTogether(db, async (tx) => {
+      const { weighedBy } = await assessContext(tx, []);
+      chosen = await nextOnes(tx, wanted, weighedBy, most);
+      const [done, failed]: [number[], number[]] = [[], []];
+      for (const number of chosen.numbers) ((await keepNumbered(tx, number)) ? done : failed).push(number);
+      return { done, failed, pace: chosen.pace };
+    });
+  } catch (error) {
+    const { numbers, pace } = chosen;
+    if (numbers.length === 0) throw error;
+    // One that cannot be worked out takes back those beside it: then each goes by itself.
+    return numbers.length > 1 ? workSlice(db, wanted, 1) : { done: [], failed: [...numbers], pace };
   }
-  return { done, failed, adviceAlone };
 }
 
-async function keepNumbered(db: Db, number: number): Promise<boolean> {
-  return writeTogether(db, async (tx) => {
-    const bead = await tx.bead.findUnique({ where: { number }, select: { id: true } });
-    if (!bead) return false;
-    if ((await readBead(tx, bead.id)) === "unreadable") {
-      await change(tx, sql`UPDATE "BeadFacts" SET "stamp" = ${unreadableStamp()} WHERE "number" = ${number}`);
-      return false;
-    }
-    await keepFacts(tx, bead.id);
-    return true;
-  });
+async function keepNumbered(tx: Tx, number: number): Promise<boolean> {
+  const bead = await tx.bead.findUnique({ where: { number }, select: { id: true } });
+  if (!bead) return false;
+  if ((await readBead(tx, bead.id)) === "unreadable") {
+    await change(tx, sql`UPDATE "BeadFacts" SET "stamp" = ${unreadableStamp()} WHERE "number" = ${number}`);
+    return false;
+  }
+  await keepFacts(tx, bead.id);
+  return true;
 }
 
 /** Works out everything that is stale. Says of how many beads it did, and of which it could not. */
 export async function workAgain(
   db: Db,
   first: Iterable<number> = [],
-  rest: (hurry: boolean) => Promise<unknown> = () => Promise.resolve(),
+  rest: (rest: Rest) => Promise<unknown> = () => Promise.resolve(),
 ): Promise<{ readonly done: number; readonly failed: readonly number[] }> {
   const without = new Set<number>();
   for (let count = 0; ;) {
-    const { done, failed, adviceAlone } = await workSlice(db, { first: [...first], without });
+    const began = performance.now();
+    const { done, failed, pace } = await workSlice(db, { first: [...first], without });
     if (done.length + failed.length === 0) return { done: count, failed: [...without] };
     for (const number of failed) without.add(number);
     count += done.length;
-    await rest(!adviceAlone);
+    await rest(restAfter(pace, performance.now() - began));
   }
 }
 
 /** Works out these beads now, for whoever cannot do without: a page of one person's beads, some of a class. */
 export async function workNow(db: Db, numbers: readonly number[]): Promise<void> {
-  for (const number of numbers) await keepNumbered(db, number).catch(() => false);
+  for (const number of numbers) await writeTogether(db, (tx) => keepNumbered(tx, number)).catch(() => false);
 }
 
 interface Worker {
@@ -125,9 +155,24 @@ function workerOf(db: Db): Worker {
   return there;
 }
 
-function restInLine(hurry: boolean): Promise<unknown> {
+const breath = (ms: number): Promise<unknown> => pause(ms, null, { ref: false });
+
+/** Whether this process did other things for half of the time in which `wait` waits. Nothing of ours is done then. */
+async function isBusyWhile(wait: () => Promise<unknown>): Promise<boolean> {
+  const before = performance.eventLoopUtilization();
+  await wait();
+  return performance.eventLoopUtilization(before).utilization > 0.5;
+}
+
+async function restBusy({ least, most }: Rest): Promise<void> {
+  const until = performance.now() + most;
+  let busy = await isBusyWhile(() => breath(least));
+  while (busy && performance.now() < until) busy = await isBusyWhile(() => breath(REST_MS));
+}
+
+function restInLine(rest: Rest): Promise<unknown> {
   const all = workers();
-  all.rest = all.rest.then(() => pause(hurry ? REST_MS : WALK_MS, null, { ref: false }));
+  all.rest = all.rest.then(() => restBusy(rest));
   return all.rest;
 }
 

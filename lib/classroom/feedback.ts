@@ -13,7 +13,9 @@ import {
 import type { Db, Tx } from "@/lib/db";
 import { DrawingSchema } from "@/lib/marks";
 import { checkpoint, installationSigner, keepSignature, logHead } from "@/lib/keys";
+import type { Thing } from "@/lib/people";
 import { sha256Text, writing, type Pen, type RecordIssue } from "@/lib/store";
+import { handInThing } from "./read-hand-ins";
 
 export interface FeedbackRecord {
   readonly handInId: string;
@@ -74,6 +76,10 @@ export async function markSeen(pen: Pen, handInId: string, now: Date): Promise<R
   });
 }
 
+/** Whoever teaches and welds does not answer themselves, by whatever roles. */
+const isOwn = (thing: Thing | null, authorId: string | null): boolean =>
+  authorId !== null && thing?.personId === authorId;
+
 /** Saves the draft if it is still at revision `basedOn` (0: not begun) and nothing was returned. */
 export async function saveFeedback(
   pen: Pen,
@@ -86,8 +92,9 @@ export async function saveFeedback(
   if (!parsed.success)
     return fail(issue("feedback-not-understood", parsed.error.issues[0]?.path.map(String) ?? []));
   return writing(pen, async (tx, log) => {
-    if (!(await tx.handIn.findUnique({ where: { id: handInId }, select: { id: true } })))
-      return fail(issue("hand-in-gone"));
+    const thing = await handInThing(tx, handInId);
+    if (!thing) return fail(issue("hand-in-gone"));
+    if (isOwn(thing, authorId)) return fail(issue("feedback-own"));
     const row = await tx.feedback.findUnique({ where: { handInId } });
     if (row?.returned) return fail(issue("feedback-returned"));
     if ((row?.revision ?? 0) !== basedOn) return fail(issue("feedback-changed-elsewhere"));
@@ -142,6 +149,7 @@ export async function returnFeedback(
   return writing(pen, async (tx, log) => {
     const row = await findFull(tx, handInId);
     if (!row) return fail(issue("feedback-empty"));
+    if (isOwn(await handInThing(tx, handInId), authorId)) return fail(issue("feedback-own"));
     if (row.returned !== null) return fail(issue("feedback-returned"));
     if (row.revision !== basedOn) return fail(issue("feedback-changed-elsewhere"));
     if (!saysSomething(FeedbackContentSchema.parse(row.draft))) return fail(issue("feedback-empty"));

@@ -29,5 +29,6 @@ export {
   handInBySecret,
   handInThing,
   listHandIns,
+  waitingFor,
   type HandInRecord,
 } from "./read-hand-ins";

@@ -113,13 +113,24 @@ export async function listHandIns(
   });
 }
 
-/** How many were handed in and not answered yet. */
-export function countWaiting(db: Db): Promise<number> {
-  return db.handIn.count({ where: { OR: [{ feedback: null }, { feedback: { returnedAt: null } }] } });
+/** Those without an answer that somebody may answer: all but their own. */
+export const waitingFor = (
+  handIns: readonly HandInRecord[],
+  personId: string | null,
+): readonly HandInRecord[] =>
+  handIns.filter((one) => !one.feedback?.returnedAt && (personId === null || one.personId !== personId));
+
+/** How many were handed in and not answered yet; `but`: whose own are left out, because somebody else answers them. */
+export async function countWaiting(db: Db, but: string | null = null): Promise<number> {
+  const unanswered = { OR: [{ feedback: null }, { feedback: { returnedAt: null } }] };
+  const all = await db.handIn.count({ where: unanswered });
+  if (but === null) return all;
+  const own = { OR: [{ personId: but }, { personId: null, bead: { welderId: but } }] };
+  return all - (await db.handIn.count({ where: { AND: [unanswered, own] } }));
 }
 
 /** To whom a hand-in belongs; null when there is none. */
-export async function handInThing(db: Db, id: string): Promise<Thing | null> {
+export async function handInThing(db: Db | Tx, id: string): Promise<Thing | null> {
   const row = await db.handIn.findUnique({
     where: { id },
     select: { personId: true, beadId: true, bead: { select: { welderId: true } } },

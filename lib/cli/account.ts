@@ -4,7 +4,7 @@ import { parseArgs } from "node:util";
 import { accountSentence, closeAccount, isAccountIssue, openAccount } from "@/lib/account";
 import type { Issue } from "@/lib/base";
 import { databaseUrl, openDb } from "@/lib/db";
-import { roles, type Role } from "@/lib/people";
+import { heldRoles, roles, signs, type Role } from "@/lib/people";
 import {
   addPerson,
   chooseByCode,
@@ -18,18 +18,19 @@ import { needSite } from "./site-flag";
 
 const use = `Opens an account.
 
-  npm run -s account -- --role owner --name "Name" --sign-in name [--mark W-07]
+  npm run -s account -- --role owner --name "Name" --sign-in name [--mark W-07] [--also inspector,welder]
 
   npm run -s account -- --take-off-second-factor --sign-in name     a lost phone: the passphrase alone opens the account
 
-Roles: ${roles.join(", ")}. The passphrase is asked for, or read as one line from standard input. An
-inspector gets a one-time code instead, and chooses a passphrase that nobody else knows under “Sign in”, “I have a code”.
+Roles: ${roles.join(", ")}; --role is the one that leads, --also those held besides. The passphrase is asked for, or read as one line from standard input. Who
+inspects gets a one-time code instead, and chooses a passphrase that nobody else knows under “Sign in”, “I have a code”.
 Toeline listens on the network only when an owner has an account. Where several sites are served: --site NAME.`;
 
 needSite();
 const { values } = parseArgs({
   options: {
     role: { type: "string" },
+    also: { type: "string", multiple: true },
     name: { type: "string" },
     "sign-in": { type: "string" },
     mark: { type: "string" },
@@ -40,8 +41,11 @@ const { values } = parseArgs({
 if (values["take-off-second-factor"] && values["sign-in"]) {
   process.exit(await takeOff(values["sign-in"]));
 }
-const role = roles.find((one): one is Role => one === values.role);
-if (values.help || !role || !values.name || !values["sign-in"]) {
+const named = (word: string | undefined): Role | undefined => roles.find((one) => one === word);
+const role = named(values.role);
+const others = (values.also ?? []).flatMap((text) => text.split(/[,+; ]+/)).filter(Boolean);
+const also = others.map(named).filter((one) => one !== undefined);
+if (values.help || !role || also.length < others.length || !values.name || !values["sign-in"]) {
   console.log(use);
   process.exit(values.help ? 0 : 2);
 }
@@ -82,9 +86,10 @@ const said = (issues: readonly Issue[]): Error =>
 const db = openDb(databaseUrl());
 const pen = { db, by: "system" };
 try {
-  const person = await addPerson(pen, { name: values.name, mark: values.mark ?? null, role });
+  const person = await addPerson(pen, { name: values.name, mark: values.mark ?? null, role, also });
   if (!person.ok) throw said(person.issues);
   const { id } = person.value;
+  const hasKey = signs(person.value);
   const account = await openAccount(db, values["sign-in"]);
   if (!account.ok) {
     await removePerson(pen, id, new Date());
@@ -93,16 +98,16 @@ try {
   const tied = await setAccount(pen, id, account.value);
   const given = tied.ok ? await giveOneTimeCode(pen, id, new Date()) : tied;
   const chosen =
-    given.ok && role !== "inspector"
-      ? await chooseByCode(db, given.value.code, await passphrase(), new Date())
-      : given;
+    given.ok && !hasKey ? await chooseByCode(db, given.value.code, await passphrase(), new Date()) : given;
   if (!chosen.ok) {
     await removePerson(pen, id, new Date());
     await closeAccount(db, account.value);
     throw said(chosen.issues);
   }
-  console.log(`${values.name} signs in as ${values["sign-in"].toLowerCase()} (${role}).`);
-  if (role === "inspector" && given.ok)
+  console.log(
+    `${values.name} signs in as ${values["sign-in"].toLowerCase()} (${heldRoles(person.value).join(", ")}).`,
+  );
+  if (hasKey && given.ok)
     console.log(`One-time code: ${given.value.code} (works once, until ${given.value.until.slice(0, 10)}).`);
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));

@@ -1,6 +1,6 @@
 import path from "node:path";
 
-const OWNERS = `SELECT count(*) AS n FROM "Person" WHERE "role" = 'owner' AND "userId" IS NOT NULL AND "removedAt" IS NULL`;
+const OWNERS = `SELECT count(*) AS n FROM "Person" WHERE ("role" = 'owner' OR "also" LIKE '%owner%') AND "userId" IS NOT NULL AND "removedAt" IS NULL`;
 
 /** How many people may open accounts: in the database of a data folder, or in the PostgreSQL at `url`. */
 export async function countOwners(folder, url) {

@@ -1,6 +1,6 @@
 import type { Source } from "@/lib/base";
 import { arcEnergyKJPerMm, heatFactors, legFromFaceMm, travelForLeg, type Ranged } from "@/lib/arc";
-import { currentAt, legAt, travelSpeed, wireOf, type RunSetup } from "@/lib/setup";
+import { currentAt, isFirstLayer, legAt, travelSpeed, wireOf, type RunSetup } from "@/lib/setup";
 import { cite, isFillet, withoutDocument } from "@/lib/trade";
 import type { DiagnoseInput } from "./input";
 import type { Amount } from "./types";
@@ -68,11 +68,14 @@ export function beadPhysics(setup: RunSetup, bead: DiagnoseInput["bead"]): BeadP
   };
 }
 
-/** Travel from the measured leg, or the face width of a fillet, by mass balance; mm/min. */
+/**
+ * Travel, mm/min, by mass balance from the leg that a gauge gave, or from toe to toe across the face, which of all fillets of
+ * that width is the one with the most metal. A weld in layers holds the metal of all of them.
+ */
 function inferredTravel(setup: RunSetup, bead: DiagnoseInput["bead"]): Ranged | null {
   const leg = bead.legMm ?? (bead.widthMm === null ? null : legFromFaceMm(bead.widthMm));
   const wire = wireOf(setup);
-  if (leg === null || wire === null || setup.wireFeedMPerMin === null) return null;
+  if (leg === null || wire === null || setup.wireFeedMPerMin === null || !isFirstLayer(setup)) return null;
   return setup.joint !== null && isFillet(setup.joint)
     ? travelForLeg(wire, setup.wireFeedMPerMin, leg)
     : null;

@@ -33,11 +33,12 @@ function answersTo(name: ChoiceColumn, scope: Scope): Sql {
     SELECT ${name}, NULL WHERE EXISTS (SELECT 1 FROM "BeadFacts" f WHERE ${of} IS NULL AND ${where})`;
 }
 
+/** One row for each word of the vocabulary that is on any bead: as a value, because EXISTS is made one join over all beads. */
 function imperfectionsMarked(scope: Scope): Sql {
   const marked = sql`SELECT 1 FROM "BeadFound" b JOIN "BeadFacts" f ON f."number" = b."number"
-    WHERE b."imperfection" = "asked"."value" AND ${scopeWhere(scope)}`;
+    WHERE b."imperfection" = "asked"."value" AND ${scopeWhere(scope)} LIMIT 1`;
   return sql`SELECT 'imperfection' AS "question", "asked"."value" FROM (${dialect.rowEach(imperfectionIds)}) AS "asked"
-    WHERE EXISTS (${marked})`;
+    WHERE (${marked}) = 1`;
 }
 
 /** What stands in the records of those beads a person may see, so that no answer a filter offers finds nothing. */

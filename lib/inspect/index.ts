@@ -24,6 +24,7 @@ export { quantitiesAtBench, readingOf, withReading } from "./weld-readings";
 export { weldChecklist, type CheckRow } from "./weld-checklist";
 export { draftSaysMore, jobSaysMore, textHasStudy, textSaysMore } from "./later-fields";
 export { lookedAt } from "./looked-at";
+export { ranBySigner, weldNumbers, weldsRunBy } from "./ran-by-signer";
 export { makeRecord, openPoints, sealRecord } from "./make-record";
 export { movedSince } from "./moved-since";
 export { openWelds } from "./open-welds";
@@ -39,5 +40,12 @@ export {
   type RecordRow,
   type RecordSection,
 } from "./record-sections";
-export { inspectionState, resultTitle, revisionTitle, signerWords, type Signed } from "./signed-words";
+export {
+  inspectionState,
+  resultTitle,
+  revisionTitle,
+  signedRole,
+  signerWords,
+  type Signed,
+} from "./signed-words";
 export { SignedRecordSchema, type SignedBead, type SignedRecord } from "./signed-record";

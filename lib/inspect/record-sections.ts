@@ -185,7 +185,7 @@ function weldSections(record: SignedRecord, units: PaperUnits): readonly RecordS
         { label: "Thickness", value: length(part?.thicknessMm ?? null, units) },
         {
           label: "Joint and position",
-          value: `${weld.joint ? jointWords[weld.joint] : NOT}, ${weld.position ? positionWords[weld.position] : NOT}`,
+          value: jointAndPosition(weld),
         },
         { label: "Welder identification", value: said(record.welderMarks[weld.id] ?? null) },
         ...(lengthMm === null ? [] : [{ label: "Length of the weld", value: length(lengthMm, units) }]),
@@ -199,6 +199,12 @@ function weldSections(record: SignedRecord, units: PaperUnits): readonly RecordS
       ],
     };
   });
+}
+
+/** What is known of both; what neither says is said once. */
+function jointAndPosition({ joint, position }: JobWeld): string {
+  if (!joint && !position) return NOT;
+  return `${joint ? jointWords[joint] : NOT}, ${position ? positionWords[position] : NOT}`;
 }
 
 /** The size a weld is asked to have, where the job says one. */

@@ -177,6 +177,8 @@ const Record = z.object({
       /** ISO 8601, UTC. */
       signedAt: z.iso.datetime(),
       signer: z.object({ personId: z.string(), mark: z.string().nullable(), nameHash: sha256 }),
+      /** Welds that the signer ran themself, by id; left out where there is none. Said, and not forbidden: small shops do so. */
+      ranWelds: z.array(z.string()).optional(),
       /** What the signer said to the open points; empty where there were none. */
       acknowledgement: z.string(),
       /** Why there is a further revision; null for the first. */

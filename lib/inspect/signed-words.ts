@@ -22,6 +22,10 @@ export function signerWords({ standing, signer }: Signed, { signer: { mark } }: 
     : `Whoever the text calls ${identification}`;
 }
 
+/** The role in which it was signed: records are signed in one alone. Empty where nothing here speaks for it. */
+export const signedRole = ({ standing }: Signed): string =>
+  mayNameSigner(standing) ? "Signed in the role of inspector." : "";
+
 /** Title over a result: of what was only imported it is the text's result, not one that anybody here stands by. */
 export const resultTitle = (signed: Signed | null): string =>
   signed === null || mayNameSigner(signed.standing) ? "Result" : "Result, as the imported text has it";

@@ -23,3 +23,4 @@ export {
   type StudyRecord,
 } from "./studies";
 export { listSigned, seenDigest, signInspection } from "./signed";
+export { weldsOf } from "./signer";

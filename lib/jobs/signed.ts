@@ -20,6 +20,7 @@ import {
 import { KEY_ALGORITHM, mayNameSigner, type Standing } from "@/lib/signature";
 import { sha256Text, newId, writing, type Pen, type RecordIssue } from "@/lib/store";
 import { draftRecord } from "./inspections";
+import { isSigner, weldsOf } from "./signer";
 
 export interface SignedRevisionRecord {
   readonly id: string;
@@ -131,10 +132,12 @@ async function freeze(
 ): Promise<RevisionRow> {
   const revision = (last?.revision ?? 0) + 1;
   const [signedAt, reason] = [signing.now.toISOString(), last ? signing.reason : null];
+  const ranWelds = await weldsOf(tx, record, signer);
   const { text } = sealRecord(record, last && readRevision(last, last.digest).record, {
     revision,
     signedAt,
     signer,
+    ...(ranWelds.length > 0 ? { ranWelds } : {}),
     acknowledgement: signing.acknowledgement,
     reason,
     previousDigest: last?.digest ?? null,
@@ -152,8 +155,8 @@ async function freeze(
 
 /** The signer's key; people who may not sign at all are told that first. */
 async function keyOf(db: Db, { signerId, passphrase }: Signing): Promise<Result<OpenedKey, RecordIssue>> {
-  const person = await db.person.findUnique({ where: { id: signerId }, select: { role: true } });
-  if (person?.role !== "inspector") return fail(issue("sign-not-inspector"));
+  const person = await db.person.findUnique({ where: { id: signerId }, select: { role: true, also: true } });
+  if (!isSigner(person)) return fail(issue("sign-not-inspector"));
   const opened = await openPersonKey(db, signerId, passphrase);
   if (typeof opened !== "string") return ok(opened);
   return fail(issue(opened === "key-missing" ? "sign-key-missing" : "sign-key-closed"));
@@ -173,7 +176,7 @@ type Ready = Extract<Awaited<ReturnType<typeof readyToSign>>, { ok: true }>["val
 async function readyToSign(tx: Tx, signing: Signing) {
   const { inspectionId, signerId, reason } = signing;
   const person = await tx.person.findUnique({ where: { id: signerId } });
-  if (!person?.name || !person.salt || !person.userId || person.role !== "inspector" || person.removedAt)
+  if (!person?.name || !person.salt || !person.userId || !isSigner(person) || person.removedAt)
     return fail<RecordIssue>(issue("sign-not-inspector"));
   const row = await tx.inspection.findUniqueOrThrow({ where: { id: inspectionId } });
   const draft = InspectionDraftSchema.parse(row.draft);

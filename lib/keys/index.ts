@@ -13,7 +13,14 @@ export {
   type PaperSigning,
 } from "./paper-certificate";
 export { paperWords } from "./paper-words";
-export { endPersonKey, openPersonKey, preparePersonKey, writePersonKey, type OpenedKey } from "./person-keys";
+export {
+  endPersonKey,
+  hasPersonKey,
+  openPersonKey,
+  preparePersonKey,
+  writePersonKey,
+  type OpenedKey,
+} from "./person-keys";
 export { keysById, keysOfHolders, listKeys, readSignatures, signaturesOver } from "./read-keys";
 export { headSentence, readHead, signedHead } from "./signed-head";
 export { standings, type FrozenRow } from "./standing";

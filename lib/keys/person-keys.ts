@@ -11,6 +11,10 @@ const inUse = (tx: Tx, personId: string) =>
     include: { sealed: true },
   });
 
+/** Whether somebody has a key to sign by. */
+export const hasPersonKey = async (db: Tx, personId: string): Promise<boolean> =>
+  (await inUse(db, personId)) !== null;
+
 /** A person's key opened by their passphrase, with when and by whom that passphrase was set. */
 export interface OpenedKey {
   readonly signer: Signer;
@@ -98,12 +102,12 @@ export async function writePersonKey(
   await enterKey(tx, by, { ...begins, holder: "person", personId, from: at, reason }, lockedAs);
 }
 
-/** Ends what a person signs by, for good: with their removal, or with their account. */
+/** Ends what a person signs by, for good: with their removal, their account, or the last role that signs. */
 export async function endPersonKey(
   tx: Tx,
   by: string,
   personId: string,
-  end: { readonly at: string; readonly reason: "person-removed" | "account-closed" },
+  end: { readonly at: string; readonly reason: "person-removed" | "account-closed" | "role-ended" },
 ): Promise<void> {
   const row = await inUse(tx, personId);
   if (row) await endKey(tx, by, row.id, end);

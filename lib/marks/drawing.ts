@@ -80,6 +80,8 @@ export const MarkSchema = z.object({
   note: z.string().max(500),
   /** About how many lie in a patch that is one mark: somebody's estimate by eye. Left out where nobody said. */
   aboutCount: z.number().int().min(2).max(10_000).optional(),
+  /** Suggested by the reader and made a mark by a person, whose it is since. Left out where a person found it. */
+  origin: z.literal("suggested").optional(),
 });
 export type Mark = z.infer<typeof MarkSchema>;
 

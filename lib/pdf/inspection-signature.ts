@@ -1,4 +1,4 @@
-import { keyWords, qualificationText, signerWords } from "@/lib/inspect";
+import { keyWords, qualificationText, ranBySigner, signedRole, signerWords } from "@/lib/inspect";
 import { dayText } from "@/lib/report";
 import { standingTitle } from "@/lib/signature";
 import { drawHeading, flowText, HEADING_HEIGHT, type Flow } from "./flow";
@@ -24,9 +24,11 @@ function lines(input: InspectionPdfInput): readonly Run[] {
     ];
   const { signer, signedAt, revision, reason } = signature;
   const key = keyWords(signature);
+  const ran = ranBySigner(record, signature);
   return [
     run(`Signer: ${signerWords(signed, signature)}.`, "strong", 10.5),
-    say(`Inspector's ${certificate}.`),
+    say(`${signedRole(signed)} Inspector's ${certificate}.`.trim()),
+    ...(ran ? [run(ran, "strong", 9)] : []),
     say(`${standingTitle(signed.standing)}. ${dayText(signedAt)}, ${signedAt.slice(11, 19)} UTC.`),
     say(`Revision ${revision}. ${reason ? `Reason of this revision: ${reason}` : "The first."}`),
     ...(key ? [small(key)] : []),

@@ -1,17 +1,16 @@
-import type { Role } from "./roles";
+import type { HeldRoles } from "./held-roles";
 import type { Scope } from "./scopes";
 
 /** Who stands at the door. */
 export type Actor =
   /** One machine, loopback, no accounts: whoever sits there is the owner. */
   | { readonly kind: "owner-here" }
-  /** Signed in, or behind a token; `scopes` is null for a session, which reaches as far as the role. */
-  | {
+  /** Signed in, or behind a token; `scopes` is null for a session, which reaches as far as the roles. */
+  | (HeldRoles & {
       readonly kind: "person";
       readonly personId: string;
-      readonly role: Role;
       readonly scopes: readonly Scope[] | null;
-    }
+    })
   /** A student without an account, holding the secret address of one hand-in. */
   | { readonly kind: "hand-in"; readonly handInId: string; readonly beadId: string }
   | { readonly kind: "nobody" };

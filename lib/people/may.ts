@@ -1,5 +1,7 @@
 import type { Actor } from "./actor";
 import { rights, type Deed, type Reach } from "./deeds";
+import { heldRoles, type HeldRoles } from "./held-roles";
+import type { Role } from "./roles";
 import { scopeOfDeed } from "./scopes";
 
 /** To whom a thing belongs: the person's id, or null when it is nobody's. */
@@ -10,6 +12,21 @@ export interface Thing {
 
 const handInDeeds: ReadonlySet<Deed> = new Set(["bead.read", "feedback.read", "feedback.reply"]);
 
+/** How far somebody with these roles reaches with a deed: as far as the one of them that reaches furthest. */
+export function reachOfRoles(held: HeldRoles, deed: Deed): Reach | null {
+  const reaches = heldRoles(held).map((role) => rights[role][deed]);
+  return reaches.includes("all") ? "all" : reaches.includes("own") ? "own" : null;
+}
+
+/** Whether somebody with these roles signs records, and so has a key to sign by. */
+export const signs = (held: HeldRoles): boolean => reachOfRoles(held, "record.sign") !== null;
+
+/** The role in which somebody does a deed: the first of theirs that may, as far as any of theirs may; null: none. */
+export function roleFor(held: HeldRoles, deed: Deed): Role | null {
+  const far = reachOfRoles(held, deed);
+  return heldRoles(held).find((role) => far !== null && rights[role][deed] === far) ?? null;
+}
+
 /** How far an actor reaches with a deed; null: not at all. Lists use it to know what to leave out. */
 export function reach(actor: Actor, deed: Deed): Reach | null {
   switch (actor.kind) {
@@ -18,7 +35,7 @@ export function reach(actor: Actor, deed: Deed): Reach | null {
     case "person": {
       const scope = scopeOfDeed[deed];
       if (actor.scopes !== null && (scope === undefined || !actor.scopes.includes(scope))) return null;
-      return rights[actor.role][deed] ?? null;
+      return reachOfRoles(actor, deed);
     }
     case "hand-in":
       return handInDeeds.has(deed) ? "own" : null;
@@ -39,3 +56,7 @@ export function may(actor: Actor, deed: Deed, thing?: Thing): boolean {
   // Nobody's thing is not everybody's: it belongs to those who see all.
   return actor.kind === "person" && thing.personId !== null && thing.personId === actor.personId;
 }
+
+/** Whether an actor may make somebody a holder of a role: the owner of any, whoever keeps groups of students alone. */
+export const mayGive = (actor: Actor, role: Role): boolean =>
+  may(actor, "people.manage") || (role === "welder" && may(actor, "course.write"));

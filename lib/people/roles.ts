@@ -1,4 +1,4 @@
-/** What somebody is here. One person has one role; an instructor who also signs has two accounts, as in the shop. */
+/** What somebody may be here. One person has one role that leads, and further ones where they do more than one job. */
 export const roles = ["owner", "instructor", "inspector", "welder"] as const;
 export type Role = (typeof roles)[number];
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { SteelSchema } from "@/lib/procedure";
-import { emptyRunSetup, RunSetupSchema, setupFields, type RunSetup, type SetupField } from "@/lib/setup";
+import { emptyRunSetup, RunSetupSchema, type RunSetup, type SetupField } from "@/lib/setup";
 
 /** The fields of a set-up by which a plan is asked for, in the order of the form. */
 export const askedFields = [
@@ -22,9 +22,9 @@ export const askedFields = [
 ] as const satisfies readonly SetupField[];
 type AskedField = (typeof askedFields)[number];
 
-type AskedShape = { readonly [F in AskedField]: (typeof setupFields)[F]["schema"] };
+type AskedShape = { readonly [F in AskedField]: (typeof RunSetupSchema.shape)[F] };
 const asked = Object.fromEntries(
-  askedFields.map((field) => [field, setupFields[field].schema]),
+  askedFields.map((field) => [field, RunSetupSchema.shape[field]]),
 ) as unknown as AskedShape;
 
 /**

@@ -34,9 +34,8 @@ export { shopFieldText, shopQuantityWords, shopRowText } from "./shop-row-text";
 export { sectionClauses, sectionFigureRows, type SectionClause, type SectionFigureRow } from "./section-rows";
 export { type PhotoCrop } from "./section-crop";
 export { sectionScene } from "./section-scene";
+export { sectionEdgeSteps, sectionEdgeWords } from "./section-edge-words";
 export {
-  sectionEdgeSteps,
-  sectionEdgeWords,
   sectionJointWords,
   sectionStepSentence,
   sectionVerdictWords,

@@ -2,7 +2,7 @@ import { distance, type Point } from "@/lib/geometry";
 import type { SceneInk, SceneLabel, SceneShape, Stroke } from "@/lib/marks";
 import type { SectionDrawing, SectionPlaces } from "@/lib/section";
 import type { PhotoCrop } from "./section-crop";
-import { sectionEdgeTags } from "./section-words";
+import { sectionEdgeTags } from "./section-edge-words";
 
 const common = { role: "section", markId: null } as const;
 const edgeStroke: Stroke = { ink: "gas", width: 2.5, dash: [14, 6] };

@@ -2,9 +2,10 @@ import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
+import type { Role } from "@/lib/people";
 import { newId, writing, type Pen, type RecordIssue } from "@/lib/store";
-import { PersonSchema, refuseTakenMark } from "./people";
-import { rosterLines } from "./roster-lines";
+import { personColumns, PersonSchema, refuseTakenMark, roleWords } from "./people";
+import { rosterLines, type RosterLine } from "./roster-lines";
 
 export interface StudentRecord {
   readonly id: string;
@@ -113,14 +114,21 @@ export async function addStudent(
 /** Most students of one pasted list. */
 const MOST_PASTED = 200;
 
+/** A line as a person, a student where no role is named. */
+const inputOf = ({ name, mark, roles }: RosterLine) => {
+  const [role = "welder", ...also] = roles ?? [];
+  return { name, mark, role, also };
+};
+
 /**
- * A pasted list of students into a group, all of them or none. Whoever is in the group by that name already is left as they
- * are, so that a list may be pasted again with those who came later.
+ * A pasted list of people into a group, all of them or none. Whoever is in the group by that name already is left as they
+ * are, so that a list may be pasted again with those who came later. `mayGive`: which roles whoever pastes may give.
  */
 export async function addRoster(
   pen: Pen,
   groupId: string,
   text: string,
+  mayGive: (role: Role) => boolean = (role) => role === "welder",
 ): Promise<Result<{ readonly added: number }, RecordIssue>> {
   const lines = rosterLines(text);
   if (lines.length === 0 || lines.length > MOST_PASTED) return fail(issue("roster-not-understood"));
@@ -128,25 +136,27 @@ export async function addRoster(
     const group = await tx.group.findUnique({ where: { id: groupId }, include: withMembers });
     if (!group) return fail(issue("group-gone"));
     const here = new Set(group.members.map(({ person }) => person.name?.toLowerCase()));
-    const fresh: { readonly id: string; readonly name: string; readonly mark: string | null }[] = [];
+    const fresh: ({ readonly id: string } & ReturnType<typeof personColumns>)[] = [];
     // All are looked at before the first is written: a refusal takes nothing back.
     for (const line of lines) {
       if (here.has(line.name.toLowerCase())) continue;
-      const student = StudentSchema.safeParse(line);
-      if (!student.success) return fail(issue("roster-not-understood", [], { name: line.name }));
+      const student = PersonSchema.safeParse(inputOf(line));
+      if (!student.success || line.roles === null)
+        return fail(issue("roster-not-understood", [], { name: line.name }));
+      if (!line.roles.every(mayGive)) return fail(issue("roster-roles", [], { name: line.name }));
       const { mark } = student.data;
       const free = await refuseTakenMark(tx, mark, null);
       if (!free.ok) return free;
       if (mark !== null && fresh.some((one) => one.mark?.toLowerCase() === mark.toLowerCase()))
         return fail(issue("mark-taken", ["mark"], { mark }));
       here.add(line.name.toLowerCase());
-      fresh.push({ id: newId(), ...student.data });
+      fresh.push({ id: newId(), ...personColumns(student.data) });
     }
     for (const student of fresh) {
       const salt = randomBytes(16).toString("hex");
-      await tx.person.create({ data: { ...student, role: "welder", salt } });
+      await tx.person.create({ data: { ...student, salt } });
       await tx.groupMember.create({ data: { groupId, personId: student.id } });
-      await log(`person:${student.id}`, "person.added", { role: "welder" });
+      await log(`person:${student.id}`, "person.added", roleWords(student));
     }
     const added = fresh.length;
     await log(`group:${groupId}`, "group.roster-added", { added });

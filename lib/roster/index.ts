@@ -11,11 +11,11 @@ export {
   listGroups,
   type GroupRecord,
 } from "./groups";
+export { changePerson, isLastOwner } from "./change-person";
 export { chooseByCode, chooseOwnPassphrase, giveOneTimeCode, takeOffSecondFactor } from "./passphrases";
 export { placesOfName, type NamePlace } from "./name-places";
 export {
   addPerson,
-  changePerson,
   getPerson,
   listPeople,
   personNames,

@@ -12,6 +12,7 @@ import {
 import { fail, issue, ok, type Result } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { preparePersonKey, writePersonKey } from "@/lib/keys";
+import { signs } from "@/lib/people";
 import { writing, type Pen, type RecordIssue } from "@/lib/store";
 import { getPerson, type PersonRecord } from "./people";
 
@@ -94,13 +95,13 @@ interface Choice {
 /** Account, key and log change together or not at all; what takes time is worked out before. */
 async function setPassphrase(
   pen: Pen,
-  { id, userId, role }: PersonRecord,
+  { id, userId, ...held }: PersonRecord,
   { before, passphrase, code, givenBy, now }: Choice,
 ): Promise<Result<null, Refusal>> {
   if (userId === null) return fail(issue("account-missing"));
   const hash = await passphraseHash(pen.db, userId, passphrase);
   if (!hash.ok) return hash;
-  const key = role === "inspector" ? await preparePersonKey(pen.db, id, before, passphrase) : null;
+  const key = signs(held) ? await preparePersonKey(pen.db, id, before, passphrase) : null;
   // A first key says so: who else knew the passphrase before it, nobody can tell.
   const setBy = givenBy !== null ? `code:${givenBy}` : key?.begins ? "first" : "own";
   let used = true;

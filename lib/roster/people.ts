@@ -2,16 +2,15 @@ import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { change, dialect, forgetFreed, type Db, type Tx } from "@/lib/db";
-import { roles, type Role } from "@/lib/people";
+import { readRoles, roleColumns, roles, rolesWith, type HeldRoles, type Role } from "@/lib/people";
 import { endPersonKey } from "@/lib/keys";
 import { newId, writing, type Log, type Pen, type RecordIssue } from "@/lib/store";
 
-export interface PersonRecord {
+export interface PersonRecord extends HeldRoles {
   readonly id: string;
   /** null once the person's data were removed. */
   readonly name: string | null;
   readonly mark: string | null;
-  readonly role: Role;
   readonly userId: string | null;
   readonly removedAt: string | null;
 }
@@ -26,30 +25,49 @@ export const PersonSchema = z.object({
     .regex(/^[\p{L}\p{N} .\-/]*$/u)
     .transform((text) => text || null)
     .nullable(),
+  /** The leading one. */
   role: z.enum(roles),
+  /** Those held besides; in whatever order. */
+  also: z.array(z.enum(roles)).default([]),
 });
+
+/** What a person is called and may do, as the columns hold it. */
+export const personColumns = ({ name, mark, role, also }: z.infer<typeof PersonSchema>) => ({
+  name,
+  mark,
+  ...roleColumns(rolesWith(role, also)),
+});
+
+/** What the log says of the roles somebody was given: further ones only where there are any. */
+export const roleWords = ({ role, also }: ReturnType<typeof roleColumns>) =>
+  also === null ? { role } : { role, also };
+
+/** Which rows hold a role. No role's name stands in another's, so a part of the text is enough. */
+const whereHolds = (role: Role) => ({ OR: [{ role }, { also: { contains: role } }] });
 
 type Row = {
   id: string;
   name: string | null;
   mark: string | null;
   role: string;
+  also: string | null;
   userId: string | null;
   removedAt: Date | null;
 };
 
-function toPerson({ id, name, mark, role, userId, removedAt }: Row): PersonRecord {
+export function toPerson({ id, name, mark, userId, removedAt, ...columns }: Row): PersonRecord {
   // A role this version does not know gives the fewest rights.
-  const known = roles.find((one) => one === role) ?? "welder";
-  return { id, name, mark, role: known, userId, removedAt: removedAt?.toISOString() ?? null };
+  const held = readRoles(columns) ?? rolesWith("welder", []);
+  return { id, name, mark, ...held, userId, removedAt: removedAt?.toISOString() ?? null };
 }
 
-/** Everybody who was not removed, by name. */
+/** Everybody who was not removed, by name; `holds`: only who has that role, leading or not. */
 export async function listPeople(
-  db: Db,
-  only: { readonly role?: Role } = {},
+  db: Db | Tx,
+  only: { readonly holds?: Role } = {},
 ): Promise<readonly PersonRecord[]> {
-  const rows = await db.person.findMany({ where: { ...only, removedAt: null }, orderBy: { name: "asc" } });
+  const held = only.holds === undefined ? {} : whereHolds(only.holds);
+  const rows = await db.person.findMany({ where: { ...held, removedAt: null }, orderBy: { name: "asc" } });
   return rows.map(toPerson);
 }
 
@@ -92,26 +110,10 @@ export async function addPerson(pen: Pen, input: unknown): Promise<Result<Person
     const free = await refuseTakenMark(tx, parsed.data.mark, null);
     if (!free.ok) return free;
     const row = await tx.person.create({
-      data: { id: newId(), salt: randomBytes(16).toString("hex"), ...parsed.data },
+      data: { id: newId(), salt: randomBytes(16).toString("hex"), ...personColumns(parsed.data) },
     });
-    await log(`person:${row.id}`, "person.added", { role: row.role });
+    await log(`person:${row.id}`, "person.added", roleWords(roleColumns(toPerson(row))));
     return ok(toPerson(row));
-  });
-}
-
-export async function changePerson(pen: Pen, id: string, input: unknown): Promise<Result<null, RecordIssue>> {
-  const parsed = PersonSchema.safeParse(input);
-  if (!parsed.success)
-    return fail(issue("person-not-understood", parsed.error.issues[0]?.path.map(String) ?? []));
-  return writing(pen, async (tx, log) => {
-    const before = await tx.person.findUnique({ where: { id }, select: { mark: true } });
-    // Two who have had the same since before may still be renamed.
-    const free = await refuseTakenMark(tx, before?.mark === parsed.data.mark ? null : parsed.data.mark, id);
-    if (!free.ok) return free;
-    const { count } = await tx.person.updateMany({ where: { id, removedAt: null }, data: parsed.data });
-    if (count === 0) return fail(issue("person-gone"));
-    await log(`person:${id}`, "person.changed", { role: parsed.data.role });
-    return ok(null);
   });
 }
 

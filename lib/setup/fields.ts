@@ -1,17 +1,3 @@
-import { z } from "zod";
-import {
-  baseMetals,
-  gases,
-  inputPowers,
-  joints,
-  polarities,
-  positions,
-  processes,
-  progressions,
-  surfaces,
-  transfers,
-  travelDirections,
-} from "@/lib/trade";
 import type { Bounds, QuantityKindName } from "./quantity-kinds";
 import * as words from "./words";
 
@@ -51,30 +37,19 @@ interface TextRow extends Common {
   readonly control: "text";
 }
 /** One field of a set-up: what it is called and how it is asked for, written, kept in tables and looked for. */
-export type SetupFieldRow = (ChoiceRow | ClassRow | NumberRow | TextRow) & { readonly schema: z.ZodType };
-
-/** Null is "not known", and what is left out is not known. */
-const known = <S extends z.ZodType>(schema: S) =>
-  schema.nullable().default(null as never) as z.ZodDefault<z.ZodNullable<S>>;
+export type SetupFieldRow = ChoiceRow | ClassRow | NumberRow | TextRow;
 
 /** Upper bounds are absurdity bounds (no welding machine reaches them), not process windows. */
 function number(quantity: QuantityKindName, max: number, from?: number) {
-  const least = z.number();
-  const schema =
-    from === undefined ? least.positive() : quantity === "count" ? least.int().min(from) : least.min(from);
-  return {
-    control: "number",
-    quantity,
-    bounds: from === undefined ? { max } : { from, max },
-    schema: known(schema.max(max)),
-  } as const;
+  const bounds: Bounds = from === undefined ? { max } : { from, max };
+  return { control: "number", quantity, bounds } as const;
 }
 
-const dial = { control: "text", schema: known(z.string().trim().min(1).max(40)) } as const;
+const dial = { control: "text" } as const;
 
 /**
- * Every field of a set-up, once, in the order of sheets, tables and filters. The stored shape, the form, the sheet, the
- * bead table, filters, groups and the check read label, unit, bounds and words here.
+ * Every field of a set-up, once, in the order of sheets, tables and filters. The stored shape (run-setup-schema.ts), the
+ * form, the sheet, the bead table, filters, groups and the check read label, unit, bounds and words here.
  */
 export const setupFields = {
   process: {
@@ -82,7 +57,6 @@ export const setupFields = {
     form: ["electrode", 1, 1],
     control: "keys",
     words: words.processWords,
-    schema: known(z.enum(processes)),
     csv: "Process",
     filter: "process",
     groups: true,
@@ -92,7 +66,6 @@ export const setupFields = {
     form: ["electrode", 3, 1],
     control: "keys",
     words: words.transferWords,
-    schema: known(z.enum(transfers)),
     csv: "Transfer",
     filter: "transfer",
     groups: true,
@@ -102,7 +75,6 @@ export const setupFields = {
     label: "Electrode class",
     form: ["electrode", 2, 1],
     control: "class",
-    schema: known(z.string().trim().min(1).max(40)),
     csv: "Electrode class",
     filter: "class",
     groups: true,
@@ -119,7 +91,6 @@ export const setupFields = {
     form: ["machine", 1, 1],
     control: "keys",
     words: words.polarityWords,
-    schema: known(z.enum(polarities)),
     csv: "Polarity",
     filter: "polarity",
     groups: true,
@@ -129,7 +100,6 @@ export const setupFields = {
     form: ["electrode", 4, 1],
     control: "list",
     words: words.gasWords,
-    schema: known(z.enum(gases)),
     csv: "Gas",
     filter: "gas",
     groups: true,
@@ -161,7 +131,6 @@ export const setupFields = {
     form: ["travel", 1, 1],
     control: "keys",
     words: words.travelDirectionWords,
-    schema: known(z.enum(travelDirections)),
     csv: "Travel direction",
   },
   /** Of the gun off perpendicular in the direction of travel, 0 = square. */
@@ -204,7 +173,6 @@ export const setupFields = {
     form: ["joint", 1, 1],
     control: "list",
     words: words.jointWords,
-    schema: known(z.enum(joints)),
     csv: "Joint",
     csvWords: true,
     filter: "joint",
@@ -215,7 +183,6 @@ export const setupFields = {
     form: ["joint", 2, 1],
     control: "keys",
     words: words.positionWords,
-    schema: known(z.enum(positions)),
     csv: "Position",
     csvWords: true,
     filter: "position",
@@ -226,7 +193,6 @@ export const setupFields = {
     form: ["joint", 3, 1],
     control: "keys",
     words: words.progressionWords,
-    schema: known(z.enum(progressions)),
     csv: "Progression",
     csvWords: true,
     filter: "progression",
@@ -237,7 +203,6 @@ export const setupFields = {
     form: ["joint", 4, 1],
     control: "keys",
     words: words.baseMetalWords,
-    schema: known(z.enum(baseMetals)),
     csv: "Base metal",
     filter: "metal",
     groups: true,
@@ -260,7 +225,6 @@ export const setupFields = {
     form: ["joint", 6, 1],
     control: "keys",
     words: words.surfaceWords,
-    schema: known(z.enum(surfaces)),
     csv: "Surface",
     filter: "surface",
   },
@@ -269,7 +233,6 @@ export const setupFields = {
     form: ["machine", 3, 1],
     control: "keys",
     words: words.inputPowerWords,
-    schema: known(z.enum(inputPowers)),
     csv: "Input power",
     filter: "power",
     groups: true,
@@ -279,7 +242,6 @@ export const setupFields = {
     form: ["joint", 7, 1],
     control: "keys",
     words: words.outdoorsWords,
-    schema: known(z.boolean()),
     csv: "Outdoors",
   },
   /** Layers in this joint so far, this one included. */

@@ -38,7 +38,18 @@ export function plateAmps(setup: RunSetup) {
   return rule && { ...rule, amps: rule.amps * (isPositionOut(setup) ? OUT_OF_POSITION_SHARE : 1) };
 }
 
-/** Leg of one fillet pass at a feed (m/min) and travel (mm/min), mm; null where the joint is none or one is unknown. */
+/**
+ * Whether all metal of the weld is of this run: over others in the same joint its size says nothing of the run. Where nobody
+ * said which layer it is, it is taken for the first.
+ */
+export function isFirstLayer({ passCount }: RunSetup): boolean {
+  return (passCount ?? 1) <= 1;
+}
+
+/**
+ * Leg of one fillet pass at a feed (m/min) and travel (mm/min), mm; null where the joint is none, others lie under the pass, or
+ * one is unknown.
+ */
 export function legAt(
   setup: RunSetup,
   feedMPerMin: number | null,
@@ -46,7 +57,7 @@ export function legAt(
 ): Ranged | null {
   const wire = wireOf(setup);
   if (wire === null || feedMPerMin === null || travelMmPerMin === null) return null;
-  if (setup.joint === null || !isFillet(setup.joint)) return null;
+  if (setup.joint === null || !isFillet(setup.joint) || !isFirstLayer(setup)) return null;
   return legForRun({ wire, feedMPerMin, travelMmPerMin });
 }
 
@@ -55,6 +66,7 @@ export function legAt(
  * conservation of metal. From where an equal-leg fillet was photographed is not known: in the plane of a plate its face looks
  * as wide as one leg, seen square to that plate, up to as wide as two, seen square to the face. So the leg lies between half
  * of the width and all of it. Null on other joints, whose width alone says nothing of their metal, where wire or feed is unknown,
+ * over other layers,
  * and where the leg asked for takes more than one pass. A check, no reading.
  */
 export function travelByFace(
@@ -64,7 +76,7 @@ export function travelByFace(
   const wire = wireOf(setup);
   if (wire === null || setup.wireFeedMPerMin === null) return null;
   if (setup.joint === null || !isFillet(setup.joint)) return null;
-  if ((legOfPass(setup)?.passes ?? 1) > 1) return null;
+  if (!isFirstLayer(setup) || (legOfPass(setup)?.passes ?? 1) > 1) return null;
   const { value, expandedUncertainty } = face;
   if (expandedUncertainty >= value) return null;
   const slowest = travelForLeg(wire, setup.wireFeedMPerMin, value + expandedUncertainty);

@@ -36,6 +36,7 @@ export {
   OUT_OF_POSITION_SHARE,
   plateAmps,
   rowCurves,
+  isFirstLayer,
   travelByFace,
   voltsWithFeed,
 } from "./forward";
@@ -43,7 +44,8 @@ export { isPositionOut } from "./position";
 export { bisectingAngleDeg, HAND_TRAVEL } from "./rules-hand";
 export { inputCap } from "./rules-input";
 export { widestGapMm } from "./rules-plate";
-export { emptyRunSetup, RunSetupSchema, type RunSetup } from "./run-setup";
+export { emptyRunSetup, type RunSetup } from "./run-setup";
+export { RunSetupSchema } from "./run-setup-schema";
 export { findingDoubt, findingSentence, sourceDoubt, spanText } from "./sentences";
 export { setupTables } from "./setup-tables";
 export { showReading } from "./show-reading";

@@ -59,6 +59,7 @@ const reasons: Readonly<Record<string, string>> = {
   "passphrase-by-code": "ended, because the passphrase was chosen anew with a one-time code",
   "passphrase-by-other": "ended, because another passphrase was set that does not open it",
   "account-closed": "ended with the account of the person",
+  "role-ended": "ended, because its holder signs records no longer",
   "person-removed": "ended with the removal of the person",
 };
 

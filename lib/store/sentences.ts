@@ -29,8 +29,11 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "person-gone": () => "This person is no longer in the list. Reload the page.",
   "mark-taken": ({ data }) =>
     `The identification ${data["mark"] ?? ""} is somebody else's. Records rest on it, so each person needs one of their own.`,
+  "last-owner": () => "This is the last owner with an account. Make another person an owner first.",
+  "roster-roles": ({ data }) =>
+    `Nobody was added: only an owner gives the roles that stand beside “${data["name"] ?? ""}”. Take them out of the list, or let an owner paste it.`,
   "roster-not-understood": ({ data }) =>
-    `Nobody was added: ${data["name"] ? `“${data["name"]}” is no line of a list` : "paste between one and 200 lines"}. One student a line, the name, then a tab or a semicolon and the identification.`,
+    `Nobody was added: ${data["name"] ? `“${data["name"]}” is no line of a list` : "paste between one and 200 lines"}. One student a line, the name, then a tab or a semicolon and the identification; roles, if any, last, parted by +.`,
   "group-name-missing": () => "A group needs a name of up to 80 letters.",
   "group-name-taken": () => "There is a group of this name already. Choose another name.",
   "group-gone": () => "This group is no longer in the list. Go back to the groups.",
@@ -65,6 +68,7 @@ export const recordSentences: Readonly<Record<RecordIssue["code"], (issue: Recor
   "feedback-changed-elsewhere": () =>
     "This feedback was changed in another window meanwhile. Choose below which version to keep; nothing is lost until you do.",
   "feedback-empty": () => "Nothing was said yet. Draw, mark a line or write a remark, then return it.",
+  "feedback-own": () => "This bead is your own. Feedback on it is somebody else’s to give.",
   "feedback-not-returned": () => "There is no feedback to reply to yet.",
   "reply-not-understood": () => "A reply has between one letter and 2000.",
   "phrase-not-understood": () => "A phrase has between one letter and 300.",

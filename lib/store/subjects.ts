@@ -55,7 +55,7 @@ const readers = {
       ).map(({ key }) => ({ id: key })),
   },
   person: {
-    one: (tx: Tx, id: string) => tx.person.findUnique({ where: { id } }),
+    one: async (tx: Tx, id: string) => unlessSet(await tx.person.findUnique({ where: { id } }), ["also"]),
     ids: (tx: Tx, slice: Slice) => tx.person.findMany(byId(slice)),
   },
   group: {

@@ -1,10 +1,12 @@
 export { drawnProfile, isGuess } from "./drawn-profile";
 export { type BeadProfile, type ProfileStation } from "./profile";
-export { finder, reader } from "./model";
+export { findSpots, type Spot } from "./find-spots";
+export { finder, reader, spots } from "./model";
 export { proposeLine, type ProposedLine } from "./propose-line";
 export { traceSentence } from "./sentences";
 export { SQUARE } from "./square";
+export { TILE } from "./spot-tiles";
 export { STRIP } from "./strip-size";
 export { stationsOf, toesOf } from "./toes";
 export { traceBead } from "./trace-bead";
-export type { Pixels, ReadStrip, ReadWhole, Trace, TraceIssue } from "./types";
+export type { Pixels, ReadStrip, ReadTile, ReadWhole, Trace, TraceIssue } from "./types";

@@ -31,3 +31,14 @@ export const finder = {
   file: "finder-1.onnx",
   sha256: "06328419e7d2b3b4aabee0192355ee5bcb4e8cf4b1aad6bba31328cdd6296520",
 } as const;
+
+/** The weights that find holes and spatter, and from how sure on they are suggested, settled on pictures of the calibration. */
+export const spots = {
+  version: "1",
+  file: "spots-1.onnx",
+  sha256: "49c20875dce7f3518a03edef6bb1c9361d7133c43dcee522dc43e07f8aef1c92",
+  holeFrom: 0.34,
+  spatterFrom: 0.46,
+  /** Smaller ones are not suggested, pixels as read. */
+  leastAcrossPx: 9,
+} as const;

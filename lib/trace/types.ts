@@ -23,6 +23,15 @@ export type ReadStrip = (planes: StripPlanes) => Promise<ToeLogits>;
 /** Whoever runs the finder: planes of a square in, a logit for each cell of its map out (`SQUARE`). */
 export type ReadWhole = (planes: Float32Array) => Promise<Float32Array>;
 
+/**
+ * What the finder of holes and spatter answers for a tile, TILE.answer cells square: a logit for a hole, one for a ball of
+ * spatter, and the logarithm of its radius in pixels of the tile.
+ */
+export type TileAnswer = Float32Array;
+
+/** Whoever runs the finder of spots: planes of a tile in (`TILE`), its maps out. */
+export type ReadTile = (planes: Float32Array) => Promise<TileAnswer>;
+
 /** One toe at one column. */
 export interface ToePoint {
   readonly at: Point<"photo">;

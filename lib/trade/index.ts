@@ -27,7 +27,6 @@ export {
   type Stretch,
 } from "./imperfections";
 export {
-  baseMetals,
   gases,
   inputPowers,
   isFillet,
@@ -38,8 +37,6 @@ export {
   positions,
   processes,
   progressions,
-  surfaces,
-  transfers,
   travelDirections,
   type BaseMetal,
   type Gas,

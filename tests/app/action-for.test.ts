@@ -16,6 +16,7 @@ const person = (role: "welder" | "inspector" | "instructor" | "owner", personId 
   kind: "person",
   personId,
   role,
+  also: [],
   scopes: null,
 });
 const work = vi.fn(async (...sent: unknown[]) => sent.slice(1));

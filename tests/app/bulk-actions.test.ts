@@ -16,7 +16,13 @@ vi.mock("@/lib/account", async (original) => ({
 }));
 
 const fresh = useFreshDb();
-const welder = (personId: string): Actor => ({ kind: "person", personId, role: "welder", scopes: null });
+const welder = (personId: string): Actor => ({
+  kind: "person",
+  personId,
+  role: "welder",
+  also: [],
+  scopes: null,
+});
 let [own, other] = ["", ""];
 
 async function bead(welderId: string): Promise<string> {

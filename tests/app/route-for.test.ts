@@ -15,7 +15,7 @@ vi.mock("@/lib/beads", () => ({
   beadThing: async (_: unknown, beadId: string) => (beadId === "gone" ? null : { personId: beadId, beadId }),
 }));
 
-const welder: Actor = { kind: "person", personId: "mine", role: "welder", scopes: null };
+const welder: Actor = { kind: "person", personId: "mine", role: "welder", also: [], scopes: null };
 const request = (headers: Record<string, string> = {}) =>
   new Request("http://localhost:3000/api/x", { headers: { host: "localhost:3000", ...headers } });
 const work = vi.fn(() => Response.json("done"));

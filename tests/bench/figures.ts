@@ -12,6 +12,8 @@ export interface Figure {
   /** NaN: it could not be measured, which is not met. */
   readonly ours: number;
   readonly unit: "ms" | "kB" | "points";
+  /** What comes once it stands, in the same unit, and is no part of `ours`; left out where there is no such thing. */
+  readonly later?: number;
   /** Measured in the same run, in turn; null where the goal is a plain number. */
   readonly baseline: { readonly name: string; readonly value: number } | null;
   readonly goal: Goal | null;
@@ -52,13 +54,13 @@ export function quantile(values: readonly number[], share: number): number {
 
 export const median = (values: readonly number[]): number => quantile(values, 0.5);
 
-const heads = ["work", "ours", "baseline", "", "ratio", "goal", "", ""] as const;
+const heads = ["work", "ours", "baseline", "", "ratio", "goal", "", "afterwards", ""] as const;
 
 /** The one table: a line each, columns as wide as they must be. */
 export function table(figures: readonly Figure[]): string {
   const rows = [heads, ...figures.map(cells)];
   const widths = heads.map((_, i) => Math.max(...rows.map((row) => row[i]!.length)));
-  const isText = (i: number): boolean => i === 0 || i === 3 || i >= 5;
+  const isText = (i: number): boolean => i === 0 || i === 3 || i === 5 || i === 6 || i === 8;
   return rows
     .map((row) =>
       row
@@ -70,7 +72,7 @@ export function table(figures: readonly Figure[]): string {
 }
 
 function cells(figure: Figure): readonly string[] {
-  const { work, ours, unit, baseline, goal, note = "" } = figure;
+  const { work, ours, unit, baseline, goal, later, note = "" } = figure;
   const wanted = goal?.kind === "least" ? "much" : "little";
   const shown = (value: number, way: "little" | "much"): string =>
     Number.isFinite(value) ? `${roundedAgainst(value, value < 10 ? 1 : 0, way)} ${unit}` : "not measured";
@@ -84,6 +86,7 @@ function cells(figure: Figure): readonly string[] {
     baseline ? roundedAgainst(ours / baseline.value, 2, wanted) : "",
     goal ? goalWords(goal, unit) : "",
     met === null ? "" : met ? "met" : "NOT met",
+    later === undefined ? "" : shown(later, "little"),
     note,
   ];
 }

@@ -1,23 +1,28 @@
 /**
- * JavaScript a page needs until it stands, gzipped, in a real Chromium: what is fetched ahead for other pages is not its own, and
- * neither is the service worker. Beside it the same count of two bare pages built by the same Next: one with nothing on it, one
- * with a photo on a Konva stage.
+ * JavaScript a page needs until it stands, gzipped, in a real Chromium. What it fetches at rest is told apart by giving it no
+ * rest before it stands (`requestIdleCallback` is held back): the page has to come up without. Then it gets its rest, and what
+ * comes now is the second column. What is fetched ahead for other pages is in it too; the service worker is not. Beside it the
+ * same count of two bare pages built by the same Next: one with nothing on it, one with a photo on a Konva stage.
  */
 import { spawn } from "node:child_process";
+import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { openBrowser, phone } from "../e2e/support/browser";
+import { withoutRest } from "../e2e/support/no-rest";
 import { PATIENT_MS } from "../setup/patience";
 import type { Figure } from "./figures";
 import type { Shop } from "./shop";
+import { wait } from "./windows";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const NEXT = path.join(root, "node_modules/next/dist/bin/next");
-/** Outside of this house, whose own instrumentation Next would take along; its packages are linked. */
-const BARE = path.join(tmpdir(), "toeline-bare-pages");
+/** Outside of this house, whose own instrumentation Next would take along; its packages are linked, so each clone has its own. */
+const clone = createHash("sha256").update(root).digest("hex").slice(0, 12);
+const BARE = path.join(tmpdir(), `toeline-bare-pages-${clone}`);
 const BARE_PORT = 19_800 + (process.pid % 100);
 
 const bareFiles: Readonly<Record<string, string>> = {
@@ -88,14 +93,21 @@ async function withBare<T>(work: (url: string) => Promise<T>): Promise<T> {
 }
 
 interface Weighed {
+  /** Until it stands. */
   readonly kB: number;
+  /** What came once it had its rest. */
+  readonly laterKB: number;
   readonly files: readonly { readonly name: string; readonly kB: number }[];
 }
+
+/** Longer than any timer by which a page fetches something at rest, ms. */
+const REST_MS = 6_000;
 
 /** Kilobytes (1000 bytes) of script until `stands` is there, after a press on `press` where it waits for one, and the line is quiet. */
 async function weigh(url: string, stands: string, press?: string): Promise<Weighed> {
   const context = await (await openBrowser()).newContext({ ...phone, serviceWorkers: "block" });
   const page = await context.newPage();
+  const { giveRest } = await withoutRest(page);
   const bodies = new Map<string, Promise<Buffer>>();
   page.on("response", (answer) => {
     if (answer.request().resourceType() === "script" && answer.url().startsWith("http"))
@@ -105,14 +117,20 @@ async function weigh(url: string, stands: string, press?: string): Promise<Weigh
   if (press !== undefined) await page.locator(press).click({ timeout: PATIENT_MS });
   await page.waitForSelector(stands, { timeout: PATIENT_MS });
   await page.waitForLoadState("networkidle");
+  const early = new Set(bodies.keys());
+  await giveRest();
+  await wait(REST_MS);
   const files = await Promise.all(
     [...bodies].map(async ([name, body]) => ({
       name: name.slice(name.lastIndexOf("/") + 1),
+      isLater: !early.has(name),
       kB: gzipSync(await body).length / 1000,
     })),
   );
   await context.close();
-  return { kB: files.reduce((sum, file) => sum + file.kB, 0), files };
+  const sum = (isLater: boolean): number =>
+    files.reduce((all, file) => (file.isLater === isLater ? all + file.kB : all), 0);
+  return { kB: sum(false), laterKB: sum(true), files };
 }
 
 /** On a phone a bead that has an answer opens on it; the photo to mark on is one press away. */
@@ -133,7 +151,11 @@ export async function scriptFigures({ url, pages }: Shop): Promise<readonly Figu
   ] as const;
   const figures: Figure[] = [];
   for (const { page, stands, name, against, most, ...way } of asked) {
-    const { kB, files } = await weigh(url + pages[page], stands, "press" in way ? way.press : undefined);
+    const { kB, laterKB, files } = await weigh(
+      url + pages[page],
+      stands,
+      "press" in way ? way.press : undefined,
+    );
     if (process.env["FILES"])
       console.log(
         page,
@@ -142,6 +164,7 @@ export async function scriptFigures({ url, pages }: Shop): Promise<readonly Figu
     figures.push({
       work: `JavaScript of ${page}, gzipped`,
       ours: kB,
+      later: laterKB,
       unit: "kB",
       baseline: { name, value: against.kB },
       goal: most === null ? null : { kind: "beyond", most },

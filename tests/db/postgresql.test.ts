@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
-import { createBead, deleteBead, saveBead } from "@/lib/beads";
+import { createBead, deleteBead, saveBead, staleBeads, workAgain } from "@/lib/beads";
 import { applyMigrations, schemaDrift } from "@/lib/cli/schema-engine.mjs";
 import { change, dialect, rowsOf, sql, type Db } from "@/lib/db";
 import { rawSql } from "@/lib/db/sql";
@@ -184,6 +184,34 @@ describe("several servers on one database", () => {
     const { findings, entries } = await verifyRecords(servers[0]!, folder);
     expect(findings).toEqual([]);
     expect(entries).toBe(3 * (2 * each + 2 * Math.floor(each / 4)));
+  });
+
+  it("share what is to be worked out again: each bead is done by one of them, and one that cannot be holds up no other", async () => {
+    const shared = await postgres().newDatabase();
+    const servers = [0, 1].map(() => postgres().open(shared));
+    const [first] = servers;
+    const beads = inDepth(30, 300);
+    await growShop({ db: first!, by: "test" }, { beads, seed: 2, until: new Date("2026-11-26T12:00:00Z") });
+    await change(first!, rawSql(`UPDATE "BeadFacts" SET "stamp" = 'of an earlier program'`));
+    await change(
+      first!,
+      rawSql(
+        `CREATE FUNCTION not_this_one() RETURNS trigger AS 'BEGIN RAISE EXCEPTION ''not this one''; END' LANGUAGE plpgsql`,
+      ),
+    );
+    await change(
+      first!,
+      rawSql(
+        `CREATE TRIGGER not_this_one BEFORE UPDATE ON "BeadFacts" FOR EACH ROW WHEN (OLD."number" = 8) EXECUTE FUNCTION not_this_one()`,
+      ),
+    );
+    const worked = await Promise.all(servers.map((on) => workAgain(on)));
+    expect(worked.reduce((sum, { done }) => sum + done, 0)).toBe(beads - 1);
+    for (const { done, failed } of worked) {
+      expect(done).toBeGreaterThan(0);
+      expect(failed).toEqual([8]);
+    }
+    expect(await staleBeads(first!)).toBe(1);
   });
 
   it("let one of many saves from one revision win", async () => {

@@ -7,7 +7,8 @@ import { newMark } from "@/lib/marks";
 import { emptyRunSetup, type RunSetup } from "@/lib/setup";
 import type { ImperfectionId } from "@/lib/trade";
 import { Bench } from "./support/bench";
-import { closeWindows, openBrowser, phone, shoot } from "./support/browser";
+import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { withoutRest } from "./support/no-rest";
 import { sharedServer, type SharedServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 import { inDepth } from "../setup/in-depth";
@@ -160,6 +161,45 @@ describe.each(inDepth(sizes.slice(1), sizes))("a bead with an answer, $size", ({
       await expectInOneScreen(page, page.getByTestId(testId));
       expect(await page.getByTestId(testId).innerText()).not.toMatch(/%|check your copy/i);
     }
+    await page.context().close();
+  });
+});
+
+describe("a workbench whose code for the answer has not come", () => {
+  it("stands with the answer that the server wrote, lets names be typed, and takes presses once it has come", async () => {
+    const { page: made } = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    await record(made, {}, ["undercut"]);
+    const url = made.url();
+    await made.context().close();
+    const page = await (await browser.newContext(desktop)).newPage();
+    page.setDefaultTimeout(PATIENT_MS);
+    const failed: string[] = [];
+    page.on("pageerror", ({ message }) => failed.push(message));
+    const { giveRest } = await withoutRest(page);
+    await page.goto(url);
+    await new Bench(page).photoHere();
+    const causes = page.getByTestId("causes");
+    const written = await causes.innerText();
+    const scale = await page.getByTestId("scale-note").innerText();
+    const by = page.getByLabel("Run by");
+    await by.fill("Somebody else");
+    await page.getByText("Saved", { exact: true }).waitFor();
+    expect(await by.inputValue()).toBe("Somebody else");
+    expect(await causes.innerText()).toBe(written);
+    expect(await page.getByTestId("scale-note").innerText()).toBe(scale);
+    expect(await page.getByRole("list", { name: "Marks on this photo" }).getByRole("listitem").count()).toBe(
+      1,
+    );
+
+    await giveRest();
+    const question = page.getByTestId("settling").locator("[data-check]").first().getByRole("button").first();
+    await expect
+      .poll(async () => {
+        if (await question.isVisible()) await question.click();
+        return causes.innerText();
+      }, patient)
+      .not.toBe(written);
+    expect(failed).toEqual([]);
     await page.context().close();
   });
 });

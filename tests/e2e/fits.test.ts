@@ -149,6 +149,14 @@ const misfits = (page: Page): Promise<readonly string[]> =>
     return [...sideways, ...out.slice(0, 3), ...covered.slice(0, 3)];
   });
 
+/** A word said twice, one of many, and what only machines call so. */
+const clumsy = (text: string): readonly string[] =>
+  [
+    /\b([A-Za-z]{2,}) \1\b/g,
+    /(?<![\d.,/] ?)\b1 (?:bead|weld|mark|photo|job|student|exercise|instrument|person|set-up)s\b/g,
+    /carbon-steel|\b(?:120V|230V|400V-3ph)\b/g,
+  ].flatMap((told) => [...text.matchAll(told)].map(([words]) => `says "${words}"`));
+
 const axe = (page: Page): Promise<readonly string[]> =>
   page.evaluate(async (source) => {
     if (!("axe" in window)) (0, eval)(source);
@@ -210,13 +218,31 @@ describe.each(inDepth(windows.slice(0, 1), windows))("$name", ({ name, letters, 
         if (answer?.status() !== 200) found.push(`${address}: ${answer?.status()}`);
         await enlarge(page, letters);
         if (address === beadPages()[0]) await shoot(page, `fits-${name.replaceAll(/\W+/g, "-")}-${role}`);
-        found.push(...(await misfits(page)).map((what) => `${address}: ${what}`));
+        const said = clumsy(await page.locator("body").innerText());
+        found.push(...[...(await misfits(page)), ...said].map((what) => `${address}: ${what}`));
       }
       expect(found).toEqual([]);
       await page.context().close();
     },
   );
 });
+
+it("what is said twice, of one as of many, or in machines' words is found", () => {
+  expect(clumsy("WPS WPS HB-11; 1 welds; carbon-steel at 230V")).toHaveLength(4);
+  expect(clumsy("WPS HB-11; 11 welds, 1 weld; 2.1 beads; carbon steel at 230 V")).toEqual([]);
+});
+
+it.each(["exercises", "jobs", "beads"])(
+  "of %s, one that is missing is not said to be a deleted bead",
+  async (list) => {
+    const page = await signedIn("owner", { viewport: { width: 390, height: 844 } });
+    expect((await page.goto(`${server.url}/${list}/nowhere`))?.status()).toBe(404);
+    expect(await page.locator("main").innerText()).toMatch(
+      /What stood here was deleted, or the address is wrong/,
+    );
+    await page.context().close();
+  },
+);
 
 describe.each(inDepth(["dark"] as const, ["light", "dark"] as const))("the %s look", (look) => {
   it("has nothing serious that axe finds, on the main pages", async () => {

@@ -30,7 +30,7 @@ async function addInspector(page: Page): Promise<void> {
     .getByLabel(/Identification/)
     .last()
     .fill("I-03");
-  await page.getByLabel("Role").last().selectOption("inspector");
+  await page.getByRole("checkbox", { name: "Inspector" }).last().check();
   await page.getByRole("button", { name: "Add" }).click();
   await page.getByText("Vesna Harcourt was added.").waitFor();
   await page.reload();

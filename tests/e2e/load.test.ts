@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inDepth } from "../setup/in-depth";
-import { kinds, load, loadGround, percentile, type LoadGround } from "../load/people";
+import { kinds } from "../load/one-bead";
+import { load, loadGround, percentile, type LoadGround } from "../load/people";
 
 /** The short version of `npm run load`: some seconds, half a minute in the deep run. */
 const PEOPLE = inDepth(2, 5);

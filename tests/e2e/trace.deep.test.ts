@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Browser } from "playwright-core";
+import type { Browser, Locator } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { PATIENT_MS } from "../setup/patience";
@@ -31,6 +31,30 @@ const Truth = z.object({
   }),
   scaleObject: z.object({ keyPoints: z.array(z.object({ px: Pixel, planeMm: Pixel })).min(2) }),
 });
+
+const SpotTruth = Truth.pick({ weld: true }).extend({
+  imperfections: z.array(
+    z.object({ kind: z.string(), outlinePx: z.array(Pixel), sizes: z.record(z.string(), z.number()) }),
+  ),
+});
+
+const middleOf = (outline: readonly (readonly [number, number])[]): readonly [number, number] => [
+  outline.reduce((sum, [x]) => sum + x, 0) / outline.length,
+  outline.reduce((sum, [, y]) => sum + y, 0) / outline.length,
+];
+
+/** Seen whole as the page stands, under nothing: no scrolling leads to it. */
+async function inReach(button: Locator) {
+  const isSeen = await button.evaluate((element) => {
+    const { left, right, top, bottom } = element.getBoundingClientRect();
+    return [
+      [left + 2, top + 2],
+      [right - 2, bottom - 2],
+      [(left + right) / 2, (top + bottom) / 2],
+    ].every(([x, y]) => element.contains(document.elementFromPoint(x!, y!)));
+  });
+  expect(isSeen).toBe(true);
+}
 
 describe("a bead that reads itself", () => {
   it.each(windows)(
@@ -93,10 +117,13 @@ describe("a bead that reads itself", () => {
     await bench.photoShown();
     const both = page.getByRole("button", { name: "Accept scale and weld line" });
     await both.waitFor();
-    await page.getByTestId("found").scrollIntoViewIfNeeded();
+    await inReach(both);
     await shoot(page, "found-proposed-phone");
     await both.tap();
-    await page.getByRole("button", { name: "Accept these toes" }).tap();
+    const toes = page.getByRole("button", { name: "Accept these toes" });
+    await toes.waitFor();
+    await inReach(toes);
+    await toes.tap();
     await page.getByText("Read off the photo and accepted").waitFor();
     await bench.saved();
     await page.getByRole("link", { name: "Sheet" }).tap();
@@ -125,7 +152,7 @@ describe("a bead that reads itself", () => {
       await page.getByTestId("found").getByText(words).waitFor();
       const accept = page.getByRole("button", { name: press });
       await accept.waitFor();
-      await page.getByTestId("found").scrollIntoViewIfNeeded();
+      await inReach(accept);
       await shoot(page, `found-${name}-phone`);
       await accept.tap();
       if (name === "hard-cracks") {
@@ -139,6 +166,69 @@ describe("a bead that reads itself", () => {
         .waitFor();
     }
   });
+
+  it.each(windows)(
+    "suggests holes and spatter once that is switched on; a ring counts for nothing until it is tapped, on a %s",
+    async (name, window) => {
+      const { weld, imperfections } = SpotTruth.parse(
+        JSON.parse(readFileSync(path.join(set, "corner-linear-pores.json"), "utf8")),
+      );
+      const page = await (await browser.newContext(window)).newPage();
+      page.setDefaultTimeout(PATIENT_MS);
+      const fetched: string[] = [];
+      page.on("request", (request) => fetched.push(new URL(request.url()).pathname));
+      const isFetched = () => fetched.some((at) => at.startsWith("/reader/spots-"));
+      const bench = new Bench(page);
+      await bench.newBead(server.url);
+      await bench.addPhoto(path.join(set, "corner-linear-pores.jpg"));
+      await bench.photoShown();
+      await bench.tool("Weld");
+      const press = name === "phone" ? "tap" : "click";
+      for (const end of [weld.startPx, weld.endPx]) await bench[press](...end);
+      await page.getByRole("button", { name: "Done" }).click();
+      await page.getByRole("button", { name: "Accept these toes" }).click();
+      const panel = page.getByTestId("spots");
+      const on = panel.getByRole("checkbox", { name: "Suggest holes and spatter" });
+      expect(await on.isChecked()).toBe(false);
+      expect(isFetched()).toBe(false);
+      await on.check();
+      await panel.getByText(/\d+ suggested: the dashed rings/).waitFor();
+      expect(isFetched()).toBe(true);
+      await panel.getByText(/never measured on photographs/).waitFor();
+      const count = async () => Number(/(\d+) suggested/.exec((await panel.textContent()) ?? "")?.[1] ?? 0);
+      const suggested = await count();
+      expect(suggested).toBeGreaterThan(3);
+      expect(await bench.canvas.getAttribute("data-marks")).toBe("0");
+      await bench.canvas.scrollIntoViewIfNeeded();
+      await shoot(page, `spots-suggested-${name}`);
+      // The largest pores: a tap on one that has a ring makes it a mark, and its ring goes.
+      const pores = imperfections
+        .filter(({ kind }) => kind === "surface-porosity")
+        .toSorted((a, b) => b.sizes.diameterMm! - a.sizes.diameterMm!);
+      const [x, y] = middleOf(pores[0]!.outlinePx);
+      await bench[press](x, y);
+      await expect.poll(() => bench.canvas.getAttribute("data-marks")).toBe("1");
+      expect(await count()).toBe(suggested - 1);
+      // The list does the same without the photo, and dismissing leaves no mark.
+      await panel.getByText("All suggestions, one by one").click();
+      await panel
+        .getByRole("button", { name: /^Mark (hole|spatter)/ })
+        .first()
+        .press("Enter");
+      await expect.poll(() => bench.canvas.getAttribute("data-marks")).toBe("2");
+      await panel
+        .getByRole("button", { name: /^Dismiss (hole|spatter)/ })
+        .first()
+        .click();
+      await expect.poll(count).toBe(suggested - 3);
+      await panel.getByText("All suggestions, one by one").scrollIntoViewIfNeeded();
+      await shoot(page, `spots-list-${name}`);
+      await panel.getByRole("button", { name: "Dismiss all suggestions" }).click();
+      await panel.getByText("Nothing more is suggested").waitFor();
+      expect(await bench.canvas.getAttribute("data-marks")).toBe("2");
+      await bench.saved();
+    },
+  );
 
   it("offers the worst stretch of an uneven bead to be marked, and only then it is evidence", async () => {
     const { weld, scaleObject } = Truth.parse(

@@ -2,7 +2,7 @@
  * `npm run -s load:sites -- 100`: so many sites on one server, each the copy of a small shop; what the process takes of memory
  * before anybody asks, with each site in use once, and after everybody's first page was asked for three times. Needs a build.
  */
-import { cpSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, mkdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { db } from "@/lib/db";
 import { inSite, loadSites } from "@/lib/sites";
@@ -70,5 +70,5 @@ try {
   console.log(`a further site in use: ${((all - warm) / (count - 1)).toFixed(1)} MB`);
 } finally {
   await server?.stop();
-  rmSync(two.folder, { recursive: true, force: true });
+  await two.remove();
 }

@@ -1,25 +1,44 @@
 import { copyFileSync, existsSync, mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { openDb } from "@/lib/db";
 import { startServer, type TestServer } from "../e2e/support/server";
+import { serveFrom } from "../setup/fresh-db";
 import { newPostgresDatabase } from "../setup/postgres-database";
 import { setup as startPostgres } from "../setup/postgres-global";
 import { s3Keys, startS3Stub } from "../setup/s3-stub";
+import { weldersIn } from "./people";
+import { startProxy, type Proxy } from "./proxy";
 
 /** Several servers as a school has them: one database, one place of photos, the same keys in each folder. */
 export interface Servers {
   readonly servers: readonly TestServer[];
+  /** What stands in front of them. */
+  readonly proxy: Proxy;
+  /** A token for each of those who work there. */
+  readonly tokens: readonly string[];
   readonly database: string;
   readonly photos: string;
   /** Where the bucket is; `tellS3` tells this process. */
   readonly endpoint: string;
+  /** What lies in it, by path. */
+  readonly objects: Map<string, Buffer>;
   stop(): Promise<void>;
 }
 
 const KEYS = ["installation-key", "session-key"];
 
-/** So many built servers on one real PostgreSQL and one bucket (the stand-in). */
-export async function startServers(count: number): Promise<Servers> {
+/** A data folder with the same keys as another; null: with none yet. */
+function folderLike(first: string | null): string {
+  const folder = mkdtempSync(path.join(tmpdir(), "toeline-server-"));
+  for (const key of KEYS)
+    if (first !== null && existsSync(path.join(first, key)))
+      copyFileSync(path.join(first, key), path.join(folder, key));
+  return folder;
+}
+
+/** So many built servers on one real PostgreSQL and one bucket (the stand-in), with so many welders, behind one proxy. */
+export async function startServers(count: number, people: number): Promise<Servers> {
   const running: (() => Promise<unknown>)[] = [];
   const stop = async (): Promise<void> => {
     for (const one of running.toReversed()) await one();
@@ -40,18 +59,19 @@ export async function startServers(count: number): Promise<Servers> {
     };
     const servers: TestServer[] = [];
     for (let i = 0; i < count; i += 1) {
-      const folder = mkdtempSync(path.join(tmpdir(), "toeline-server-"));
-      const first = servers[0]?.dataFolder;
-      for (const key of KEYS)
-        if (first !== undefined && existsSync(path.join(first, key)))
-          copyFileSync(path.join(first, key), path.join(folder, key));
-      const server = await startServer(folder, { env });
+      const server = await startServer(folderLike(servers[0]?.dataFolder ?? null), { accounts: true, env });
       servers.push(server);
       running.push(() => server.stop());
       // The first page makes the keys, which the next server is given.
       await (await fetch(`${server.url}/`)).text();
     }
-    return { servers, database, photos, endpoint: stub.endpoint, stop };
+    const proxy = await startProxy(servers.map(({ url }) => url));
+    running.push(() => proxy.close());
+    // Tokens are made with the keys of the servers.
+    serveFrom(servers[0]?.dataFolder ?? "");
+    const db = openDb(database, servers[0]?.dataFolder);
+    const tokens = await weldersIn(db, people).finally(() => db.$disconnect());
+    return { servers, proxy, tokens, database, photos, endpoint: stub.endpoint, objects: stub.objects, stop };
   } catch (error) {
     await stop();
     throw error;

@@ -34,9 +34,9 @@ export async function ownerOf(signInName: string): Promise<Owner> {
 }
 
 /** What stands in the places of an address: everything that one site has of it. */
-export async function placesOf({ folder }: Site): Promise<Record<string, string>> {
+export async function placesOf({ photos }: Site): Promise<Record<string, string>> {
   const pen = { db: db(), by: "test" };
-  const made = await fillWholeRecord({ pen, folder, db: pen.db, url: "" });
+  const made = await fillWholeRecord({ pen, folder: photos, db: pen.db, url: "" });
   const address = await reissueAddress(pen, made.handInId);
   if (!address.ok) throw new Error("no address");
   const first = async (table: { findFirst(): Promise<unknown> }) =>

@@ -8,8 +8,10 @@ export const TEMPLATE = "toeline_migrated";
 export const postgresToTest = (): string => process.env["TOELINE_TEST_POSTGRES"] ?? "";
 
 /** A database of its own with every migration; its URL. It goes with the server, when the run ends. */
-export async function newPostgresDatabase(server = postgresToTest()): Promise<string> {
-  const name = `t_${randomUUID().slice(0, 8)}`;
+export async function newPostgresDatabase(
+  server = postgresToTest(),
+  name = `t_${randomUUID().slice(0, 8)}`,
+): Promise<string> {
   const admin = openDb(`${server}/postgres`);
   try {
     await admin.$executeRawUnsafe(`CREATE DATABASE "${name}" TEMPLATE "${TEMPLATE}"`);

@@ -72,7 +72,9 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   const { db } = pen;
   const groupId = value(await createGroup(pen, "Bay 3")).id;
   const student = value(await addStudent(pen, groupId, { name: "Marit Oddny", mark: "W-07" }));
-  const inspector = value(await addPerson(pen, { name: "Vesna Ling", mark: "I-03", role: "inspector" }));
+  const inspector = value(
+    await addPerson(pen, { name: "Vesna Ling", mark: "I-03", role: "inspector", also: ["instructor"] }),
+  );
   // The first key ends with the second, so that something has become of a key.
   await keyOf(pen, inspector.id, "2026-11-25T07:00:00.000Z");
   await keyOf(pen, inspector.id);

@@ -497,6 +497,15 @@ export const operations: readonly Operation[] = [
     refusals: [404],
   },
   {
+    path: "/api/me",
+    method: "get",
+    id: "readMe",
+    summary: "Who asks: their person, their roles with the leading one first, and the scopes of the token.",
+    deed: "bead.read",
+    success: answers(200, json("Me")),
+    refusals: [],
+  },
+  {
     path: "/api/news",
     method: "get",
     id: "readNews",

@@ -17,6 +17,7 @@ import { ListPageSchema } from "@/app/_door/list-page";
 import { ExerciseContentSchema } from "@/lib/course";
 import { NewBeadSchema, OwnIdSchema, PageSchema } from "../beads/shapes";
 import { LogPageSchema } from "../log/shapes";
+import { roles, scopes } from "@/lib/people";
 import { NewsAskedSchema } from "../news/shapes";
 
 const text = z.string();
@@ -336,6 +337,13 @@ const outputs = {
   }),
   Exercise: ExerciseSchema,
   ExerciseList: z.object({ exercises: z.array(ExerciseSchema), next }),
+  Me: z.object({
+    ...{ personId: text.nullable(), mark: text.nullable() },
+    /** The leading one; all of them stand in `roles`, this one first. */
+    role: z.enum(roles),
+    roles: z.array(z.enum(roles)),
+    scopes: z.array(z.enum(scopes)).nullable(),
+  }),
   News: z.object({
     news: z.array(
       z.object({

@@ -3,7 +3,7 @@ import { notFound } from "next/navigation";
 import { benchProps } from "@/app/_door/bench-props";
 import { beadPageFor, here, thingOfBead, type Here } from "@/app/_door/here";
 import { seriesNote } from "@/app/_door/series";
-import { Workbench } from "@/components/bead";
+import { firstAnswer, Workbench } from "@/components/bead";
 import { Header } from "@/components/shell";
 import { page } from "@/components/ui";
 import { issue } from "@/lib/base";
@@ -66,6 +66,7 @@ export default async function BeadPage({ params, searchParams }: Props) {
   return (
     <Workbench
       bead={bead}
+      first={firstAnswer(bead.content, bead.photos, { shopCounts: shop.counts, shopSets: shop.sets })}
       series={await seriesNote(now.db, beadId, bench.units.preferences)}
       {...bench}
       setupStore={{ save: saveSetupAction, remove: deleteSetupAction }}

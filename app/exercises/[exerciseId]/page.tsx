@@ -8,7 +8,14 @@ import { Header } from "@/components/shell";
 import { buttonClass, LocalTime, page, Panel } from "@/components/ui";
 import { listCriteria } from "@/lib/accept";
 import { classCounts, shareWords, startingSetup, type ClassBead } from "@/lib/course";
-import { getExercise, listHandIns, type ExerciseRecord, type HandInRecord } from "@/lib/classroom";
+import {
+  getExercise,
+  listHandIns,
+  waitingFor,
+  type ExerciseRecord,
+  type HandInRecord,
+} from "@/lib/classroom";
+import { personIdOf } from "@/lib/people";
 import { getGroup, type GroupRecord } from "@/lib/roster";
 import { shopSetsToChoose } from "@/lib/shop";
 import { setupRows } from "@/lib/report";
@@ -34,7 +41,7 @@ export default async function ExercisePage({ params }: { params: Promise<{ exerc
   const { beads, stale } = await classBeads(now.db, handIns);
   const sets = listCriteria(await shopSetsToChoose(now.db, [exercise.content.criteriaId]));
   const criteria = sets.find(({ id }) => id === exercise.content.criteriaId);
-  const first = handIns.find(({ feedback }) => !feedback?.returnedAt);
+  const [first] = waitingFor(handIns, personIdOf(now.actor));
   const newer = newerVersion(exercise.content.criteriaId, sets);
   return (
     <>

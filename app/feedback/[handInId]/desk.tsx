@@ -44,7 +44,7 @@ export async function Desk({
         revision={feedback.revision}
         rubric={exercise.content.rubric}
         phrases={phrases.map(({ text }) => text)}
-        row={await deskRow(now.db, handIn, exercise, row)}
+        row={await deskRow(now, handIn, exercise, row)}
         save={saveFeedbackAction.bind(null, handIn.id)}
         readStored={readFeedbackAction.bind(null, handIn.id)}
         giveBack={returnFeedbackAction.bind(null, handIn.id)}

@@ -1,12 +1,13 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { pageFor } from "@/app/_door/here";
+import { pageFor, type Here } from "@/app/_door/here";
 import { ActionButton, Reply, ReturnedView } from "@/components/course";
 import { Header } from "@/components/shell";
 import { buttonClass, LocalTime, page } from "@/components/ui";
 import { db } from "@/lib/db";
 import { handInThing } from "@/lib/classroom";
+import { personIdOf, type Thing } from "@/lib/people";
 import { replyAction, seenAction, withdrawAction } from "../actions";
 import { Besides } from "./besides";
 import { Desk } from "./desk";
@@ -15,6 +16,9 @@ import { readAll, type Found } from "./read-all";
 
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Feedback" };
+
+const isOwn = ({ actor }: Here, { personId }: Thing): boolean =>
+  personId !== null && personId === personIdOf(actor);
 
 interface Props {
   params: Promise<{ handInId: string }>;
@@ -29,7 +33,8 @@ export default async function FeedbackPage({ params, searchParams }: Props) {
   const now = await pageFor("feedback.read", thing);
   const found = await readAll(now, handInId);
   if (!found) notFound();
-  const writes = now.may("feedback.write", thing);
+  // A bead of one's own is looked at as its student, whatever else one may: somebody else answers it.
+  const writes = now.may("feedback.write", thing) && !isOwn(now, thing);
   if (writes && !found.feedback.returned)
     return (
       <>
@@ -41,6 +46,7 @@ export default async function FeedbackPage({ params, searchParams }: Props) {
     <Answered
       {...found}
       writes={writes}
+      teaches={now.may("feedback.write", thing)}
       mayWithdraw={now.may("exercise.hand-in", thing)}
       mayReply={now.may("feedback.reply", thing) && !writes}
     />
@@ -50,10 +56,11 @@ export default async function FeedbackPage({ params, searchParams }: Props) {
 /** What was returned, or for the student that it is still waited for. */
 function Answered({
   writes,
+  teaches,
   mayWithdraw,
   mayReply,
   ...found
-}: Found & { writes: boolean; mayWithdraw: boolean; mayReply: boolean }) {
+}: Found & { writes: boolean; teaches: boolean; mayWithdraw: boolean; mayReply: boolean }) {
   const { handIn, exercise, feedback, group } = found;
   const { returned, digest, returnedAt } = feedback;
   return (
@@ -66,7 +73,9 @@ function Answered({
               {writes ? (
                 <Link href={`/exercises/${exercise.id}`}>{exercise.title}</Link>
               ) : (
-                <Link href="/students">Your exercises</Link>
+                <Link href={handIn.personId ? `/students/${handIn.personId}` : "/students"}>
+                  Your exercises
+                </Link>
               )}
             </p>
             <h1>{handIn.student ?? "Name removed"}</h1>
@@ -113,7 +122,11 @@ function Answered({
             />
           </>
         ) : (
-          <p className={page.notice}>Handed in. Your instructor has not returned feedback yet.</p>
+          <p className={page.notice}>
+            {teaches
+              ? "Handed in. This bead is your own: feedback on it is another instructor’s to give."
+              : "Handed in. Your instructor has not returned feedback yet."}
+          </p>
         )}
         <Besides {...found} />
         {writes && <HandInNames handIn={handIn} members={group?.members ?? []} />}

@@ -8,7 +8,8 @@ import { ActionButton, ActionForm, ClassView } from "@/components/course";
 import { Header } from "@/components/shell";
 import { Button, buttonClass, Field, LocalTime, page, Panel, PersonOptions } from "@/components/ui";
 import { classCounts } from "@/lib/course";
-import { listExercises, listHandIns } from "@/lib/classroom";
+import { listExercises, listHandIns, waitingFor } from "@/lib/classroom";
+import { personIdOf } from "@/lib/people";
 import { getGroup, listPeople, type GroupRecord, type PersonRecord } from "@/lib/roster";
 import {
   addRosterAction,
@@ -29,10 +30,10 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
   const [exercises, handIns, people] = await Promise.all([
     listExercises(now.db, { groupId }),
     listHandIns(now.db, { groupId }),
-    listPeople(now.db, { role: "welder" }),
+    listPeople(now.db, { holds: "welder" }),
   ]);
   const { beads, stale } = await classBeads(now.db, handIns);
-  const waiting = handIns.filter(({ feedback }) => !feedback?.returnedAt);
+  const waiting = waitingFor(handIns, personIdOf(now.actor));
   return (
     <>
       <Header />
@@ -75,7 +76,7 @@ export default async function GroupPage({ params }: { params: Promise<{ groupId:
               ))}
             </ul>
           </Panel>
-          <Students group={group} people={people} />
+          <Students group={group} people={people} givesRoles={now.may("people.manage")} />
         </div>
         <ClassView
           title="The class, all exercises"
@@ -114,7 +115,15 @@ function Ways({ group, first, waiting }: { group: GroupRecord; first: string | n
   );
 }
 
-function Students({ group, people }: { group: GroupRecord; people: readonly PersonRecord[] }) {
+function Students({
+  group,
+  people,
+  givesRoles,
+}: {
+  group: GroupRecord;
+  people: readonly PersonRecord[];
+  givesRoles: boolean;
+}) {
   const others = people.filter(({ id }) => !group.members.some((member) => member.id === id));
   return (
     <Panel title="Students" tone="purple">
@@ -154,7 +163,7 @@ function Students({ group, people }: { group: GroupRecord; people: readonly Pers
         <ActionForm action={addRosterAction.bind(null, group.id)} label="Paste a list of students">
           <Field
             label="One student a line"
-            hint="Name, then a tab or a semicolon and the identification if there is one. Who is in the group already stays as they are."
+            hint={`Name, then a tab or a semicolon and the identification if there is one. ${givesRoles ? "Somebody who is more than a student has their roles behind it: “Imke Tal; W-07; instructor + welder”. " : ""}Who is in the group already stays as they are.`}
           >
             {(ids) => <textarea {...ids} name="roster" rows={6} required maxLength={20_000} />}
           </Field>

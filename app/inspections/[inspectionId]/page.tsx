@@ -10,6 +10,8 @@ import {
   openPoints,
   instrumentNames,
   revisionTitle,
+  type SignedRecord,
+  weldNumbers,
   type JobWeld,
 } from "@/lib/inspect";
 import { personIdOf } from "@/lib/people";
@@ -22,8 +24,9 @@ import {
   listInstruments,
   listSigned,
   seenDigest,
+  weldsOf,
 } from "@/lib/jobs";
-import { listPeople } from "@/lib/roster";
+import { listPeople, type PersonRecord } from "@/lib/roster";
 import { currentUnits } from "../../_door/current-units";
 import { pageFor } from "../../_door/here";
 import { correctInspectionAction, readInspectionAction, saveInspectionAction, signAction } from "../actions";
@@ -146,6 +149,20 @@ async function instrumentChoices(db: Now["db"], used: readonly string[]) {
     }));
 }
 
+/** For each of those who may sign and ran welds of the record, which. */
+async function ranThemselves(
+  { db, actor }: Now,
+  record: SignedRecord,
+  signers: readonly PersonRecord[],
+): Promise<readonly string[]> {
+  const said = signers.map(async ({ id, mark, name }) => {
+    const welds = weldNumbers(record, await weldsOf(db, record, { personId: id, mark }));
+    const who = id === personIdOf(actor) ? "You" : (name ?? mark ?? "Somebody");
+    return welds === null ? [] : [`${who} ran ${welds}.`];
+  });
+  return (await Promise.all(said)).flat();
+}
+
 async function Signing({
   now,
   record,
@@ -158,7 +175,7 @@ async function Signing({
   isCorrection: boolean;
 }) {
   const chooses = now.actor.kind === "owner-here";
-  const inspectors = (await listPeople(now.db, { role: "inspector" })).filter(
+  const inspectors = (await listPeople(now.db, { holds: "inspector" })).filter(
     ({ userId }) => userId !== null,
   );
   const own = personIdOf(now.actor);
@@ -174,6 +191,7 @@ async function Signing({
         </p>
       </Panel>
     );
+  const signers = chooses ? inspectors : inspectors.filter(({ id }) => id === own);
   return (
     <SignForm
       action={signAction.bind(null, inspectionId, seenDigest(record))}
@@ -184,6 +202,7 @@ async function Signing({
       chooses={chooses}
       hasOpenPoints={openPoints(record).length > 0}
       isCorrection={isCorrection}
+      ran={await ranThemselves(now, record, signers)}
     />
   );
 }

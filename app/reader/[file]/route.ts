@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { pathRouteFor } from "@/app/_door/route-for";
-import { finder, reader } from "@/lib/trace";
+import { finder, reader, spots } from "@/lib/trace";
 
 export const dynamic = "force-dynamic";
 
@@ -16,6 +16,7 @@ const weights = (file: string) => ({
 const files: Readonly<Record<string, { readonly at: string; readonly type: string }>> = {
   [reader.file]: weights(reader.file),
   [finder.file]: weights(finder.file),
+  [spots.file]: weights(spots.file),
   "ort-wasm-simd-threaded.wasm": {
     at: path.join(runtime, "ort-wasm-simd-threaded.wasm"),
     type: "application/wasm",

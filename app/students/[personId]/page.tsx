@@ -14,6 +14,11 @@ import { studentBeads } from "./student-beads";
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Student" };
 
+function beadsTitle(count: number): string {
+  if (count === 0) return "Beads";
+  return `${count === 1 ? "One bead" : `${count} beads`}, oldest first`;
+}
+
 /** A student's exercises and beads: what is due, what was answered, and what improved from one try to the next. */
 export default async function StudentPage({ params }: { params: Promise<{ personId: string }> }) {
   const { personId } = await params;
@@ -44,7 +49,7 @@ export default async function StudentPage({ params }: { params: Promise<{ person
           </div>
         </div>
         <ExercisesDue now={now} personId={personId} own={personIdOf(now.actor) === personId} />
-        <h2>{beads.length === 1 ? "One bead" : `${beads.length} beads`}, oldest first</h2>
+        <h2>{beadsTitle(beads.length)}</h2>
         <StudentSteps beads={beads} steps={progress(beads)} />
       </main>
     </>

@@ -1,4 +1,4 @@
-import { fieldLabel, HAND_TRAVEL, onePass } from "@/lib/setup";
+import { fieldLabel, HAND_TRAVEL, isFirstLayer, legOfPass, onePass } from "@/lib/setup";
 import { type ElectrodeClass, fromMemory, isSlagProcess, ownEstimate, withoutDocument } from "@/lib/trade";
 import type { Reader } from "../reading";
 import { fact } from "./fact";
@@ -23,10 +23,11 @@ export const travelReading: Reader = ({ setup, physics }) =>
         weight: physics.travelInferred !== null ? 0.4 : 0.6,
       });
 
-/** Measured leg against the leg asked for, or the computed one when nobody measured. */
+/** Measured leg against the leg asked for, or the computed one when nobody measured; of a weld that is one pass. */
 export const legReading: Reader = ({ setup, bead, physics }) => {
   const leg = bead.legMm ?? physics.legMm;
-  if (leg === null || setup.targetLegMm === null) return [];
+  if (leg === null || setup.targetLegMm === null || !isFirstLayer(setup)) return [];
+  if ((legOfPass(setup)?.passes ?? 1) > 1) return [];
   const measured = bead.legMm !== null;
   const band = { low: setup.targetLegMm, high: 1.25 * setup.targetLegMm, source: ownEstimate };
   return gaugeReading({
@@ -43,7 +44,7 @@ export const legReading: Reader = ({ setup, bead, physics }) => {
 };
 
 export const passSizeReading: Reader = ({ setup, bead }) => {
-  if (bead.legMm === null || (setup.passCount ?? 1) > 1) return [];
+  if (bead.legMm === null || !isFirstLayer(setup)) return [];
   const { mm, source } = onePass(setup);
   const ratio = bead.legMm / mm;
   return [

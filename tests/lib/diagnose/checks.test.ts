@@ -6,7 +6,9 @@ import { evidenceItems } from "@/lib/diagnose/evidence";
 import { causeModel } from "@/lib/diagnose/model";
 import { solverFor } from "@/lib/diagnose/network/infer";
 import { readingsOf } from "@/lib/diagnose/readings/all";
+import { symptoms } from "@/lib/diagnose/tables/symptoms";
 import { weigh } from "@/lib/diagnose/weigh";
+import { imperfections, processes } from "@/lib/trade";
 import cases from "@/tests/cases/diagnose/published.json";
 
 function checksOf(given: unknown, exact: boolean) {
@@ -43,5 +45,24 @@ describe("rough and exact information on the fifty published cases", () => {
           expect(bits.get(check.id)).toBe(check.informationBits);
       }
     }
+  });
+});
+
+describe("questions", () => {
+  const anyProcess = checksOf({ findings: [], setup: {} }, false);
+
+  it("about a process that nobody has named leave out what only one of them can show", () => {
+    const narrow = symptoms.filter(({ processes: in_ }) => in_.length < processes.length).map(({ id }) => id);
+    expect(narrow).toContain("rod-sticks");
+    expect(anyProcess.map(({ id }) => id).filter((id) => narrow.some((one) => one === id))).toEqual([]);
+    const stick = checksOf({ findings: [], setup: { process: "SMAW" } }, false);
+    expect(stick.map(({ id }) => id)).toContain("rod-sticks");
+  });
+
+  it("name what they ask for as it is named everywhere, and put no article before a list of names", () => {
+    const looks = anyProcess.filter(({ kind }) => kind === "look");
+    expect(looks.length).toBeGreaterThan(10);
+    for (const { imperfection, question } of looks)
+      expect(question).toBe(`${imperfections[imperfection!].name}: is it there?`);
   });
 });

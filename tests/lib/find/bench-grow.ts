@@ -1,17 +1,20 @@
 /**
- * `npm run bench:grow -- [--postgresql] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many beads (1 000
- * and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take on them.
- * Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL, which
- * works elsewhere, of time. Only this run's machine is meant by the times. `--keep`: a data folder on SQLite for each number
- * stays in FOLDER, can be served, and is measured again the next time. `--list`: the list with what waits above it alone, as
- * JSON, for `npm run bench`.
+ * `npm run bench:grow -- [--postgresql] [--at URL] [--verify] [--list] [--keep FOLDER] [BEADS …]`: databases of that many
+ * beads (1 000 and 10 000 unless said otherwise; 100 000 takes some minutes to make), and what the things people wait for take
+ * on them. Beside each the very same SQL on the bare driver, run in turn: medians, on SQLite of processor time, on PostgreSQL,
+ * which works elsewhere, of time; and how many rows PostgreSQL looks at. Only this run's machine is meant by the times.
+ * `--keep`: a data folder on SQLite for each number stays in FOLDER, can be served, and is measured again the next time.
+ * `--at URL --keep FOLDER`: a PostgreSQL of one's own, which stays; filled where it is empty. `--list`: the list with what
+ * waits above it alone, as JSON, for `npm run bench`.
  */
 import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
+import { loadavg } from "node:os";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import Database from "better-sqlite3";
 import pg from "pg";
 import { archiveOf } from "@/lib/archive";
+import { applyMigrations } from "@/lib/cli/schema-engine.mjs";
 import { createBead, getBead, saveBead, staleBeads } from "@/lib/beads";
 import { engineOf, openDb, type Db, type Sql } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
@@ -36,6 +39,7 @@ import { metric } from "@/lib/units";
 import { verifyRecords } from "@/lib/verify";
 import { freshDb } from "../../setup/fresh-db";
 import { layMigrated } from "../../setup/migrated";
+import { listenTo, rowsRead } from "../../setup/rows-read";
 import { storePlainPhotos } from "../../setup/plain-photos";
 import { setup as startPostgres } from "../../setup/postgres-global";
 
@@ -53,14 +57,7 @@ const ms = (time: number): string => (time < 10 ? time.toFixed(1) : time.toFixed
 
 /** The client itself, whose questions are listened to: whatever knows it by itself still does. */
 function listened(path: string, url: string, real: Db): Folder {
-  const asked: Sql[] = [];
-  const ask = real.$queryRaw.bind(real) as (query: Sql) => Promise<unknown>;
-  Object.defineProperty(real, "$queryRaw", {
-    value: (query: Sql) => {
-      asked.push(query);
-      return ask(query);
-    },
-  });
+  const asked = listenTo(real as never);
   return { path, url, db: real, pen: { db: real, by: "owner" }, asked };
 }
 
@@ -90,6 +87,17 @@ function openedIn(folder: string): Folder {
   return listened(folder, url, openDb(url, folder));
 }
 
+/** A PostgreSQL that is there, and stays: filled where it has no beads yet. Photos lie in the kept folder. */
+async function namedDatabase(url: string, keep: string, beads: number): Promise<Folder> {
+  await applyMigrations(url);
+  const one = listened(keep, url, openDb(url, keep));
+  const there = await one.db.bead.count();
+  if (there === 0) await fill(one, beads);
+  else if (Math.abs(there - beads) > beads / 100)
+    throw new Error(`there are ${there} beads in it, not ${beads}`);
+  return one;
+}
+
 async function fill(folder: Folder, beads: number): Promise<void> {
   const isFile = engineOf(folder.db) === "sqlite";
   const from = performance.now();
@@ -105,6 +113,8 @@ async function fill(folder: Folder, beads: number): Promise<void> {
 /** The driver by itself: how many rows a statement gives. */
 interface Bare {
   rows(query: Sql): Promise<number>;
+  /** Rows and entries of indexes that these statements looked at, as the database counts them; null: it does not say. */
+  read(queries: readonly Sql[]): Promise<number | null>;
   close(): Promise<unknown>;
 }
 
@@ -115,6 +125,7 @@ async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
     await client.query("VACUUM ANALYZE");
     return {
       rows: async ({ text, values }) => (await client.query(text, values as unknown[])).rows.length,
+      read: (queries) => rowsRead(client, queries),
       close: () => client.end(),
     };
   }
@@ -123,6 +134,7 @@ async function openBare({ db, path: folder, url }: Folder): Promise<Bare> {
   file.pragma("optimize");
   return {
     rows: async ({ sql, values }) => file.prepare(sql).all(...values).length,
+    read: async () => null,
     close: async () => file.close(),
   };
 }
@@ -150,6 +162,7 @@ interface Timed {
   readonly ours: number;
   readonly bare: number | null;
   readonly rows: number | null;
+  readonly read: number | null;
 }
 
 /** Processor time of this process: what else the machine does meanwhile is not ours. Waiting for the disk is not in it. */
@@ -160,16 +173,25 @@ function spentMs(db: Db): number {
 }
 
 /** Ours and the same statements on the bare driver, in turn. */
-async function time(folder: Folder, bare: Bare, work: () => Promise<unknown>, runs = 9): Promise<Timed> {
+async function time(
+  folder: Folder,
+  bare: Bare,
+  work: () => Promise<unknown>,
+  runs = 9,
+  isSave = false,
+): Promise<Timed> {
   const [ours, theirs]: [number[], number[]] = [[], []];
   let rows = 0;
+  let last: readonly Sql[] = [];
   for (let run = 0; run < runs; run += 1) {
     folder.asked.length = 0;
     const from = spentMs(folder.db);
     await work();
     ours.push(spentMs(folder.db) - from);
-    const statements = [...folder.asked];
+    // What a save asks in between is no measure of what it writes.
+    const statements = isSave ? [] : [...folder.asked];
     if (statements.length === 0) continue;
+    last = statements;
     const begin = spentMs(folder.db);
     rows = 0;
     for (const query of statements) rows += await bare.rows(query);
@@ -179,6 +201,7 @@ async function time(folder: Folder, bare: Bare, work: () => Promise<unknown>, ru
     ours: median(ours),
     bare: theirs.length ? median(theirs) : null,
     rows: theirs.length ? rows : null,
+    read: theirs.length ? await bare.read(last) : null,
   };
 }
 
@@ -270,32 +293,52 @@ function listWorks({ db }: Folder): Awaited<ReturnType<typeof works>> {
   ];
 }
 
+const head = [
+  "work",
+  "ours, ms",
+  "same SQL, bare driver",
+  "ratio",
+  "rows given",
+  "rows read",
+  "memory after, MB",
+];
+const row = (cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
+
+async function printWorks(folder: Folder, bare: Bare, beads: number): Promise<void> {
+  const load = loadavg()[0]!.toFixed(1);
+  console.log(`\n${beads} beads on ${engineOf(folder.db)}, the machine at load ${load}\n`);
+  console.log(`${row(head)}\n${row(head.map(() => "---"))}`);
+  for (const [name, work, runs] of await works(folder)) {
+    const { ours, bare: theirs, rows, read } = await time(folder, bare, work, runs, name === "save a bead");
+    const memory = (process.memoryUsage().rss / 2 ** 20).toFixed(0);
+    const beside = theirs === null ? ["", ""] : [ms(theirs), (ours / theirs).toFixed(1)];
+    console.log(row([name, ms(ours), ...beside, rows ?? "", read ?? "", memory]));
+  }
+}
+
+async function printList(folder: Folder, bare: Bare): Promise<void> {
+  const lines = [];
+  for (const [work, run, runs] of listWorks(folder)) {
+    const { ours, bare: theirs } = await time(folder, bare, run, runs);
+    lines.push({ work, ours, bare: theirs });
+  }
+  console.log(JSON.stringify(lines));
+}
+
+function folderOf(beads: number, keep: string | null): Promise<Folder> {
+  if (values.at !== undefined) return namedDatabase(values.at, keep ?? "", beads);
+  return keep === null ? makeFolder() : keptFolder(keep, beads);
+}
+
 async function bench(beads: number, keep: string | null): Promise<void> {
-  const folder = keep === null ? await makeFolder() : await keptFolder(keep, beads);
+  const folder = await folderOf(beads, keep);
+  let bare: Bare | null = null;
   try {
     if (keep === null) await fill(folder, beads);
-    const bare = await openBare(folder);
-    if (values.list) {
-      const lines = [];
-      for (const [work, run, runs] of listWorks(folder)) {
-        const { ours, bare: theirs } = await time(folder, bare, run, runs);
-        lines.push({ work, ours, bare: theirs });
-      }
-      console.log(JSON.stringify(lines));
-      return void (await bare.close());
-    }
-    console.log(
-      `\n${beads} beads on ${engineOf(folder.db)}\n\n| work | ours, ms | same SQL, bare driver | rows given | memory after, MB |\n| --- | --- | --- | --- | --- |`,
-    );
-    for (const [name, work, runs] of await works(folder)) {
-      const { ours, bare: theirs, rows } = await time(folder, bare, work, runs);
-      const memory = (process.memoryUsage().rss / 2 ** 20).toFixed(0);
-      console.log(
-        `| ${name} | ${ms(ours)} | ${theirs === null ? "" : ms(theirs)} | ${rows ?? ""} | ${memory} |`,
-      );
-    }
-    await bare.close();
+    bare = await openBare(folder);
+    await (values.list ? printList(folder, bare) : printWorks(folder, bare, beads));
   } finally {
+    await bare?.close();
     await folder.db.$disconnect();
     if (keep === null) rmSync(folder.path, { recursive: true, force: true });
   }
@@ -308,9 +351,14 @@ const { values, positionals } = parseArgs({
     verify: { type: "boolean" },
     keep: { type: "string" },
     list: { type: "boolean" },
+    at: { type: "string" },
   },
 });
 const sizes = positionals.map(Number).filter((n) => Number.isInteger(n) && n > 0);
+if (values.at !== undefined && (values.keep === undefined || sizes.length !== 1)) {
+  console.error("--at URL needs --keep FOLDER, for its photos, and one number of beads");
+  process.exit(2);
+}
 const stop = values.postgresql ? await startPostgres() : null;
 try {
   for (const beads of sizes.length > 0 ? sizes : [1000, 10_000]) await bench(beads, values.keep ?? null);

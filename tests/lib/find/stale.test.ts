@@ -90,7 +90,8 @@ describe("a row that is not current is never shown or counted as current", () =>
     const [{ number: onScreen }] = page.beads as [ListedBead];
     let worked: number | null = null;
     const stop = new Error("looked after the first slice");
-    await workThen(db, [onScreen], async () => {
+    await workThen(db, [onScreen], async (rest) => {
+      expect(rest).toEqual({ least: 20, most: 20 });
       worked ??= (await db.beadFacts.findMany({ where: { number: onScreen } }))[0]?.stamp.length ?? 0;
       throw stop;
     }).catch((error: unknown) => expect(error).toBe(stop));

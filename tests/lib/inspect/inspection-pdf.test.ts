@@ -267,6 +267,23 @@ describe("the report", () => {
       expect(text).toContain(words);
   });
 
+  it("says in which role it was signed, and where the inspector is the welder", async () => {
+    const plain = await print(signed(1), "inspection-1");
+    expect(plain.text).toContain("Signed in the role of inspector. Inspector's certificate VT-204");
+    expect(plain.text).not.toContain("Inspected by the welder");
+    const again = sealRecord(recordOf({ beads: [beadOf(1)] }), null, {
+      ...signature,
+      ranWelds: ["w1"],
+    }).record;
+    const { pages } = await print(again, "inspection-own-weld");
+    expect(pages[0]?.text).toContain("Inspected by the welder: whoever signed ran weld W1.");
+    const standing = { kind: "unverified", why: "text-changed", imported: true } as const;
+    const imported = await print(again, "inspection-own-weld-imported", {
+      signed: { standing, signer: null },
+    });
+    expect(imported.text).not.toContain("Signed in the role");
+  });
+
   it("tells readings in words with their units, in the system that is chosen, and names a table once", async () => {
     const depth = {
       quantity: "depth" as const,

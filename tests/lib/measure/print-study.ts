@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { fullStudy, smallStudy } from "./rendered/sizes";
 import { renderedStudy } from "./rendered/study";
+import { printSpotStudy } from "../trace/rendered/print-spot-study";
 import { printTraceStudy } from "../trace/rendered/print-trace-study";
 import { studyTables } from "./rendered/tables";
 import {
@@ -15,11 +16,16 @@ import { sectionTables } from "../section/rendered/tables";
 /**
  * The coverage studies as tables, on rendered photographs of beads and of etched sections: `npm run -s study`, with the
  * photos per scale object after `--` (60 when left out), `small` for the size of the test run, or `sections` for those
- * alone; `trace`, with the pictures of each kind or a file of `make-study` after it, for the reader of beads.
+ * alone; `trace`, with the pictures of each kind or a file of `make-study` after it, for the reader of beads; `spots`
+ * likewise for holes and spatter.
  */
 const [word = "60", ...more] = process.argv.slice(2);
 if (word === "trace") {
   await printTraceStudy(more);
+  process.exit();
+}
+if (word === "spots") {
+  await printSpotStudy(more);
   process.exit();
 }
 const photos = Number(word);

@@ -98,6 +98,12 @@ describe.each([1, 30])("a sheet with %i photos", (count) => {
     });
   });
 
+  it("leaves no page but the last half blank", () => {
+    // In points from the foot; the foot line itself lies under 70, and a page is 842 high.
+    const ends = pages.map(({ items }) => Math.min(...items.filter(({ y }) => y > 70).map(({ y }) => y)));
+    expect(ends.slice(0, -1).filter((y) => y > 200)).toEqual([]);
+  });
+
   it("embeds every picture once and keeps everything on the page", () => {
     expect(pages.reduce((sum, page) => sum + page.images, 0)).toBe(count);
     const outside = pages.flatMap(({ items }) =>

@@ -3,18 +3,31 @@ import { describe, expect, it } from "vitest";
 import {
   deeds,
   may,
+  mayGive,
   nobody,
   ownerHere,
   reach,
+  roleFor,
   roles,
   scopeOfDeed,
   scopes,
+  signs,
   type Actor,
+  type HeldRoles,
   type Role,
+  type Scope,
+  type Thing,
 } from "@/lib/people";
 import { rights } from "@/lib/people/deeds";
+import { everySet, singles } from "./every-set";
 
-const person = (role: Role, personId = "me"): Actor => ({ kind: "person", personId, role, scopes: null });
+const person = (role: Role, personId = "me"): Actor => ({
+  kind: "person",
+  personId,
+  role,
+  also: [],
+  scopes: null,
+});
 const arbRole = fc.constantFrom(...roles);
 const arbDeed = fc.constantFrom(...deeds);
 
@@ -27,7 +40,9 @@ describe("who may what", () => {
     expect(roles.filter((role) => may(person(role), "record.sign"))).toEqual(["inspector"]);
     expect(may(ownerHere, "record.sign")).toBe(false);
     for (const role of roles)
-      expect(may({ kind: "person", personId: "me", role, scopes: [...scopes] }, "record.sign")).toBe(false);
+      expect(
+        may({ kind: "person", personId: "me", role, also: [], scopes: [...scopes] }, "record.sign"),
+      ).toBe(false);
   });
 
   it("a student reaches only their own, and nobody's thing is not theirs", () => {
@@ -49,7 +64,7 @@ describe("who may what", () => {
   it("a token never reaches further than its person, and only where its scope says so", () => {
     fc.assert(
       fc.property(arbRole, arbDeed, fc.subarray([...scopes]), (role, deed, given) => {
-        const token: Actor = { kind: "person", personId: "me", role, scopes: given };
+        const token: Actor = { kind: "person", personId: "me", role, also: [], scopes: given };
         const scope = scopeOfDeed[deed];
         const expected = scope !== undefined && given.includes(scope) ? (rights[role][deed] ?? null) : null;
         expect(reach(token, deed)).toBe(expected);
@@ -65,5 +80,66 @@ describe("who may what", () => {
       "feedback.reply",
     ]);
     for (const deed of deeds) expect(may(holder, deed, { personId: null, beadId: "other" })).toBe(false);
+  });
+});
+
+describe("somebody with several roles", () => {
+  const as = (held: HeldRoles, given: readonly Scope[] | null = null): Actor => ({
+    kind: "person",
+    personId: "me",
+    ...held,
+    scopes: given,
+  });
+  const tokens: readonly (readonly Scope[] | null)[] = [null, [], ...scopes.map((one) => [one]), scopes];
+  const things: readonly (Thing | undefined)[] = [
+    undefined,
+    { personId: "me" },
+    { personId: "other" },
+    { personId: null },
+  ];
+
+  it.each(everySet)("$role, $also: may what any of the roles may alone, and nothing else", (held) => {
+    for (const given of tokens)
+      for (const deed of deeds)
+        for (const thing of things)
+          expect(
+            may(as(held, given), deed, thing),
+            `${deed} to ${thing?.personId}, token ${given?.join(" ")}`,
+          ).toBe(singles(held).some((one) => may(as(one, given), deed, thing)));
+  });
+
+  it.each(everySet)("$role, $also: gives the roles that one of theirs gives alone", (held) => {
+    for (const role of roles)
+      expect(mayGive(as(held), role)).toBe(singles(held).some((one) => mayGive(as(one), role)));
+  });
+
+  it("gives all of them as owner, and as instructor students alone, as it was with one role", () => {
+    const given = (actor: Actor) => roles.filter((role) => mayGive(actor, role));
+    expect(given(person("owner"))).toEqual([...roles]);
+    expect(given(ownerHere)).toEqual([...roles]);
+    expect(given(person("instructor"))).toEqual(["welder"]);
+    for (const none of [person("inspector"), person("welder"), nobody]) expect(given(none)).toEqual([]);
+    // A token gives nobody anything.
+    for (const held of everySet)
+      expect(given(as(held, scopes)).filter((role) => role !== "welder")).toEqual([]);
+  });
+
+  it.each(everySet)("$role, $also: signs where one of them is an inspector's", (held) => {
+    expect(signs(held)).toBe(singles(held).some(({ role }) => role === "inspector"));
+  });
+
+  it.each(everySet)("$role, $also: does a deed in a role that alone reaches as far", (held) => {
+    for (const deed of deeds) {
+      const role = roleFor(held, deed);
+      if (role === null) expect(reach(as(held), deed)).toBeNull();
+      else {
+        expect([held.role, ...held.also]).toContain(role);
+        expect(rights[role][deed]).toBe(reach(as(held), deed));
+      }
+    }
+    // The leading one where it may: nobody writes limits as a welder.
+    expect(roleFor(held, "criteria.write")).toBe(
+      [held.role, ...held.also].find((one) => one !== "welder") ?? null,
+    );
   });
 });

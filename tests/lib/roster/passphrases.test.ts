@@ -4,6 +4,7 @@ import { listKeys } from "@/lib/keys";
 import { openPersonKey } from "@/lib/keys/person-keys";
 import {
   addPerson,
+  changePerson,
   chooseByCode,
   chooseOwnPassphrase,
   giveOneTimeCode,
@@ -110,6 +111,24 @@ describe("an inspector's passphrase", () => {
     expect(
       (await listKeys(pen.db)).filter(({ untilReason }) => untilReason === "passphrase-by-other"),
     ).toHaveLength(1);
+  });
+
+  it("begins a key where inspecting is a further role, which ends with that role and begins anew with it", async () => {
+    const person = { name: "Imke Tal", mark: null, role: "instructor" };
+    const { id } = value(await addPerson(pen, { ...person, also: ["inspector"] }));
+    value(await setAccount(pen, id, value(await openAccount(pen.db, "imke"))));
+    value(await chooseByCode(pen.db, value(await giveOneTimeCode(pen, id, noon)).code, OWN, noon));
+    const opened = () => openPersonKey(pen.db, id, OWN);
+    expect(await opened()).toMatchObject({ passphraseSetBy: "code:owner" });
+    value(await changePerson(pen, id, person));
+    expect(await opened()).toBe("key-missing");
+    expect(value(await changePerson(pen, id, { ...person, also: ["inspector"] }))).toEqual({
+      keyToBegin: true,
+    });
+    expect(await opened()).toBe("key-missing");
+    value(await chooseOwnPassphrase(pen, id, { before: OWN, passphrase: OWN }, noon));
+    expect(await opened()).toMatchObject({ passphraseSetBy: "first" });
+    value(await removePerson(pen, id, noon));
   });
 
   it("goes with the person, and their key ends", async () => {

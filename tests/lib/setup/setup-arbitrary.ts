@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { emptyRunSetup, type RunSetup } from "@/lib/setup";
 import {
-  baseMetals,
   electrodeClasses,
   gases,
   inputPowers,
@@ -10,10 +9,9 @@ import {
   positions,
   processes,
   progressions,
-  surfaces,
-  transfers,
   travelDirections,
 } from "@/lib/trade";
+import { baseMetals, surfaces, transfers } from "@/lib/trade/names";
 
 const maybe = <T>(arb: fc.Arbitrary<T>) => fc.option(arb, { freq: 4, nil: null });
 const number = (min: number, max: number) => maybe(fc.double({ min, max, noNaN: true }));

@@ -59,6 +59,8 @@ describe("travel by the width of a face", () => {
     expect(travelByFace({ ...run, joint: "butt-backed" }, face)).toBeNull();
     expect(travelByFace({ ...run, wireFeedMPerMin: null }, face)).toBeNull();
     expect(travelByFace({ ...run, targetLegMm: 14 }, face)).toBeNull();
+    expect(travelByFace({ ...run, passCount: 1 }, face)).not.toBeNull();
+    expect(travelByFace({ ...run, passCount: 2 }, face)).toBeNull();
     expect(travelByFace(run, { value: 8, expandedUncertainty: 8 })).toBeNull();
   });
 });

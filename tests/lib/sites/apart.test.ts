@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync } from "node:fs";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { backUpAside, chosenIssues, runAside, writeNightlyPlan } from "@/lib/backup";
@@ -21,7 +21,7 @@ beforeAll(async () => {
 afterAll(async () => {
   for (const site of [two.north, two.south]) await inSite(site, () => db().$disconnect());
   vi.unstubAllEnvs();
-  rmSync(two.folder, { recursive: true, force: true });
+  await two.remove();
 });
 
 const pen = () => ({ db: db(), by: "test" });

@@ -20,3 +20,18 @@ it("nothing that a page loads first reaches the runtime: it is imported by the w
     "components/bead/ask-reader.ts",
   ]);
 });
+
+it("what finds holes and spatter is reached by that worker alone, and nothing is asked of it where it is off", () => {
+  const inside = (name: string): boolean => name.startsWith("lib/trace/");
+  expect(naming(/\bfindSpots\b/).filter((name) => !inside(name))).toEqual([
+    "components/bead/trace-worker.ts",
+  ]);
+  expect(naming(/\brunSpots\b/).toSorted()).toEqual([
+    "components/bead/trace-runtime.ts",
+    "components/bead/trace-worker.ts",
+  ]);
+  expect(naming(/\blookForSpots\(/).toSorted()).toEqual([
+    "components/bead/read-toes.ts",
+    "components/bead/use-spots.ts",
+  ]);
+});

@@ -7,11 +7,11 @@ import {
   gases,
   linesAtFeed,
   parameterWindow,
-  transfers,
   voltsAtFeed,
   windowLines,
   type WindowQuery,
 } from "@/lib/trade";
+import { transfers } from "@/lib/trade/names";
 import { type ElectrodePosition } from "@/lib/trade/electrode-class";
 import { lineAtFeed } from "@/lib/trade/window-lines";
 import { inDepth } from "../../setup/in-depth";

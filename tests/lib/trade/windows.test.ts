@@ -9,11 +9,11 @@ import {
   gases,
   parameterWindow,
   thicknessLimits,
-  transfers,
   windowQuantities,
   type Gas,
   type Transfer,
 } from "@/lib/trade";
+import { transfers } from "@/lib/trade/names";
 import { positionFactors } from "@/lib/trade/tables/position-factors";
 import { windowRows } from "@/lib/trade/tables/window-rows";
 import { type ElectrodePosition } from "@/lib/trade/electrode-class";

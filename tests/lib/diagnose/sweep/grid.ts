@@ -6,13 +6,13 @@ import {
   inputPowers,
   joints,
   parameterWindow,
-  transfers,
   windowLines,
   type ElectrodeClass,
   type ImperfectionId,
   type Position,
   type Progression,
 } from "@/lib/trade";
+import { transfers } from "@/lib/trade/names";
 import { linksFor } from "@/lib/diagnose/model";
 
 /** Sizes a set-up stores, mm. */

@@ -117,7 +117,7 @@ export function tracePicture(
 }
 
 /** Ends off by a seventh of the bead's width across and by a fiftieth of the length along. */
-function picks(
+export function picks(
   left: readonly Pixel[],
   right: readonly Pixel[],
   width: number,

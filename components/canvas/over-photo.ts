@@ -1,0 +1,3 @@
+export { ImperfectionPicker } from "./imperfection-picker";
+export { KeyList } from "./key-list";
+export { LookPanel } from "./look-panel";
