@@ -89,20 +89,21 @@ export default async function MePage() {
 
 /** What they are here, and what each of their roles may do. */
 function Duties({ person }: { person: PersonRecord }) {
-  const who = [heldRoleNames(person), person.mark].filter(Boolean).join(" · ");
-  if (person.also.length === 0)
+  const { mark, also, role } = person;
+  if (also.length === 0)
     return (
       <p>
-        {who}. {roleDuties[person.role]}
+        {roleNames[role]}
+        {mark ? `, ${mark}` : ""}. {roleDuties[role]}
       </p>
     );
   return (
-    <Panel title={who}>
-      <p>You may do what any of these roles may.</p>
+    <Panel title={heldRoleNames(person)}>
+      <p>{mark ? `Identification ${mark}. ` : ""}You may do what any of these roles may.</p>
       <ul>
-        {heldRoles(person).map((role) => (
-          <li key={role}>
-            <strong>{roleNames[role]}</strong>: {roleDuties[role]}
+        {heldRoles(person).map((one) => (
+          <li key={one}>
+            <strong>{roleNames[one]}</strong>: {roleDuties[one]}
           </li>
         ))}
       </ul>

@@ -1,6 +1,6 @@
 import type { Asked } from "@/components/canvas";
 import type { EditAction, PhotoPoint, Toes } from "@/lib/marks";
-import type { Found } from "./use-found";
+import type { Found } from "./found";
 
 interface Takes {
   readonly onAction: (action: EditAction) => void;

@@ -1,6 +1,6 @@
 import { setLooksByItself } from "./looks-by-itself";
 import styles from "./trace-panel.module.css";
-import type { Found } from "./use-found";
+import type { Found } from "./found";
 
 /** Above the scale: what was found on the photo without a press, in words. It is accepted on the photo itself. */
 export function FoundPanel({ found, onFound }: { found: Found; onFound: (found: Found | null) => void }) {

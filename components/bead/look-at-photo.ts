@@ -1,7 +1,7 @@
 import { traceSentence, type TraceIssue } from "@/lib/trace";
 import { lookForScale } from "./look-for-scale";
 import { lookForLine } from "./read-toes";
-import type { Found } from "./use-found";
+import type { Found } from "./found";
 
 /** Refusals a person can do something about; about the others nothing is said. */
 const told: readonly TraceIssue["code"][] = [

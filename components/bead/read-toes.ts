@@ -1,7 +1,7 @@
 import type { Result } from "@/lib/base";
 import type { Point } from "@/lib/geometry";
 import type { Toes } from "@/lib/marks";
-import { toesOf, type Spot, type TraceIssue } from "@/lib/trace";
+import { isGuess, stationsOf, toesOf, type Spot, type TraceIssue } from "@/lib/trace";
 import { askForLine, askForSpots, askForTrace } from "./ask-reader";
 import { photoPixels } from "./photo-pixels";
 
@@ -30,8 +30,12 @@ function grown(toes: Toes, factor: number): Toes {
   return { ...toes, upper: all(toes.upper), lower: all(toes.lower) };
 }
 
-/** What may be holes and spatter about accepted toes, in the drawing's pixels. Throws when nothing answers. */
-export async function lookForSpots(photo: ReadPhoto, toes: Toes): Promise<readonly Spot[]> {
+/**
+ * What may be holes and spatter about accepted toes, in the drawing's pixels; null where those are a guess as a whole. Throws
+ * when nothing answers.
+ */
+export async function lookForSpots(photo: ReadPhoto, toes: Toes): Promise<readonly Spot[] | null> {
+  if (isGuess(stationsOf(toes))) return null;
   const image = await photoPixels(photo.url);
   const factor = photo.widthPx / image.width;
   const found = await askForSpots(image, grown(toes, 1 / factor));

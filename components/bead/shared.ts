@@ -1,10 +1,10 @@
 import type { Dispatch } from "react";
 import type { KeptBeadSaving } from "@/components/offline";
 import type { SeriesNote } from "@/components/trials";
-import type { AssessContext } from "@/lib/assess";
+import type { AnswerKind, AssessContext, PhotoAssessment } from "@/lib/assess";
+import type { ImperfectionId } from "@/lib/trade";
 import type { UnitPreferences } from "@/lib/units";
 import type { BenchAssessment } from "./bench-assessment";
-import type { EarlyAssessment } from "./use-assessment";
 import type { WorkAction, WorkState } from "./work-state";
 
 /** What every part of the workbench is given. */
@@ -18,6 +18,20 @@ export interface BenchProps {
   readonly units: UnitPreferences;
   /** The next point of the trial it belongs to, which is the change to run next; null: it belongs to none. */
   readonly inTrial: SeriesNote["trial"];
+}
+
+/** What is known of the bead from the first moment on; sizes and causes once this device can work them out. */
+export interface EarlyAssessment {
+  /** Empty as long as nothing is worked out here: nothing is said of sizes then. */
+  readonly photos: readonly PhotoAssessment[];
+  /** Set-up findings that should be put right before the next bead. */
+  readonly stops: number;
+  /** What the diagnosis has to say first; "unlooked" where there is none. */
+  readonly answer: AnswerKind;
+  /** Imperfections that the causes, as they stand, would leave; the most likely first. */
+  readonly likely: readonly ImperfectionId[];
+  /** null: not worked out here yet. */
+  readonly full: BenchAssessment | null;
 }
 
 /** The same for what is there from the first moment on. */

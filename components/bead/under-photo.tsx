@@ -11,7 +11,7 @@ import { SectionSteps } from "./section-steps";
 import type { EarlyProps } from "./shared";
 import { SmallPhotoNote } from "./small-photo-note";
 import { TracePanel } from "./trace-panel";
-import type { Found } from "./use-found";
+import type { Found } from "./found";
 import { useFull } from "./use-full";
 import type { SectionDesk } from "./use-section-desk";
 import type { Spots } from "./use-spots";

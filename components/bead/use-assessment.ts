@@ -1,24 +1,11 @@
 "use client";
 
 import { startTransition, useDeferredValue, useEffect, useMemo, useState } from "react";
-import type { AnswerKind, AssessContext, BeadContent, PhotoAssessment, PhotoFacts } from "@/lib/assess";
+import type { AssessContext, BeadContent, PhotoFacts } from "@/lib/assess";
 import type { ImperfectionId } from "@/lib/trade";
 import { benchCode } from "./bench-code";
-import type { BenchAssessment, FirstAnswer } from "./bench-assessment";
-
-/** What is known of the bead from the first moment on; sizes and causes once this device can work them out. */
-export interface EarlyAssessment {
-  /** Empty as long as nothing is worked out here: nothing is said of sizes then. */
-  readonly photos: readonly PhotoAssessment[];
-  /** Set-up findings that should be put right before the next bead. */
-  readonly stops: number;
-  /** What the diagnosis has to say first; "unlooked" where there is none. */
-  readonly answer: AnswerKind;
-  /** Imperfections that the causes, as they stand, would leave; the most likely first. */
-  readonly likely: readonly ImperfectionId[];
-  /** null: not worked out here yet. */
-  readonly full: BenchAssessment | null;
-}
+import type { FirstAnswer } from "./bench-assessment";
+import type { EarlyAssessment } from "./shared";
 
 /**
  * Sizes, causes and verdict of what is on the screen. After a mark in the same frame; what is typed never waits for it. The

@@ -9,22 +9,9 @@ import {
   type PhotoPoint,
   type Scale,
 } from "@/lib/marks";
+import type { Found } from "./found";
 import { looksByItself } from "./looks-by-itself";
 import type { WorkPhoto } from "./work-state";
-
-/** What was found on a photo without a press; it counts for nothing until somebody accepts it. */
-export interface Found {
-  readonly photoId: string;
-  readonly busy: boolean;
-  readonly scale: Scale | null;
-  /** Of a disc whose diameter nobody has said yet. */
-  readonly rim: readonly PhotoPoint[] | null;
-  /** What the scale was found from. */
-  readonly words: string | null;
-  readonly line: readonly PhotoPoint[] | null;
-  /** Why no weld line is proposed, where that helps to take a better photo. */
-  readonly said: string | null;
-}
 
 const untouched = ({ scale, weldLine, marks, toes }: Drawing): boolean =>
   scale === null && weldLine === null && marks.length === 0 && toes === undefined;

@@ -4,8 +4,7 @@ import { useEffect, useState } from "react";
 import { newMarkId } from "@/components/canvas";
 import { distance } from "@/lib/geometry";
 import { newMark, type EditAction, type Mark, type Toes } from "@/lib/marks";
-import { isGuess, stationsOf, type Spot } from "@/lib/trace";
-import { lookForSpots } from "./read-toes";
+import type { Spot } from "@/lib/trace";
 import { setSuggestsSpots, suggestsSpots } from "./suggests-spots";
 import type { WorkPhoto } from "./work-state";
 
@@ -77,10 +76,10 @@ function useLooked({ id, role, widthPx, history }: WorkPhoto, url: string, on: b
       if (!gone) setLooked({ toes, found: shown, said });
     };
     setLooked(null);
-    if (isGuess(stationsOf(toes))) tell(null, UNSURE);
-    else
-      lookForSpots({ url, widthPx }, toes).then(
-        (found) => tell(found, null),
+    import("./read-toes")
+      .then(({ lookForSpots }) => lookForSpots({ url, widthPx }, toes))
+      .then(
+        (found) => tell(found, found === null ? UNSURE : null),
         () => tell(null, FAILED),
       );
     return () => {

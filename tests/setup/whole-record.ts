@@ -1,5 +1,4 @@
-import { createReadStream } from "node:fs";
-import { fileURLToPath } from "node:url";
+import { Readable } from "node:stream";
 import { emptyBeadContent } from "@/lib/assess";
 import { emptyExercise, emptyFeedback } from "@/lib/course";
 import { JobContentSchema } from "@/lib/inspect";
@@ -37,8 +36,7 @@ import { RunSetupSchema } from "@/lib/setup";
 import { handbook } from "../lib/gauge/handbook";
 import { base, trialOf } from "../lib/trials/simulated";
 import type { FreshDb } from "./fresh-db";
-
-const picture = fileURLToPath(new URL("../../demo-images/set/lap-cold-lap.jpg", import.meta.url));
+import { smallPhoto } from "./small-shop";
 
 function value<T>(result: { ok: true; value: T } | { ok: false; issues: unknown }): T {
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
@@ -83,7 +81,8 @@ export async function fillWholeRecord({ pen, folder }: FreshDb): Promise<WholeRe
   const first = value(await createBead(pen, { title: "Lap", welder: "Marit Oddny", welderId: student.id }));
   const next = { title: "Lap, try 2", welderId: student.id, previousId: first.id };
   const beadId = value(await createBead(pen, next)).id;
-  const arriving = { dataDir: folder, source: createReadStream(picture), declaredBytes: null };
+  const source = Readable.from([await smallPhoto(3, 640, 480)]);
+  const arriving = { dataDir: folder, source, declaredBytes: null };
   const attached = await attachPhoto(db, arriving, (photo) => addPhoto(pen, beadId, photo, "face"));
   if (!attached.ok) throw new Error("no photo");
   const { sha256 } = attached.photo;

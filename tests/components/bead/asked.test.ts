@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { askedAbout } from "@/components/bead/asked";
-import type { Found } from "@/components/bead/use-found";
+import type { Found } from "@/components/bead/found";
 import type { EditAction, PhotoPoint, Toes } from "@/lib/marks";
 
 const line: readonly PhotoPoint[] = [

@@ -88,6 +88,20 @@ describe("code that comes later", () => {
     expect(given.asked()).toBe(before);
   });
 
+  it("is not asked for again where nobody waits any more when a try fails", async () => {
+    const browser = browserAtWork(true);
+    const tries: (() => void)[] = [];
+    const code = later(
+      () => new Promise<string>((_, reject) => tries.push(() => reject(new Error("no line")))),
+    );
+    const stop = code.loadAtRest();
+    browser.rest();
+    stop();
+    tries[0]!();
+    await vi.advanceTimersByTimeAsync(60_000);
+    expect(tries).toHaveLength(1);
+  });
+
   it("is not asked for where nobody waits any more when the browser rests", () => {
     for (const isOpen of [true, false]) {
       const browser = browserAtWork(isOpen);

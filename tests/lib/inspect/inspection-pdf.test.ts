@@ -344,11 +344,13 @@ describe("the report", () => {
       draft: { welds: looked, examiningBody: long(120) },
       beads: [],
     });
-    const again = { ...signature, revision: 2, reason: long(1000), previousDigest: sha(7) };
+    const ranWelds = welds.map(({ id }) => id);
+    const again = { ...signature, revision: 2, reason: long(1000), previousDigest: sha(7), ranWelds };
     const { pages } = await print(sealRecord(record, record, again).record, "inspection-long");
     const first = pages[0]?.text ?? "";
     for (const words of ["60 welds were looked at", "Open: 60 (W0, W1", "Signer:", digest, "Revision 2."])
       expect(first).toContain(words);
+    expect(first).toContain("W11 and 48 more.");
   });
 
   it("sets what was asked of each weld against what was seen, and says how many points are open", async () => {
