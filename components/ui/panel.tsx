@@ -10,18 +10,22 @@ export function Panel({
   children,
   aside,
   id,
+  level = 3,
 }: {
   title?: ReactNode;
+  /** Of its heading: 2 where it follows the page's own, for none may be left out. */
+  level?: 2 | 3;
   tone?: PanelTone;
   children: ReactNode;
   aside?: ReactNode;
   id?: string;
 }) {
+  const Heading = `h${level}` as const;
   return (
     <section className={`${styles.panel} ${styles[tone]}`} id={id}>
       {title !== undefined && (
         <header className={styles.head}>
-          <h3>{title}</h3>
+          <Heading className={styles.title}>{title}</Heading>
           {aside}
         </header>
       )}

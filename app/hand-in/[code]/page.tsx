@@ -102,7 +102,7 @@ function Refused({
 /** What a signed-in student has photographed already. */
 function OwnBeads({ code, beads }: { code: string; beads: readonly ListedBead[] }) {
   return (
-    <Panel title="Or hand in a bead you have">
+    <Panel title="Or hand in a bead you have" level={2}>
       <ActionForm action={handInBeadAction.bind(null, code)} label="Hand in a bead you have">
         <Field label="Bead">
           {(ids) => (
