@@ -152,8 +152,8 @@ export type SharedServer = Pick<TestServer, "url" | "dataFolder">;
 let shared: Promise<SharedServer & { readonly child: ChildProcess }> | null = null;
 
 /**
- * This worker's server, for one file after the other: for files that ask for no more than beads, groups or gauges of their
- * own, whatever else is there. To start a server, and to load its pages into it, costs as much as most files do with it. No
+ * This worker's server, for one file after the other: for files that ask for no more than beads or gauges of their own,
+ * whatever else is there; a hand-in's page offers whatever beads there are, so the course has its own. To start a server, and to load its pages into it, costs as much as most files do with it. No
  * file stops it: it ends with the worker.
  */
 export async function sharedServer(): Promise<SharedServer> {
