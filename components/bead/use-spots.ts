@@ -92,7 +92,7 @@ function useLooked({ id, role, widthPx, history }: WorkPhoto, url: string, on: b
 }
 
 /** By its place, so that what was dismissed stays so when the toes are moved and it is found again there. */
-const placeOf = ({ kind, at }: Spot): string => `${kind} ${at.x.toFixed(0)} ${at.y.toFixed(0)}`;
+const placeOf = ({ kind, at }: Spot): string => `${kind} ${Math.round(at.x)} ${Math.round(at.y)}`;
 
 /** The person's mark of what was suggested: a ring that counts, moves and is named as any other. */
 export function markOf({ kind, at, radiusPx }: Spot, id: string): Mark {
