@@ -46,9 +46,9 @@ export default async function ExportsPage() {
       <main className={page.page}>
         <h1>Export</h1>
         <p>
-          These take all {all} beads you may see. For some of them,{" "}
-          <Link href="/">find or choose them in the list</Link>; the marks of one bead as W3C Web Annotations
-          lie at /api/beads/ID/annotations.json.
+          {all === 1 ? "These take the one bead you may see." : `These take all ${all} beads you may see.`}{" "}
+          For some of them, <Link href="/">find or choose them in the list</Link>; the marks of one bead as
+          W3C Web Annotations lie at /api/beads/ID/annotations.json.
         </p>
         <div className={page.columns}>
           {files.map(({ href, title, tone, text }) => (

@@ -130,7 +130,7 @@ function chartQuestions(by: string, period: string): readonly FilterQuestion[] {
 function summary({ beads, rejected, undecided }: TrendFigures, all: number): string {
   if (all === 0) return "Nothing recorded yet.";
   return [
-    `${beads} of ${all} beads.`,
+    `${beads} of ${all} ${all === 1 ? "bead" : "beads"}.`,
     `Rejected: ${shareText(rejected)}.`,
     undecided > 0 ? `${undecided} without a decided verdict are left out of it.` : "",
   ]
