@@ -24,6 +24,7 @@ import {
 } from "@/lib/marks";
 import { markLabel, scaleText } from "@/lib/report";
 import { askedAbout } from "./asked";
+import { BehindNote } from "./behind-note";
 import { benchCode } from "./bench-code";
 import type * as BenchLate from "./bench-late";
 import { photoUrl } from "./photo-url";
@@ -37,6 +38,7 @@ import { useFoundOn, withFound } from "./use-found";
 import { usePickerOffer } from "./use-picker-offer";
 import { useSectionDesk } from "./use-section-desk";
 import type { WorkPhoto } from "./work-state";
+import bench from "./workbench.module.css";
 
 export interface BoardProps extends EarlyProps {
   readonly photo: WorkPhoto;
@@ -81,7 +83,10 @@ export function PhotoBoard(props: BoardProps) {
           onToolChange={setTool}
         />
       </div>
-      <UnderPhoto {...props} {...{ ...offered, ...tools, url, offer, onAction, onSection, show }} />
+      {props.isBehind && <BehindNote />}
+      <div className={bench.under} data-behind={props.isBehind || undefined}>
+        <UnderPhoto {...props} {...{ ...offered, ...tools, url, offer, onAction, onSection, show }} />
+      </div>
     </>
   );
 }

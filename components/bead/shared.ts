@@ -37,6 +37,8 @@ export interface EarlyAssessment {
 /** The same for what is there from the first moment on. */
 export type EarlyProps = Omit<BenchProps, "assessment"> & {
   readonly assessment: EarlyAssessment;
+  /** Whether the answer on the screen is older than what it is of: nothing of it is shown then. */
+  readonly isBehind: boolean;
   /** What an assessment rests on beyond this bead. */
   readonly shopKnows: Pick<AssessContext, "shopCounts" | "shopSets">;
 };

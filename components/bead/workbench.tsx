@@ -12,6 +12,7 @@ import { laterPart } from "@/components/ui";
 import { isPlanned } from "@/lib/assess";
 import type { FirstAnswer } from "./bench-assessment";
 import { benchCode } from "./bench-code";
+import { BehindNote } from "./behind-note";
 import { BenchCollision } from "./bench-collision";
 import type * as BenchLate from "./bench-late";
 import { BenchTabs } from "./bench-tabs";
@@ -24,7 +25,7 @@ import type { BenchProps, EarlyProps } from "./shared";
 import { useAssessment } from "./use-assessment";
 import { useKeptWork } from "./use-kept-work";
 import { useParts } from "./use-parts";
-import { startWork, toContent, work } from "./work-state";
+import { startWork, toContent, work, type WorkState } from "./work-state";
 import type { WorkbenchProps } from "./workbench-props";
 import styles from "./workbench.module.css";
 import { YourChange } from "./your-change";
@@ -51,6 +52,7 @@ export function Workbench(props: WorkbenchProps) {
   const inTrial = props.series?.trial ?? null;
   const shared: EarlyProps = {
     ...{ beadId: bead.id, kept, state, dispatch, assessment, shopKnows, inTrial },
+    isBehind: useChanged(state) && assessment.full === null,
     units: units.preferences,
   };
   const parts = useParts(state.photos, shownId, assessment.answer);
@@ -78,7 +80,8 @@ export function Workbench(props: WorkbenchProps) {
           </section>
           <section className={styles.side} aria-label={parts.parts.find(({ id }) => id === beside)?.label}>
             <BenchTabs {...parts} stops={assessment.stops} onChoose={parts.choose} />
-            <div className={styles.part} data-part={beside}>
+            {shared.isBehind && <BehindNote />}
+            <div className={styles.part} data-part={beside} data-behind={shared.isBehind || undefined}>
               <Beside part={beside} shared={shared} bench={props} onGoMark={() => parts.choose("photo")} />
             </div>
           </section>
@@ -86,6 +89,12 @@ export function Workbench(props: WorkbenchProps) {
       </div>
     </ShopGaugesProvider>
   );
+}
+
+/** Whether anything that an answer rests on is other than it was when the page came. */
+function useChanged({ photos, setup, judgement }: WorkState): boolean {
+  const [first] = useState({ photos, setup, judgement });
+  return first.photos !== photos || first.setup !== setup || first.judgement !== judgement;
 }
 
 /** Who saves, the way to the sheet, the units. */
