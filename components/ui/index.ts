@@ -3,6 +3,8 @@ export { Chip } from "./chip";
 export { Choice } from "./choice";
 export { DialogBox } from "./dialog-box";
 export { DictateButton } from "./dictate-button";
+export { earlyScript } from "./early";
+export { EarlyHere } from "./early-here";
 export { Field } from "./field";
 export { default as form } from "./form.module.css";
 export { later } from "./later";

@@ -6,16 +6,21 @@ import {
   Suspense,
   useEffect,
   useMemo,
+  useRef,
   useState,
   type ComponentType,
   type ReactElement,
+  type RefObject,
 } from "react";
+import { COMING, takeUp } from "./early";
 import type { Later } from "./later";
+import styles from "./later-part.module.css";
 
 /**
  * A part of a page whose code comes later. What the server wrote of it stands until then and is taken over as it is: the
  * code must therefore come to the same as the server did for the first properties. Where no server wrote it, its place is
- * empty until the code is here. Its style sheets have to come with the page.
+ * empty until the code is here. Its style sheets have to come with the page. What is typed or pressed in it until then is
+ * taken up once the code is here, and has it brought at once.
  */
 export function laterPart<T, P extends object>(
   code: Later<T>,
@@ -25,17 +30,46 @@ export function laterPart<T, P extends object>(
   return function LaterPart(props: P): ReactElement {
     const [Part] = useState(() => partNow(code, pick) ?? Coming);
     const [first] = useState(props);
-    const shown = useHere(code) ? props : first;
+    const isHere = useHere(code);
+    const shown = isHere ? props : first;
+    const place = useRef<HTMLDivElement>(null);
+    useAskedFor(place, code);
     // The very same element while the code is away: an update of what the server wrote would take it off the page.
     return useMemo(
       () => (
-        <Suspense>
-          <Part {...shown} />
-        </Suspense>
+        <div ref={place} className={styles.place} {...{ [COMING]: "" }}>
+          <Suspense>
+            <Part {...shown} />
+            {isHere && <TakenUp place={place} />}
+          </Suspense>
+        </div>
       ),
-      [Part, shown],
+      [Part, shown, isHere],
     );
   };
+}
+
+/** Stands beside the part, so it is there when the part is; and that knows by then what changed since the server wrote it. */
+function TakenUp({ place }: { readonly place: RefObject<HTMLDivElement | null> }) {
+  useEffect(() => {
+    if (place.current) takeUp(place.current);
+  }, [place]);
+  return null;
+}
+
+/** Whoever reaches for the part does not wait until the browser rests. React hears nothing of what happens in there yet. */
+function useAskedFor(place: RefObject<HTMLDivElement | null>, code: Later<unknown>): void {
+  useEffect(() => {
+    const element = place.current;
+    // What cannot come now is asked for again at rest.
+    const ask = (): void => void code.load().catch(() => undefined);
+    element?.addEventListener("pointerdown", ask, { once: true });
+    element?.addEventListener("focusin", ask, { once: true });
+    return () => {
+      element?.removeEventListener("pointerdown", ask);
+      element?.removeEventListener("focusin", ask);
+    };
+  }, [place, code]);
 }
 
 /** In an object, because state that is given a function calls it. */

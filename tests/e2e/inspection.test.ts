@@ -228,6 +228,8 @@ describe("a job", () => {
     await page.getByText("All of it was seen.").waitFor();
     await page.getByRole("button", { name: "Save the inspection" }).click();
     await page.getByText("Saved.", { exact: true }).waitFor();
+    // What is signed is what is shown: until the record below is that of the saved look, the server refuses.
+    await open.getByText("80 %, 192 mm (7.559 in) of the weld is still").waitFor({ state: "detached" });
     await page.getByLabel("What you say to the open points").fill("Seen; they stay open.");
     await sign(page, PASSPHRASE);
     await page.getByText(/A further revision needs a reason/).waitFor();
