@@ -21,16 +21,20 @@ export function factsStamp(): string {
 
 /** The facts of a stored bead as they are to be now. */
 export async function workOutFacts(tx: Tx, bead: BeadRecord, context: ShopContext): Promise<BeadFacts> {
-  const around = { welder: await welderOf(tx, bead), atMs: Date.parse(bead.createdAt) };
-  return beadFacts(assessBead(bead, context), around);
+  const welder = (await welderNames(tx, [bead])).get(bead.welderId ?? "") ?? null;
+  return beadFacts(assessBead(bead, context), { welder, atMs: Date.parse(bead.createdAt) });
 }
 
-/** By what a person is known; null where none is kept. */
-async function welderOf(tx: Tx, { welderId }: BeadRecord): Promise<string | null> {
-  if (welderId === null) return null;
-  const select = { mark: true, name: true } as const;
-  const person = await tx.person.findUnique({ where: { id: welderId }, select });
-  return person?.mark ?? person?.name ?? null;
+/** By what the people are known who ran these beads, by the person's id; of one that is not kept it says nothing. */
+export async function welderNames(
+  tx: Tx,
+  beads: readonly Pick<BeadRecord, "welderId">[],
+): Promise<ReadonlyMap<string, string | null>> {
+  const ids = new Set(beads.map(({ welderId }) => welderId).filter((id) => id !== null));
+  const select = { id: true, mark: true, name: true } as const;
+  if (ids.size === 0) return new Map();
+  const people = await tx.person.findMany({ where: { id: { in: [...ids] } }, select });
+  return new Map(people.map(({ id, mark, name }) => [id, mark ?? name]));
 }
 
 /**
@@ -56,10 +60,7 @@ export async function keepAssessed(
   beads: readonly Assessed<BeadRecord>[],
   { weighedBy }: Pick<ShopContext, "weighedBy">,
 ): Promise<void> {
-  const ids = new Set(beads.map(({ welderId }) => welderId).filter((id) => id !== null));
-  const select = { id: true, mark: true, name: true } as const;
-  const people = await tx.person.findMany({ where: { id: { in: [...ids] } }, select });
-  const names = new Map(people.map(({ id, mark, name }) => [id, mark ?? name]));
+  const names = await welderNames(tx, beads);
   const rows = beads.map((bead) => {
     const welder = names.get(bead.welderId ?? "") ?? null;
     return { bead, facts: beadFacts(bead, { welder, atMs: Date.parse(bead.createdAt) }) };

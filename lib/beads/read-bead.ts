@@ -76,7 +76,7 @@ export async function readBead(db: Db | Tx, id: string): Promise<BeadRecord | "u
 }
 
 /** Whether an error says that what is stored is no bead: no JSON, of another shape, no day, or of another kind of column. */
-function isSpoilt(error: unknown): boolean {
+export function isSpoilt(error: unknown): boolean {
   if (error instanceof z.ZodError || error instanceof SyntaxError || error instanceof RangeError) return true;
   return (error as { code?: unknown } | null)?.code === "P2023";
 }
