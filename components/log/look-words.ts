@@ -23,7 +23,7 @@ export const howFar = (one: Looked): string =>
 
 const quarters = ["", ", a quarter done", ", half done", ", three quarters done", ""] as const;
 /** What takes no time is not read out by quarters. */
-const LONG = 1000;
+const LONG = 500;
 
 /** What is read out while it looks: that changes with each part, and with each quarter of a long one. */
 export function spokenOf({ state, parts, place, most }: Look): string {

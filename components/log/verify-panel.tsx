@@ -101,11 +101,13 @@ function Said({ look }: { look: Look }) {
 function Found({ look: { findings, found, remarks, head } }: { look: Look }) {
   return (
     <>
-      <ul>
-        {findings.map((line, i) => (
-          <li key={i}>{line}</li>
-        ))}
-      </ul>
+      {findings.length > 0 && (
+        <ul>
+          {findings.map((line, i) => (
+            <li key={i}>{line}</li>
+          ))}
+        </ul>
+      )}
       {found > findings.length && (
         <p className={page.note}>
           {found - findings.length} more are not shown here; “npm run -s verify” prints all.

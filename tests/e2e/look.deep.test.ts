@@ -4,11 +4,12 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openDb } from "@/lib/db";
 import { growShop } from "@/lib/demo/grow-shop";
 import { storePlainPhotos } from "../setup/plain-photos";
+import { PATIENT_MS } from "../setup/patience";
 import { closeWindows, desktop, openBrowser, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 
 /** So many that a look at them takes some seconds. */
-const BEADS = 1000;
+const BEADS = 600;
 let server: TestServer;
 let browser: Browser;
 let page: Page;
@@ -23,6 +24,7 @@ beforeAll(async () => {
   );
   await db.$disconnect();
   page = await (await browser.newContext(desktop)).newPage();
+  page.setDefaultTimeout(PATIENT_MS);
 });
 afterAll(async () => {
   await closeWindows(browser);
@@ -33,7 +35,7 @@ const verify = () => page.getByRole("button", { name: "Verify everything" });
 const stop = () => page.getByRole("button", { name: "Stop looking" });
 const panel = () => page.locator("main");
 /** Some way into the longest part. */
-const midway = () => page.getByText(/what lists and figures say: [1-9]\d* of 1000/).waitFor();
+const midway = () => page.getByText(/what lists and figures say: [1-9]\d* of 600/).waitFor();
 
 /** Everything that the live regions of the page say, from now on. */
 const listen = () =>
@@ -79,7 +81,7 @@ describe("a look at all records, on the page of the log", () => {
   it("goes to its end, and is read out by parts and quarters, not at every number", async () => {
     await listen();
     await verify().click();
-    await page.getByText(/^Everything fits: 1000 log entries, 1000 records, 3 photos/).waitFor();
+    await page.getByText(/^Everything fits: 600 log entries, 600 records, 3 photos/).waitFor();
     const said = await heard();
     expect(said.at(-1)).toMatch(/^Everything fits/);
     expect(said.some((one) => /^Looking at what lists and figures say.*half done/.test(one))).toBe(true);
