@@ -53,7 +53,7 @@ describe("what lists say of many beads, worked out again", () => {
     const tries = beads.filter(({ previousId }) => previousId !== null);
     const spoilt = tries.at(-1)!;
     await change(`UPDATE "Bead" SET "judgement" = '{"tried": 7}' WHERE "id" = '${spoilt.id}'`);
-    await change(`UPDATE "Bead" SET "setup" = '{' WHERE "number" = 3`);
+    await change(`UPDATE "Bead" SET "setup" = '{"process": 7}' WHERE "number" = 3`);
     const together = await factsDiffering(db, ids());
     expect(together).toEqual(await oneByOne());
     expect(numbers(before)).toContain(3);

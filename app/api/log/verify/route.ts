@@ -59,7 +59,6 @@ async function* inTurn(
       yield next.value.value;
     }
   } finally {
-    place.leave();
     await done?.parts.return?.();
   }
 }
