@@ -12,6 +12,7 @@ const root = path.join(import.meta.dirname, "..");
 const kept: Readonly<Record<string, string>> = {
   "lib/photo/in-turn.ts toelineDecoding": "senders are named with their site (ofSite)",
   "app/_door/dear-work.ts toelineDearWork": "senders are named with their site (ofSite)",
+  "app/_door/look-turns.ts toelineLookTurns": "senders are named with their site (ofSite)",
   "app/_door/open-exports.ts toelineOpenExports": "senders are named with their site (ofSite)",
   "lib/aside/do-aside.ts toelineAside": "threads, which are told the site of each piece of work",
   "app/api/check/route.ts sending": "senders are named with their site (ofSite)",
@@ -32,6 +33,7 @@ const kept: Readonly<Record<string, string>> = {
   "lib/pdf/open-font.ts opened": "the fonts of the program itself",
   "lib/case/read-case.ts shapes": "shapes of the program's own schemas",
   "lib/diagnose/model.ts published": "the program's own tables",
+  "lib/diagnose/model.ts lastCounted": "by the counts themselves: whoever asks with others gets others",
 };
 
 const serverFiles = (folder: string): string[] =>

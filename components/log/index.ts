@@ -1,3 +1,3 @@
 export { ArchiveCheck } from "./archive-check";
 export { actionText, detailPhrases, logSubject, type LogSubject } from "./log-words";
-export { VerifyPanel, type Verified } from "./verify-panel";
+export { VerifyPanel } from "./verify-panel";

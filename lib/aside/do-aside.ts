@@ -4,15 +4,17 @@ import { asideThread, type AsideThread } from "./thread";
 import type { Done } from "./words";
 import type { HeadOf, InputOf, Works } from "./works";
 
-type Lane = "papers" | "exports";
+type Lane = "papers" | "exports" | "looks";
 
 /**
  * A thread for papers, which are drawn in one go, and one for exports, of which many may be open while their askers read. So
- * nobody's paper waits for somebody else's archive. Own estimates: a report of two hundred photos takes 150 MB.
+ * nobody's paper waits for somebody else's archive; and one for looks at all records, which take minutes. Own estimates: a
+ * report of two hundred photos takes 150 MB.
  */
 const limits = {
   papers: { memoryMb: 512, deadlineMs: 300_000, restMs: 300_000 },
   exports: { memoryMb: 768, deadlineMs: 600_000, restMs: 60_000 },
+  looks: { memoryMb: 512, deadlineMs: 600_000, restMs: 10_000 },
 } as const;
 
 /** On globalThis, because a bundle may hold this module more than once. */
@@ -24,7 +26,7 @@ const built = (): string => path.join(/* turbopackIgnore: true */ process.cwd(),
 const tableNames: ReadonlySet<keyof Works> = new Set(["beadsCsv", "marksCsv", "beadsJson", "archive"]);
 
 function threadFor(name: keyof Works): AsideThread {
-  const lane = tableNames.has(name) ? "exports" : "papers";
+  const lane = name === "look" ? "looks" : tableNames.has(name) ? "exports" : "papers";
   return ((shared.toelineAside ??= {})[lane] ??= asideThread(built(), limits[lane]));
 }
 

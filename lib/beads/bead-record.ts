@@ -7,6 +7,11 @@ export interface PhotoRecord extends PhotoFacts {
   readonly bytes: number;
 }
 
+/** A bead with its photos, and of what lies around it the ids alone: what its facts follow from. */
+export interface OwnBead extends Omit<BeadRecord, "previous" | "handInId"> {
+  readonly previousId: string | null;
+}
+
 export interface BeadRecord {
   readonly id: string;
   readonly number: number;

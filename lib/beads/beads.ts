@@ -6,7 +6,7 @@ import {
   type BeadContent,
   type PhotoRole,
 } from "@/lib/assess";
-import { fail, issue, ok, type Result } from "@/lib/base";
+import { canonicalJson, fail, issue, ok, type Result } from "@/lib/base";
 import type { Tx } from "@/lib/db";
 import { MOST_POINTS } from "@/lib/marks";
 import { newId, writing, type Log, type Pen, type RecordIssue } from "@/lib/store";
@@ -14,7 +14,7 @@ import type { BeadRecord, PhotoRecord } from "./bead-record";
 import { changedParts } from "./changed-parts";
 import { keepFacts } from "./keep-facts";
 import { photoColumn } from "./photo-column";
-import { readBead, roleOf, toRecord, withPhotos } from "./read-bead";
+import { readOwn, roleOf, toRecord, withPhotos } from "./read-bead";
 
 /** The database counts to 2^31; one bead of a stranger's archive that stands at the end must not stop the others. */
 const HIGHEST_COUNTED = 1_900_000_000;
@@ -98,7 +98,7 @@ export async function saveBead(
   const points = countBeadPoints(parsed.data);
   if (points > MOST_POINTS) return fail(issue("bead-too-many-points", [], { points, most: MOST_POINTS }));
   return writing(pen, async (tx, log) => {
-    const before = await readBead(tx, id);
+    const before = await readOwn(tx, id);
     if (before === "unreadable") return fail(issue("bead-unreadable"));
     // Sent again because the answer got lost, or with nothing changed: it is saved, and the log holds changes only.
     if (before && before.revision >= basedOn && isAsStored(before.content, parsed.data))
@@ -106,6 +106,7 @@ export async function saveBead(
     const saved = await writeBead(tx, id, basedOn, parsed.data);
     if (saved.ok && before) {
       const changed = changedParts(before.content, parsed.data);
+      await writePhotos(tx, id, before.content.photos, parsed.data.photos);
       await keepFacts(tx, id);
       await log(`bead:${id}`, "bead.saved", { revision: saved.value.revision, changed });
     }
@@ -140,13 +141,24 @@ async function writeBead(
       there ? issue("bead-changed-elsewhere", [], { revision: there.revision }) : issue("bead-gone"),
     );
   }
-  for (const [place, photo] of content.photos.entries()) {
+  return ok({ revision: basedOn + 1 });
+}
+
+type Photos = BeadContent["photos"];
+
+/**
+ * Writes the photos that differ from what is stored: each is a question to the database while writers wait. Where they are
+ * no longer the same ones in the same order all are written, with their places.
+ */
+async function writePhotos(tx: Tx, beadId: string, stored: Photos, sent: Photos): Promise<void> {
+  const inPlace = sent.length === stored.length && sent.every(({ id }, i) => id === stored[i]?.id);
+  for (const [place, photo] of sent.entries()) {
+    if (inPlace && canonicalJson(photo) === canonicalJson(stored[place])) continue;
     await tx.photo.updateMany({
-      where: { id: photo.id, beadId: id },
-      data: { role: photo.role, place, drawing: photoColumn(photo) },
+      where: { id: photo.id, beadId },
+      data: { role: photo.role, drawing: photoColumn(photo), ...(inPlace ? {} : { place }) },
     });
   }
-  return ok({ revision: basedOn + 1 });
 }
 
 export interface NewPhoto {

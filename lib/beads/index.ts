@@ -11,7 +11,7 @@ export {
   saveBead,
   type NewPhoto,
 } from "./beads";
-export { factsDiffer } from "./facts-differ";
+export { factsDiffering } from "./facts-differ";
 export { factsStamp, keepAssessed, keepFacts } from "./keep-facts";
 export { getBead, getBeads, MOST_AT_ONCE, readBead } from "./read-bead";
 export { staleBeads, unreadableBeads, unreadableStamp, staleFacts } from "./stale";

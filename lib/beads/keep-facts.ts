@@ -5,8 +5,8 @@ import { beadFacts, FACTS_VERSION, type BeadFacts } from "@/lib/facts";
 import { filterableFields } from "@/lib/setup";
 import { assessContext, tablesDigest, type ShopContext } from "@/lib/shop";
 import { sha256Text } from "@/lib/store";
-import type { BeadRecord } from "./bead-record";
-import { getBead } from "./read-bead";
+import type { BeadRecord, OwnBead } from "./bead-record";
+import { readOwn } from "./read-bead";
 
 let once: string | null = null;
 
@@ -20,17 +20,21 @@ export function factsStamp(): string {
 }
 
 /** The facts of a stored bead as they are to be now. */
-export async function workOutFacts(tx: Tx, bead: BeadRecord, context: ShopContext): Promise<BeadFacts> {
-  const around = { welder: await welderOf(tx, bead), atMs: Date.parse(bead.createdAt) };
-  return beadFacts(assessBead(bead, context), around);
+export async function workOutFacts(tx: Tx, bead: OwnBead, context: ShopContext): Promise<BeadFacts> {
+  const welder = (await welderNames(tx, [bead])).get(bead.welderId ?? "") ?? null;
+  return beadFacts(assessBead(bead, context), { welder, atMs: Date.parse(bead.createdAt) });
 }
 
-/** By what a person is known; null where none is kept. */
-async function welderOf(tx: Tx, { welderId }: BeadRecord): Promise<string | null> {
-  if (welderId === null) return null;
-  const select = { mark: true, name: true } as const;
-  const person = await tx.person.findUnique({ where: { id: welderId }, select });
-  return person?.mark ?? person?.name ?? null;
+/** By what the people are known who ran these beads, by the person's id; of one that is not kept it says nothing. */
+export async function welderNames(
+  tx: Tx,
+  beads: readonly Pick<BeadRecord, "welderId">[],
+): Promise<ReadonlyMap<string, string | null>> {
+  const ids = new Set(beads.map(({ welderId }) => welderId).filter((id) => id !== null));
+  const select = { id: true, mark: true, name: true } as const;
+  if (ids.size === 0) return new Map();
+  const people = await tx.person.findMany({ where: { id: { in: [...ids] } }, select });
+  return new Map(people.map(({ id, mark, name }) => [id, mark ?? name]));
 }
 
 /**
@@ -38,8 +42,8 @@ async function welderOf(tx: Tx, { welderId }: BeadRecord): Promise<string | null
  * sealed: it follows from the bead. A bead that is not there has no facts.
  */
 export async function keepFacts(tx: Tx, beadId: string): Promise<void> {
-  const bead = await getBead(tx, beadId);
-  if (!bead) return;
+  const bead = await readOwn(tx, beadId);
+  if (!bead || bead === "unreadable") return;
   const context = await assessContext(tx, [bead.content.judgement.criteriaId]);
   await writeFacts(tx, bead, await workOutFacts(tx, bead, context), context.weighedBy);
 }
@@ -56,13 +60,11 @@ export async function keepAssessed(
   beads: readonly Assessed<BeadRecord>[],
   { weighedBy }: Pick<ShopContext, "weighedBy">,
 ): Promise<void> {
-  const ids = new Set(beads.map(({ welderId }) => welderId).filter((id) => id !== null));
-  const select = { id: true, mark: true, name: true } as const;
-  const people = await tx.person.findMany({ where: { id: { in: [...ids] } }, select });
-  const names = new Map(people.map(({ id, mark, name }) => [id, mark ?? name]));
+  const names = await welderNames(tx, beads);
   const rows = beads.map((bead) => {
     const welder = names.get(bead.welderId ?? "") ?? null;
-    return { bead, facts: beadFacts(bead, { welder, atMs: Date.parse(bead.createdAt) }) };
+    const own = { ...bead, previousId: bead.previous?.id ?? null };
+    return { bead: own, facts: beadFacts(bead, { welder, atMs: Date.parse(bead.createdAt) }) };
   });
   for (let from = 0; from < rows.length; from += ROWS)
     await writeNewFacts(tx, rows.slice(from, from + ROWS), weighedBy);
@@ -70,7 +72,7 @@ export async function keepAssessed(
 
 async function writeNewFacts(
   tx: Tx,
-  rows: readonly { readonly bead: BeadRecord; readonly facts: BeadFacts }[],
+  rows: readonly { readonly bead: OwnBead; readonly facts: BeadFacts }[],
   weighedBy: string,
 ): Promise<void> {
   const cells = rows.map(({ bead, facts }) => factColumns(bead, facts, weighedBy));
@@ -92,7 +94,7 @@ export const keptValue = ({ card, words }: BeadFacts) => ({
 });
 
 /** Writes what differs from what is there, because each column that is written costs its indexes. */
-async function writeFacts(tx: Tx, bead: BeadRecord, facts: BeadFacts, weighedBy: string): Promise<void> {
+async function writeFacts(tx: Tx, bead: OwnBead, facts: BeadFacts, weighedBy: string): Promise<void> {
   const { number } = bead;
   const [row] = await rowsOf<Readonly<Record<string, unknown>>>(
     tx,
@@ -130,11 +132,11 @@ export const plainOf = (value: unknown): unknown => (typeof value === "bigint" ?
 
 type Cell = readonly [name: string, value: string | number | null];
 
-function factColumns(bead: BeadRecord, facts: BeadFacts, weighedBy: string): readonly Cell[] {
+function factColumns(bead: OwnBead, facts: BeadFacts, weighedBy: string): readonly Cell[] {
   const { place, day, titleKey, welder, welderKey, thicknessMm, criteriaId, verdict } = facts;
   const { triedCause, outcome, firstCause, photos, marks, setup } = facts;
   const around = { number: bead.number, beadId: bead.id, stamp: factsStamp(), weighedBy };
-  const owned = { welderId: bead.welderId, jobId: bead.jobId, previousId: bead.previous?.id ?? null };
+  const owned = { welderId: bead.welderId, jobId: bead.jobId, previousId: bead.previousId };
   const asked = { place, day, titleKey, welder, welderKey, thicknessMm, criteriaId, verdict };
   const told = { triedCause, outcome, firstCause, photos, marks };
   const closed = Object.fromEntries(filterableFields.map((field) => [field, setup[field]]));

@@ -2,12 +2,13 @@ import { z } from "zod";
 import { BeadJudgementSchema, photoRoles, type PhotoRole } from "@/lib/assess";
 import type { Db, Tx } from "@/lib/db";
 import { RunSetupSchema } from "@/lib/setup";
-import type { BeadRecord, PhotoRecord } from "./bead-record";
+import type { BeadRecord, OwnBead, PhotoRecord } from "./bead-record";
 import { readPhotoColumn } from "./photo-column";
 
+const ownPhotos = { photos: { orderBy: { place: "asc" } } } as const;
 /** What is read along with a bead's row. */
 export const withPhotos = {
-  photos: { orderBy: { place: "asc" } },
+  ...ownPhotos,
   previous: { select: { id: true, number: true, title: true } },
   handIn: { select: { id: true } },
 } as const;
@@ -21,8 +22,13 @@ export function findRow(db: Db | Tx, id: string) {
 export const roleOf = (photo: { readonly role: string }): PhotoRole =>
   photoRoles.find((role) => role === photo.role) ?? "face";
 
-/** The one place where a row becomes a domain value; every JSON column is parsed on the way out. */
 export function toRecord(row: BeadRow): BeadRecord {
+  const { previousId: _id, ...own } = toOwn(row);
+  return { ...own, previous: row.previous, handInId: row.handIn?.id ?? null };
+}
+
+/** The one place where a row becomes a domain value; every JSON column is parsed on the way out. */
+function toOwn(row: Omit<BeadRow, "previous" | "handIn">): OwnBead {
   const photos = row.photos.map((photo) => ({
     id: photo.id,
     role: roleOf(photo),
@@ -34,11 +40,10 @@ export function toRecord(row: BeadRow): BeadRecord {
     revision: row.revision,
     createdAt: row.createdAt.toISOString(),
     updatedAt: row.updatedAt.toISOString(),
-    previous: row.previous,
+    previousId: row.previousId,
     welderId: row.welderId,
     jobId: row.jobId,
     weldId: row.weldId,
-    handInId: row.handIn?.id ?? null,
     content: {
       title: row.title,
       welder: row.welder,
@@ -65,10 +70,24 @@ export async function getBead(db: Db | Tx, id: string): Promise<BeadRecord | nul
 }
 
 /** As `getBead`, told apart. Throws where the store does not answer: then nothing is said of the row. */
-export async function readBead(db: Db | Tx, id: string): Promise<BeadRecord | "unreadable" | null> {
-  try {
+export function readBead(db: Db | Tx, id: string): Promise<BeadRecord | "unreadable" | null> {
+  return unlessSpoilt(async () => {
     const row = await findRow(db, id);
-    return row ? toRecord(row) : null;
+    return row && toRecord(row);
+  });
+}
+
+/** As `readBead`, and asks no more than two questions: writers wait for whoever saves. */
+export function readOwn(db: Db | Tx, id: string): Promise<OwnBead | "unreadable" | null> {
+  return unlessSpoilt(async () => {
+    const row = await db.bead.findUnique({ where: { id }, include: ownPhotos });
+    return row && toOwn(row);
+  });
+}
+
+async function unlessSpoilt<T>(read: () => Promise<T>): Promise<T | "unreadable"> {
+  try {
+    return await read();
   } catch (error) {
     if (!isSpoilt(error)) throw error;
     return "unreadable";
@@ -76,7 +95,7 @@ export async function readBead(db: Db | Tx, id: string): Promise<BeadRecord | "u
 }
 
 /** Whether an error says that what is stored is no bead: no JSON, of another shape, no day, or of another kind of column. */
-function isSpoilt(error: unknown): boolean {
+export function isSpoilt(error: unknown): boolean {
   if (error instanceof z.ZodError || error instanceof SyntaxError || error instanceof RangeError) return true;
   return (error as { code?: unknown } | null)?.code === "P2023";
 }

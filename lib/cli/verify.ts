@@ -74,8 +74,8 @@ if (noted && !noted.ok) leave(noted.issues.map(headSentence), 2);
 const stop = new AbortController();
 process.once("SIGINT", () => stop.abort(new Error("stopped")));
 const onScreen = process.stderr.isTTY && !json;
-const onProgress = (part: string, looked: number): void => {
-  if (onScreen) process.stderr.write(`\r\x1b[K  ${part}: ${looked}`);
+const onProgress = (part: string, looked: number, of: number): void => {
+  if (onScreen) process.stderr.write(`\r\x1b[K  ${part}: ${looked} of ${of}`);
 };
 
 const db = openDb(databaseUrl());

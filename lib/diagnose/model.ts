@@ -32,15 +32,16 @@ export interface CauseModel {
 /**
  * Builds the network. An unknown process takes every cause in: its plausibility is the mean over the processes, its
  * strength the strongest. Shop counts shift the plausibilities (shop-priors.ts).
- * Without counts the network follows from tables and weights alone, so it is built once for each.
+ * Without counts the network follows from tables and weights alone, so it is built once for each; with counts it is kept as
+ * long as the same are asked with, as they are by whoever goes through many beads.
  */
 export function causeModel(
   process: Process | null,
   shopCounts: Counts = {},
   weights: Weights = presentWeights,
 ): CauseModel {
-  if (Object.keys(shopCounts).length > 0) return build(process, shopCounts, weights);
-  const known = published.get(weights) ?? withoutCounts(weights);
+  if (Object.keys(shopCounts).length > 0) return counted(process, shopCounts, weights);
+  const known = published.get(weights) ?? built({}, weights);
   published.set(weights, known);
   return known.get(process)!();
 }
@@ -48,10 +49,21 @@ export function causeModel(
 type Counts = Partial<Readonly<Record<CauseId, number>>>;
 type ByProcess = ReadonlyMap<Process | null, () => CauseModel>;
 
+/** The networks of the counts that were last asked with. */
+let lastCounted: { readonly said: string; readonly weights: Weights; readonly byProcess: ByProcess } | null =
+  null;
+
+function counted(process: Process | null, shopCounts: Counts, weights: Weights): CauseModel {
+  const said = JSON.stringify(shopCounts);
+  if (lastCounted?.said !== said || lastCounted.weights !== weights)
+    lastCounted = { said, weights, byProcess: built({ ...shopCounts }, weights) };
+  return lastCounted.byProcess.get(process)!();
+}
+
 const published = new WeakMap<Weights, ByProcess>();
 
-const withoutCounts = (weights: Weights): ByProcess =>
-  new Map([...processes, null].map((process) => [process, lazily(() => build(process, {}, weights))]));
+const built = (counts: Counts, weights: Weights): ByProcess =>
+  new Map([...processes, null].map((process) => [process, lazily(() => build(process, counts, weights))]));
 
 function build(process: Process | null, shopCounts: Counts, weights: Weights): CauseModel {
   const possible = causes.filter((cause) => process === null || cause.processes.includes(process));

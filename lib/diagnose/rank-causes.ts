@@ -15,7 +15,7 @@ import { whyFor } from "./why";
 
 /** The causes of a bead in order, and the inference they come from. */
 export interface Ranking {
-  /** Most likely first. The reasons of each are worked out when they are first read. */
+  /** Most likely first. The reasons and the change of each are worked out when they are first read. */
   readonly causes: readonly RankedCause[];
   readonly model: CauseModel;
   readonly items: readonly EvidenceItem[];
@@ -36,6 +36,7 @@ export function rankCauses(input: DiagnoseInput, context: ReadingContext, weight
   const confirmed = confirmedTotal(ids, input.shopCounts);
   const causes = model.causes.map((cause): RankedCause => {
     const probability = all.get(cause.id)!;
+    const change = lazily(() => changeFor(cause, probability, context));
     const why = lazily(() => whyFor(model, cause.id, items, probability, without(cause.id)));
     return {
       id: cause.id,
@@ -46,7 +47,9 @@ export function rankCauses(input: DiagnoseInput, context: ReadingContext, weight
       get why() {
         return why();
       },
-      change: changeFor(cause, probability, context),
+      get change() {
+        return change();
+      },
       shop: confirmed === 0 ? null : { confirmed: input.shopCounts[cause.id] ?? 0, total: confirmed },
     };
   });

@@ -21,7 +21,15 @@ export {
   writePersonKey,
   type OpenedKey,
 } from "./person-keys";
-export { keysById, keysOfHolders, listKeys, readSignatures, signaturesOver } from "./read-keys";
+export {
+  countSignatures,
+  keysById,
+  keysOfHolders,
+  listKeys,
+  signatureSlices,
+  signaturesOver,
+  type StoredSignature,
+} from "./read-keys";
 export { headSentence, readHead, signedHead } from "./signed-head";
 export { standings, type FrozenRow } from "./standing";
 export { checkpoint, enterForeignKey, keepSignature, logHead } from "./write-keys";

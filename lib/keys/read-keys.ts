@@ -47,10 +47,10 @@ export async function keysOfHolders(db: Db | Tx, ids: readonly string[]): Promis
 /** A row as texts: a number that somebody made a word of must be found, and not stop whoever looks. */
 type SignatureRow = Readonly<Record<"subject" | "headSeq", string | null>>;
 
-async function signatureRows(db: Db | Tx, only: Sql): Promise<readonly Stored[]> {
+async function signatureRows(db: Db | Tx, only: Sql, most: Sql = noSql): Promise<readonly StoredSignature[]> {
   const rows = await rowsOf<SignatureRow>(
     db,
-    sql`SELECT "subject", "digest", "keyId", "algorithm", "at", CAST("headSeq" AS TEXT) AS "headSeq", "headHash", "signature" FROM "KeySignature" ${only} ORDER BY "subject"`,
+    sql`SELECT "subject", "digest", "keyId", "algorithm", "at", CAST("headSeq" AS TEXT) AS "headSeq", "headHash", "signature" FROM "KeySignature" ${only} ORDER BY "subject" ${most}`,
   );
   return rows.map((row) => ({ subject: row.subject ?? "", read: toSignature(row) }));
 }
@@ -66,15 +66,25 @@ function toSignature({
 }
 
 /** A signature by its subject; `read` null: somebody changed the row into something else. */
-interface Stored {
+export interface StoredSignature {
   readonly subject: string;
   readonly read: KeySignature | null;
 }
 
-/** Every signature there is. */
-export function readSignatures(db: Db): Promise<readonly Stored[]> {
-  return signatureRows(db, noSql);
+/** Every signature there is, in order of what they are over, at most `size` at a time. */
+export async function* signatureSlices(db: Db, size: number): AsyncGenerator<readonly StoredSignature[]> {
+  for (let after: string | null = null; ;) {
+    const behind: Sql = after === null ? noSql : sql`WHERE "subject" > ${after}`;
+    const rows = await signatureRows(db, behind, sql`LIMIT ${size}`);
+    const last = rows.at(-1);
+    if (!last) return;
+    yield rows;
+    after = last.subject;
+  }
 }
+
+/** How many signatures there are. */
+export const countSignatures = (db: Db): Promise<number> => db.keySignature.count();
 
 /** The signatures over these subjects, by subject. */
 export async function signaturesOver(

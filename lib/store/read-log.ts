@@ -42,6 +42,15 @@ export async function latestDigests(
   return new Map(rows.map(({ subject, digest }) => [subject, digest]));
 }
 
+/** How many subjects the log ever spoke of. */
+export async function countLoggedSubjects(db: Db | Tx): Promise<number> {
+  const [row] = await rowsOf<{ subjects: unknown }>(
+    db,
+    sql`SELECT COUNT(*) AS "subjects" FROM (SELECT DISTINCT "subject" FROM "LogEntry") AS "spoken"`,
+  );
+  return dialect.numberOut(row?.subjects);
+}
+
 /** Everything the log ever spoke of, in order of names, `size` at a time. */
 export async function* loggedSubjects(db: Db | Tx, size: number): AsyncGenerator<readonly string[]> {
   for (let after = ""; ;) {

@@ -1,10 +1,7 @@
-import { issue } from "@/lib/base";
 import type { Db } from "@/lib/db";
 import { readRevision } from "@/lib/inspect";
 import type { FrozenRow } from "@/lib/keys";
 import { sha256Text } from "@/lib/store";
-import type { Looked } from "./photos";
-import { step, type Watch } from "./watch";
 
 /** Frozen texts read at once: a signed record with many welds is long. */
 const SLICE = 20;
@@ -55,21 +52,28 @@ function feedbackRow(row: {
   };
 }
 
-/** Whether each text that was frozen still has its digest. */
-export async function checkFrozen(
-  db: Db,
-  only: ReadonlySet<string> | null = null,
-  watch: Watch = {},
-): Promise<Looked> {
-  let looked = 0;
-  const changed: string[] = [];
-  for await (const rows of frozenSlices(db, only)) {
-    looked += rows.length;
-    changed.push(...rows.filter(({ sound }) => sound === "text-changed").map(({ subject }) => subject));
-    await step(watch, "frozen texts", looked);
-  }
-  return {
-    looked,
-    findings: changed.map((subject) => issue("text-changed" as const, [subject], { subject })),
-  };
+/** How many frozen texts there are; of `only` at most so many. */
+export async function countFrozen(db: Db, only: ReadonlySet<string> | null): Promise<number> {
+  if (only !== null) return [...only].filter((one) => /^(signed|feedback):/.test(one)).length;
+  return (
+    (await db.signedRevision.count()) + (await db.feedback.count({ where: { returned: { not: null } } }))
+  );
+}
+
+/** Those of these subjects under which a frozen text lies. */
+export async function frozenAmong(db: Db, subjects: readonly string[]): Promise<ReadonlySet<string>> {
+  const idsOf = (kind: string) =>
+    subjects.flatMap((one) => (one.startsWith(`${kind}:`) ? [one.slice(kind.length + 1)] : []));
+  const signed = await db.signedRevision.findMany({
+    where: { id: { in: idsOf("signed") } },
+    select: { id: true },
+  });
+  const returned = await db.feedback.findMany({
+    where: { returned: { not: null }, handInId: { in: idsOf("feedback") } },
+    select: { handInId: true },
+  });
+  return new Set([
+    ...signed.map(({ id }) => `signed:${id}`),
+    ...returned.map(({ handInId }) => `feedback:${handInId}`),
+  ]);
 }

@@ -4,14 +4,13 @@ import type { Db } from "@/lib/db";
 import { chainWalk, type ChainEnd, type LedgerIssue, type LogEntry } from "@/lib/ledger";
 import type { LogHead } from "@/lib/signature";
 import { logParts, sha256Text } from "@/lib/store";
-import { step, type Watch } from "./watch";
+import { counter, type Walk } from "./walk";
 
 /** What the log's own walk tells. */
 export interface WalkedLog {
   readonly entries: number;
   /** The newest entry; null: the log is empty. */
   readonly end: ChainEnd | null;
-  readonly findings: readonly LedgerIssue[];
   /** Numbers of the entries that seal the pictures of a photo, by the original's SHA-256. */
   readonly seals: ReadonlyMap<string, readonly number[]>;
   /** What the walked entries speak of; null: it began at the first, so of everything. */
@@ -22,18 +21,16 @@ export interface WalkedLog {
  * Walks the log part by part. `since`: only what follows this entry, which must still be what it was. `noted`: a head kept
  * elsewhere; where it stands, nothing before it was changed.
  */
-export async function walkLog(
+export async function* walkLog(
   db: Db,
   { since, noted }: { readonly since: ChainEnd | null; readonly noted: LogHead | null },
-  watch: Watch,
-): Promise<WalkedLog> {
+): Walk<WalkedLog> {
   const walk = chainWalk(sha256Text, since);
   const seals = new Map<string, number[]>();
   const touched = since === null ? null : new Set<string>();
-  const findings: LedgerIssue[] = [];
+  const count = counter("log", Math.max(0, (await newestSeq(db)) - (since?.seq ?? 0)));
   let [entries, end]: [number, ChainEnd | null] = [since?.seq ?? 0, since];
   for await (const part of logParts(db, since?.seq ?? 0)) {
-    findings.push(...walk.next(part));
     for (const entry of part) {
       for (const { sha256 } of viewSealsIn(entry)) noteSeal(seals, sha256, entry);
       touched?.add(entry.subject);
@@ -41,11 +38,13 @@ export async function walkLog(
     entries += part.length;
     const last = part.at(-1);
     if (last) end = { seq: last.seq, hash: last.hash, at: last.at };
-    await step(watch, "log", entries);
+    yield count.step(part.length, walk.next(part));
   }
   const heads = [since, noted].filter((head) => head !== null);
+  const findings: LedgerIssue[] = [];
   for (const head of heads) findings.push(...(await againstNoted(db, head)));
-  return { entries, end, findings, seals, touched };
+  yield count.end(findings);
+  return { entries, end, seals, touched };
 }
 
 function noteSeal(seals: Map<string, number[]>, sha256: string, { seq }: LogEntry): void {
@@ -57,7 +56,11 @@ function noteSeal(seals: Map<string, number[]>, sha256: string, { seq }: LogEntr
 async function againstNoted(db: Db, { seq, hash }: LogHead): Promise<readonly LedgerIssue[]> {
   const entry = await db.logEntry.findUnique({ where: { seq }, select: { hash: true } });
   if (entry?.hash === hash) return [];
-  const newest = await db.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true } });
-  const last = newest?.seq ?? 0;
+  const last = await newestSeq(db);
   return [issue(seq > last ? "noted-cut" : "noted-differs", [seq], { seq, last })];
+}
+
+async function newestSeq(db: Db): Promise<number> {
+  const newest = await db.logEntry.findFirst({ orderBy: { seq: "desc" }, select: { seq: true } });
+  return newest?.seq ?? 0;
 }

@@ -5,35 +5,35 @@ import { photosNamed } from "@/lib/inspect";
 import type { ContentIssue } from "@/lib/ledger";
 import { verifyOriginal, viewDigests, type PhotoSize } from "@/lib/photo";
 import type { WalkedLog } from "./log-walk";
-import { step, type Watch } from "./watch";
+import { counter, type Walk } from "./walk";
 
 const SLICE = 50;
 
-export interface Looked {
-  readonly looked: number;
-  readonly findings: readonly ContentIssue[];
-}
-
 /**
  * Hashes originals again, and the pictures made from them that the log sealed; after a part of the log those alone that it
- * sealed. `place`: where the photos are.
+ * sealed. `place`: where the photos are. Answers with how many it looked at.
  */
-export async function checkPhotos(
+export async function* checkPhotos(
   db: Db,
   place: string,
   { seals, touched }: Pick<WalkedLog, "seals" | "touched">,
-  watch: Watch,
-): Promise<Looked> {
-  const findings: ContentIssue[] = [];
-  let looked = 0;
+): Walk<number> {
+  const count = counter("photos", touched === null ? await countPhotos(db) : seals.size);
   const photos = touched === null ? everyPhoto(db) : photosOf(db, [...seals.keys()]);
   for await (const { sha256, places } of photos) {
-    looked += 1;
-    findings.push(...(await checkPhoto(db, place, sha256, { places, seals })));
-    if (looked % SLICE === 0) await step(watch, "photos", looked);
+    yield count.step(1, await checkPhoto(db, place, sha256, { places, seals }));
   }
-  await step(watch, "photos", looked);
-  return { looked, findings };
+  yield count.end();
+  return count.looked();
+}
+
+/** Photos of beads, each once; what texts alone name is not among them, and is counted when it is found. */
+async function countPhotos(db: Db): Promise<number> {
+  const [row] = await rowsOf<{ photos: unknown }>(
+    db,
+    sql`SELECT COUNT(DISTINCT "sha256") AS "photos" FROM "Photo"`,
+  );
+  return dialect.numberOut(row?.photos);
 }
 
 interface PlacedPhoto {

@@ -1,46 +1,88 @@
 import { issue } from "@/lib/base";
 import type { Db } from "@/lib/db";
-import { installationKeyId, keysById, nodeKeys, readSignatures, standings, type FrozenRow } from "@/lib/keys";
+import {
+  countSignatures,
+  installationKeyId,
+  keysById,
+  nodeKeys,
+  signatureSlices,
+  standings,
+  type FrozenRow,
+  type StoredSignature,
+} from "@/lib/keys";
 import type { ContentIssue, LogEntry } from "@/lib/ledger";
 import { checkSignature, faultWords, type KeySignature } from "@/lib/signature";
-import { frozenSlices } from "./frozen";
-import type { Looked } from "./photos";
-import { step, type Watch } from "./watch";
+import { countFrozen, frozenAmong, frozenSlices } from "./frozen";
+import { counter, type Walk } from "./walk";
 
 /**
- * Every frozen text against the signature over it and against the one digest it ever had; every signature over the log
- * against the log as it is. `folder`: the data folder with the installation's key. `last`: number of the newest entry.
- * `only`: of these subjects alone, and then nothing is said of signatures over what is not there.
+ * Every frozen text against its own digest, against the signature over it and against the one digest it ever had. `only`: of
+ * these subjects alone. Answers with how many there are.
  */
-export async function checkSignatures(
-  db: Db,
-  folder: string,
-  { last, only }: { readonly last: number; readonly only: ReadonlySet<string> | null },
-  watch: Watch = {},
-): Promise<Looked> {
-  const findings: ContentIssue[] = [];
-  const there = new Set<string>();
+export async function* checkFrozen(db: Db, only: ReadonlySet<string> | null): Walk<number> {
+  const count = counter("frozen texts", await countFrozen(db, only));
   for await (const rows of frozenSlices(db, only)) {
-    for (const { subject, digest } of rows) {
-      there.add(subject);
-      findings.push(...otherDigests(subject, digest, await entriesOf(db, subject)));
-    }
-    findings.push(...(await unfounded(db, rows)));
-    await step(watch, "signatures", there.size);
+    const findings: ContentIssue[] = rows
+      .filter(({ sound }) => sound === "text-changed")
+      .map(({ subject }) => issue("text-changed" as const, [subject], { subject }));
+    const own = await entriesOf(
+      db,
+      rows.map(({ subject }) => subject),
+    );
+    for (const { subject, digest } of rows)
+      findings.push(...otherDigests(subject, digest, own.get(subject) ?? []));
+    yield count.step(rows.length, [...findings, ...(await unfounded(db, rows))]);
   }
-  const signatures = (await readSignatures(db)).filter(
-    ({ subject }) => only === null || only.has(subject) || only.has(subject.replace(/^log:/, "checkpoint:")),
-  );
-  for (const { subject, read } of signatures) findings.push(...(await againstLog(db, subject, read, last)));
-  findings.push(...(await badCheckpoints(db, signatures)));
-  if (only === null) findings.push(...strays(signatures, there));
-  findings.push(...(await foreignInstallation(db, folder)));
-  return { looked: signatures.length, findings };
+  yield count.end();
+  return count.looked();
 }
 
-/** What the log says of a subject, oldest first. */
-const entriesOf = (db: Db, subject: string): Promise<LogEntry[]> =>
-  db.logEntry.findMany({ where: { subject }, orderBy: { seq: "asc" } });
+/**
+ * Every signature against the log as it is, and those over the log against the keys. `last`: number of the newest entry.
+ * `only`: over these subjects alone, and then nothing is said of signatures over what is not there. Answers with how many.
+ */
+export async function* checkSignatures(
+  db: Db,
+  { last, only }: { readonly last: number; readonly only: ReadonlySet<string> | null },
+): Walk<number> {
+  const count = counter("signatures", only === null ? await countSignatures(db) : 0);
+  for await (const slice of signatureSlices(db, SLICE)) {
+    const signatures = slice.filter(
+      ({ subject }) =>
+        only === null || only.has(subject) || only.has(subject.replace(/^log:/, "checkpoint:")),
+    );
+    yield count.step(signatures.length, [
+      ...(await againstLog(db, signatures, last)),
+      ...(await badCheckpoints(db, signatures)),
+      ...(only === null ? await strays(db, signatures) : []),
+    ]);
+  }
+  yield count.end();
+  return count.looked();
+}
+
+/** The keys of this installation. `folder`: the data folder with the one it signs with. */
+export async function* checkKeys(db: Db, folder: string): Walk<void> {
+  const count = counter("keys", 1);
+  yield count.step(1, await foreignInstallation(db, folder));
+}
+
+/** Signatures read at once. */
+const SLICE = 100;
+
+/** What the log says of each subject, oldest first. */
+async function entriesOf(
+  db: Db,
+  subjects: readonly string[],
+): Promise<ReadonlyMap<string, readonly LogEntry[]>> {
+  const own = new Map<string, LogEntry[]>();
+  const rows = await db.logEntry.findMany({
+    where: { subject: { in: [...subjects] } },
+    orderBy: { seq: "asc" },
+  });
+  for (const row of rows) own.set(row.subject, [...(own.get(row.subject) ?? []), row]);
+  return own;
+}
 
 const freezes: ReadonlySet<string> = new Set(["record.signed", "record.imported", "feedback.returned"]);
 
@@ -77,32 +119,54 @@ async function unfounded(db: Db, frozen: readonly FrozenRow[]): Promise<readonly
 /** The entry of the log that a signature speaks of must be there, and be the one it was. */
 async function againstLog(
   db: Db,
-  subject: string,
-  signature: KeySignature | null,
+  signatures: readonly StoredSignature[],
   last: number,
 ): Promise<readonly ContentIssue[]> {
-  if (signature === null) return [];
-  const isLog = subject.startsWith("log:");
-  const spoken = isLog
-    ? { seq: Number(subject.slice("log:".length)), hash: signature.digest }
-    : signature.head;
-  // What came with an archive speaks of the log it came from.
-  if (spoken === null || (await firstAction(db, subject)) === "record.imported") return [];
-  const { seq, hash } = spoken;
-  const entry = await db.logEntry.findFirst({ where: { seq }, select: { hash: true } });
-  if (entry?.hash === hash) return [];
-  return [issue(seq > last ? "log-cut" : "log-differs", [subject], { subject, seq, last })];
+  const own = await entriesOf(
+    db,
+    signatures.map(({ subject }) => subject),
+  );
+  const spoken = signatures.flatMap(({ subject, read }) => {
+    // What came with an archive speaks of the log it came from.
+    const isForeign = own.get(subject)?.[0]?.action === "record.imported";
+    const head = read === null || isForeign ? null : headSpokenOf(subject, read);
+    return head === null ? [] : [{ subject, ...head }];
+  });
+  const there = await hashesOf(
+    db,
+    spoken.map(({ seq }) => seq),
+  );
+  return spoken.flatMap(({ subject, seq, hash }) =>
+    there.get(seq) === hash
+      ? []
+      : [
+          issue(seq > last ? ("log-cut" as const) : ("log-differs" as const), [subject], {
+            subject,
+            seq,
+            last,
+          }),
+        ],
+  );
 }
 
-async function firstAction(db: Db, subject: string): Promise<string | null> {
-  const first = await db.logEntry.findFirst({ where: { subject }, orderBy: { seq: "asc" } });
-  return first?.action ?? null;
-}
+const headSpokenOf = (subject: string, { digest, head }: KeySignature) =>
+  subject.startsWith("log:") ? { seq: Number(subject.slice("log:".length)), hash: digest } : head;
 
-type Stored = Awaited<ReturnType<typeof readSignatures>>[number];
+/** Hashes of entries by their numbers; what is no number of an entry is of none. */
+async function hashesOf(db: Db, seqs: readonly number[]): Promise<ReadonlyMap<number, string>> {
+  const known = [...new Set(seqs)].filter((seq) => Number.isSafeInteger(seq) && seq > 0 && seq < 2 ** 31);
+  const rows = await db.logEntry.findMany({
+    where: { seq: { in: known } },
+    select: { seq: true, hash: true },
+  });
+  return new Map(rows.map(({ seq, hash }) => [seq, hash]));
+}
 
 /** Signatures over the log that are not by a key of this installation, or do not fit. */
-async function badCheckpoints(db: Db, signatures: readonly Stored[]): Promise<readonly ContentIssue[]> {
+async function badCheckpoints(
+  db: Db,
+  signatures: readonly StoredSignature[],
+): Promise<readonly ContentIssue[]> {
   const over = signatures.filter(({ subject }) => subject.startsWith("log:"));
   const keys = await keysById(
     db,
@@ -120,12 +184,12 @@ async function badCheckpoints(db: Db, signatures: readonly Stored[]): Promise<re
 }
 
 /** Signatures over something that is not there. */
-function strays(signatures: readonly Stored[], there: ReadonlySet<string>): readonly ContentIssue[] {
-  return signatures.flatMap(({ subject }) =>
-    there.has(subject) || subject.startsWith("log:")
-      ? []
-      : [issue("row-dangling" as const, [subject], { table: "KeySignature", of: subject })],
-  );
+async function strays(db: Db, signatures: readonly StoredSignature[]): Promise<readonly ContentIssue[]> {
+  const over = signatures.map(({ subject }) => subject).filter((subject) => !subject.startsWith("log:"));
+  const there = await frozenAmong(db, over);
+  return over
+    .filter((subject) => !there.has(subject))
+    .map((subject) => issue("row-dangling" as const, [subject], { table: "KeySignature", of: subject }));
 }
 
 /**

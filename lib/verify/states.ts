@@ -2,6 +2,7 @@ import { canonicalJson } from "@/lib/base";
 import { writeTogether, type Db, type Tx } from "@/lib/db";
 import { compareStates, type StateIssue } from "@/lib/ledger";
 import {
+  countLoggedSubjects,
   isLoggedKind,
   latestDigests,
   loggedSubjects,
@@ -9,54 +10,45 @@ import {
   subjectSlices,
   subjectState,
 } from "@/lib/store";
-import { step, type Watch } from "./watch";
+import { counter, type Walk } from "./walk";
 
 /** Subjects read at once. */
 const SLICE = 100;
+/** Names alone, read at once. */
+const NAMES = 1000;
 
-export interface LookedStates {
-  readonly looked: number;
-  readonly findings: readonly StateIssue[];
-}
-
-/** Everything there is against what the log last said of it; of `only` these, where the walk was of a part of the log. */
-export async function checkStates(
-  db: Db,
-  only: ReadonlySet<string> | null,
-  watch: Watch,
-): Promise<LookedStates> {
-  const findings: StateIssue[] = [];
-  let looked = 0;
+/**
+ * Everything there is against what the log last said of it; of `only` these, where the walk was of a part of the log.
+ * Answers with how many were there.
+ */
+export async function* checkStates(db: Db, only: ReadonlySet<string> | null): Walk<number> {
+  const count = counter("records", only?.size ?? (await countLoggedSubjects(db)));
+  let there = 0;
   const slices = only === null ? loggedSubjects(db, SLICE) : inSlices([...only]);
   for await (const subjects of slices) {
     const states = await presentDigests(db, subjects);
-    looked += states.size;
+    there += states.size;
     const differing = compareStates(await latestDigests(db, subjects), states).map(({ path }) =>
       String(path[0]),
     );
-    if (differing.length > 0) findings.push(...(await lookedAtAgain(db, differing)));
-    await step(watch, "records", looked);
+    yield count.step(subjects.length, differing.length > 0 ? await lookedAtAgain(db, differing) : []);
   }
-  if (only === null) {
-    const unlogged = await checkUnlogged(db, watch);
-    looked += unlogged.looked;
-    findings.push(...unlogged.findings);
-  }
-  return { looked, findings };
+  yield count.end();
+  return only === null ? there + (yield* checkUnlogged(db, there)) : there;
 }
 
-/** What is there and the log never spoke of. */
-async function checkUnlogged(db: Db, watch: Watch): Promise<LookedStates> {
-  const findings: StateIssue[] = [];
-  let looked = 0;
-  for await (const subjects of subjectSlices(db, SLICE)) {
+/** What is there and the log never spoke of, beside those that it spoke of and are `there`. Answers with how many. */
+async function* checkUnlogged(db: Db, there: number): Walk<number> {
+  const count = counter("unlogged records", there);
+  let found = 0;
+  for await (const subjects of subjectSlices(db, NAMES)) {
     const logged = await latestDigests(db, subjects);
     const unknown = subjects.filter((subject) => !logged.has(subject));
-    if (unknown.length > 0) findings.push(...(await lookedAtAgain(db, unknown)));
-    looked += unknown.length;
-    await step(watch, "records", looked);
+    found += unknown.length;
+    yield count.step(subjects.length, unknown.length > 0 ? await lookedAtAgain(db, unknown) : []);
   }
-  return { looked, findings };
+  yield count.end();
+  return found;
 }
 
 /** While we look others write. What did not fit is looked at again while nobody does; what fits then was only under way. */

@@ -1,14 +1,13 @@
 import { issue } from "@/lib/base";
 import { danglingRows, type Db } from "@/lib/db";
-import type { ChainEnd, ContentIssue, LedgerIssue } from "@/lib/ledger";
+import type { ChainEnd, LedgerIssue } from "@/lib/ledger";
 import type { LogHead } from "@/lib/signature";
 import { checkDerived } from "./derived";
-import { checkFrozen } from "./frozen";
 import { walkLog } from "./log-walk";
 import { checkPhotos } from "./photos";
-import { checkSignatures } from "./signatures";
+import { checkFrozen, checkKeys, checkSignatures } from "./signatures";
 import { checkStates } from "./states";
-import type { Watch } from "./watch";
+import { counter, gathered, wholeWalk, type Walk, type Watch } from "./walk";
 
 export interface Verification {
   readonly entries: number;
@@ -41,45 +40,53 @@ interface Asked {
 /**
  * Walks the log from its first entry, compares everything there is with what the log last said of it, hashes every
  * original photo and the pictures made from it again, and every frozen text; what follows from the records is worked out
- * again. Reads only, slice by slice, so that memory does not grow with the records but for a hundred bytes a photo.
- * `folder`: the data folder with the installation's key. Throws the signal's reason where it was stopped.
+ * again. Reads only, slice by slice, so that memory does not grow with the records but for a hundred bytes a photo, and
+ * goes from step to step as it is asked to. What the steps say they found is what the answer says, in its order; remarks
+ * are among it. `folder`: the data folder with the installation's key.
  */
-export async function verifyRecords(
+export async function* walkRecords(
   db: Db,
   folder: string,
-  { noted = null, since = null, watch = {}, photos: place = folder }: Asked = {},
-): Promise<Verification> {
-  const log = await walkLog(db, { since, noted }, watch);
+  { noted = null, since = null, photos: place = folder }: Omit<Asked, "watch"> = {},
+): Walk<Verification> {
+  const found: LedgerIssue[] = [];
+  const log = yield* gathered(walkLog(db, { since, noted }), found);
   const only = log.touched;
-  const states = await checkStates(db, only, watch);
-  const photos = await checkPhotos(db, place, log, watch);
-  const frozen = await checkFrozen(db, only, watch);
-  const signatures = await checkSignatures(db, folder, { last: log.end?.seq ?? 0, only }, watch);
-  const derived = await checkDerived(db, only, watch);
+  const subjects = yield* gathered(checkStates(db, only), found);
+  const photos = yield* gathered(checkPhotos(db, place, log), found);
+  const frozen = yield* gathered(checkFrozen(db, only), found);
+  const last = log.end?.seq ?? 0;
+  const signatures = yield* gathered(checkSignatures(db, { last, only }), found);
+  yield* gathered(checkKeys(db, folder), found);
+  if (only === null) yield* gathered(checkDangling(db), found);
+  const derived = yield* gathered(checkDerived(db, only), found);
   return {
-    entries: log.entries,
-    subjects: states.looked,
-    photos: photos.looked,
-    frozen: frozen.looked,
-    signatures: signatures.looked,
-    derived: derived.looked,
+    ...{ entries: log.entries, subjects, photos, frozen, signatures, derived },
     head: log.end?.hash ?? null,
     end: log.end,
-    remarks: log.findings.filter(({ code }) => code === "time-runs-back"),
-    findings: [
-      ...log.findings.filter(({ code }) => code !== "time-runs-back"),
-      ...states.findings,
-      ...photos.findings,
-      ...frozen.findings,
-      ...signatures.findings,
-      ...(only === null ? await dangling(db) : []),
-      ...derived.findings,
-    ],
+    remarks: found.filter(isRemark),
+    findings: found.filter((one) => !isRemark(one)),
   };
 }
 
+/** As `walkRecords`, to the end. Throws the signal's reason where it was stopped. */
+export async function verifyRecords(
+  db: Db,
+  folder: string,
+  { watch = {}, ...asked }: Asked = {},
+): Promise<Verification> {
+  return wholeWalk(walkRecords(db, folder, asked), watch);
+}
+
+/** Worth a word, and no fault of the records. */
+export const isRemark = ({ code }: LedgerIssue): boolean => code === "time-runs-back";
+
 /** Rows whose key points nowhere. The program cannot write one, and no subject's state would hold it. */
-async function dangling(db: Db): Promise<readonly ContentIssue[]> {
+async function* checkDangling(db: Db): Walk<void> {
+  const count = counter("rows", 1);
   const rows = await danglingRows(db);
-  return rows.map(({ table, parent }) => issue("row-dangling" as const, [table], { table, of: parent }));
+  yield count.step(
+    1,
+    rows.map(({ table, parent }) => issue("row-dangling" as const, [table], { table, of: parent })),
+  );
 }

@@ -40,7 +40,7 @@ describe("work that costs seconds", () => {
       expect(readFileSync(path.join(app, route), "utf8"), route).toMatch(
         /\bdear\(|dearAnswer\(|inDearTurn\(/,
       );
-    expect(readFileSync(path.join(app, "log/actions.ts"), "utf8")).toMatch(/inDearTurn\(/);
+    expect(readFileSync(path.join(app, "api/log/verify/route.ts"), "utf8")).toMatch(/standInLine\(/);
   });
 
   it("is made aside: no file of the server draws a paper or writes an export on its own thread", () => {

@@ -535,6 +535,17 @@ export const operations: readonly Operation[] = [
     refusals: [404],
   },
   {
+    path: "/api/log/verify",
+    method: "post",
+    id: "verifyRecords",
+    summary:
+      "Looks at all records and says meanwhile how far it is, a line of JSON each; only a last line that says it ended means that everything was looked at. The body is a head of the log kept elsewhere, or empty.",
+    deed: "log.read",
+    body: file("text/plain"),
+    success: answers(200, file("application/x-ndjson")),
+    refusals: [413, 422, 429],
+  },
+  {
     path: "/api/openapi.json",
     method: "get",
     id: "openapi",

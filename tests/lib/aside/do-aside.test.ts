@@ -50,6 +50,14 @@ describe("what the server makes aside", () => {
       if (name === "archive") expect(here.head).toMatchObject({ ok: true, bytes: one.length });
       else expect(one.toString("utf8").length, name).toBeGreaterThan(100);
     }
+    // How often it says how far it is depends on the time it takes; what it comes to does not.
+    const lookEnd = async (done: Done<unknown>) => (await bytesOf(done)).toString().trim().split("\n").at(-1);
+    const [one, other] = [
+      await lookEnd(await doAside("look", { noted: null })),
+      await lookEnd(await thread.do("look", { noted: null })),
+    ];
+    expect(other).toBe(one);
+    expect(one).toContain('"says":"ended"');
     const none = { ...asked, scope: { welderId: "nobody" } };
     expect((await thread.do("archive", none)).head).toMatchObject({
       ok: false,

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it, vi } from "vitest";
 import { emptyBeadJudgement } from "@/lib/assess";
-import { createBead, factsDiffer, getBead, saveBead, staleBeads } from "@/lib/beads";
+import { createBead, factsDiffering, getBead, saveBead, staleBeads } from "@/lib/beads";
 import { workAgain } from "@/lib/beads/work-again";
 import { countBeads, findPage, trendCounts, type BeadFilter, type ListedBead } from "@/lib/find";
 import { emptyDrawing } from "@/lib/marks";
@@ -141,13 +141,13 @@ describe("a row that is not current is never shown or counted as current", () =>
   ])("whatever changes %s behind the program's back leaves its row marked", async (_, change) => {
     const { db } = fresh();
     await workAgain(db);
-    expect(await factsDiffer(db, ids[0]!)).toBe(false);
+    expect((await factsDiffering(db, [ids[0]!])).has(ids[0]!)).toBe(false);
     await change();
     expect((await verdicts())[0]).toBe("again");
     expect((await verdicts())[1]).toBe("reject");
     await workAgain(db);
     expect((await verdicts())[0]).not.toBe("again");
-    expect(await factsDiffer(db, ids[0]!)).toBe(false);
+    expect((await factsDiffering(db, [ids[0]!])).has(ids[0]!)).toBe(false);
   });
 
   it("a save leaves no stale row, in one transaction with what it says", async () => {

@@ -21,7 +21,8 @@ import {
 import { addPerson, removePerson, type PersonRecord } from "@/lib/roster";
 import type { Pen } from "@/lib/store";
 import { allSubjects } from "@/lib/store/subjects";
-import { checkFrozen } from "@/lib/verify/frozen";
+import { checkFrozen } from "@/lib/verify/signatures";
+import { findingsOf } from "../../setup/findings-of";
 import {} from "@/lib/beads/beads";
 import { deleteBead } from "@/lib/beads/deleted-beads";
 import { stateDigest } from "@/lib/store/log";
@@ -184,7 +185,7 @@ describe("a signed record", () => {
     const where = { inspectionId_revision: { inspectionId, revision: 1 } };
     await expect(pen.db.signedRevision.update({ where, data: { content: "{}" } })).rejects.toThrow();
     await expect(pen.db.signedRevision.delete({ where })).rejects.toThrow();
-    expect((await checkFrozen(pen.db)).findings).toEqual([]);
+    expect(await findingsOf(checkFrozen(pen.db, null))).toEqual([]);
   });
 
   it("is corrected by a revision that says what changed and why, beside the old one", async () => {
@@ -207,7 +208,7 @@ describe("a signed record", () => {
     expect(first?.intact).toBe(true);
     expect(first?.signer).toBeNull();
     expect(first?.standing.kind).toBe("signed-here");
-    expect((await checkFrozen(pen.db)).findings).toEqual([]);
+    expect(await findingsOf(checkFrozen(pen.db, null))).toEqual([]);
   });
 
   it("is found when a byte of it was changed behind the triggers", async () => {
@@ -219,7 +220,8 @@ describe("a signed record", () => {
     await pen.db.$executeRawUnsafe(
       "UPDATE SignedRevision SET content = replace(content, '520', '529') WHERE revision = 1",
     );
-    expect((await checkFrozen(pen.db)).findings.map(({ code }) => code)).toEqual(["text-changed"]);
+    const found = await findingsOf(checkFrozen(pen.db, null));
+    expect(found.map(({ code }) => code)).toEqual(["text-changed", "signature-bad"]);
     expect((await listSigned(pen.db, inspectionId))[0]?.intact).toBe(false);
   });
 });
