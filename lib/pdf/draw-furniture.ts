@@ -1,11 +1,11 @@
 import { asDecoration, drawBlock, drawRule, type Flow } from "./flow";
 import { layText, run, type Run } from "./lay-text";
-import { BODY_WIDTH, FOOT_TOP, GREY, LEFT, RIGHT, RULE } from "./page";
+import { BODY_WIDTH, FOOT_TOP, GREY, LEFT, ONE_PAGE, ONE_WIDTH, RIGHT, RULE } from "./page";
 import { drawQr } from "./qr";
 
 /** 17.5 mm with its quiet zone: a phone reads it from a sheet on the wall. */
 const QR_SIDE = 50;
-const TEXT_WIDTH = BODY_WIDTH - QR_SIDE - 8;
+const BESIDE_QR = QR_SIDE + 8;
 
 export interface Furniture {
   readonly record: string;
@@ -15,13 +15,41 @@ export interface Furniture {
   readonly recordUrl: string | null;
 }
 
+/** Where the foot stands: its rule, its lines below that, the code's top. */
+interface FootPlace {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly lines: readonly [record: number, digest: number, address: number];
+  readonly codeTop: number;
+}
+const usual: FootPlace = {
+  left: LEFT,
+  right: RIGHT,
+  top: FOOT_TOP,
+  lines: [6, 22, 33],
+  codeTop: FOOT_TOP + 2,
+};
+/** Lower, its code beside the last lines of the body. */
+const low: FootPlace = {
+  left: ONE_PAGE.left,
+  right: ONE_PAGE.left + ONE_WIDTH,
+  top: ONE_PAGE.footTop,
+  lines: [4, 16.5, 26],
+  codeTop: ONE_PAGE.codeTop,
+};
+
+/** The foot of a sheet that fits one page. */
+export const drawLowFoot = (flow: Flow, furniture: Furniture): void =>
+  drawFoot(flow, furniture, "page 1 of 1", low);
+
 /** Head and foot of every page, drawn when the number of pages is known. */
 export function drawFurniture(flow: Flow, furniture: Furniture): void {
   const { start, count } = flow.doc.bufferedPageRange();
   for (let page = 0; page < count; page += 1) {
     flow.doc.switchToPage(start + page);
     if (page > 0) drawRunningHead(flow, furniture);
-    drawFoot(flow, furniture, `page ${page + 1} of ${count}`);
+    drawFoot(flow, furniture, `page ${page + 1} of ${count}`, usual);
   }
 }
 
@@ -35,20 +63,22 @@ function drawRunningHead(flow: Flow, { record, title }: Furniture): void {
   putLine(flow, run(`${record} · ${title}`, "display", 10.5), LEFT, 41, BODY_WIDTH);
 }
 
-function drawFoot(flow: Flow, { record, digest, recordUrl }: Furniture, pageOf: string): void {
-  drawRule(flow, FOOT_TOP, RULE.line);
-  const right = recordUrl === null ? RIGHT : RIGHT - QR_SIDE - 8;
+function drawFoot(
+  flow: Flow,
+  { record, digest, recordUrl }: Furniture,
+  pageOf: string,
+  { left, right, top, lines: [first, second, third], codeTop }: FootPlace,
+): void {
+  const end = recordUrl === null ? right : right - BESIDE_QR;
+  const width = right - left - BESIDE_QR;
+  drawRule(flow, top, RULE.line, flow.ink, left, codeTop < top ? end : right);
   const pageWidth = flow.faces.width(pageOf, "heavy latin", 10.5);
-  putLine(flow, run(record, "heavy", 10.5), LEFT, FOOT_TOP + 6, TEXT_WIDTH - pageWidth - 12);
-  putLine(flow, run(pageOf, "heavy", 10.5), right - pageWidth, FOOT_TOP + 6, pageWidth + 2);
-  putLine(
-    flow,
-    run(`SHA-256 of the content ${digest}`, "text", 7, GREY.words),
-    LEFT,
-    FOOT_TOP + 22,
-    TEXT_WIDTH,
-  );
+  putLine(flow, run(record, "heavy", 10.5), left, top + first, width - pageWidth - 12);
+  putLine(flow, run(pageOf, "heavy", 10.5), end - pageWidth, top + first, pageWidth + 2);
+  const small = (text: string, below: number) =>
+    putLine(flow, run(text, "text", 7.5, GREY.words), left, top + below, width);
+  small(`SHA-256 of the content ${digest}`, second);
   if (recordUrl === null) return;
-  putLine(flow, run(`The record ${recordUrl}`, "text", 7, GREY.words), LEFT, FOOT_TOP + 33, TEXT_WIDTH);
-  asDecoration(flow.doc, () => drawQr(flow.doc, recordUrl, RIGHT - QR_SIDE + 4, FOOT_TOP + 2, QR_SIDE));
+  small(`The record ${recordUrl}`, third);
+  asDecoration(flow.doc, () => drawQr(flow.doc, recordUrl, right - QR_SIDE + 4, codeTop, QR_SIDE));
 }

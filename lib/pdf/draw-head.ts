@@ -45,10 +45,11 @@ function drawVerdictBox(
   return y + height + 2.2;
 }
 
+export const INSPECTOR_FIRST = "A qualified inspector sees this bead before anything is changed or repaired.";
+
 /** Above everything else: this bead goes to an inspector before anybody acts on the sheet. */
 export function drawInspectorFirst(flow: Flow): void {
-  const words = "A qualified inspector sees this bead before anything is changed or repaired.";
-  const block = layText(flow.faces, [run(words, "heavy", 15)], BODY_WIDTH - 28, { leading: 1.15 });
+  const block = layText(flow.faces, [run(INSPECTOR_FIRST, "heavy", 15)], BODY_WIDTH - 28, { leading: 1.15 });
   const height = block.height + 14;
   asDecoration(flow.doc, () => {
     flow.doc.lineWidth(4).strokeColor(flow.ink).lineJoin("miter").undash();

@@ -1,6 +1,7 @@
 import { CHECK_YOUR_COPY, type SheetDocument } from "@/lib/report";
 import { drawHeading, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { drawTable, tableStart, type Column } from "./draw-table";
+import { foldClauses } from "./fold-clauses";
 import { run, type Run } from "./lay-text";
 import { GREY } from "./page";
 
@@ -33,7 +34,7 @@ export function drawVerdict(flow: Flow, { verdict }: SheetDocument): void {
       [run(row.result, "strong", 9)],
       [run(`${row.title}: `, "strong", 9), run(row.detail, "text", 9)],
       [
-        run(row.clause, "text", 8, GREY.words),
+        run(foldClauses(row.clause), "text", 8, GREY.words),
         ...(row.checkYourCopy ? [run(" Check your copy.", "text", 8, GREY.words)] : []),
       ],
     ]);

@@ -66,9 +66,17 @@ export function openFaces(doc: PDFKit.PDFDocument): Faces {
     known.set(key, font);
     return font;
   };
+  // A line is set at several widths and sizes until a page holds it: each text is measured once.
+  const widths = new Map<string, number>();
+  const unitWidth = (text: string, font: string): number => {
+    const key = `${font} ${text}`;
+    const width = widths.get(key) ?? doc.font(font).fontSize(1).widthOfString(text);
+    widths.set(key, width);
+    return width;
+  };
   return {
     split: (text, face) => splitText(text, (letter) => fontFor(letter, face)),
-    width: (text, font, size) => doc.font(font).fontSize(size).widthOfString(text),
+    width: (text, font, size) => size * unitWidth(text, font),
   };
 }
 

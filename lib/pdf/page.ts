@@ -10,6 +10,20 @@ export const BODY_TOP = 62;
 export const BODY_BOTTOM = 762;
 export const FOOT_TOP = 772;
 
+/**
+ * A sheet that fits one page uses more of it, as far as an ordinary printer reaches: where its body begins and ends, the foot
+ * and its code, and how much of the width that code takes.
+ */
+export const ONE_PAGE = {
+  left: 34,
+  top: 28,
+  bottom: 788,
+  footTop: 792,
+  codeTop: 776,
+  codeWidth: 60,
+} as const;
+export const ONE_WIDTH = PAGE.width - 2 * ONE_PAGE.left;
+
 export const POINTS_PER_MM = 72 / MM_PER_INCH;
 
 /** Rules, from a hairline between rows to the bar over the title. */

@@ -3,7 +3,7 @@ import type { SheetDocument } from "@/lib/report";
 import { collect } from "./collect";
 import { drawCauses } from "./draw-causes";
 import { drawChange } from "./draw-change";
-import { drawFurniture } from "./draw-furniture";
+import { drawFurniture, drawLowFoot } from "./draw-furniture";
 import { drawHead, drawInspectorFirst } from "./draw-head";
 import { drawMarks } from "./draw-marks";
 import { drawMorePhotos } from "./draw-more-photos";
@@ -14,6 +14,7 @@ import { drawWidths } from "./draw-widths";
 import { openFaces } from "./faces";
 import { drawHeading, drawRule, flowText, HEADING_HEIGHT, makeRoom, type Flow } from "./flow";
 import { layText, run } from "./lay-text";
+import { onePage } from "./one-page";
 import { openDocument } from "./open-document";
 import { BODY_WIDTH, RULE } from "./page";
 
@@ -44,9 +45,11 @@ export async function sheetPdf(input: SheetPdfInput): Promise<Uint8Array> {
   doc.addStructure(root);
   doc.addPage();
   const flow: Flow = { doc, faces, ink: input.palette.text, root, y: 0 };
-  drawBody(flow, input);
+  const drawOne = onePage(flow, sheet, { photos: input.photos, palette: input.palette });
+  if (drawOne) drawOne();
+  else drawBody(flow, input);
   root.end();
-  drawFurniture(flow, { record, title: sheet.title, digest, recordUrl });
+  (drawOne ? drawLowFoot : drawFurniture)(flow, { record, title: sheet.title, digest, recordUrl });
   doc.end();
   return bytes;
 }

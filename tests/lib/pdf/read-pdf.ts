@@ -15,6 +15,8 @@ export interface ReadPage {
     readonly x: number;
     readonly y: number;
     readonly width: number;
+    /** Of its type, points. */
+    readonly size: number;
   }[];
   /** Every point that a path goes through, in points, with the page's transforms applied. */
   readonly pathPoints: readonly { readonly x: number; readonly y: number }[];
@@ -112,6 +114,7 @@ export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
         x: Number(transform[4]),
         y: Number(transform[5]),
         width,
+        size: Math.hypot(Number(transform[2]), Number(transform[3])),
       })),
       pathPoints: pathPoints(operators),
       imageBoxes: imageBoxes(operators),
