@@ -2,18 +2,15 @@ import { distance, type Point } from "@/lib/geometry";
 import type { Drawing, Mark, Toes } from "@/lib/marks";
 import type { Calibration } from "@/lib/measure";
 import { beadProfile, type BeadProfile } from "./profile";
+import { usuallySure } from "./sure";
 import { stationsOf } from "./toes";
-import { sureOf } from "./trace-bead";
 import type { TraceStation } from "./types";
 
 /** Where half of the stations are no surer than this, the whole of the trace is a guess: the reader halves what it doubts. */
 const GUESS = 0.5;
 
 /** Whether toes are so much of a guess that no width is stated of them; places somebody moved are sure. */
-export function isGuess(stations: readonly TraceStation[]): boolean {
-  const sures = stations.map(sureOf).sort((a, b) => a - b);
-  return sures.length === 0 || sures[sures.length >> 1]! <= GUESS;
-}
+export const isGuess = (stations: readonly TraceStation[]): boolean => usuallySure({ stations }) <= GUESS;
 
 /**
  * The profile of toes on a drawing. Where overlap is marked, metal rolled over the toe and the reader sees the roll's edge:

@@ -1,9 +1,11 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { distance, distanceToPolyline, type Point } from "@/lib/geometry";
+import { hasNeighbour } from "./beside";
 import { reader } from "./model";
 import { courseOfRegion, regionsOf, type RegionCourse } from "./regions";
 import { laySquare } from "./square";
-import { sureOf, traceBead } from "./trace-bead";
+import { usuallySure } from "./sure";
+import { traceBead } from "./trace-bead";
 import type { Pixels, ReadStrip, ReadWhole, Trace, TraceIssue } from "./types";
 
 type PhotoPlace = Point<"photo">;
@@ -49,7 +51,8 @@ export interface WholeLook {
 
 /**
  * Looks for the weld in a whole photo: the finder says where a bead lies, the reader is sent along it, and a line is
- * proposed only where the two agree about its ends and its width and the reader is as sure as of nearly every bead it knows.
+ * proposed only where the two agree about its ends and its width and the reader is as sure as of nearly every bead it knows
+ * and sees no other bead beside it: which one is meant nobody has said.
  *
  * Errors: no-bead-in-picture, two-beads, line-unclear, or why the bead cannot be read (`traceBead`).
  */
@@ -62,6 +65,7 @@ export async function proposeLine(
   if (!look.ok) return look;
   const { trace } = look.value;
   if (!isClear(look.value)) return fail(issue("line-unclear"));
+  if (await hasNeighbour(image, trace, readStrip)) return fail(issue("two-beads"));
   return ok({ points: straightened(middleOf(trace), trace.widthPx), widthPx: trace.widthPx });
 }
 
@@ -92,7 +96,6 @@ export async function lookAtWhole(
     distance(middle[0]!, seen.middle[0]!),
     distance(middle[middle.length - 1]!, seen.middle[seen.middle.length - 1]!),
   );
-  const sures = traced.value.stations.map(sureOf).sort((a, b) => a - b);
   return ok({
     share: best.share,
     second: beside,
@@ -101,7 +104,7 @@ export async function lookAtWhole(
     endsApart: apart / seen.length,
     endsApartWidths: apart / traced.value.widthPx,
     widthsApart: Math.log(traced.value.widthPx / seen.width),
-    sure: sures[sures.length >> 1]!,
+    sure: usuallySure(traced.value),
   });
 }
 

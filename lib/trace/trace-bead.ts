@@ -1,11 +1,14 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { distance, type Point } from "@/lib/geometry";
 import { courseThrough, type Course } from "./course";
-import { alongAt, bendAt, photoPlace, sampleStrip, type StripLay } from "./lay-strip";
+import { liesBetween } from "./beside";
+import { alongAt, bendAt, photoPlace, type StripLay } from "./lay-strip";
 import { looksOf } from "./looks";
 import { reader } from "./model";
-import { ANSWER_COLUMNS, LINE_COLUMNS, STRIP } from "./strip-size";
-import { shares, toePath, type ToePath } from "./toe-path";
+import { readOnce, type Read } from "./read-once";
+import { LINE_COLUMNS, STRIP } from "./strip-size";
+import { sureOf, usuallySure } from "./sure";
+import type { ToePath } from "./toe-path";
 import type { Pixels, ReadStrip, ToePoint, Trace, TraceIssue, TraceStation } from "./types";
 
 /** Below this a bead is too small on the photo for its toes, photo pixels across. */
@@ -23,19 +26,10 @@ const MOST_BESIDE = 0.7;
 const LEAST_SEEN = 0.5;
 const LEAST_SURE = 0.4;
 
-/** Both toes, read off one strip. */
-interface Read {
-  readonly lay: StripLay;
-  readonly upper: ToePath;
-  readonly lower: ToePath;
-  /** Columns of the answer where there is a bead. */
-  readonly seen: readonly number[];
-  readonly widthRows: number;
-}
-
 /**
  * Reads the bead along a line picked from its start to its crater, in photo pixels: once over a wide strip for where it
- * runs and how wide it is, and once over a strip that follows it.
+ * runs and how wide it is, and once over a strip that follows it. What it doubts as a whole may be the plate between two
+ * beads, so it looks on either side of that.
  *
  * Errors: the photo or the line does not allow it; `traceSentence` says how to photograph it better.
  */
@@ -63,17 +57,16 @@ export async function traceBead(
   if (wrong !== null) return fail(wrong);
   const trace = traceOf(second.read, course);
   const sure = trace.stations.filter((station) => !station.end && sureOf(station) > 0.5);
-  return sure.length < LEAST_SURE * trace.stations.length
-    ? fail(issue("not-sure-enough"))
-    : ok(doubted(trace));
+  if (sure.length < LEAST_SURE * trace.stations.length) return fail(issue("not-sure-enough"));
+  if (!isDoubted(trace)) return ok(trace);
+  return (await liesBetween(image, trace, read)) ? fail(issue("line-beside-bead")) : ok(halved(trace));
 }
 
-export const sureOf = ({ upper, lower }: TraceStation): number => Math.min(upper.sure, lower.sure);
+/** Whether the reader is less sure of the whole than it is of nearly every bead it knows. */
+const isDoubted = (trace: Trace): boolean => usuallySure(trace) < reader.usualSure;
 
-/** Where the reader is less sure of the whole than it is of nearly every bead it knows, nothing of it is sure. */
-function doubted(trace: Trace): Trace {
-  const sures = trace.stations.map(sureOf).sort((a, b) => a - b);
-  if (sures[sures.length >> 1]! >= reader.usualSure) return trace;
+/** So that nothing of it is sure. */
+function halved(trace: Trace): Trace {
   const half = (toe: ToePoint): ToePoint => ({ ...toe, sure: toe.sure / 2 });
   const stations = trace.stations.map((one) => ({ ...one, upper: half(one.upper), lower: half(one.lower) }));
   return { ...trace, stations };
@@ -87,36 +80,6 @@ async function firstLook(image: Pixels, course: Course, read: ReadStrip): Promis
     if (tooLittle(found) === null) return ok(found);
   }
   return fail(issue("no-bead"));
-}
-
-async function readOnce(
-  image: Pixels,
-  lay: StripLay,
-  readStrip: ReadStrip,
-  reachRows: number,
-): Promise<{ readonly read: Read; readonly planes: Float32Array }> {
-  const { planes } = sampleStrip(image, lay);
-  const logits = await readStrip(planes);
-  const [upper, lower] = [toePath(shares(logits, 0), reachRows), toePath(shares(logits, 1), reachRows)];
-  const seen = longestRun(upper, lower);
-  const widths = seen.map((column) => lower.rows[column]! - upper.rows[column]!).sort((a, b) => a - b);
-  return { read: { lay, upper, lower, seen, widthRows: widths[widths.length >> 1] ?? 0 }, planes };
-}
-
-/** The longest stretch of columns in which both toes are there, over gaps of a few. */
-function longestRun(upper: ToePath, lower: ToePath): readonly number[] {
-  const MOST_GAP = 10;
-  let best: number[] = [];
-  let run: number[] = [];
-  for (let column = 0; column < ANSWER_COLUMNS; column++) {
-    const there =
-      upper.none[column]! < 0.5 && lower.none[column]! < 0.5 && lower.rows[column]! - upper.rows[column]! > 1;
-    if (!there) continue;
-    if (run.length > 0 && column - run[run.length - 1]! > MOST_GAP) run = [];
-    run.push(column);
-    if (run.length > best.length) best = run;
-  }
-  return best;
 }
 
 /** How much of the picked line the bead was seen along. */

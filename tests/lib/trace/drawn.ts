@@ -2,12 +2,17 @@ import type { Point } from "@/lib/geometry";
 import type { Pixels, ReadStrip } from "@/lib/trace";
 import { ANSWER_COLUMNS, ANSWER_ROWS, STRIP } from "@/lib/trace/strip-size";
 
+type Edges = (x: number) => readonly [top: number, bottom: number] | null;
+
+/** Several bands that do not lie in each other. */
+export function drawnBeads(width: number, height: number, ...all: readonly Edges[]): Pixels {
+  const drawn = all.map((edges) => drawnBead(width, height, edges).data);
+  const data = drawn.reduce((one, other) => one.map((v, k) => Math.max(v, other[k]!)));
+  return { width, height, data };
+}
+
 /** A bead as a bright band on a dark plate: `edges` says where it begins and ends down the picture at x. */
-export function drawnBead(
-  width: number,
-  height: number,
-  edges: (x: number) => readonly [top: number, bottom: number] | null,
-): Pixels {
+export function drawnBead(width: number, height: number, edges: Edges): Pixels {
   const data = new Uint8ClampedArray(4 * width * height).fill(255);
   for (let x = 0; x < width; x++) {
     const at = edges(x + 0.5);
@@ -53,3 +58,48 @@ export const flawless: ReadStrip = (planes) => {
 
 export const along = (...points: readonly (readonly [number, number])[]): readonly Point<"photo">[] =>
   points.map(([x, y]) => ({ x, y }));
+
+/** A run of rows of one brightness, from its first to behind its last. */
+interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly bright: boolean;
+}
+
+function runsOf(planes: Float32Array, column: number): readonly Run[] {
+  const isBright = (row: number): boolean => planes[row * STRIP.columns + column]! > (40 + 85) / 255;
+  const runs: Run[] = [];
+  for (let from = 0; from < STRIP.rows;) {
+    let to = from + 1;
+    while (to < STRIP.rows && isBright(to) === isBright(from)) to++;
+    runs.push({ from, to, bright: isBright(from) });
+    from = to;
+  }
+  return runs;
+}
+
+/**
+ * What a reader says that takes for a bead the run nearest the strip's middle that ends on the strip: a bright one, and a
+ * dark one where `dark` is given. `bright` and `dark` are how high its peaks stand: 8 is sure, 5 in doubt.
+ */
+export const nearestRun =
+  (bright: number, dark: number | null): ReadStrip =>
+  (planes) => {
+    const logits = new Float32Array(2 * ANSWER_ROWS * ANSWER_COLUMNS);
+    const far = ({ from, to }: Run): number => Math.max(0, from - STRIP.rows / 2 + 1, STRIP.rows / 2 - to);
+    for (let column = 0; column < ANSWER_COLUMNS; column++) {
+      const [run] = runsOf(planes, column * STRIP.step)
+        .filter((one) => (one.bright || dark !== null) && one.from > 0 && one.to < STRIP.rows)
+        .toSorted((a, b) => far(a) - far(b));
+      for (const toe of [0, 1]) {
+        const base = toe * ANSWER_ROWS * ANSWER_COLUMNS + column;
+        if (run === undefined) logits[base + STRIP.rows * ANSWER_COLUMNS] = 12;
+        else {
+          const place = toe === 0 ? run.from : run.to;
+          for (let row = Math.max(0, place - 3); row < Math.min(STRIP.rows, place + 3); row++)
+            logits[base + row * ANSWER_COLUMNS] = run.bright ? bright : dark!;
+        }
+      }
+    }
+    return Promise.resolve(logits);
+  };

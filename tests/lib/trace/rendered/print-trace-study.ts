@@ -6,7 +6,7 @@ import { rippleLines, type RippleLine } from "./ripple-study";
 import { rippleTable } from "./ripple-tables";
 import { spoiltAnswer, spoiltKinds, type SpoiltAnswer } from "./spoilt";
 import { studyPicture, type StudiedPicture } from "./study-picture";
-import { traceTime } from "./trace-time";
+import { proposalTime, traceTime, type TraceTime } from "./trace-time";
 import { photoTables, spoiltTable, traceTables } from "./tables";
 
 type Line = StudiedPicture | SpoiltAnswer;
@@ -25,9 +25,10 @@ export async function printTraceStudy([word = "12", only = ""]: readonly string[
     return;
   }
   if (word === "time") {
-    const { clock, processor } = await traceTime();
+    const said = ({ clock, processor }: TraceTime): string =>
+      `${clock.toFixed(2)} s by the clock, ${processor.toFixed(2)} s of processor time`;
     console.log(
-      `One bead traced in WebAssembly on one thread: ${clock.toFixed(2)} s by the clock, ${processor.toFixed(2)} s of processor time (goal: under 1 s).`,
+      `In WebAssembly on one thread: one bead traced ${said(await traceTime())} (goal: under 1 s); a weld line proposed ${said(await proposalTime())}.`,
     );
     return;
   }

@@ -14,6 +14,8 @@ export interface SpoiltAnswer {
   readonly kind: SpoiltKind;
   readonly n: number;
   readonly scenario: string;
+  /** How many beads are in view; missing in what older studies wrote. */
+  readonly beads?: number;
   /** What the reader said of a line a person would draw there: "read", or the code of its refusal. */
   readonly traced: string;
   /** What was said of the whole picture: "proposed", or the code. */
@@ -41,6 +43,7 @@ export async function spoiltAnswer(
     kind,
     n,
     scenario: made.scenario,
+    beads: made.beads,
     traced: traced.ok ? "read" : traced.issues[0]!.code,
     proposed: proposed.ok ? "proposed" : proposed.issues[0]!.code,
   };
@@ -48,6 +51,7 @@ export async function spoiltAnswer(
 
 interface Spoilt {
   readonly scenario: string;
+  readonly beads: number;
   readonly image: Pixels;
   readonly line: readonly Point<"photo">[];
   /** Where what the picture shows is where it was before. */
@@ -63,18 +67,18 @@ function spoiltPicture(kind: SpoiltKind, n: number): Spoilt | null {
   if (picture.picked === null) return null;
   const random = createRandom(mixSeed(SEED, n));
   const widthPx = medianWidth(picture);
-  const { image, picked: line, scenario } = picture;
-  if (kind === "none") return widthPx < 50 ? null : { scenario, image, line };
+  const { image, picked: line, scenario, beads } = picture;
+  if (kind === "none") return widthPx < 50 ? null : { scenario, beads, image, line };
   if (kind === "tiny") {
     const factor = random.between(16, 40) / widthPx;
     if (factor > 0.9) return null;
     const at = line.map(({ x, y }) => ({ x: x * factor, y: y * factor }));
-    return { scenario, image: shrunk(image, factor), line: at };
+    return { scenario, beads, image: shrunk(image, factor), line: at };
   }
   if (kind === "blurred")
-    return { scenario, image: blurred(image, Math.round(random.between(0.3, 0.6) * widthPx)), line };
+    return { scenario, beads, image: blurred(image, Math.round(random.between(0.3, 0.6) * widthPx)), line };
   const light = blown(picture);
-  return { scenario, image: light, line, truth: { ...picture, image: light } };
+  return { scenario, beads, image: light, line, truth: { ...picture, image: light } };
 }
 
 const medianWidth = ({ left, right }: TracePicture): number =>
@@ -166,7 +170,7 @@ function besideTheBead(n: number): Spoilt | null {
   if ([...truth.weld.leftToePx, ...truth.weld.rightToePx].some(inside)) return null;
   const random = createRandom(mixSeed(SEED + 2, n));
   const line = [0.15, 0.85].map((share) => ({ x: share * width, y: random.between(0.3, 0.7) * height }));
-  return { scenario, image: pixelsOf(rgb, width, height), line };
+  return { scenario, beads: 0, image: pixelsOf(rgb, width, height), line };
 }
 
 /** Two beads side by side on a flat plate, and a line midway between them. */
@@ -192,5 +196,5 @@ function betweenTwoBeads(n: number): Spoilt | null {
     y: (a.y + b.y) / 2,
   });
   const line = [between(mine[0]!, theirs[0]!), between(mine[mine.length - 1]!, theirs[theirs.length - 1]!)];
-  return { scenario, image: pixelsOf(rgb, width, height), line };
+  return { scenario, beads: 2, image: pixelsOf(rgb, width, height), line };
 }

@@ -160,12 +160,16 @@ const spoiltWords: Readonly<Record<SpoiltKind, string>> = {
   "two-beads": "two beads, the line between them",
 };
 
+const proposedOf = (all: readonly SpoiltAnswer[]): string =>
+  `${all.filter(({ proposed }) => proposed === "proposed").length} of ${all.length}`;
+
 function spoiltRow(kind: SpoiltKind, all: readonly SpoiltAnswer[]): string {
   const mine = all.filter((one) => one.kind === kind);
   const codes = [...new Set(mine.map(({ traced }) => traced))].toSorted();
   const counted = codes.map((code) => `${code} ${mine.filter(({ traced }) => traced === code).length}`);
-  const proposed = mine.filter((one) => one.proposed === "proposed").length;
-  return row(spoiltWords[kind], mine.length, counted.join(", "), `${proposed} of ${mine.length}`);
+  const single = mine.filter(({ beads }) => beads === 1);
+  const rest = kind === "none" && single.length > 0 ? `; of one bead ${proposedOf(single)}` : "";
+  return row(spoiltWords[kind], mine.length, counted.join(", "), `${proposedOf(mine)}${rest}`);
 }
 
 /** What is said of pictures that were spoilt on purpose. */

@@ -1,5 +1,5 @@
-import { traceBead } from "@/lib/trace";
-import { nodeReader } from "../node-reader";
+import { proposeLine, traceBead } from "@/lib/trace";
+import { nodeFinder, nodeReader } from "../node-reader";
 import { tracePicture } from "./pictures";
 
 const TURNS = 9;
@@ -18,11 +18,22 @@ export async function traceTime(): Promise<TraceTime> {
   const read = await nodeReader();
   const { image, picked } = tracePicture("kept-plain", 3);
   const line = picked!;
+  return medianTime(() => traceBead(image, line, read));
+}
+
+/** Likewise a weld line proposed without a click, with the looks on either side of it. */
+export async function proposalTime(): Promise<TraceTime> {
+  const [read, readWhole] = [await nodeReader(), await nodeFinder()];
+  // A picture on which a line is proposed: a refusal may come after fewer looks.
+  const { image } = tracePicture("refusal", 1010);
+  return medianTime(() => proposeLine(image, readWhole, read));
+}
+
+async function medianTime(work: () => Promise<{ readonly ok: boolean }>): Promise<TraceTime> {
   const turns: { clock: number; processor: number }[] = [];
   for (let turn = 0; turn <= TURNS; turn++) {
     const [from, used] = [performance.now(), process.cpuUsage()];
-    const traced = await traceBead(image, line, read);
-    if (!traced.ok) throw new Error(`the bead must be read: ${traced.issues[0]!.code}`);
+    if (!(await work()).ok) throw new Error("the bead must be read, and its line proposed");
     const { user, system } = process.cpuUsage(used);
     turns.push({ clock: (performance.now() - from) / 1000, processor: (user + system) / 1e6 });
   }
