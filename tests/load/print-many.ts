@@ -134,7 +134,9 @@ async function verified(server: TestServer): Promise<void> {
   await page.goto(`${server.url}/log`);
   const began = performance.now();
   await page.getByRole("button", { name: "Verify everything" }).click();
-  const found = page.getByText(/^(Everything fits|One finding|\d+ findings|The records could not)/).waitFor();
+  const found = page
+    .getByText(/^(Everything fits|One finding|\d+ findings|The records could not|The look broke off)/)
+    .waitFor();
   const meanwhile: number[] = [];
   let isOver = false;
   void found.finally(() => (isOver = true)).catch(() => undefined);
@@ -146,7 +148,7 @@ async function verified(server: TestServer): Promise<void> {
   }
   await found;
   const words = await page
-    .getByText(/^(Everything fits|One finding|\d+ findings|The records could not)/)
+    .getByText(/^(Everything fits|One finding|\d+ findings|The records could not|The look broke off)/)
     .innerText();
   const middle = meanwhile.toSorted((a, b) => a - b)[meanwhile.length >> 1] ?? 0;
   console.log(`verify   ${((performance.now() - began) / 1000).toFixed(0)} s: ${words}`);

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { factsDiffering } from "@/lib/beads";
+import { engineOf, tellEngine } from "@/lib/db/engine";
 import { growShop } from "@/lib/demo/grow-shop";
 import { useFreshDb } from "../../setup/fresh-db";
 import { storePlainPhotos } from "../../setup/plain-photos";
@@ -63,12 +64,14 @@ describe("what lists say of many beads, worked out again", () => {
   });
 
   it("is no answer where the database does not answer", async () => {
-    const gone = new Proxy(fresh().db, {
-      get: (db, name) =>
+    const { db } = fresh();
+    const gone = new Proxy(db, {
+      get: (of, name) =>
         name === "beadFound"
           ? { findMany: () => Promise.reject(new Error("the connection is gone")) }
-          : Reflect.get(db, name),
+          : Reflect.get(of, name),
     });
+    tellEngine(gone, engineOf(db));
     await expect(factsDiffering(gone, ids())).rejects.toThrow("the connection is gone");
   });
 });
