@@ -45,6 +45,7 @@ const setUp = (page: Page) => page.getByRole("region", { name: "Set-up" });
 /** The way a hand does it: one key after the other, and no event that a program makes. */
 async function typeIn(page: Page, label: RegExp, text: string): Promise<void> {
   await page.getByLabel(label).click();
+  await page.keyboard.press("End");
   await page.keyboard.type(text);
 }
 

@@ -14,10 +14,10 @@ afterAll(() => ground?.stop());
 
 describe(`${PEOPLE} people at once`, () => {
   it("are all served, and the server's memory is bounded", async () => {
-    const { timed, minutes } = await load(ground, { minutes: inDepth(0.08, 0.5), paceMs: 500 });
+    const { timed, minutes } = await load(ground, { minutes: inDepth(0.08, 0.5), paceMs: 500, least: 1 });
     for (const kind of kinds) {
       expect(timed[kind].failed, kind).toEqual([]);
-      expect(timed[kind].times.length, kind).toBeGreaterThanOrEqual(inDepth(1, 3));
+      expect(timed[kind].times.length, kind).toBeGreaterThanOrEqual(PEOPLE);
     }
     console.log(`p95, ms: ${kinds.map((kind) => `${kind} ${percentile(timed[kind].times, 95)}`).join(", ")}`);
     expect(Math.max(...minutes)).toBeLessThan(2 * 2 ** 30);

@@ -102,10 +102,17 @@ export const restsOf =
     return performance.now() < until;
   };
 
-/** All of them at work for so many minutes, each beginning somewhere in their pace. */
+/**
+ * All of them at work for so many minutes, each beginning somewhere in their pace. `least`: so many beads each makes to the
+ * end, however long a busy machine takes for them.
+ */
 export async function load(
   { server, tokens }: LoadGround,
-  { minutes, paceMs }: { readonly minutes: number; readonly paceMs: number },
+  {
+    minutes,
+    paceMs,
+    least = 0,
+  }: { readonly minutes: number; readonly paceMs: number; readonly least?: number },
 ): Promise<LoadFigures> {
   const jpeg = await bigPhoto();
   // The first page of a server that just began is nobody's wait.
@@ -121,6 +128,8 @@ export async function load(
   let photos = 0;
   const work = async (token: string, who: number): Promise<void> => {
     const next = chances(who + 1);
+    let made = 0;
+    const rests = restsOf(until, paceMs, next);
     const known = { authorization: `Bearer ${token}`, origin: server.url };
     const person = {
       figures,
@@ -131,10 +140,10 @@ export async function load(
         return new Response(await answer.arrayBuffer(), { status: answer.status });
       },
       photo: () => withComment(jpeg, `photo ${(photos += 1)}`),
-      goesOn: restsOf(until, paceMs, next),
+      goesOn: async () => (await rests()) || made < least,
     };
     await pause((next(1000) / 1000) * Math.min(paceMs, until - began));
-    while (performance.now() < until) await oneBead(person);
+    for (; performance.now() < until || made < least; made += 1) await oneBead(person);
   };
   await Promise.all(tokens.map(work));
   clearInterval(watch);
