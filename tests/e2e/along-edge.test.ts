@@ -117,39 +117,42 @@ describe("a thumb on a phone", () => {
   });
 });
 
-it("with the keyboard: along the edge, then a point to a tenth of a pixel where the pixels are seen", async () => {
-  const bench = await Bench.onPhoto(browser, server.url, `${rendered}.jpg`, desktop);
-  const { page } = bench;
-  await bench.canvas.focus();
-  for (const key of ["l", "a", "Space"]) await page.keyboard.press(key);
-  for (let i = 0; i < 8; i += 1) await page.keyboard.press("Shift+ArrowRight");
-  await page.keyboard.press("Space");
-  await expect.poll(() => draftPoints(bench)).toBeGreaterThan(2);
-  await shoot(page, "desktop-along-the-edge");
-  await page.keyboard.press("Enter");
-  await bench.pick("Undercut");
-  const drawn = await savedPoints(bench);
+itDeep(
+  "with the keyboard: along the edge, then a point to a tenth of a pixel where the pixels are seen",
+  async () => {
+    const bench = await Bench.onPhoto(browser, server.url, `${rendered}.jpg`, desktop);
+    const { page } = bench;
+    await bench.canvas.focus();
+    for (const key of ["l", "a", "Space"]) await page.keyboard.press(key);
+    for (let i = 0; i < 8; i += 1) await page.keyboard.press("Shift+ArrowRight");
+    await page.keyboard.press("Space");
+    await expect.poll(() => draftPoints(bench)).toBeGreaterThan(2);
+    await shoot(page, "desktop-along-the-edge");
+    await page.keyboard.press("Enter");
+    await bench.pick("Undercut");
+    const drawn = await savedPoints(bench);
 
-  await bench.tool("Move");
-  await bench.canvas.focus();
-  await page.keyboard.press("]");
-  for (let i = 0; i < 16; i += 1) await page.keyboard.press("+");
-  const isSmooth = () =>
-    bench.canvas
-      .locator("canvas")
-      .first()
-      .evaluate((canvas: HTMLCanvasElement) => canvas.getContext("2d")!.imageSmoothingEnabled);
-  await expect.poll(isSmooth).toBe(false);
-  await page.keyboard.press("Space");
-  for (const key of ["Alt+ArrowRight", "Alt+ArrowRight", "Alt+Shift+ArrowDown"])
-    await page.keyboard.press(key);
-  await shoot(page, "desktop-close-up");
-  await page.keyboard.press("Space");
-  await expect.poll(async () => (await savedPoints(bench))[0]!.x - drawn[0]!.x).toBeCloseTo(2, 6);
-  const moved = await savedPoints(bench);
-  expect(moved[0]!.y - drawn[0]!.y).toBeCloseTo(0.1, 6);
-  expect(moved.slice(1)).toEqual(drawn.slice(1));
-  await page.keyboard.press("0");
-  await expect.poll(isSmooth).toBe(true);
-  await page.context().close();
-});
+    await bench.tool("Move");
+    await bench.canvas.focus();
+    await page.keyboard.press("]");
+    for (let i = 0; i < 16; i += 1) await page.keyboard.press("+");
+    const isSmooth = () =>
+      bench.canvas
+        .locator("canvas")
+        .first()
+        .evaluate((canvas: HTMLCanvasElement) => canvas.getContext("2d")!.imageSmoothingEnabled);
+    await expect.poll(isSmooth).toBe(false);
+    await page.keyboard.press("Space");
+    for (const key of ["Alt+ArrowRight", "Alt+ArrowRight", "Alt+Shift+ArrowDown"])
+      await page.keyboard.press(key);
+    await shoot(page, "desktop-close-up");
+    await page.keyboard.press("Space");
+    await expect.poll(async () => (await savedPoints(bench))[0]!.x - drawn[0]!.x).toBeCloseTo(2, 6);
+    const moved = await savedPoints(bench);
+    expect(moved[0]!.y - drawn[0]!.y).toBeCloseTo(0.1, 6);
+    expect(moved.slice(1)).toEqual(drawn.slice(1));
+    await page.keyboard.press("0");
+    await expect.poll(isSmooth).toBe(true);
+    await page.context().close();
+  },
+);

@@ -14,6 +14,7 @@ import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/brow
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
 import { openAccountOf } from "../setup/account";
+import { itDeep } from "../setup/in-depth";
 
 const set = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set");
 const passphrase = "slag-then-bead";
@@ -147,47 +148,50 @@ describe("where accounts are asked for", () => {
     await page.context().close();
   });
 
-  it("notices are off until they are switched on, and then tell of what came while a page is open", async () => {
-    const page = await signedIn("imke", phone);
-    await page.context().grantPermissions(["notifications"], { origin: server.url });
-    // The browser's own notices cannot be looked at: what the page asks it to show is kept instead.
-    await page.addInitScript(() => {
-      const shown: string[] = [];
-      class Kept {
-        static permission = "granted";
-        static requestPermission = async () => "granted";
-        constructor(title: string, { body }: { body: string }) {
-          shown.push(`${title}: ${body}`);
+  itDeep(
+    "notices are off until they are switched on, and then tell of what came while a page is open",
+    async () => {
+      const page = await signedIn("imke", phone);
+      await page.context().grantPermissions(["notifications"], { origin: server.url });
+      // The browser's own notices cannot be looked at: what the page asks it to show is kept instead.
+      await page.addInitScript(() => {
+        const shown: string[] = [];
+        class Kept {
+          static permission = "granted";
+          static requestPermission = async () => "granted";
+          constructor(title: string, { body }: { body: string }) {
+            shown.push(`${title}: ${body}`);
+          }
         }
-      }
-      Object.assign(window, { Notification: Kept, shownHere: shown });
-    });
-    await page.clock.install();
-    const shown = () => page.evaluate(() => (window as unknown as { shownHere: string[] }).shownHere);
-    const asked: string[] = [];
-    page.on("response", (answer) => {
-      if (answer.url().includes("/api/news")) asked.push(new URL(answer.url()).search);
-    });
-    await page.goto(`${server.url}/me`);
-    const way = page.getByRole("group", { name: "Notices on this device" });
-    await way.getByRole("button", { name: "Off", pressed: true }).waitFor();
-    await page.clock.fastForward(120_000);
-    expect(asked).toEqual([]);
-    await way.getByRole("button", { name: "On" }).click();
-    await way.getByRole("button", { name: "On", pressed: true }).waitFor();
-    await shoot(page, "course-phone-notices");
-    await expect.poll(() => asked).toEqual([""]);
-    const again = await handIn(studentId, "lap-cold-lap.jpg");
-    value(await saveFeedback(pen(), again.handInId, 0, { ...emptyFeedback, remark: "Hotter." }, null));
-    value(await returnFeedback(pen(), again.handInId, 1, null, new Date()));
-    await page.clock.fastForward(31_000);
-    await expect.poll(shown).toEqual(["Feedback came back: Open to the bench"]);
-    // What was told is not told again.
-    await page.clock.fastForward(31_000);
-    await expect.poll(() => asked.length).toBe(3);
-    expect(await shown()).toHaveLength(1);
-    await page.context().close();
-  });
+        Object.assign(window, { Notification: Kept, shownHere: shown });
+      });
+      await page.clock.install();
+      const shown = () => page.evaluate(() => (window as unknown as { shownHere: string[] }).shownHere);
+      const asked: string[] = [];
+      page.on("response", (answer) => {
+        if (answer.url().includes("/api/news")) asked.push(new URL(answer.url()).search);
+      });
+      await page.goto(`${server.url}/me`);
+      const way = page.getByRole("group", { name: "Notices on this device" });
+      await way.getByRole("button", { name: "Off", pressed: true }).waitFor();
+      await page.clock.fastForward(120_000);
+      expect(asked).toEqual([]);
+      await way.getByRole("button", { name: "On" }).click();
+      await way.getByRole("button", { name: "On", pressed: true }).waitFor();
+      await shoot(page, "course-phone-notices");
+      await expect.poll(() => asked).toEqual([""]);
+      const again = await handIn(studentId, "lap-cold-lap.jpg");
+      value(await saveFeedback(pen(), again.handInId, 0, { ...emptyFeedback, remark: "Hotter." }, null));
+      value(await returnFeedback(pen(), again.handInId, 1, null, new Date()));
+      await page.clock.fastForward(31_000);
+      await expect.poll(shown).toEqual(["Feedback came back: Open to the bench"]);
+      // What was told is not told again.
+      await page.clock.fastForward(31_000);
+      await expect.poll(() => asked.length).toBe(3);
+      expect(await shown()).toHaveLength(1);
+      await page.context().close();
+    },
+  );
 
   it("an instructor reads the class and cannot speak in a student's place", async () => {
     const page = await signedIn("teacher", desktop);

@@ -196,12 +196,17 @@ describe("the desk for a class", () => {
   });
 });
 
+/** The ordinary run has the one farthest from where the server is. */
+const zones = <Zone>(all: readonly Zone[]): readonly Zone[] => all.slice(inDepth(2, 0));
+
 describe("the day an exercise is due", () => {
-  it.each([
-    ["America/Denver", "30 November 2026, 18:00 (Denver time)"],
-    ["Europe/Berlin", "1 December 2026, 02:00 (Berlin time)"],
-    ["Australia/Sydney", "1 December 2026, 12:00 (Sydney time)"],
-  ])("is read by the clock of %s", async (timezoneId, words) => {
+  it.each(
+    zones([
+      ["America/Denver", "30 November 2026, 18:00 (Denver time)"],
+      ["Europe/Berlin", "1 December 2026, 02:00 (Berlin time)"],
+      ["Australia/Sydney", "1 December 2026, 12:00 (Sydney time)"],
+    ]),
+  )("is read by the clock of %s", async (timezoneId, words) => {
     const page = await (await browser.newContext({ ...phone, timezoneId })).newPage();
     page.setDefaultTimeout(PATIENT_MS);
     await page.goto(`${server.url}/exercises/${exerciseId}`);
@@ -210,11 +215,13 @@ describe("the day an exercise is due", () => {
   });
 
   // A clock on the wall: 9 in the morning is 16:00 UTC in Denver, 08:00 in Berlin, 22:00 of the day before in Sydney.
-  it.each([
-    ["America/Denver", "2026-11-30T18:00", "2026-11-30T16:00:00.000Z", "Denver"],
-    ["Europe/Berlin", "2026-11-30T17:00", "2026-11-30T08:00:00.000Z", "Berlin"],
-    ["Australia/Sydney", "2026-11-30T19:00", "2026-11-29T22:00:00.000Z", "Sydney"],
-  ])("is set by the clock of %s, whoever set it before", async (timezoneId, shown, stored, place) => {
+  it.each(
+    zones([
+      ["America/Denver", "2026-11-30T18:00", "2026-11-30T16:00:00.000Z", "Denver"],
+      ["Europe/Berlin", "2026-11-30T17:00", "2026-11-30T08:00:00.000Z", "Berlin"],
+      ["Australia/Sydney", "2026-11-30T19:00", "2026-11-29T22:00:00.000Z", "Sydney"],
+    ]),
+  )("is set by the clock of %s, whoever set it before", async (timezoneId, shown, stored, place) => {
     const page = await (await browser.newContext({ ...desktop, timezoneId })).newPage();
     page.setDefaultTimeout(PATIENT_MS);
     await page.goto(`${server.url}/exercises/${exerciseId}/edit`);

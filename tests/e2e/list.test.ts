@@ -7,6 +7,7 @@ import { createInspection, createJob, getJob, saveJob } from "@/lib/jobs";
 import { PATIENT_MS } from "../setup/patience";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
+import { itDeep } from "../setup/in-depth";
 
 /** More than one page of the list holds. */
 const BEADS = 60;
@@ -94,7 +95,7 @@ describe("several beads", () => {
     await bar(page).waitFor({ state: "detached" });
   });
 
-  it("go to a weld of a job, or out as a file", async () => {
+  itDeep("go to a weld of a job, or out as a file", async () => {
     const pen = { db, by: "test" };
     const made = await createJob(pen, { title: "Hopper stand" });
     if (!made.ok) throw new Error("no job");

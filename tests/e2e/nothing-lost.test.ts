@@ -205,7 +205,7 @@ describe("the first page that a device ever opens", () => {
 });
 
 describe("photos taken while away", () => {
-  it("are marked at once, sent by themselves and not twice", async () => {
+  itDeep("are marked at once, sent by themselves and not twice", async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);
     const { page } = bench;
     await bench.saved();

@@ -13,6 +13,7 @@ import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/brow
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
 import { openAccountOf } from "../setup/account";
+import { itDeep } from "../setup/in-depth";
 
 const set = path.join(fileURLToPath(new URL("../..", import.meta.url)), "demo-images/set");
 const passphrase = "slag-then-bead";
@@ -108,7 +109,7 @@ describe("one person who teaches, inspects and welds", () => {
     await page.context().close();
   });
 
-  it("teaches and inspects on a phone with one account, and what is their own says so", async () => {
+  itDeep("teaches and inspects on a phone with one account, and what is their own says so", async () => {
     let page = await signIn(browser, server.url, { name: "imke", passphrase }, phone);
     const desks = page.getByRole("navigation", { name: "Your desks" });
     expect(await desks.getByRole("link").allInnerTexts()).toEqual([

@@ -296,7 +296,7 @@ describe("who may what, through the doors", () => {
     await page.unroute("**/*");
   });
 
-  it("the owner alone sets up the certificate that PDFs are signed with", async () => {
+  itDeep("the owner alone sets up the certificate that PDFs are signed with", async () => {
     const page = pages.owner;
     await page.goto(`${server.url}/keys`);
     const panel = page.locator("section", {

@@ -6,7 +6,7 @@ import { db } from "@/lib/db";
 import { scopes } from "@/lib/people";
 import { inSite } from "@/lib/sites";
 import { ownerOf, placesOf, type Owner } from "../setup/furnished-site";
-import { inDepth } from "../setup/in-depth";
+import { inDepth, itDeep } from "../setup/in-depth";
 import {
   askedOfNorth,
   makeTwoSites,
@@ -197,7 +197,7 @@ describe.each(inDepth<readonly SiteKind[]>(["folders"], siteKinds))("in %s", (ki
       expect(own.text).not.toMatch(/south|broken/);
     });
 
-    it("make what is made beside the pages each for themselves, also side by side", async () => {
+    itDeep("make what is made beside the pages each for themselves, also side by side", async () => {
       const marks = await marksOf(two.north, two.south);
       const of = async (host: string, owner: Owner, at: string) => {
         const { status, text } = await server.ask(host, at, { headers: byToken(owner) });
@@ -212,7 +212,7 @@ describe.each(inDepth<readonly SiteKind[]>(["folders"], siteKinds))("in %s", (ki
       }
     });
 
-    it("draw papers beside the pages each from their own beads, also side by side", async () => {
+    itDeep("draw papers beside the pages each from their own beads, also side by side", async () => {
       const [own] = await inSite(two.south, () => db().bead.findMany({ take: 1, select: { id: true } }));
       const sheet = async (host: string, owner: Owner, id = "") => {
         const { status, text } = await server.ask(host, `/api/beads/${id}/sheet.pdf`, {
@@ -228,7 +228,7 @@ describe.each(inDepth<readonly SiteKind[]>(["folders"], siteKinds))("in %s", (ki
       ]);
     });
 
-    it("outlive somebody who breaks off", async () => {
+    itDeep("outlive somebody who breaks off", async () => {
       await server.breakOff(NORTH, "/api/export/archive.zip", byToken(north));
       for (const [host, owner] of [
         [NORTH, north],

@@ -6,7 +6,7 @@ import { voltsAtFeed } from "@/lib/trade";
 import { makeTrial, setupAt, trialKnobs, type Trial, type TrialRun } from "@/lib/trials";
 import { advance } from "@/lib/trials/advance";
 import { ways } from "@/lib/trials/trial";
-import { inDepth } from "../../setup/in-depth";
+import { inDepth, itDeep } from "../../setup/in-depth";
 import { base, normals, trialOf } from "./simulated";
 
 /** Set-ups that a series may begin from: every example that has a plan, with both sockets. */
@@ -82,7 +82,7 @@ describe("a trial's points", () => {
     expect(made).toBeGreaterThan(inDepth(2, 4));
   });
 
-  it("leave the rows where nobody draws the corners together: the fault that the law is for", () => {
+  itDeep("leave the rows where nobody draws the corners together: the fault that the law is for", () => {
     const corners = bases.flatMap((setup) => {
       const knobs = turnable(setup).filter(({ field }) => field === "wireFeedMPerMin" || field === "volts");
       if (knobs.length < 2) return [];
