@@ -33,7 +33,8 @@ afterAll(async () => {
 
 /** Points; what lies on the photo is as large as its marks. */
 const FINE = 7.4;
-const squeezed = (text: string): string => text.replace(/[\s•;·]+/g, "");
+/** Without spaces, and without the signs that a style sheet puts between and around what is printed. */
+const squeezed = (text: string): string => text.replace(/[\s•;·()]+/g, "");
 
 describe("the sheet that a browser prints", () => {
   it("is one A4 page for each bead of the demo, with every line that stands on the screen, none too small", async () => {
@@ -44,7 +45,7 @@ describe("the sheet that a browser prints", () => {
       await page.goto(`${server.url}/beads/${id}/sheet`);
       await page.waitForLoadState("networkidle");
       const lines = await page.locator("article :is(p, dd, dt, td, li, h1, h2)").allInnerTexts();
-      const printed = await readPdf(await page.pdf({ preferCSSPageSize: true }));
+      const printed = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
       const said = squeezed(printed.map(({ text }) => text).join(" "));
       const items = printed.flatMap((one) => one.items).filter(({ text }) => text.trim() !== "");
       if (printed.length !== 1) amiss.push(`bead ${number}: ${printed.length} pages`);
