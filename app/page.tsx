@@ -117,7 +117,7 @@ async function Listed({ cards, filter }: { cards: readonly BeadSummary[]; filter
       ) : (
         <ul className={styles.list}>
           {cards.map((bead, i) => (
-            <BeadCard key={bead.id} bead={bead} choose isFirst={i < 6} />
+            <BeadCard key={bead.id} bead={bead} choose order={i} />
           ))}
         </ul>
       )}

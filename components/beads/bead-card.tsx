@@ -11,20 +11,25 @@ import styles from "./bead-card.module.css";
 export function BeadCard({
   bead,
   choose = false,
-  isFirst = false,
+  order = Infinity,
 }: {
   bead: BeadSummary;
   /** Whether it can be chosen for what is done with several. */
   choose?: boolean;
-  /** Among the first on the page: its picture is fetched at once. */
-  isFirst?: boolean;
+  /** From 0: pictures of the first are fetched at once, the very first before all others. */
+  order?: number;
 }) {
   return (
     <li className={styles.card}>
       <Link href={`/beads/${bead.id}`} className={styles.link}>
         <div className={styles.picture}>
           {bead.thumbSha256 ? (
-            <img src={`/api/photos/${bead.thumbSha256}/thumb`} alt="" loading={isFirst ? "eager" : "lazy"} />
+            <img
+              src={`/api/photos/${bead.thumbSha256}/thumb`}
+              alt=""
+              loading={order < 6 ? "eager" : "lazy"}
+              {...(order === 0 ? { fetchPriority: "high" } : {})}
+            />
           ) : (
             <span className={styles.noPicture}>No photo yet</span>
           )}

@@ -1,6 +1,7 @@
 import { MarkOverlay } from "@/components/picture";
 import { CHECK_YOUR_COPY, WIDTH_NOTE, type SheetDocument } from "@/lib/report";
 import { AnswerCard } from "./answer-card";
+import { paperManner } from "./paper-manner";
 import { ACROSS, printedScene } from "./printed-scene";
 import { SharePhoto } from "./share-photo";
 import { SectionPart } from "./sheet-section";
@@ -9,21 +10,21 @@ import styles from "./sheet.module.css";
 /** The printed page of one bead. Every word on it comes from the document; this file only sets it. */
 export function Sheet({ sheet }: { sheet: SheetDocument }) {
   return (
-    <article className={styles.sheet}>
+    <article className={styles.sheet} data-paper={paperManner(sheet)}>
       <SheetHead sheet={sheet} />
       {sheet.inspectorFirst && (
         <p className={styles.stop}>
           A qualified inspector sees this bead before anything is changed or repaired.
         </p>
       )}
-      <div className={styles.top}>
+      <div className={styles.bead}>
         <Photos sheet={sheet} />
         <HowRun sheet={sheet} />
+        <Marks sheet={sheet} />
+        <Widths sheet={sheet} />
       </div>
-      <Marks sheet={sheet} />
-      <Widths sheet={sheet} />
-      <Change sheet={sheet} />
-      <div className={styles.columns}>
+      <div className={styles.judged}>
+        <Change sheet={sheet} />
         <Causes sheet={sheet} />
         <VerdictPart sheet={sheet} />
       </div>
@@ -34,7 +35,7 @@ export function Sheet({ sheet }: { sheet: SheetDocument }) {
           ),
       )}
       {sheet.note && (
-        <section>
+        <section className={styles.note}>
           <h2>Note</h2>
           <p>{sheet.note}</p>
         </section>
@@ -103,11 +104,13 @@ function HowRun({ sheet }: { sheet: SheetDocument }) {
 function Change({ sheet }: { sheet: SheetDocument }) {
   if (!sheet.change) return null;
   return (
-    <AnswerCard answer={sheet.change} look="paper">
-      {sheet.nextChanges.length > 0 && (
-        <p>Only if that does not cure it: {sheet.nextChanges.join(" Then: ")}</p>
-      )}
-    </AnswerCard>
+    <div className={styles.wide}>
+      <AnswerCard answer={sheet.change} look="paper">
+        {sheet.nextChanges.length > 0 && (
+          <p>Only if that does not cure it: {sheet.nextChanges.join(" Then: ")}</p>
+        )}
+      </AnswerCard>
+    </div>
   );
 }
 
@@ -124,6 +127,10 @@ function Photos({ sheet }: { sheet: SheetDocument }) {
               maxWidth: `calc(var(--photo-height) * ${photo.widthPx / photo.heightPx})`,
             }}
           >
+            {index === 0 && (
+              // Seen at once, while the one that is sharp on paper is fetched; that lies over it.
+              <img src={`/api/photos/${photo.sha256}/thumb`} alt="" fetchPriority="high" />
+            )}
             <img
               src={`/api/photos/${photo.sha256}/small`}
               alt={`Photo ${index + 1} of the bead, ${photo.role}`}
@@ -149,7 +156,7 @@ function Photos({ sheet }: { sheet: SheetDocument }) {
 
 function Marks({ sheet }: { sheet: SheetDocument }) {
   return (
-    <section>
+    <section className={styles.wide}>
       <h2>What is there</h2>
       {sheet.marks.length === 0 ? (
         <p>Nothing marked.</p>
@@ -189,7 +196,7 @@ function Widths({ sheet: { photos } }: { sheet: SheetDocument }) {
   return photos.map(
     ({ sha256, width }, i) =>
       width && (
-        <section key={sha256}>
+        <section key={sha256} className={styles.wide}>
           <h2>Width of the bead{photos.length > 1 ? ` on photo ${i + 1}` : ""}</h2>
           <dl className={styles.setup}>
             {width.map(({ label, value }) => (
@@ -244,7 +251,7 @@ function VerdictPart({ sheet }: { sheet: SheetDocument }) {
   }
   const { verdict } = sheet;
   return (
-    <section>
+    <section className={styles.verdict}>
       <h2>Verdict: {verdict.word}</h2>
       <p>{verdict.long}</p>
       {verdict.checkYourCopy && <p>{CHECK_YOUR_COPY}</p>}
@@ -255,7 +262,7 @@ function VerdictPart({ sheet }: { sheet: SheetDocument }) {
       {verdict.unused && <p>{verdict.unused}</p>}
       {verdict.missing.length > 0 && <p>Missing: {verdict.missing.join("; ")}.</p>}
       {verdict.notLookedFor.length > 0 && <p>Not looked for: {verdict.notLookedFor.join(", ")}.</p>}
-      <table className={styles.table}>
+      <table className={`${styles.table} ${styles.clauses}`}>
         <thead>
           <tr>
             <th scope="col">Result</th>
