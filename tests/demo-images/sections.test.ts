@@ -20,7 +20,7 @@ const inView = ({ widthPx, heightPx }: MacroTruth, [x, y]: readonly [number, num
 
 describe("pictures of sections", () => {
   it("the same seed gives the same bytes and truth, another seed others", () => {
-    const params = { scenario: "section-tee-slag", megapixels: inDepth(0.03, 0.1), seed: 3 } as const;
+    const params = { scenario: "section-tee-slag", megapixels: 0.1, seed: 3 } as const;
     const [a, b, c] = [renderMacro(params), renderMacro(params), renderMacro({ ...params, seed: 4 })];
     expect(Buffer.compare(Buffer.from(a.rgb), Buffer.from(b.rgb))).toBe(0);
     expect(JSON.stringify(a.truth)).toBe(JSON.stringify(b.truth));

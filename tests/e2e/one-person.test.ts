@@ -176,7 +176,7 @@ describe("one person who teaches, inspects and welds", () => {
     await page.context().close();
   });
 
-  it("keeps the record when a role is taken away, and not the desk", async () => {
+  itDeep("keeps the record when a role is taken away, and not the desk", async () => {
     const page = await signIn(
       browser,
       server.url,
