@@ -61,7 +61,7 @@ export default async function LogPage({ searchParams }: Props) {
                   </td>
                   <td data-head="Who">{whoText(entry.by, names)}</td>
                   <td data-head="What">{actionText(entry.action)}</td>
-                  <td data-head="To">
+                  <td data-head="To" className={page.wraps}>
                     <Subject of={logSubject(entry.subject)} beadNumbers={beadNumbers} />
                   </td>
                   <td data-head="More">{detailPhrases(entry.detail).join("; ")}</td>
