@@ -1,3 +1,4 @@
+import { setTimeout as pause } from "node:timers/promises";
 import { fairTurns, type FairTurns } from "@/lib/base";
 import { ofSite } from "@/lib/sites";
 
@@ -35,7 +36,9 @@ export function standInLine(sender: string): InLine | null {
       return left;
     });
   });
-  return { isMine: () => mine, leave, wait: (ms) => Promise.race([came, pause(ms)]) };
+  return {
+    isMine: () => mine,
+    leave,
+    wait: (ms) => Promise.race([came, pause(ms, undefined, { ref: false })]),
+  };
 }
-
-const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms).unref());

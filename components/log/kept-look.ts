@@ -1,7 +1,7 @@
 import { begun, closed, isGoing, type Look } from "./look";
 
 /** Of this tab: a look that was going when the page was left or loaded anew ended with it, and the next page says so. */
-const KEY = "toeline-look";
+const KEY = "toeline-look-at-records";
 
 /** Notes how far a look is, as long as it is going. */
 export function noteLook(look: Look): void {

@@ -1,6 +1,5 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
-import { emptyBeadJudgement } from "@/lib/assess";
 import { createBead, saveBead } from "@/lib/beads";
 import { exampleSetups } from "@/lib/setup";
 import { saveSetup } from "@/lib/shop";
@@ -8,7 +7,7 @@ import type { Pen } from "@/lib/store";
 import { demoBeads, demoHandIns, demoJobWelds, demoSetups, type DemoBead } from "./beads";
 import { addDemoClass, addDemoExercise, type DemoClass } from "./course";
 import { addDemoPhoto, demoTruth, set, type Store } from "./demo-picture";
-import { demoDrawing, isSpatterLeftOut } from "./drawing";
+import { demoContent } from "./demo-content";
 import { addDemoJob } from "./job";
 import { addDemoLimits } from "./limits";
 import { daysAgo, made } from "./made";
@@ -36,25 +35,8 @@ async function addDemoBead(
     }),
   );
   filled.set(bead.picture, { beadId: id, welderId });
-  const drawing = demoDrawing(truth);
-  const found = new Set(drawing.marks.map(({ imperfection }) => imperfection));
-  const noSpatter = isSpatterLeftOut(truth);
-  made(
-    await saveBead(pen, id, revision, {
-      title: bead.title,
-      welder: bead.welder,
-      setup: { ...truth.setup, ...bead.setup },
-      judgement: {
-        ...emptyBeadJudgement,
-        criteriaId: bead.criteriaId,
-        lookedFor: bead.lookedFor.filter((one) => !found.has(one) && !(noSpatter && one === "spatter")),
-        note: bead.note,
-        tried: bead.after?.tried ?? null,
-        outcome: bead.after?.outcome ?? null,
-      },
-      photos: [{ id: await addDemoPhoto({ pen, dataDir }, id, bead.picture), role: "face", drawing }],
-    }),
-  );
+  const photoId = await addDemoPhoto({ pen, dataDir }, id, bead.picture);
+  made(await saveBead(pen, id, revision, demoContent(bead, truth, photoId)));
 }
 
 /**

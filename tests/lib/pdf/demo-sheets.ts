@@ -1,9 +1,9 @@
 import { readFile } from "node:fs/promises";
 import sharp from "sharp";
-import { assessBead, emptyBeadJudgement, type AssessContext } from "@/lib/assess";
+import { assessBead, type AssessContext } from "@/lib/assess";
 import { demoBeads, type DemoBead } from "@/lib/demo/beads";
 import { demoTruth, set } from "@/lib/demo/demo-picture";
-import { demoDrawing, isSpatterLeftOut } from "@/lib/demo/drawing";
+import { demoContent } from "@/lib/demo/demo-content";
 import { sheetDocument, type SheetDocument } from "@/lib/report";
 import type { UnitPreferences } from "@/lib/units";
 
@@ -26,23 +26,7 @@ async function demoSheet(bead: DemoBead, number: number, units: UnitPreferences,
   const truth = await demoTruth(bead.picture);
   const picture = await readFile(`${set}/${bead.picture}.jpg`);
   const { width, height } = await sharp(picture).metadata();
-  const drawing = demoDrawing(truth);
-  const found = new Set(drawing.marks.map(({ imperfection }) => imperfection));
-  const noSpatter = isSpatterLeftOut(truth);
-  const content = {
-    title: bead.title,
-    welder: bead.welder,
-    setup: { ...truth.setup, ...bead.setup },
-    judgement: {
-      ...emptyBeadJudgement,
-      criteriaId: bead.criteriaId,
-      lookedFor: bead.lookedFor.filter((one) => !found.has(one) && !(noSpatter && one === "spatter")),
-      note: bead.note,
-      tried: bead.after?.tried ?? null,
-      outcome: bead.after?.outcome ?? null,
-    },
-    photos: [{ id: "p1", role: "face" as const, drawing }],
-  };
+  const content = demoContent(bead, truth, "p1");
   const photos = [
     { id: "p1", sha256: number.toString(16).padStart(64, "0"), widthPx: width, heightPx: height },
   ];
