@@ -204,6 +204,53 @@ describe("the first page that a device ever opens", () => {
   });
 });
 
+describe("a page that was on its way while the first worker began", () => {
+  itDeep("is kept by it with its photo, though it was asked for past it", async () => {
+    const maker = await Bench.onPhoto(browser, server.url, jpeg, desktop);
+    await maker.saved();
+    const [id, address] = [idOf(maker), maker.page.url()];
+    await maker.page.context().close();
+
+    const bench = new Bench(await (await browser.newContext(desktop)).newPage());
+    const { page } = bench;
+    await page.addInitScript(() => {
+      const { serviceWorker } = navigator;
+      const register = serviceWorker.register.bind(serviceWorker);
+      const begun = new Promise<void>((begin) => Object.assign(window, { begin }));
+      serviceWorker.register = (...how) => begun.then(() => register(...how));
+    });
+    await page.goto(address);
+    await bench.photoShown();
+    let letGo = (): void => undefined;
+    const held = new Promise<void>((go) => (letGo = go));
+    await page.route(address, async (route) => {
+      await held;
+      await route.continue();
+    });
+    // The page that stands still lets the worker begin, when the next one is on its way already.
+    const began = page.context().waitForEvent("serviceworker", { timeout: PATIENT_MS });
+    await page.evaluate(() => {
+      const { begin } = window as unknown as { begin: () => void };
+      addEventListener("beforeunload", () => setTimeout(begin, 500));
+    });
+    const reloaded = page.reload({ timeout: PATIENT_MS });
+    const worker = await began;
+    await expect
+      .poll(() =>
+        worker.evaluate(
+          () => (self as never as { registration: ServiceWorkerRegistration }).registration.active?.state,
+        ),
+      )
+      .toBe("activated");
+    letGo();
+    await reloaded;
+    await page.unroute(address);
+    await bench.photoShown();
+    await untilKept(page.context(), bench, [`/beads/${id}`, ...(await picturesOf(id))]);
+    await page.context().close();
+  });
+});
+
 describe("photos taken while away", () => {
   itDeep("are marked at once, sent by themselves and not twice", async () => {
     const bench = await Bench.onPhoto(browser, server.url, jpeg, desktop);

@@ -39,11 +39,15 @@ function wrongOf({ id, number, saves, sha256 }: Written, there: There | undefine
   return wrong;
 }
 
-/** Numbers given are 1 to n, each once. */
+/** Numbers given are 1 to n, each once: each that is there more than once, and each that is not there. */
 function wrongNumbers(numbers: readonly number[], whose: string): string[] {
-  const sorted = numbers.toSorted((a, b) => a - b);
-  const at = sorted.findIndex((number, i) => number !== i + 1);
-  return at < 0 ? [] : [`${whose}: number ${sorted[at]} where ${at + 1} was due`];
+  const times = new Map<number, number>();
+  for (const number of numbers) times.set(number, (times.get(number) ?? 0) + 1);
+  const missing = numbers.map((_, i) => i + 1).filter((number) => !times.has(number));
+  return [
+    ...[...times].filter(([, n]) => n > 1).map(([number, n]) => `${whose}: number ${number} ${n} times`),
+    ...missing.map((number) => `${whose}: number ${number} is missing`),
+  ];
 }
 
 /** Each save that was said yes to stands in the log once, with its revision. */

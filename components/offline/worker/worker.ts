@@ -27,7 +27,7 @@ interface WorkerScope {
       waitUntil(work: Promise<unknown>): void;
     }) => void,
   ): void;
-  readonly clients: { openWindow(url: string): Promise<unknown> };
+  readonly clients: { openWindow(url: string): Promise<unknown>; claim(): Promise<void> };
   addEventListener(
     type: "fetch",
     act: (event: {
@@ -155,6 +155,8 @@ scope.addEventListener("message", (event) => {
     photos.handle({ request: new Request(address), event }).catch(none);
   event.waitUntil(
     Promise.all([
+      // A page that was on its way while this worker began was asked for past it, and its start did not take that page in.
+      scope.clients.claim(),
       ...wanted.map(keepPage),
       ...pagesIfNone.map(keepIfMissing),
       ...[...new Set(pictures)].map(keepPicture),
