@@ -1,9 +1,7 @@
 import { retryAfterMs } from "@/components/saving";
-import { serverDoors } from "./bead-doors";
 import { deviceStore, type DeviceStore } from "./device-store";
 import { photosToSend, type KeptBead } from "./kept";
 import { leftBeads, type LeftBead } from "./left-beads";
-import { sendLeft } from "./send-left";
 import { windowsHere } from "./window-lock";
 
 async function look(store: DeviceStore, by: string): Promise<readonly KeptBead[]> {
@@ -18,16 +16,26 @@ async function look(store: DeviceStore, by: string): Promise<readonly KeptBead[]
   return own;
 }
 
-const silentDoors = serverDoors(() => undefined);
+/** What sends brings along what a bead's content is made of: it comes only where something is to be sent. */
+async function sender(): Promise<(store: DeviceStore, key: string) => Promise<boolean>> {
+  const [{ sendLeft }, { serverDoors }] = await Promise.all([import("./send-left"), import("./bead-doors")]);
+  return (store, key) =>
+    sendLeft(
+      store,
+      key,
+      serverDoors(() => undefined),
+    );
+}
 
-/** One round over what gone windows left; false where nobody answered. */
+/** One round over what gone windows left; false where nobody answered. Rejects where the code that sends cannot come. */
 async function round(by: string): Promise<boolean> {
   const store = await deviceStore();
   if (!store) return true;
   let answered = true;
   for (const bead of await look(store, by)) {
     if (bead.stuck !== null || windowsHere.isOpenHere(bead.beadId)) continue;
-    const send = () => sendLeft(store, bead.key, silentDoors);
+    const sendLeft = await sender();
+    const send = () => sendLeft(store, bead.key);
     // The first that gets no answer is enough: the others would not get one either.
     answered = (await windowsHere.withLeftWork(bead.key, Date.now() - bead.at, send)) ?? true;
     if (!answered) break;

@@ -65,11 +65,11 @@ describe("the demo's sheets", () => {
     await addDemoLimits(fresh().pen);
     const context = await assessContext(fresh().db);
     const both = await Promise.all([metric, inch].map((units) => demoSheets(units, context)));
-    demo = both.flatMap((sheets, one) => sheets.filter((_, i) => inDepth(i % 2 === one, true)));
+    demo = both.flatMap((sheets, one) => sheets.filter((_, i) => inDepth(i % 6 === 3 * one, true)));
   });
 
   it("take one page each, and every word is on it", async () => {
-    expect(demo.length).toBeGreaterThan(inDepth(20, 40));
+    expect(demo.length).toBeGreaterThan(inDepth(6, 40));
     const found = [];
     for (const { picture: name, sheet } of demo) found.push(...(await amiss(name, sheet)));
     expect(found).toEqual([]);
@@ -147,17 +147,20 @@ describe("a made-up bead of six marks", () => {
     expect(longest.filter((id) => !sets.some(([one]) => one === id))).toEqual([]);
   });
 
-  it.each(sets.filter(([id, i]) => !longest.includes(id) && inDepth(i % 3 === 0, true)))(
+  it.each(sets.filter(([id, i]) => !longest.includes(id) && inDepth(i % 5 === 0, true)))(
     "judged by %s takes one page, and every word is on it",
     async (id, i) => {
       expect(await amiss(id, sheetFor(id, i))).toEqual([]);
     },
   );
 
-  it.each(sets.filter(([id]) => longest.includes(id)))("judged by %s says every word", async (id, i) => {
-    const sheet = sheetFor(id, i);
-    expect(unsaid(sheet, await pagesOf(sheet))).toEqual([]);
-  });
+  it.each(sets.filter(([id]) => longest.slice(inDepth(-1, 0)).includes(id)))(
+    "judged by %s says every word",
+    async (id, i) => {
+      const sheet = sheetFor(id, i);
+      expect(unsaid(sheet, await pagesOf(sheet))).toEqual([]);
+    },
+  );
 });
 
 describe("what does not fit one page", () => {
