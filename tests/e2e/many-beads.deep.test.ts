@@ -14,6 +14,8 @@ import { windows } from "./support/windows";
 /** A folder that `npm run bench:grow -- --keep FOLDER BEADS` made: served instead of the one that is made here. */
 const kept = process.env["TOELINE_MANY"] ?? "";
 const root = fileURLToPath(new URL("../..", import.meta.url));
+/** For a look at all of them; some 10 ms a bead. */
+const LOOK_MS = 12 * PATIENT_MS;
 const AT_FIRST = 998;
 const IN_ALL = 2001;
 
@@ -113,4 +115,19 @@ describe("more beads than a list counts", () => {
     await page.getByText(`These take all ${beads} beads`).waitFor();
     expect(await verified()).toBe(0);
   });
+
+  it(
+    "are looked at one and all from the page of the log, and fit",
+    async () => {
+      const page = await open(windows[0]![1], "/log");
+      page.setDefaultTimeout(LOOK_MS);
+      await page.getByRole("button", { name: "Verify everything" }).click();
+      const said = page.getByText(/^(Everything fits|\d+ findings|One finding|The look broke off)/);
+      const began = performance.now();
+      expect(await said.innerText()).toMatch(new RegExp(`^Everything fits: .*\\b${beads} records`));
+      console.log(`${beads} beads looked at in ${Math.round((performance.now() - began) / 1000)} s`);
+      await shoot(page, "many-beads-looked-at");
+    },
+    LOOK_MS,
+  );
 });
