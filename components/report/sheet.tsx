@@ -104,7 +104,7 @@ function HowRun({ sheet }: { sheet: SheetDocument }) {
 function Change({ sheet }: { sheet: SheetDocument }) {
   if (!sheet.change) return null;
   return (
-    <div className={styles.wide}>
+    <div className={`${styles.wide} ${styles.change}`}>
       <AnswerCard answer={sheet.change} look="paper">
         {sheet.nextChanges.length > 0 && (
           <p>Only if that does not cure it: {sheet.nextChanges.join(" Then: ")}</p>

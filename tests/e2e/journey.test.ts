@@ -1,6 +1,6 @@
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Browser, Page } from "playwright-core";
+import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, kept, openBrowser, phone, shoot } from "./support/browser";
@@ -112,6 +112,12 @@ describe.each(inDepth(photos.slice(1), photos))("from a photo to the one change,
     await page.setViewportSize(phone.viewport);
     await shoot(page, `sheet-narrow-${kind}`);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.viewport.width);
+    // And what to change comes right after the photo.
+    const top = async (part: Locator) => (await part.boundingBox())!.y;
+    const change = await top(page.getByTestId("first-change"));
+    expect(change).toBeGreaterThan(await top(page.getByRole("figure").first()));
+    for (const name of ["How it was run", "What is there"])
+      expect(change).toBeLessThan(await top(page.getByRole("heading", { name })));
     await page.setViewportSize(desktop.viewport);
     expect(errors).toEqual([]);
     await page.context().close();
