@@ -37,6 +37,10 @@ export interface BesideLine {
 }
 
 const OFF_WIDTHS = 0.25;
+/** A trace of which a larger share lies off is none of any bead. */
+const MOST_OFF = 0.25;
+
+export const isWrong = ({ off }: BesideLine): boolean => off > MOST_OFF;
 
 /** The lines of one picture; none where there is no such picture. */
 export async function besideLines(

@@ -1,8 +1,5 @@
-import { besideKinds, type BesideKind, type BesideLine } from "./beside-study";
+import { besideKinds, isWrong, type BesideKind, type BesideLine } from "./beside-study";
 import { head, row } from "./tables";
-
-/** A trace of which a larger share lies off is none of any bead. */
-const MOST_OFF = 0.25;
 
 const words: Readonly<Record<BesideKind, string>> = {
   single: "one bead",
@@ -41,10 +38,7 @@ export function besideTable(lines: readonly BesideLine[]): string {
 
 function besideRow(mine: readonly BesideLine[], between: boolean, settled: boolean): string {
   const sure = mine.filter(({ alone }) => alone === "sure");
-  const [wrong, right] = [
-    sure.filter(({ off }) => off > MOST_OFF),
-    sure.filter(({ off }) => off <= MOST_OFF),
-  ];
+  const [wrong, right] = [sure.filter(isWrong), sure.filter((one) => !isWrong(one))];
   const caught = (list: readonly BesideLine[]): number => list.filter(({ now }) => now !== "sure").length;
   return row(
     `${words[mine[0]!.kind]}${between ? ", the line between them" : ""}${settled ? "; to settle on" : "; kept apart"}`,
