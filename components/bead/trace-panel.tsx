@@ -80,7 +80,7 @@ const whyNone = (toes: Toes, calibration: Calibrated | null): string =>
   !calibration?.ok
     ? "With a scale on this photo the width is shown along the bead."
     : isGuess(stationsOf(toes))
-      ? "As a whole these toes are a guess, so no width is stated. Drag them where they belong, or take the photo again from straight above."
+      ? "As a whole these toes are a guess, so no width is stated: the photo is hard to read here, or beads lie against both sides and this may be the plate between them. Drag them where they belong, or take the photo again from straight above."
       : "Too little of the bead is left to state a width of it.";
 
 /** The stretch in which the width differs most, as a mark of the person's who pressed for it; as any other from then on. */

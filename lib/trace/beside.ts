@@ -42,20 +42,37 @@ export async function hasNeighbour(image: Pixels, trace: Trace, read: ReadStrip)
 }
 
 /**
- * Whether what was traced is the plate between two beads, or a bead and that: on both sides a bead lies against it whose
- * toe is its own, or on one a bead of which the reader is much surer. `trace` with what the reader is sure of as it said it.
+ * Whether what is traced in doubt is the plate between two beads, or a bead and that: on both sides a bead lies against it
+ * whose toe is its own, or on one a bead of which the reader is much surer. `trace` with what the reader is sure of as it said it.
  */
 export async function liesBetween(image: Pixels, trace: Trace, read: ReadStrip): Promise<boolean> {
   let sides = 0;
   for (const side of SIDES) {
-    const seen = await lookBeside(image, trace, read, side * ADJOINING);
-    const sharing = seen.filter(({ gap }) => Math.abs(gap) <= SAME_TOE);
-    if (sharing.length < LEAST_SHARED * PLACES) continue;
+    const sharing = sharingToe(await lookBeside(image, trace, read, side * ADJOINING));
+    if (sharing === null) continue;
     const sures = sharing.map(({ sure }) => sure).sort((a, b) => a - b);
     if (1 - sures[sures.length >> 1]! <= MUCH_LESS * (1 - usuallySure(trace))) return true;
     sides++;
   }
   return sides === SIDES.length;
+}
+
+/**
+ * Whether on both sides a bead lies against what was traced, clearly seen, whose toe is its own. The plate between two beads is
+ * so, and so is a pass between two others: they look alike from beside, so this is a doubt and no refusal.
+ */
+export async function isEnclosed(image: Pixels, trace: Trace, read: ReadStrip): Promise<boolean> {
+  for (const side of SIDES) {
+    const seen = await lookBeside(image, trace, read, side * ADJOINING);
+    if (sharingToe(seen.filter(({ sure }) => sure >= reader.solidFrom)) === null) return false;
+  }
+  return true;
+}
+
+/** Where a bead beside has a toe in common with the traced one; null where it is not so far along. */
+function sharingToe(seen: readonly Neighbour[]): readonly Neighbour[] | null {
+  const sharing = seen.filter(({ gap }) => Math.abs(gap) <= SAME_TOE);
+  return sharing.length < LEAST_SHARED * PLACES ? null : sharing;
 }
 
 const SIDES = [-1, 1] as const;

@@ -1,11 +1,11 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { distance, distanceToPolyline, type Point } from "@/lib/geometry";
-import { hasNeighbour } from "./beside";
+import { hasNeighbour, isEnclosed } from "./beside";
 import { reader } from "./model";
 import { courseOfRegion, regionsOf, type RegionCourse } from "./regions";
 import { laySquare } from "./square";
 import { usuallySure } from "./sure";
-import { traceBead } from "./trace-bead";
+import { traceAlone } from "./trace-bead";
 import type { Pixels, ReadStrip, ReadWhole, Trace, TraceIssue } from "./types";
 
 type PhotoPlace = Point<"photo">;
@@ -54,7 +54,7 @@ export interface WholeLook {
  * proposed only where the two agree about its ends and its width and the reader is as sure as of nearly every bead it knows
  * and sees no other bead beside it: which one is meant nobody has said.
  *
- * Errors: no-bead-in-picture, two-beads, line-unclear, or why the bead cannot be read (`traceBead`).
+ * Errors: no-bead-in-picture, two-beads, line-unclear, or why the bead cannot be read (`traceAlone`).
  */
 export async function proposeLine(
   image: Pixels,
@@ -65,7 +65,8 @@ export async function proposeLine(
   if (!look.ok) return look;
   const { trace } = look.value;
   if (!isClear(look.value)) return fail(issue("line-unclear"));
-  if (await hasNeighbour(image, trace, readStrip)) return fail(issue("two-beads"));
+  if ((await hasNeighbour(image, trace, readStrip)) || (await isEnclosed(image, trace, readStrip)))
+    return fail(issue("two-beads"));
   return ok({ points: straightened(middleOf(trace), trace.widthPx), widthPx: trace.widthPx });
 }
 
@@ -141,7 +142,7 @@ async function traceToEnds(
   read: ReadStrip,
 ): Promise<Result<Trace, TraceIssue>> {
   let line = straightened(middle);
-  let traced = await traceBead(image, line, read);
+  let traced = await traceAlone(image, line, read);
   for (let turn = 1; turn < TRIES && traced.ok; turn++) {
     const { stations, lengthPx } = traced.value;
     const beyond = [
@@ -150,7 +151,7 @@ async function traceToEnds(
     ];
     if (!beyond.some(Boolean)) break;
     line = longer(line, 0.15, beyond);
-    traced = await traceBead(image, line, read);
+    traced = await traceAlone(image, line, read);
   }
   return traced;
 }

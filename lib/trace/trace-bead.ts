@@ -1,7 +1,7 @@
 import { fail, issue, ok, type Result } from "@/lib/base";
 import { distance, type Point } from "@/lib/geometry";
 import { courseThrough, type Course } from "./course";
-import { liesBetween } from "./beside";
+import { isEnclosed, liesBetween } from "./beside";
 import { alongAt, bendAt, photoPlace, type StripLay } from "./lay-strip";
 import { looksOf } from "./looks";
 import { reader } from "./model";
@@ -28,12 +28,25 @@ const LEAST_SURE = 0.4;
 
 /**
  * Reads the bead along a line picked from its start to its crater, in photo pixels: once over a wide strip for where it
- * runs and how wide it is, and once over a strip that follows it. What it doubts as a whole may be the plate between two
- * beads, so it looks on either side of that.
+ * runs and how wide it is, and once over a strip that follows it. What was read may be the plate between two beads, so it looks
+ * beside it: where it may be that, what it doubts as a whole is refused, and of what it was sure it says so no more.
  *
  * Errors: the photo or the line does not allow it; `traceSentence` says how to photograph it better.
  */
 export async function traceBead(
+  image: Pixels,
+  line: readonly Point<"photo">[],
+  read: ReadStrip,
+): Promise<Result<Trace, TraceIssue>> {
+  const alone = await traceAlone(image, line, read);
+  if (!alone.ok) return alone;
+  const trace = alone.value;
+  if (!isDoubted(trace)) return ok((await isEnclosed(image, trace, read)) ? halved(trace) : trace);
+  return (await liesBetween(image, trace, read)) ? fail(issue("line-beside-bead")) : ok(halved(trace));
+}
+
+/** What `traceBead` reads before it looks beside it. */
+export async function traceAlone(
   image: Pixels,
   line: readonly Point<"photo">[],
   read: ReadStrip,
@@ -58,8 +71,7 @@ export async function traceBead(
   const trace = traceOf(second.read, course);
   const sure = trace.stations.filter((station) => !station.end && sureOf(station) > 0.5);
   if (sure.length < LEAST_SURE * trace.stations.length) return fail(issue("not-sure-enough"));
-  if (!isDoubted(trace)) return ok(trace);
-  return (await liesBetween(image, trace, read)) ? fail(issue("line-beside-bead")) : ok(halved(trace));
+  return ok(trace);
 }
 
 /** Whether the reader is less sure of the whole than it is of nearly every bead it knows. */

@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { proposeLine, SQUARE, traceBead, type Pixels, type ReadStrip, type ReadWhole } from "@/lib/trace";
+import {
+  isGuess,
+  proposeLine,
+  SQUARE,
+  traceBead,
+  type Pixels,
+  type ReadStrip,
+  type ReadWhole,
+} from "@/lib/trace";
 import { along, drawnBead, drawnBeads, nearestRun } from "./drawn";
 import { inDepth } from "../../setup/in-depth";
 
@@ -12,7 +20,7 @@ const band =
   (x: number): readonly [number, number] | null =>
     x < 110 || x > 790 ? null : [MIDDLE + off - width / 2, MIDDLE + off + width / 2];
 
-/** A finder that sees the band in the middle of the picture and no other. */
+/** A finder that sees a band in the middle of the picture and no other. */
 const seesOne =
   (width: number): ReadWhole =>
   () => {
@@ -28,8 +36,8 @@ const seesOne =
   };
 
 const surely = nearestRun(8, null);
-const proposed = async (image: Pixels, width: number): Promise<string> => {
-  const line = await proposeLine(image, seesOne(width), surely);
+const proposed = async (image: Pixels, width: number, read = surely): Promise<string> => {
+  const line = await proposeLine(image, seesOne(width), read);
   return line.ok ? "proposed" : line.issues[0]!.code;
 };
 
@@ -37,6 +45,14 @@ const traced = async (image: Pixels, off: number, read: ReadStrip): Promise<stri
   const y = MIDDLE + off;
   const trace = await traceBead(image, along([112, y], [788, y]), read);
   return trace.ok ? "read" : trace.issues[0]!.code;
+};
+
+/** What was traced is sure, a guess as a whole that states no width, or refused. */
+const surety = async (image: Pixels, off: number, read: ReadStrip): Promise<string> => {
+  const y = MIDDLE + off;
+  const trace = await traceBead(image, along([112, y], [788, y]), read);
+  if (!trace.ok) return "refused";
+  return isGuess(trace.value.stations) ? "guess" : "sure";
 };
 
 describe("a second bead that the finder did not see", () => {
@@ -102,5 +118,44 @@ describe("plate between two beads", () => {
     expect(await traced(hidden, 0, nearestRun(8, 5))).toBe("line-beside-bead");
     expect(await traced(hidden, 0, nearestRun(5, 5))).toBe("read");
     expect(await traced(hidden, width, nearestRun(8, 5))).toBe("read");
+  });
+
+  it("states no size where the reader is sure of it", async () => {
+    const sure = nearestRun(8, 8);
+    await fc.assert(
+      fc.asyncProperty(fc.integer({ min: 48, max: 90 }), async (gap) => {
+        expect(await surety(pair(gap), 0, sure)).toBe("guess");
+        // The beads on either side of it have plate on one side alone that is taken for one.
+        for (const side of [-1, 1])
+          expect(await surety(pair(gap), (side * (gap + width)) / 2, sure)).toBe("sure");
+      }),
+      { seed: 7, numRuns: inDepth(1, 12) },
+    );
+  });
+
+  it("is never proposed as a bead, though the finder fills it and the reader is sure", async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.integer({ min: 54, max: 66 }), async (gap) => {
+        expect(await proposed(pair(gap), gap, nearestRun(8, 8))).toBe("two-beads");
+      }),
+      { seed: 8, numRuns: inDepth(1, 12) },
+    );
+  });
+
+  it("is not told from a pass between two others, which therefore states no size; the passes outside do", async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.integer({ min: 4, max: 10 }), async (valley) => {
+        const apart = width + valley;
+        const pad = drawnBeads(WIDTH, HEIGHT, band(-apart, width), band(0, width), band(apart, width));
+        expect(await surety(pad, 0, surely)).toBe("guess");
+        for (const side of [-1, 1]) expect(await surety(pad, side * apart, surely)).toBe("sure");
+      }),
+      { seed: 9, numRuns: inDepth(1, 7) },
+    );
+  });
+
+  it("casts no doubt on a bead between two others where it is itself seen in doubt", async () => {
+    const three = drawnBeads(WIDTH, HEIGHT, band(-120, width), band(0, width), band(120, width));
+    expect(await surety(three, 0, nearestRun(8, 4))).toBe("sure");
   });
 });

@@ -1,12 +1,14 @@
 import { existsSync, readFileSync } from "node:fs";
 import { nodeFinder, nodeReader } from "../node-reader";
+import { besideKinds, besideLines, type BesideLine } from "./beside-study";
+import { besideTable } from "./beside-table";
 import { studyFolder } from "./photo-folder";
 import { pictureKinds } from "./pictures";
 import { rippleLines, type RippleLine } from "./ripple-study";
 import { rippleTable } from "./ripple-tables";
 import { spoiltAnswer, spoiltKinds, type SpoiltAnswer } from "./spoilt";
 import { studyPicture, type StudiedPicture } from "./study-picture";
-import { proposalTime, traceTime, type TraceTime } from "./trace-time";
+import { proposalTime, traceTimes, type TraceTime } from "./trace-time";
 import { photoTables, spoiltTable, traceTables } from "./tables";
 
 type Line = StudiedPicture | SpoiltAnswer;
@@ -15,7 +17,7 @@ const isPicture = (line: Line): line is StudiedPicture => "stations" in line;
 
 /**
  * With `--photos FOLDER` labelled photographs are traced (`photo-folder.ts`); with `ripples` and how many pictures the
- * spacing of ripples is read; with `time` one trace is timed. Otherwise renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. The second word begins the
+ * spacing of ripples is read; with `beside` and how many, what looking beside a trace makes of it; with `time` one trace is timed. Otherwise renders, traces and prints; or prints what `make-study` wrote elsewhere, one picture a line. The second word begins the
  * kinds that are asked for, such as "fresh"; without it all are, and spoilt pictures too.
  */
 export async function printTraceStudy([word = "12", only = ""]: readonly string[]): Promise<void> {
@@ -27,13 +29,18 @@ export async function printTraceStudy([word = "12", only = ""]: readonly string[
   if (word === "time") {
     const said = ({ clock, processor }: TraceTime): string =>
       `${clock.toFixed(2)} s by the clock, ${processor.toFixed(2)} s of processor time`;
+    const { alone, whole } = await traceTimes();
     console.log(
-      `In WebAssembly on one thread: one bead traced ${said(await traceTime())} (goal: under 1 s); a weld line proposed ${said(await proposalTime())}.`,
+      `In WebAssembly on one thread: one bead traced ${said(whole)} (goal: under 1 s), of that along the bead alone ${said(alone)}; a weld line proposed ${said(await proposalTime())}.`,
     );
     return;
   }
   if (word === "ripples") {
     console.log(rippleTable(await makeRipples(only === "" ? 28 : Number(only)), today));
+    return;
+  }
+  if (word === "beside") {
+    console.log(besideTable(await makeBeside(only === "" ? 24 : Number(only))));
     return;
   }
   const lines = existsSync(word) ? readStudy(word) : await makeStudy(Number(word), only);
@@ -46,6 +53,16 @@ const readStudy = (file: string): readonly Line[] =>
     .split("\n")
     .filter((line) => line !== "")
     .map((line) => JSON.parse(line) as Line);
+
+const FIRST_BESIDE = 6000;
+
+async function makeBeside(pictures: number): Promise<readonly BesideLine[]> {
+  const read = await nodeReader();
+  const lines: BesideLine[] = [];
+  for (let n = FIRST_BESIDE; n < FIRST_BESIDE + pictures; n++)
+    for (const kind of besideKinds) lines.push(...(await besideLines(kind, n, read)));
+  return lines;
+}
 
 async function makeRipples(pictures: number): Promise<readonly RippleLine[]> {
   const read = await nodeReader();

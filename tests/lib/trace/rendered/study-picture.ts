@@ -127,7 +127,7 @@ async function endsProposed(
 const short = (value: number): number => Math.round(value * 1e5) / 1e5;
 
 /** Both toes' distances outwards from the true toes along the station's own line, px; null where the truth has none. */
-function errorsAt(
+export function errorsAt(
   { upper, lower }: TraceStation,
   left: readonly Pixel[],
   right: readonly Pixel[],

@@ -22,8 +22,9 @@ const quantile = (list: readonly number[], q: number): number =>
 const mean = (list: readonly number[]): number => list.reduce((sum, one) => sum + one, 0) / list.length;
 const percent = (share: number, places = 1): string =>
   Number.isFinite(share) ? `${(100 * share).toFixed(places)} %` : "-";
-const row = (...cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
-const head = (...cells: readonly string[]): string => `${row(...cells)}\n${row(...cells.map(() => "---"))}`;
+export const row = (...cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
+export const head = (...cells: readonly string[]): string =>
+  `${row(...cells)}\n${row(...cells.map(() => "---"))}`;
 
 const widthError = ([upper, lower]: StudiedStation): number => upper + lower;
 /** Two standard deviations of a station's width, as the profile states it. */

@@ -1,4 +1,5 @@
 import { proposeLine, traceBead } from "@/lib/trace";
+import { traceAlone } from "@/lib/trace/trace-bead";
 import { nodeFinder, nodeReader } from "../node-reader";
 import { tracePicture } from "./pictures";
 
@@ -11,14 +12,17 @@ export interface TraceTime {
 }
 
 /**
- * One rendered bead traced on a picture of 1.2 megapixels by the shipped weights: two looks, the paths and the ripples, in WebAssembly
- * on one thread. The runtime and the weights are loaded before.
+ * One rendered bead traced on a picture of 1.2 megapixels by the shipped weights, in WebAssembly on one thread: the two looks
+ * along it alone, and with what is looked at beside it. The runtime and the weights are loaded before.
  */
-export async function traceTime(): Promise<TraceTime> {
+export async function traceTimes(): Promise<{ readonly alone: TraceTime; readonly whole: TraceTime }> {
   const read = await nodeReader();
   const { image, picked } = tracePicture("kept-plain", 3);
   const line = picked!;
-  return medianTime(() => traceBead(image, line, read));
+  return {
+    alone: await medianTime(() => traceAlone(image, line, read)),
+    whole: await medianTime(() => traceBead(image, line, read)),
+  };
 }
 
 /** Likewise a weld line proposed without a click, with the looks on either side of it. */
