@@ -1,5 +1,6 @@
 import { usualCauses, whyCauseless, type UsualCause } from "@/lib/diagnose";
 import {
+  firstActs,
   imperfections,
   tellApart,
   type Imperfection,
@@ -8,7 +9,6 @@ import {
   type TellApart,
 } from "@/lib/trade";
 import { limitTables } from "./limits";
-import { firstActs } from "./tables/first-acts";
 
 /** All that is told of one imperfection, apart from any bead. */
 export interface AtlasEntry {

@@ -557,6 +557,68 @@ export const imperfections: Readonly<Record<ImperfectionId, Imperfection>> = {
   ),
 };
 
+const touchNothing =
+  "Touch nothing: no grinding, no welding over. Mark both ends; it is longer than it looks.";
+
+/**
+ * What to do about the place itself before anything is cured or judged, imperative; nothing is assessed by it, so no seal of
+ * tables covers it. Common practice, no source.
+ */
+export const firstActs: Readonly<Record<ImperfectionId, string>> = {
+  "surface-porosity":
+    "Brush it bright, count the pores and measure the widest one: there are often more below.",
+  wormhole: "Brush it bright, and measure the longest and how far along the weld they go.",
+  "gas-mark": "Brush it bright and feel whether it has a floor. Where it has none, mark it as porosity.",
+  undercut: "Gauge its depth where it is deepest, and measure its length.",
+  overlap: "Measure its length, and feel with a thin blade how far it goes under.",
+  "lack-of-fusion":
+    "Leave it as it is: sight alone cannot settle it. Mark where it begins and ends for another method.",
+  "convex-bead": "Gauge the height of the face over the line between the toes, and look at both toes.",
+  "flat-wide-bead": "Gauge the throat or the height: wide does not mean enough.",
+  "concave-face": "Gauge the throat in the middle, not the legs.",
+  spatter: "Scrape a few off and see whether the plate is whole beneath.",
+  "trapped-slag": "Chip and brush again. Only what stays is slag that was trapped.",
+  "stuck-slag": "Get it off before anything is judged: slag hides what lies below.",
+  "burn-through": "Measure the hole from both sides and look how thin the edge is.",
+  "excess-penetration": "Measure how far it stands proud on the back.",
+  "incomplete-penetration":
+    "Leave it as it is, and measure how long the root edges stay visible on the back.",
+  "root-concavity": "Measure how far the root lies below the plate, on the back.",
+  "open-crater": "Clean it and look with a magnifier for a crack before anything else.",
+  "crater-pipe": "Clean it and measure its width: it is deep, and a crack may start from it.",
+  "crater-crack": touchNothing,
+  "longitudinal-crack": touchNothing,
+  "transverse-crack": touchNothing,
+  underfill: "Lay a straight edge over both plates and measure to the face.",
+  "uneven-legs": "Gauge both legs in several places.",
+  undersized: "Gauge both legs in several places, and measure how long the short stretch is.",
+  oversized: "Gauge both legs. Too much metal is seldom refused, but it heats and pulls the plate.",
+  wandering: "See whether both edges of the joint are covered all along.",
+  "uneven-width": "Measure the widest and the narrowest place.",
+  "poor-start": "Measure how high the lump is and look at its toes.",
+  "arc-strike": "Do not grind it yet: on hardenable steel it may hide a crack.",
+  "temper-colour": "Note the darkest colour and how far it reaches, before it is brushed.",
+  "wire-stub": "See whether it stands in the weld or only beside it.",
+  misalignment: "Lay a straight edge over both plates and measure the step.",
+  "missing-length": "Measure from end to end, craters not counted.",
+  "irregular-surface": "Gauge the highest lump over the lowest dip beside it.",
+  sagging: "Gauge both legs and the throat: the metal is not where it should be.",
+  "toe-crack": touchNothing,
+  "steep-toe": "Measure the angle between face and plate.",
+  "angular-misalignment": "Lay a straight edge over the joint and measure the angle or the gap at its end.",
+  "torn-surface": "Measure how deep it is, and look with a magnifier whether a crack runs from it.",
+  "grinding-mark": "Measure how deep it is and how much plate is left.",
+  "chipping-mark": "Feel how deep the deepest is.",
+  underflushing: "Measure how much is missing and how thick the plate still is.",
+  "radiating-crack": touchNothing,
+  "crack-group": touchNothing,
+  "branching-crack": touchNothing,
+  "tungsten-inclusion": "Mark the place: more may lie below, and only another method shows it.",
+  "copper-inclusion": "Mark the place and look with a magnifier: copper can crack the steel around it.",
+  burnback: "See how the bead ends under the ball: crater, cracks and length.",
+  "wide-root-gap": "Measure the gap with a feeler at its widest.",
+};
+
 /** ISO 6520-1 number in this joint; null where there is none, or where it depends on a joint that is not known. */
 export function isoNumber(id: ImperfectionId, joint: Joint | null): string | null {
   const { iso6520, iso6520InButt } = imperfections[id];

@@ -12,6 +12,7 @@ export { comesOf } from "./only-in-process";
 export { electrodeClass, electrodeClassesFor, electrodeClassesNamed, positionsMeant } from "./electrodes";
 export {
   crackIds,
+  firstActs,
   imperfectionIds,
   imperfections,
   isoNumber,
@@ -54,8 +55,8 @@ export { ampsForThickness, AMPS_RULE_MAX_MM, feedCap, type FeedCap } from "./inp
 export { sizesWithRows } from "./sizes-with-rows";
 export { alsoUsedSource, electrodeClasses } from "./tables/electrode-classes";
 export { documents, standings, type DocumentId } from "./tables/documents";
-export { appearances, type Appearance } from "./tables/appearances";
 export { tellApart, type TellApart } from "./look-alikes";
+export { appearances, type Appearance } from "./tables/look-alikes";
 export { thicknessLimits } from "./thickness";
 export { together } from "./together";
 export { tradeTables } from "./trade-tables";
