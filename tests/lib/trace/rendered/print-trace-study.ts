@@ -43,7 +43,15 @@ export async function printTraceStudy([word = "12", only = ""]: readonly string[
     console.log(besideTable(await makeBeside(only === "" ? 24 : Number(only))));
     return;
   }
-  const lines = existsSync(word) ? readStudy(word) : await makeStudy(Number(word), only);
+  const isFile = existsSync(word);
+  if (!isFile && !/^[1-9]\d*$/.test(word)) {
+    console.error(
+      "study -- trace: pictures of each kind (a whole number, 12 if left out) and which kinds; a file of make-study; ripples or beside with how many; time; or --photos FOLDER",
+    );
+    process.exitCode = 2;
+    return;
+  }
+  const lines = isFile ? readStudy(word) : await makeStudy(Number(word), only);
   const spoilt = lines.filter((line): line is SpoiltAnswer => !isPicture(line));
   console.log(`${traceTables(lines.filter(isPicture), today)}\n\n${spoiltTable(spoilt)}`);
 }
