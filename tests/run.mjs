@@ -59,6 +59,11 @@ const deepLanes = [
       args: vitest("tests/setup/postgres.config.ts", "postgresql"),
       report: "postgresql",
     },
+    {
+      name: "Browser on PostgreSQL",
+      args: vitest("tests/setup/browser-postgres.config.ts", "browser-postgresql"),
+      report: "browser-postgresql",
+    },
   ],
 ];
 

@@ -58,7 +58,7 @@ async function handIns(code: string, personIds: readonly string[]): Promise<void
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
   process.env["TOELINE_DATA"] = server.dataFolder;
-  db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
+  db = openDb(server.database, server.dataFolder);
   groupId = value(await createGroup(pen(), "Bay 3")).id;
   const people: string[] = [];
   for (let i = 1; i <= STUDENTS; i += 1) {

@@ -49,7 +49,7 @@ const errors: string[] = [];
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(undefined, { accounts: true }), openBrowser()]);
   process.env["TOELINE_DATA"] = server.dataFolder;
-  db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
+  db = openDb(server.database, server.dataFolder);
   await fillDemoShop({ db, by: "system" }, server.dataFolder);
   layDrawnBeads(path.join(server.dataFolder, "eye"));
   const pen = { db, by: "test" };

@@ -1,5 +1,4 @@
 import { openDb, type Db } from "@/lib/db";
-import path from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createBead } from "@/lib/beads";
@@ -19,7 +18,7 @@ const beadIds: string[] = [];
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(), openBrowser()]);
-  db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
+  db = openDb(server.database, server.dataFolder);
   for (let i = 1; i <= BEADS; i += 1) {
     const createdAt = new Date(Date.UTC(2026, 9, 1, 8, i));
     const made = await createBead({ db, by: "test" }, { title: `Lap ${(i * 37) % 61}`, createdAt });

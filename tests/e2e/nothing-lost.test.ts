@@ -383,7 +383,7 @@ describe("on the bench", () => {
       await page.waitForURL(`${server.url}/beads/${id}`);
       await bench.photoShown();
       expect(await setup()).toBe(planned);
-      const db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
+      const db = openDb(server.database, server.dataFolder);
       expect((await verifyRecords(db, server.dataFolder)).findings).toEqual([]);
       await db.$disconnect();
       await page.context().close();

@@ -43,7 +43,7 @@ async function handIn(code: string, personId: string, file: string): Promise<str
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(undefined, { accounts: true }), openBrowser()]);
   process.env["TOELINE_DATA"] = server.dataFolder;
-  db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
+  db = openDb(server.database, server.dataFolder);
   const owner = value(await addPerson(pen(), { name: "Odo Marsh", mark: null, role: "owner" }));
   await openAccountOf(pen(), owner.id, "odo", passphrase);
   imke = value(await addPerson(pen(), { name: "Imke Tal", mark: "W-07", role: "instructor" })).id;

@@ -59,7 +59,7 @@ const signedIn = (name: string, device: typeof desktop | typeof phone): Promise<
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServer(undefined, { accounts: true }), openBrowser()]);
   process.env["TOELINE_DATA"] = server.dataFolder;
-  db = openDb(`file:${path.join(server.dataFolder, "toeline.db")}`);
+  db = openDb(server.database, server.dataFolder);
   for (const role of roles) people[role] = await person(role, role);
   people.other = await person("other", "welder");
   await person("second", "inspector");
@@ -354,7 +354,7 @@ describe("who may what, through the doors", () => {
     await page.getByRole("button", { name: "Verify everything" }).click();
     await page.getByText(/Everything fits/).waitFor();
     await shoot(page, "log-desktop");
-    await db.$executeRawUnsafe(`UPDATE Bead SET title = 'Sound' WHERE id = '${own}'`);
+    await db.$executeRawUnsafe(`UPDATE "Bead" SET "title" = 'Sound' WHERE "id" = '${own}'`);
     await page.getByRole("button", { name: "Verify everything" }).click();
     await page.getByText(`bead:${own} is not as the log last recorded it`).waitFor();
     await shoot(page, "log-found-desktop");

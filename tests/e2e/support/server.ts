@@ -6,12 +6,15 @@ import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { PATIENT_MS } from "../../setup/patience";
 import { layMigrated } from "../../setup/migrated";
+import { newPostgresDatabase, postgresToTest } from "../../setup/postgres-database";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 
 export interface TestServer {
   readonly url: string;
   readonly dataFolder: string;
+  /** Where its database is: a URL for `openDb`. */
+  readonly database: string;
   /** Of the process that runs now. */
   pid(): number;
   /** Ends the process at once, as a power cut does; `revive` starts another on the same data and port where none runs. */
@@ -47,6 +50,18 @@ function isFree(port: number): Promise<boolean> {
 }
 
 type Env = Readonly<Record<string, string>>;
+
+/** An empty, migrated database: a file in that folder, or one on the run's PostgreSQL where it has one. */
+async function newDatabase(dataFolder: string): Promise<string> {
+  if (postgresToTest() !== "") return newPostgresDatabase();
+  await layMigrated(path.join(dataFolder, "toeline.db"));
+  return fileIn(dataFolder);
+}
+
+const fileIn = (dataFolder: string): string => `file:${path.join(dataFolder, "toeline.db")}`;
+
+/** A file in its own folder is what a server takes when nothing else is said. */
+const saysWhere = (database: string): Env => (database.startsWith("file:") ? {} : { DATABASE_URL: database });
 
 /** Loaded into a server that is shared: it ends with the worker that started it, however that one ends. */
 const withWorker = [
@@ -112,11 +127,12 @@ export function ended(child: ChildProcess): Promise<void> {
  */
 export async function startServer(
   dataFolder = mkdtempSync(path.join(tmpdir(), "toeline-e2e-")),
-  { accounts = false, env = {} as Env } = {},
+  { accounts = false, env: more = {} as Env } = {},
 ): Promise<TestServer> {
   // A folder that was made before is served as it is, and stays.
   const isOld = existsSync(path.join(dataFolder, "toeline.db"));
-  if (!isOld) await layMigrated(path.join(dataFolder, "toeline.db"));
+  const database = more["DATABASE_URL"] ?? (isOld ? fileIn(dataFolder) : await newDatabase(dataFolder));
+  const env = { ...saysWhere(database), ...more };
   const port = await freePort();
   const url = `http://127.0.0.1:${port}`;
   let child = launch(port, dataFolder, accounts, env);
@@ -124,6 +140,7 @@ export async function startServer(
   return {
     url,
     dataFolder,
+    database,
     pid: () => child.pid ?? 0,
     async kill() {
       // At once: asked to end first, it might still finish what it is doing.
@@ -148,7 +165,7 @@ export async function startServer(
   };
 }
 
-export type SharedServer = Pick<TestServer, "url" | "dataFolder">;
+export type SharedServer = Pick<TestServer, "url" | "dataFolder" | "database">;
 let shared: Promise<SharedServer & { readonly child: ChildProcess }> | null = null;
 
 /**
@@ -164,10 +181,10 @@ export async function sharedServer(): Promise<SharedServer> {
 
 async function startShared() {
   const dataFolder = mkdtempSync(path.join(tmpdir(), "toeline-e2e-"));
-  await layMigrated(path.join(dataFolder, "toeline.db"));
+  const database = await newDatabase(dataFolder);
   const port = await freePort();
   const url = `http://127.0.0.1:${port}`;
-  const child = launch(port, dataFolder, false, {}, true);
+  const child = launch(port, dataFolder, false, saysWhere(database), true);
   await untilServing(url, child);
-  return { url, dataFolder, child };
+  return { url, dataFolder, database, child };
 }
