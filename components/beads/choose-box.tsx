@@ -14,8 +14,8 @@ export function ChooseBox({ id, number }: ChosenBead) {
         type="checkbox"
         checked={on}
         disabled={!on && chosen.length >= MOST_CHOSEN}
-        onChange={() =>
-          choose((before) => (on ? choosingOff(before, [{ id }]) : alsoChoose(before, [{ id, number }])))
+        onChange={({ target: { checked } }) =>
+          choose((before) => (checked ? alsoChoose(before, [{ id, number }]) : choosingOff(before, [{ id }])))
         }
       />
       <span className="visually-hidden">Choose bead {number}</span>
@@ -32,7 +32,9 @@ export function ChoosePage({ beads }: { beads: Chosen }) {
       <input
         type="checkbox"
         checked={on}
-        onChange={() => choose((before) => (on ? choosingOff(before, beads) : alsoChoose(before, beads)))}
+        onChange={({ target: { checked } }) =>
+          choose((before) => (checked ? alsoChoose(before, beads) : choosingOff(before, beads)))
+        }
       />
       <span>
         Choose all<span className="visually-hidden"> on this page</span>

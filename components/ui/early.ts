@@ -50,11 +50,13 @@ export function takeUp(root: Element): void {
         () =>
           tellTyped(field, at),
     ),
-    ...taken(early.pressed, isHere).map(
-      ([button, { said, event }]) =>
-        () =>
-          pressAgain(button, said, event),
-    ),
+    ...taken(early.pressed, isHere)
+      .filter(([, { event }]) => !isUnderWay(event))
+      .map(
+        ([button, { said }]) =>
+          () =>
+            pressAgain(button, said),
+      ),
     ...taken(early.sent, isHere).map(
       ([form, by]) =>
         () =>
@@ -79,10 +81,12 @@ function taken<K extends Element, V>(from: Map<K, V>, wanted: (one: K) => boolea
   return found;
 }
 
-/** A press does what the button said when it was pressed, or nothing; one that is still under way is taken by React itself. */
-function pressAgain(button: HTMLButtonElement, said: string, event: Event): void {
-  const isUnderWay = event.eventPhase !== Event.NONE;
-  if (button.isConnected && button.textContent === said && !isUnderWay) button.click();
+/** React itself takes a press that is still under way. A turn later every event has ended: ask before. */
+const isUnderWay = (event: Event): boolean => event.eventPhase !== Event.NONE;
+
+/** A press does what the button said when it was pressed, or nothing. */
+function pressAgain(button: HTMLButtonElement, said: string): void {
+  if (button.isConnected && button.textContent === said) button.click();
 }
 
 function sendAgain(form: HTMLFormElement, by: HTMLElement | null): void {

@@ -5,6 +5,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { listened } from "./support/listened";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -75,6 +76,7 @@ describe("any two beads", () => {
     const page = await (await browser.newContext(desktop)).newPage();
     page.setDefaultTimeout(PATIENT_MS);
     await page.goto(server.url);
+    await listened(page);
     for (const box of await page.getByRole("checkbox", { name: /^Choose bead/ }).all()) await box.check();
     await page.getByRole("link", { name: /^Compare \d+ and \d+$/ }).click();
     await page.waitForURL(/\/compare\?/);

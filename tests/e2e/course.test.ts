@@ -5,6 +5,7 @@ import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { listened } from "./support/listened";
 import { startServer, type TestServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
 
@@ -46,6 +47,7 @@ async function prepare(page: Page): Promise<string> {
   const names = await list.locator("option").allInnerTexts();
   await list.selectOption({ label: names.find((name) => /T-joint/.test(name)) ?? "" });
   await page.getByLabel("Criteria", { exact: true }).selectOption({ index: 1 });
+  await listened(page);
   await page.getByLabel(/sees the names of the group/).check();
   await shoot(page, "course-exercise-form");
   await page.getByRole("button", { name: "Save the exercise" }).click();

@@ -6,6 +6,7 @@ import type { BeadContent } from "@/lib/assess";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone } from "./support/browser";
 import { heldScripts } from "./support/held-scripts";
+import { isListenedTo } from "./support/listened";
 import { withoutRest } from "./support/no-rest";
 import { sharedServer, type SharedServer } from "./support/server";
 import { PATIENT_MS } from "../setup/patience";
@@ -48,10 +49,6 @@ async function typeIn(page: Page, label: RegExp, text: string): Promise<void> {
   await page.keyboard.press("End");
   await page.keyboard.type(text);
 }
-
-/** Whether the page took up what was done before it was here: React listens. */
-const isListenedTo = (page: Page): Promise<boolean> =>
-  page.evaluate(() => (globalThis as { __early?: { here: boolean } }).__early?.here === true);
 
 const caret = (page: Page) =>
   page.evaluate(() => (document.activeElement as HTMLInputElement).selectionStart);
@@ -114,6 +111,23 @@ describe("what is done before anything of a page is here", () => {
     const bench = new Bench(page);
     await bench.section("Marks");
     await bench.photoShown();
+    await page.context().close();
+  });
+
+  it("on a list: a bead ticked is chosen, a tick taken off again is none", async () => {
+    const { page } = await onNamedBead(desktop);
+    const boxes = page.getByRole("checkbox", { name: /^Choose bead \d+$/ });
+    const code = await heldScripts(page);
+    code.hold();
+    await page.goto(server.url, { waitUntil: "commit" });
+    await boxes.first().click();
+    await boxes.nth(1).click();
+    await boxes.nth(1).click();
+    expect(await isListenedTo(page)).toBe(false);
+    await code.let();
+    await page.getByRole("region", { name: "Chosen beads" }).getByText("1 chosen").waitFor();
+    expect(await boxes.first().isChecked()).toBe(true);
+    expect(await boxes.nth(1).isChecked()).toBe(false);
     await page.context().close();
   });
 

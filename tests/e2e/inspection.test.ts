@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { plain, readPdf } from "../lib/pdf/read-pdf";
 import { Bench } from "./support/bench";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { listened } from "./support/listened";
 import { startServer, type TestServer } from "./support/server";
 import { repacked, resigned } from "../setup/forge";
 import { itDeep } from "../setup/in-depth";
@@ -30,6 +31,7 @@ async function addInspector(page: Page): Promise<void> {
     .getByLabel(/Identification/)
     .last()
     .fill("I-03");
+  await listened(page);
   await page.getByRole("checkbox", { name: "Inspector" }).last().check();
   await page.getByRole("button", { name: "Add" }).click();
   await page.getByText("Vesna Harcourt was added.").waitFor();

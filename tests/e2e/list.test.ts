@@ -5,6 +5,7 @@ import { createBead } from "@/lib/beads";
 import { createInspection, createJob, getJob, saveJob } from "@/lib/jobs";
 import { PATIENT_MS } from "../setup/patience";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { listened } from "./support/listened";
 import { startServer, type TestServer } from "./support/server";
 import { itDeep } from "../setup/in-depth";
 
@@ -36,6 +37,7 @@ async function open(device: Parameters<Browser["newContext"]>[0]): Promise<Page>
   const page = await (await browser.newContext(device)).newPage();
   page.setDefaultTimeout(PATIENT_MS);
   await page.goto(server.url);
+  await listened(page);
   return page;
 }
 const box = (page: Page, number: number) => page.getByLabel(`Choose bead ${number}`, { exact: true });

@@ -10,6 +10,7 @@ import { createInspection, createJob, saveInspection } from "@/lib/jobs";
 import { receivePhoto } from "@/lib/photo";
 import { addPerson, changePerson, createGroup, joinGroup } from "@/lib/roster";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { listened } from "./support/listened";
 import { startServer, type TestServer } from "./support/server";
 import { signIn } from "./support/sign-in";
 import { openAccountOf } from "../setup/account";
@@ -90,6 +91,7 @@ describe("one person who teaches, inspects and welds", () => {
     await page.goto(`${server.url}/people`);
     const panel = page.locator("section", { has: page.getByRole("heading", { name: "Imke Tal" }) });
     await panel.getByText("Change", { exact: true }).click();
+    await listened(page);
     await panel.getByRole("checkbox", { name: /Inspector/ }).check();
     await panel.getByRole("checkbox", { name: /Student or welder/ }).check();
     expect(await panel.getByLabel("Mainly").inputValue()).toBe("instructor");

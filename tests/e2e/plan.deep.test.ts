@@ -2,6 +2,7 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import axeCore from "axe-core";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
+import { listened } from "./support/listened";
 import { startServer, type TestServer } from "./support/server";
 import { windows } from "./support/windows";
 import { PATIENT_MS } from "../setup/patience";
@@ -20,6 +21,7 @@ const open = async (window: BrowserContextOptions, path: string): Promise<Page> 
   const page = await (await browser.newContext(window)).newPage();
   page.setDefaultTimeout(PATIENT_MS);
   await page.goto(`${server.url}${path}`);
+  await listened(page);
   return page;
 };
 

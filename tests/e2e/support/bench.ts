@@ -1,6 +1,7 @@
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { PATIENT_MS } from "../../setup/patience";
+import { listened } from "./listened";
 
 /** Drives the workbench the way a person does: photo pixels in, taps and keys out. */
 export class Bench {
@@ -161,6 +162,7 @@ export class Bench {
   }
 
   async saved(): Promise<void> {
+    await listened(this.page);
     await this.page.waitForSelector('[data-testid="save-state"][data-state="saved"]');
     // A change made just now has not started saving yet: wait out the quiet time, then look again.
     await this.page.waitForTimeout(700);
