@@ -1,6 +1,6 @@
 import { Readable } from "node:stream";
 import { photoPlace } from "@/lib/db";
-import { photoSizes, photoStore, viewType, type ByteRange, type PhotoSize } from "@/lib/photo";
+import { pagePicture, photoSizes, photoStore, viewType, type ByteRange, type PhotoSize } from "@/lib/photo";
 
 const missing = () => new Response("No such picture.", { status: 404 });
 
@@ -21,6 +21,7 @@ export async function pictureAnswer(
   size: string,
   headers: Readonly<Record<string, string>>,
 ): Promise<Response> {
+  if (size === "page") return pageAnswer(sha256, headers);
   if (!Object.hasOwn(photoSizes, size)) return missing();
   const of = size as PhotoSize;
   const store = photoStore(photoPlace());
@@ -42,5 +43,14 @@ export async function pictureAnswer(
       "x-content-type-options": "nosniff",
       ...headers,
     },
+  });
+}
+
+/** The picture for a phone's page, always whole: a browser asks for no part of what is this small. */
+async function pageAnswer(sha256: string, headers: Readonly<Record<string, string>>): Promise<Response> {
+  const bytes = await pagePicture(photoPlace(), sha256);
+  if (bytes === null) return missing();
+  return new Response(new Uint8Array(bytes), {
+    headers: { "content-type": "image/webp", "x-content-type-options": "nosniff", ...headers },
   });
 }

@@ -7,6 +7,9 @@ import { SharePhoto } from "./share-photo";
 import { SectionPart } from "./sheet-section";
 import styles from "./sheet.module.css";
 
+/** Where the page is narrow and of light, a quarter of the bytes will do; paper never takes that picture. */
+const READ_ON_PHONE = "screen and (max-width: 700px)";
+
 /** The printed page of one bead. Every word on it comes from the document; this file only sets it. */
 export function Sheet({ sheet }: { sheet: SheetDocument }) {
   return (
@@ -131,10 +134,13 @@ function Photos({ sheet }: { sheet: SheetDocument }) {
               // Seen at once, while the one that is sharp on paper is fetched; that lies over it.
               <img src={`/api/photos/${photo.sha256}/thumb`} alt="" fetchPriority="high" />
             )}
-            <img
-              src={`/api/photos/${photo.sha256}/small`}
-              alt={`Photo ${index + 1} of the bead, ${photo.role}`}
-            />
+            <picture>
+              <source media={READ_ON_PHONE} srcSet={`/api/photos/${photo.sha256}/page`} />
+              <img
+                src={`/api/photos/${photo.sha256}/small`}
+                alt={`Photo ${index + 1} of the bead, ${photo.role}`}
+              />
+            </picture>
             <MarkOverlay
               scene={printedScene(photo)}
               widthPx={photo.widthPx}

@@ -8,6 +8,7 @@ export { photoStore } from "./store";
 export type { ByteRange, PhotoFile } from "./store-types";
 export { readStoredPhoto } from "./stored-photo";
 export { sweepIncoming } from "./sweep";
+export { pagePicture } from "./page-picture";
 export { photoInventory } from "./inventory";
 export { remakeViews } from "./remake-views";
 export { roomLeft } from "./room-left";

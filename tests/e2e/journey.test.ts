@@ -108,10 +108,24 @@ describe.each(inDepth(photos.slice(1), photos))("from a photo to the one change,
     await page.getByRole("heading", { name: "What is there" }).waitFor();
     expect(await page.getByRole("article").innerText()).toContain("Undercut");
     await shoot(page, `sheet-${kind}`);
+    // A phone's page takes the small picture, a desk's and whatever goes on paper the sharp one.
+    const picture = async () =>
+      (
+        await page
+          .getByRole("img", { name: /^Photo 1/ })
+          .evaluate(async (img: HTMLImageElement) => (await img.decode(), img.currentSrc))
+      )
+        .split("/")
+        .pop();
+    expect(await picture()).toBe("small");
     // Read on a phone it runs down, not out to the side.
     await page.setViewportSize(phone.viewport);
     await shoot(page, `sheet-narrow-${kind}`);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.viewport.width);
+    await expect.poll(picture).toBe("page");
+    await page.emulateMedia({ media: "print" });
+    await expect.poll(picture).toBe("small");
+    await page.emulateMedia({ media: "screen" });
     // And what to change comes right after the photo.
     const top = async (part: Locator) => (await part.boundingBox())!.y;
     const change = await top(page.getByTestId("first-change"));

@@ -120,7 +120,7 @@ const beads: readonly Operation[] = [
     path: "/api/photos/{sha256}/{size}",
     method: "get",
     id: "picture",
-    summary: "A derived picture (view, small or thumb), upright and without metadata.",
+    summary: "A derived picture (view, small, page or thumb), upright and without metadata.",
     deed: "bead.read",
     success: answers(200, file("image/*")),
     refusals: [404],

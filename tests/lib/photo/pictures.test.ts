@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import exifr from "exifr";
 import { describe, expect, test } from "vitest";
 import sharp from "sharp";
-import { photoSizes, type PhotoSize, type ReceivedPhoto } from "@/lib/photo";
+import { pagePicture, photoSizes, type PhotoSize, type ReceivedPhoto } from "@/lib/photo";
 import { viewPath } from "@/lib/photo/paths";
 import {
   colourType,
@@ -249,6 +249,22 @@ describe("derived pictures", () => {
       );
     },
   );
+
+  test("the one for a phone's page is made of small: 900 pixels, WebP, nothing of the camera; none where there is no photo", () =>
+    withStore(async (dataDir) => {
+      const big = await sharp({ create: { width: 3000, height: 1500, channels: 3, background: "#446688" } })
+        .withExif({ IFD0: { Make: "INVENTEDMAKE" } })
+        .jpeg()
+        .toBuffer();
+      const { sha256 } = await stored(dataDir, big);
+      const page = await pagePicture(dataDir, sha256);
+      const { format, width, height, exif, icc } = await sharp(page!).metadata();
+      expect({ format, width, height, exif, icc }).toEqual({ format: "webp", width: 900, height: 450 });
+      expect(await pagePicture(dataDir, "0".repeat(64))).toBeNull();
+      expect(await pagePicture(dataDir, "../../etc/passwd")).toBeNull();
+      await writeFile(viewPath(dataDir, sha256, "small")!, "no picture");
+      expect(await pagePicture(dataDir, sha256)).toBeNull();
+    }));
 
   test("are never larger than the original", () =>
     view(fixture("plate.heic"), (seen) => expect([seen.width, seen.height]).toEqual([320, 200]), "thumb"));
