@@ -1,9 +1,7 @@
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 import "@fontsource/barlow/400.css";
-import "@fontsource/barlow/500.css";
 import "@fontsource/barlow/600.css";
-import "@fontsource/barlow-condensed/600.css";
 import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
 import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";

@@ -41,3 +41,24 @@ test("every step used is a step there is", () => {
   expect([...steps].filter((step) => !used.includes(step))).toEqual([]);
   expect(used.filter((step) => !steps.has(step))).toEqual([]);
 });
+
+/** Weights of a style sheet that no face of the layout has: text comes in 400 and 600 (700 is set in it), display in 700. */
+const missingWeights = (css: string): readonly string[] =>
+  [...css.matchAll(/[^-](font(?:-weight)?:[^;]*);/g)]
+    .map(([, value = ""]) => value)
+    .filter((value) => /\b(?:[12358]00|900)\b/.test(value) || /\b600\b.*font-display/.test(value));
+
+test("no weight is asked for that the three faces do not have", () => {
+  const layout = readFileSync(`${root}/app/layout.tsx`, "utf8");
+  expect([...layout.matchAll(/@fontsource\/([\w/-]+)\.css/g)].map(([, face]) => face)).toEqual([
+    "barlow/400",
+    "barlow/600",
+    "barlow-condensed/700",
+  ]);
+  const found = styleSheets.flatMap((file) =>
+    missingWeights(readFileSync(`${root}/${file}`, "utf8")).map((value) => `${file}: ${value}`),
+  );
+  expect(found).toEqual([]);
+  expect(missingWeights("a { font: 600 var(--type-3)/1.2 var(--font-display); }")).toHaveLength(1);
+  expect(missingWeights("a { font-weight: 500; }")).toHaveLength(1);
+});
