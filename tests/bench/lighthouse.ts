@@ -1,10 +1,12 @@
 /**
- * Lighthouse's own picture of a middle-class phone on a slow line, three runs of each page, medians. Lighthouse is no part of this
+ * Lighthouse's own picture of a middle-class phone on a slow line, three runs of each page, medians, and beside them those of the two
+ * bare pages: what this machine leaves a page that does nothing. Lighthouse is no part of this
  * project (176 MB with what it brings): npx fetches it once; where it cannot, the lines say so.
  */
 import { execFile } from "node:child_process";
 import { promisify } from "node:util";
 import { browserFile } from "../e2e/support/browser";
+import { bareNames, withBare } from "./bare";
 import { median, type Figure } from "./figures";
 import type { Shop } from "./shop";
 
@@ -57,12 +59,26 @@ function wanting(report: Report, id: string): string {
 }
 
 export async function lighthouseFigures({ url, pages }: Shop): Promise<readonly Figure[]> {
+  const [empty, stage] = await withBare(async (bare) => [
+    await lookedAt(bare),
+    await lookedAt(`${bare}/stage`),
+  ]);
   const figures: Figure[] = [];
-  for (const [page, at] of Object.entries(pages)) figures.push(...(await pageFigures(page, url + at)));
+  for (const [page, at] of Object.entries(pages)) {
+    const isStage = page === "workbench";
+    const baseline = { name: isStage ? bareNames.stage : bareNames.empty, looked: isStage ? stage : empty };
+    figures.push(...pageFigures(page, await lookedAt(url + at), baseline));
+  }
   return figures;
 }
 
-async function pageFigures(page: string, url: string): Promise<readonly Figure[]> {
+interface Looked {
+  readonly reports: readonly Report[];
+  /** Why there are none; empty: there are. */
+  readonly why: string;
+}
+
+async function lookedAt(url: string): Promise<Looked> {
   const reports: Report[] = [];
   let why = "";
   for (let turn = 0; turn < RUNS && why === ""; turn += 1)
@@ -70,15 +86,27 @@ async function pageFigures(page: string, url: string): Promise<readonly Figure[]
       (report) => reports.push(report),
       (error: Error) => (why = `Lighthouse did not run: ${error.message.split("\n")[0]}`),
     );
+  return { reports, why };
+}
+
+function pageFigures(
+  page: string,
+  { reports, why }: Looked,
+  baseline: { readonly name: string; readonly looked: Looked },
+): readonly Figure[] {
   return categories.map(({ id, least }) => {
     const scores = reports.map((report) => scoreOf(report, id));
+    const bare = median(baseline.looked.reports.map((report) => scoreOf(report, id)));
     const first = reports[0];
-    const found = id === "performance" || !first ? partsOf(reports) : wanting(first, id);
+    const found =
+      id === "performance" || !first
+        ? `${partsOf(reports)} (bare: ${partsOf(baseline.looked.reports)})`
+        : wanting(first, id);
     return {
       work: `Lighthouse mobile, ${page}, ${id.replace("-", " ")}`,
       ours: why ? NaN : median(scores),
       unit: "points" as const,
-      baseline: null,
+      baseline: id === "performance" ? { name: baseline.name, value: bare } : null,
       goal: { kind: "least", least } as const,
       note:
         why ||
