@@ -30,12 +30,24 @@ async function fetchPicture(url: string): Promise<HTMLImageElement> {
  * bitmap too: an image that was not painted for a while is decoded again, in the middle of a zoom.
  */
 async function halve(picture: HTMLImageElement): Promise<readonly Picture[]> {
-  const levels: Picture[] = [await createImageBitmap(picture)];
+  const levels: Picture[] = [await bitmapOf(picture)];
   for (let width = picture.naturalWidth / 2; width >= SMALLEST_HALF; width /= 2) {
     const resizeWidth = Math.round(width);
     levels.push(await createImageBitmap(levels.at(-1)!, { resizeWidth, resizeQuality: "medium" }));
   }
   return levels;
+}
+
+/**
+ * Of the bytes, which the browser decodes beside the page; an element it would decode once more on the page's own thread, in one
+ * long task. Where bytes come out otherwise than the element (turned, or not at all) that has to do.
+ */
+async function bitmapOf(picture: HTMLImageElement): Promise<ImageBitmap> {
+  const bitmap = await fetch(picture.src)
+    .then(async (answer) => createImageBitmap(await answer.blob()))
+    .catch(() => null);
+  const isSame = bitmap?.width === picture.naturalWidth && bitmap.height === picture.naturalHeight;
+  return bitmap && isSame ? bitmap : createImageBitmap(picture);
 }
 
 /** The smallest level that still has a pixel for each of the `width` device pixels it will cover. */
