@@ -19,14 +19,27 @@ export interface BenchAssessment extends Assessment {
 /** What the page says of the answer before the browser can work it out by itself. */
 export type FirstAnswer = Pick<BenchAssessment, "stops" | "answer">;
 
-/** Everything Toeline has to say about a bead on the workbench. Browser and server come to the same. */
+type ShopKnows = Pick<AssessContext, "shopCounts" | "shopSets">;
+
+/** By the content it is of: parts of one page share it, and React may begin a page anew and forget what it had worked out. */
+const known = new WeakMap<BeadContent, { readonly shopKnows: ShopKnows; readonly found: BenchAssessment }>();
+
+/**
+ * Everything Toeline has to say about a bead on the workbench. Browser and server come to the same. A content is never changed
+ * in place, and the photos' facts never change for one id: asked again of the same content it says the same.
+ */
 export function benchAssessment(
   content: BeadContent,
   photos: readonly PhotoFacts[],
-  { shopCounts, shopSets }: Pick<AssessContext, "shopCounts" | "shopSets">,
+  { shopCounts, shopSets }: ShopKnows,
 ): BenchAssessment {
+  const before = known.get(content);
+  if (before?.shopKnows.shopCounts === shopCounts && before.shopKnows.shopSets === shopSets)
+    return before.found;
   const assessment = assess(content, photos, { ...defaultAssessContext, shopCounts, shopSets });
-  return { ...assessment, stops: stopsIn(assessment), answer: answerOf(assessment, content) };
+  const found = { ...assessment, stops: stopsIn(assessment), answer: answerOf(assessment, content) };
+  known.set(content, { shopKnows: { shopCounts, shopSets }, found });
+  return found;
 }
 
 export function firstAnswer(...asked: Parameters<typeof benchAssessment>): FirstAnswer {

@@ -14,21 +14,8 @@ export function useFull({
   state,
   shopKnows,
 }: Pick<EarlyProps, "assessment" | "state" | "shopKnows">): BenchAssessment {
-  return useMemo(() => full ?? workedOut(state, shopKnows), [full, state, shopKnows]);
-}
-
-type Asked = Pick<EarlyProps, "state" | "shopKnows">;
-
-/** By the state it is of: the parts of one page share what the first of them worked out. */
-const known = new WeakMap<
-  Asked["state"],
-  { readonly shopKnows: Asked["shopKnows"]; readonly found: BenchAssessment }
->();
-
-function workedOut(state: Asked["state"], shopKnows: Asked["shopKnows"]): BenchAssessment {
-  const before = known.get(state);
-  if (before?.shopKnows === shopKnows) return before.found;
-  const found = benchAssessment(toContent(state), state.photos, shopKnows);
-  known.set(state, { shopKnows, found });
-  return found;
+  return useMemo(
+    () => full ?? benchAssessment(toContent(state), state.photos, shopKnows),
+    [full, state, shopKnows],
+  );
 }

@@ -147,8 +147,18 @@ function changePhoto(state: WorkState, id: string, change: (photo: WorkPhoto) =>
   return photos.some((photo, index) => photo !== state.photos[index]) ? { ...state, photos } : state;
 }
 
-/** What a save sends: the state without its undo steps. */
+const contents = new WeakMap<WorkState, BeadContent>();
+
+/** What a save sends: the state without its undo steps. The same object for the same state, so that what is known of it stays known. */
 export function toContent(state: WorkState): BeadContent {
+  const before = contents.get(state);
+  if (before) return before;
+  const content = contentOf(state);
+  contents.set(state, content);
+  return content;
+}
+
+function contentOf(state: WorkState): BeadContent {
   return {
     title: state.title.trim() || "Untitled bead",
     welder: state.welder?.trim() || null,
