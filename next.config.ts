@@ -25,10 +25,11 @@ const config: NextConfig = {
   // Photos are served by our own routes, which ask whose they are. The framework's door would keep copies of them for
   // whoever asks next, by address alone.
   images: { unoptimized: true },
-  // On every answer; pages get their own policy besides (proxy.ts), and a route that says how long it keeps outranks this.
+  // On every answer; pages get their own policy besides (proxy.ts). What stands here outranks what a route says: the pictures of
+  // photos, which browsers may keep because their address is their content's, say it themselves.
   headers: async () => [
     { source: "/:path*", headers: everywhere },
-    { source: "/api/:path*", headers: [{ key: "Cache-Control", value: "private, no-store" }] },
+    { source: "/api/:path((?!photos/).*)", headers: [{ key: "Cache-Control", value: "private, no-store" }] },
   ],
   devIndicators: false,
   reactStrictMode: true,

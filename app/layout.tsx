@@ -6,7 +6,7 @@ import "@fontsource/barlow-condensed/700.css";
 import "./theme.css";
 import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";
 import { LookHere, lookScript, MenuProvider, NoticeHere } from "@/components/shell";
-import { EarlyHere, earlyScript } from "@/components/ui";
+import { askedOnceScript, EarlyHere, earlyScript } from "@/components/ui";
 import { actorRef, reach } from "@/lib/people";
 import { getPerson } from "@/lib/roster";
 import { headers } from "next/headers";
@@ -23,11 +23,12 @@ export const metadata: Metadata = {
 /**
  * Before any other script of a page. What makes a style sheet while a dialog is open, so that the page behind it holds still,
  * gets the nonce of this document; Zod does not try whether it may compile, which the policy would refuse and report; the
- * look is set before anything is painted; and what somebody does before the page's code is here is kept for it.
+ * look is set before anything is painted, and an offer that was answered out of sight; and what somebody does before the page's
+ * code is here is kept for it.
  */
 const beforeAll =
   "globalThis.__webpack_nonce__=document.currentScript.nonce;globalThis.__zod_globalConfig={jitless:true};" +
-  `${lookScript};${earlyScript}`;
+  `${lookScript};${askedOnceScript};${earlyScript}`;
 
 export const viewport: Viewport = { width: "device-width", initialScale: 1, themeColor: "#14171c" };
 

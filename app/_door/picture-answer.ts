@@ -2,7 +2,9 @@ import { Readable } from "node:stream";
 import { photoPlace } from "@/lib/db";
 import { pagePicture, photoSizes, photoStore, viewType, type ByteRange, type PhotoSize } from "@/lib/photo";
 
-const missing = () => new Response("No such picture.", { status: 404 });
+/** Not kept by any browser: it may be there a moment later, or be seen by who signs in. */
+export const noPicture = () =>
+  new Response("No such picture.", { status: 404, headers: { "cache-control": "private, no-store" } });
 
 /** One range of bytes as a browser asks for it; null: none, or one we need not understand (RFC 9110, 14.2). */
 export function rangeAsked(header: string | null, size: number): ByteRange | "none-there" | null {
@@ -22,7 +24,7 @@ export async function pictureAnswer(
   headers: Readonly<Record<string, string>>,
 ): Promise<Response> {
   if (size === "page") return pageAnswer(sha256, headers);
-  if (!Object.hasOwn(photoSizes, size)) return missing();
+  if (!Object.hasOwn(photoSizes, size)) return noPicture();
   const of = size as PhotoSize;
   const store = photoStore(photoPlace());
   const asked = request.headers.get("range");
@@ -31,7 +33,7 @@ export async function pictureAnswer(
   if (range === "none-there")
     return new Response(null, { status: 416, headers: { "content-range": `bytes */${whole}` } });
   const file = await store.open(sha256, of, ...(range ? [range] : []));
-  if (file === null) return missing();
+  if (file === null) return noPicture();
   const [first, last] = [range?.from ?? 0, range?.to ?? file.size - 1];
   return new Response(Readable.toWeb(Readable.from(file.body)) as ReadableStream<Uint8Array>, {
     status: range ? 206 : 200,
@@ -49,7 +51,7 @@ export async function pictureAnswer(
 /** The picture for a phone's page, always whole: a browser asks for no part of what is this small. */
 async function pageAnswer(sha256: string, headers: Readonly<Record<string, string>>): Promise<Response> {
   const bytes = await pagePicture(photoPlace(), sha256);
-  if (bytes === null) return missing();
+  if (bytes === null) return noPicture();
   return new Response(new Uint8Array(bytes), {
     headers: { "content-type": "image/webp", "x-content-type-options": "nosniff", ...headers },
   });

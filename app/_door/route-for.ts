@@ -15,7 +15,10 @@ const refusals = {
 } as const;
 
 function refusal(status: keyof typeof refusals, headers: Record<string, string> = {}): Response {
-  return Response.json({ issues: [refusals[status]] }, { status, headers });
+  return Response.json(
+    { issues: [refusals[status]] },
+    { status, headers: { "cache-control": "private, no-store", ...headers } },
+  );
 }
 
 /** Every route handler is made here: who asks and whether they may, then the work; or the answer that refuses them. */

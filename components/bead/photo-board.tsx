@@ -27,7 +27,7 @@ import { askedAbout } from "./asked";
 import { BehindNote } from "./behind-note";
 import { benchCode } from "./bench-code";
 import type * as BenchLate from "./bench-late";
-import { photoUrl } from "./photo-url";
+import { firstSize, photoUrl } from "./photo-url";
 import styles from "./photo-section.module.css";
 import type { ScalePicks } from "./scale-dialog";
 import { SectionJobs } from "./section-jobs";
@@ -168,7 +168,7 @@ function PhotoCanvas(props: CanvasProps) {
     <BeadCanvas
       photo={{
         viewUrl: photoUrl(photo, "view", kept),
-        smallUrl: photoUrl(photo, "small", kept),
+        smallUrl: photoUrl(photo, firstSize(photo), kept),
         widthPx: photo.widthPx,
         heightPx: photo.heightPx,
         name: `Photo ${state.photos.indexOf(photo) + 1} of ${number === null ? "a new bead" : `bead ${number}`}`,

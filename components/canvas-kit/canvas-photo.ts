@@ -2,7 +2,7 @@
 export interface CanvasPhoto {
   /** Upright; may have fewer pixels than the original, marks stay in the original's. */
   readonly viewUrl: string;
-  /** Shown until the view image has arrived. */
+  /** Shown until the view image has arrived; the view itself where no other is there. */
   readonly smallUrl: string;
   /** Upright original, pixels. */
   readonly widthPx: number;

@@ -70,10 +70,11 @@ export function usePhoto({ smallUrl, viewUrl }: CanvasPhoto): LoadedPhoto {
     const update = (change: (old: LoadedPhoto) => LoadedPhoto) => {
       if (!gone) setLoaded(change);
     };
-    fetchPicture(smallUrl).then(
-      (picture) => update((old) => (old.state === "sharp" ? old : { levels: [picture], state: "small" })),
-      () => undefined, // the view picture may still come; its failure is the one that is told
-    );
+    if (smallUrl !== viewUrl)
+      fetchPicture(smallUrl).then(
+        (picture) => update((old) => (old.state === "sharp" ? old : { levels: [picture], state: "small" })),
+        () => undefined, // the view picture may still come; its failure is the one that is told
+      );
     const showView = async () => {
       const picture = await fetchPicture(viewUrl);
       update(() => ({ levels: [picture], state: "sharp" }));

@@ -1,3 +1,4 @@
+export { askedOnceScript, FIRST_BEAD_KEY } from "./asked-once";
 export { Button, buttonClass } from "./button";
 export { Chip } from "./chip";
 export { Choice } from "./choice";

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import { once } from "node:events";
 import type { AddressInfo } from "node:net";
@@ -143,6 +144,29 @@ describe("headers", () => {
       expect(headers.get("referrer-policy"), there).toBe("same-origin");
       expect(headers.get("content-security-policy"), there).toContain("frame-ancestors 'none'");
       if (there.startsWith("/api/")) expect(headers.get("cache-control"), there).toContain("no-store");
+    }
+  });
+
+  it("let a browser keep a photo's picture, whose address is its content's, but not that there is none", async () => {
+    const bead = (await (await fetch(`${server.url}/api/beads`, { method: "POST", body: "{}" })).json()) as {
+      id: string;
+    };
+    const sent = await fetch(`${server.url}/api/beads/${bead.id}/photos`, {
+      method: "POST",
+      headers: { "content-type": "image/jpeg" },
+      body: readFileSync(picture),
+    });
+    const { sha256 } = ((await sent.json()) as { photo: { sha256: string } }).photo;
+    for (const size of ["view", "small", "page", "thumb"]) {
+      const there = await fetch(`${server.url}/api/photos/${sha256}/${size}`);
+      expect(there.status, size).toBe(200);
+      expect(there.headers.get("cache-control"), size).toBe("private, max-age=31536000, immutable");
+      expect(there.headers.get("x-content-type-options"), size).toBe("nosniff");
+    }
+    for (const none of [`${"0".repeat(64)}/small`, `${sha256}/large`]) {
+      const answer = await fetch(`${server.url}/api/photos/${none}`);
+      expect(answer.status, none).toBe(404);
+      expect(answer.headers.get("cache-control"), none).toContain("no-store");
     }
   });
 

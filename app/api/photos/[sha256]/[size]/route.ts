@@ -1,4 +1,4 @@
-import { pictureAnswer } from "@/app/_door/picture-answer";
+import { noPicture, pictureAnswer } from "@/app/_door/picture-answer";
 import { pathRouteFor } from "@/app/_door/route-for";
 import { reach } from "@/lib/people";
 import { photoThings } from "@/lib/beads";
@@ -13,7 +13,7 @@ export const GET = pathRouteFor<{ sha256: string; size: string }>(
       reach(now.actor, "bead.read") === "all" ||
       (await photoThings(now.db, sha256)).some((thing) => now.may("bead.read", thing));
     // Not "forbidden": a refusal must not tell that the picture exists.
-    if (!allowed) return new Response("No such picture.", { status: 404 });
+    if (!allowed) return noPicture();
     // The address contains the content's hash, so it never changes.
     return pictureAnswer(request, sha256, size, { "cache-control": "private, max-age=31536000, immutable" });
   },

@@ -1,4 +1,4 @@
-import { pictureAnswer } from "@/app/_door/picture-answer";
+import { noPicture, pictureAnswer } from "@/app/_door/picture-answer";
 import { refuseForeign } from "@/app/_door/same-site";
 import { here } from "@/app/_door/here";
 import { getBead } from "@/lib/beads";
@@ -16,15 +16,13 @@ export async function GET(
   const { code, secret, sha256, size } = await context.params;
   const { db } = await here();
   const handIn = await handInBySecret(db, code, secret);
-  if (!handIn) return missing();
+  if (!handIn) return noPicture();
   const [bead, feedback] = await Promise.all([getBead(db, handIn.beadId), getFeedback(db, handIn.id)]);
   // A photo taken off the bead after the answer still belongs to the answer.
   const own = [...(bead?.photos ?? []), ...(feedback.returned?.photos ?? [])];
-  if (!own.some((photo) => photo.sha256 === sha256)) return missing();
+  if (!own.some((photo) => photo.sha256 === sha256)) return noPicture();
   return pictureAnswer(request, sha256, size, {
     "cache-control": "private, max-age=86400",
     "referrer-policy": "no-referrer",
   });
 }
-
-const missing = () => new Response("No such picture.", { status: 404 });
