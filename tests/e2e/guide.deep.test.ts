@@ -2,6 +2,8 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { PATIENT_MS } from "../setup/patience";
 import { Bench } from "./support/bench";
+import { heldScripts } from "./support/held-scripts";
+import { isListenedTo } from "./support/listened";
 import { closeWindows, desktop, openBrowser, phone, shoot } from "./support/browser";
 import { startServer, type TestServer } from "./support/server";
 
@@ -73,6 +75,17 @@ it("leads a first visitor from the list to an answer, by keys too, and is offere
   expect(await page.getByText("New here?").count()).toBe(0);
   await page.goto(`${page.url()}?q=frying`);
   await page.getByText("First bead, step by step").first().waitFor();
+
+  // The server writes it for everybody, so that nothing moves when the page's code comes; who has answered never sees it.
+  const code = await heldScripts(page);
+  code.hold();
+  await page.goto(server.url, { waitUntil: "commit" });
+  const offer = page.getByText("New here?");
+  await offer.waitFor({ state: "attached" });
+  expect(await isListenedTo(page)).toBe(false);
+  expect(await offer.isVisible()).toBe(false);
+  await code.let();
+  await offer.waitFor({ state: "detached" });
 });
 
 it("is left at any time, and a no is a no", async () => {

