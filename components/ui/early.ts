@@ -3,15 +3,19 @@
  * the first moment on and told to React as soon as somebody listens, so that no word is lost and no press made in vain.
  */
 interface Early {
-  /** Fields typed in, chosen or ticked, with what stands in them. */
-  readonly typed: Map<Element, string | boolean>;
-  /** Buttons pressed, the last press of each, with what they said then. */
-  readonly pressed: Map<HTMLButtonElement, { readonly said: string; readonly event: Event }>;
-  /** Forms sent which nobody was there to take, and by which button. */
-  readonly sent: Map<HTMLFormElement, HTMLElement | null>;
+  /** Of each field, button and form the last that was done to it, in the order in which it was done: a press may undo what was typed. */
+  readonly done: Map<Element, Done>;
   /** The page itself is here; what lies in `[data-coming]` is not yet. */
   here: boolean;
 }
+
+type Done =
+  /** Typed in, chosen or ticked, with what stands there. */
+  | { readonly typed: string | boolean }
+  /** A button, with what it said then. */
+  | { readonly said: string; readonly event: Event }
+  /** A form that nobody was there to take, and by which button. */
+  | { readonly by: HTMLElement | null };
 
 /** What lies in such an element has no code yet. */
 export const COMING = "data-coming";
@@ -21,19 +25,20 @@ export const COMING = "data-coming";
  * what stood there before a reload sends no such event. A form with an address works without code and is left alone.
  */
 export const earlyScript = `(()=>{
-const e=globalThis.__early={typed:new Map,pressed:new Map,sent:new Map,here:false};
+const e=globalThis.__early={done:new Map,here:false};
+const note=(one,act)=>{e.done.delete(one);e.done.set(one,act)};
 const on=(name,keep)=>addEventListener(name,(v)=>{
 const t=v.target;
 v.isTrusted&&t instanceof Element&&(!e.here||t.closest("[${COMING}]"))&&keep(t,v)
 },true);
-on("input",(t)=>e.typed.set(t,t.type==="checkbox"||t.type==="radio"?t.checked:t.value));
+on("input",(t)=>note(t,{typed:t.type==="checkbox"||t.type==="radio"?t.checked:t.value}));
 on("click",(t,event)=>{
 const b=t.closest("button");
-if(b&&b.type==="button"){e.pressed.delete(b);e.pressed.set(b,{said:b.textContent,event})}
+if(b&&b.type==="button")note(b,{said:b.textContent,event})
 });
 on("submit",(t,v)=>{
 if(t.getAttribute("action")===null&&t.getAttribute("method")===null){
-v.preventDefault();e.sent.set(t,v.submitter)}
+v.preventDefault();note(t,{by:v.submitter})}
 })
 })()`;
 
@@ -44,25 +49,20 @@ export function takeUp(root: Element): void {
   if (root === document.documentElement) early.here = true;
   else root.removeAttribute(COMING);
   const isHere = (one: Element): boolean => root.contains(one) && one.closest(`[${COMING}]`) === null;
-  inTurn([
-    ...taken(early.typed, isHere).map(
-      ([field, at]) =>
+  const told = taken(early.done, isHere).filter(([, act]) => !("event" in act && isUnderWay(act.event)));
+  inTurn(
+    told.map(
+      ([one, act]) =>
         () =>
-          tellTyped(field, at),
+          tell(one, act),
     ),
-    ...taken(early.pressed, isHere)
-      .filter(([, { event }]) => !isUnderWay(event))
-      .map(
-        ([button, { said }]) =>
-          () =>
-            pressAgain(button, said),
-      ),
-    ...taken(early.sent, isHere).map(
-      ([form, by]) =>
-        () =>
-          sendAgain(form, by),
-    ),
-  ]);
+  );
+}
+
+function tell(one: Element, act: Done): void {
+  if ("typed" in act) tellTyped(one, act.typed);
+  else if ("said" in act) pressAgain(one as HTMLButtonElement, act.said);
+  else sendAgain(one as HTMLFormElement, act.by);
 }
 
 /** Each by itself, so that it knows what came of the one before. */

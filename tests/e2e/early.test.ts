@@ -131,6 +131,32 @@ describe("what is done before anything of a page is here", () => {
     await page.context().close();
   });
 
+  it("in its order: a press that lays something out anew does not undo what was typed after it", async () => {
+    const page = await (await browser.newContext(desktop)).newPage();
+    page.setDefaultTimeout(PATIENT_MS);
+    const tee = "electrodeClass=E71T-11&electrodeDiameterMm=0.9&joint=tee&position=horizontal&thicknessMm=5";
+    await page.goto(`${server.url}/plan?${tee}&inputPower=230V`);
+    await page.getByRole("link", { name: "Make a trial of it" }).click();
+    await page.getByRole("heading", { name: "New trial" }).waitFor();
+    const code = await heldScripts(page);
+    code.hold();
+    await page.reload({ waitUntil: "commit" });
+    const beads = page.getByRole("spinbutton", { name: "Beads", exact: true });
+    const usual = await beads.inputValue();
+    expect(usual).not.toBe("5");
+    await page.getByRole("button", { name: "Travel speed" }).click();
+    await page.getByRole("button", { name: "Wire feed" }).click();
+    await beads.fill("5");
+    await page.getByRole("button", { name: "Make the trial" }).click();
+    expect(await isListenedTo(page)).toBe(false);
+    await code.let();
+    await page
+      .getByTestId("next")
+      .getByText(/^Run 1 of 5/)
+      .waitFor();
+    await page.context().close();
+  });
+
   it("a job that is saved then is saved with what was typed, and the page is not loaded anew", async () => {
     const page = await (await browser.newContext(desktop)).newPage();
     page.setDefaultTimeout(PATIENT_MS);

@@ -9,9 +9,7 @@ function pressedPage(eventPhase: number, pressedAs = "Save", saysNow = "Save") {
   const page = { contains: () => true, removeAttribute: () => undefined };
   vi.stubGlobal("document", { documentElement: page });
   vi.stubGlobal("__early", {
-    typed: new Map(),
-    pressed: new Map([[button, { said: pressedAs, event }]]),
-    sent: new Map(),
+    done: new Map([[button, { said: pressedAs, event }]]),
     here: false,
   });
   return {

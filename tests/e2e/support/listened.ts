@@ -1,9 +1,7 @@
 import type { Page } from "playwright-core";
 
 interface Early {
-  readonly typed: Map<unknown, unknown>;
-  readonly pressed: Map<unknown, unknown>;
-  readonly sent: Map<unknown, unknown>;
+  readonly done: Map<unknown, unknown>;
   readonly here: boolean;
 }
 
@@ -18,6 +16,6 @@ export const isListenedTo = (page: Page): Promise<boolean> =>
 export async function listened(page: Page): Promise<void> {
   await page.waitForFunction(() => {
     const early = (globalThis as { __early?: Early }).__early;
-    return early?.here === true && early.typed.size + early.pressed.size + early.sent.size === 0;
+    return early?.here === true && early.done.size === 0;
   });
 }
