@@ -28,6 +28,7 @@ import { Circle, Image, Layer, Stage } from "react-konva";
 export default function Bare() {
   return (
     <div data-stands="">
+      <p>A stage</p>
       <Stage width={600} height={400} draggable><Layer><Image width={600} height={400} /><Circle radius={9} draggable /></Layer></Stage>
     </div>
   );
