@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import "@fontsource/barlow/400.css";
 import "@fontsource/barlow/600.css";
 import "@fontsource/barlow-condensed/700.css";
+import "./near-faces.css";
 import "./theme.css";
 import { SendLeftWork, WhoProvider, WorkerHere } from "@/components/offline";
 import { LookHere, lookScript, MenuProvider, NoticeHere } from "@/components/shell";

@@ -7,7 +7,9 @@ import { fillDemo } from "@/lib/cli/prepare.mjs";
 import { openDb } from "@/lib/db";
 import { readPdf } from "../lib/pdf/read-pdf";
 import { layMigrated } from "../setup/migrated";
-import { closeWindows, desktop, openBrowser } from "./support/browser";
+import { PATIENT_MS } from "../setup/patience";
+import { closeWindows, desktop, openBrowser, phone } from "./support/browser";
+import { listened } from "./support/listened";
 import { startServer, type TestServer } from "./support/server";
 
 let folder = "";
@@ -64,5 +66,41 @@ describe("the sheet that a browser prints", () => {
       amiss.push(...small.map(({ text }) => `bead ${number}: ${text} is too small`));
     }
     expect(amiss).toEqual([]);
+  });
+});
+
+/** Layout shift (Chromium's own figure): 0.07 here with faces of other widths in their place until then. */
+const MOST_SHIFT = 0.02;
+
+describe("a page on a slow line", () => {
+  it("stands still when its type arrives", async () => {
+    const shifts: Record<string, number> = {};
+    for (const address of ["/", ...beads.slice(0, 4).map(({ id }) => `/beads/${id}/sheet`)]) {
+      const page = await (await browser.newContext(phone)).newPage();
+      page.setDefaultTimeout(PATIENT_MS);
+      let arrive: () => void = () => undefined;
+      const arrived = new Promise<void>((resolve) => (arrive = resolve));
+      await page.route(/\.woff2$/, async (route) => {
+        await arrived;
+        await route.continue();
+      });
+      await page.addInitScript(() => {
+        const all = globalThis as unknown as { shift: number };
+        all.shift = 0;
+        new PerformanceObserver((list) => {
+          for (const one of list.getEntries()) all.shift += (one as unknown as { value: number }).value;
+        }).observe({ type: "layout-shift", buffered: true });
+      });
+      await page.goto(server.url + address, { waitUntil: "commit" });
+      await page.locator("main, article").first().waitFor();
+      await listened(page);
+      arrive();
+      await page.evaluate(() => document.fonts.ready);
+      expect(await page.evaluate(() => document.fonts.check('600 16px "Barlow"'))).toBe(true);
+      await page.waitForTimeout(500);
+      shifts[address] = await page.evaluate(() => (globalThis as unknown as { shift: number }).shift);
+      await page.context().close();
+    }
+    expect(Object.values(shifts).filter((shift) => shift > MOST_SHIFT)).toEqual([]);
   });
 });
