@@ -160,7 +160,7 @@ describe("headers", () => {
     for (const size of ["view", "small", "page", "thumb"]) {
       const there = await fetch(`${server.url}/api/photos/${sha256}/${size}`);
       expect(there.status, size).toBe(200);
-      expect(there.headers.get("cache-control"), size).toBe("private, max-age=31536000, immutable");
+      expect(there.headers.get("cache-control"), size).toBe("private, max-age=86400, immutable");
       expect(there.headers.get("x-content-type-options"), size).toBe("nosniff");
     }
     for (const none of [`${"0".repeat(64)}/small`, `${sha256}/large`]) {

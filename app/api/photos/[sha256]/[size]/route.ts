@@ -14,7 +14,8 @@ export const GET = pathRouteFor<{ sha256: string; size: string }>(
       (await photoThings(now.db, sha256)).some((thing) => now.may("bead.read", thing));
     // Not "forbidden": a refusal must not tell that the picture exists.
     if (!allowed) return noPicture();
-    // The address contains the content's hash, so it never changes.
-    return pictureAnswer(request, sha256, size, { "cache-control": "private, max-age=31536000, immutable" });
+    // The address contains the content's hash, so it never changes. A day and no longer: what is taken out of the store, or no
+    // longer somebody's to see, shall not lie in browsers for good.
+    return pictureAnswer(request, sha256, size, { "cache-control": "private, max-age=86400, immutable" });
   },
 );
