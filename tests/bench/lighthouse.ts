@@ -39,7 +39,9 @@ async function lookAt(url: string): Promise<Report> {
   return JSON.parse(stdout) as Report;
 }
 
-const scoreOf = (report: Report, id: string): number => 100 * (report.categories[id]?.score ?? NaN);
+/** Whole points, as Lighthouse gives them: its hundredths are no binary fractions. */
+const scoreOf = (report: Report, id: string): number =>
+  Math.round(100 * (report.categories[id]?.score ?? NaN));
 
 /** What costs a page most, for whoever mends it. */
 function partsOf(reports: readonly Report[]): string {
