@@ -22,11 +22,14 @@ export type FirstAnswer = Pick<BenchAssessment, "stops" | "answer">;
 type ShopKnows = Pick<AssessContext, "shopCounts" | "shopSets">;
 
 /** By the content it is of: parts of one page share it, and React may begin a page anew and forget what it had worked out. */
-const known = new WeakMap<BeadContent, { readonly shopKnows: ShopKnows; readonly found: BenchAssessment }>();
+const known = new WeakMap<
+  BeadContent,
+  ShopKnows & { photos: readonly PhotoFacts[]; found: BenchAssessment }
+>();
 
 /**
- * Everything Toeline has to say about a bead on the workbench. Browser and server come to the same. A content is never changed
- * in place, and the photos' facts never change for one id: asked again of the same content it says the same.
+ * Everything Toeline has to say about a bead on the workbench. Browser and server come to the same. Nothing it rests on is ever
+ * changed in place: asked again of the very same it says the same.
  */
 export function benchAssessment(
   content: BeadContent,
@@ -34,11 +37,11 @@ export function benchAssessment(
   { shopCounts, shopSets }: ShopKnows,
 ): BenchAssessment {
   const before = known.get(content);
-  if (before?.shopKnows.shopCounts === shopCounts && before.shopKnows.shopSets === shopSets)
+  if (before?.photos === photos && before.shopCounts === shopCounts && before.shopSets === shopSets)
     return before.found;
   const assessment = assess(content, photos, { ...defaultAssessContext, shopCounts, shopSets });
   const found = { ...assessment, stops: stopsIn(assessment), answer: answerOf(assessment, content) };
-  known.set(content, { shopKnows: { shopCounts, shopSets }, found });
+  known.set(content, { photos, shopCounts, shopSets, found });
   return found;
 }
 
